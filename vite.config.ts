@@ -1,0 +1,13 @@
+import { defineConfig } from 'vite';
+import solid from 'vite-plugin-solid';
+
+export default defineConfig({
+  plugins: [solid()],
+  build: {
+    target: 'es2022',
+    // The policy of scripts/serve.mjs allows no inline script and no data: font, so nothing is inlined.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+});
