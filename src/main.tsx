@@ -1,0 +1,7 @@
+import './trustedTypes';
+
+import { render } from 'solid-js/web';
+import './base.css';
+
+const place = document.getElementById('station');
+if (place) render(() => <h1>{document.title}</h1>, place);
