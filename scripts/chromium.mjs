@@ -30,7 +30,7 @@ export const chromiumFlags = [
  * @returns {Promise<{ executablePath: string, env: Record<string, string> }>}
  */
 export async function readyChromium() {
-  const given = process.env['CHROMIUM_PATH'];
+  const given = process.env.CHROMIUM_PATH;
   if (given) return { executablePath: given, env: copyEnvironment() };
 
   const packed = join(dirname(require.resolve('@sparticuz/chromium')), '..');
@@ -45,7 +45,7 @@ export async function readyChromium() {
     env: {
       ...copyEnvironment(),
       FONTCONFIG_FILE: fonts,
-      LD_LIBRARY_PATH: [join(home, 'al2023', 'lib'), process.env['LD_LIBRARY_PATH']].filter(Boolean).join(':'),
+      LD_LIBRARY_PATH: [join(home, 'al2023', 'lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':'),
     },
   };
 }
@@ -58,15 +58,17 @@ export async function readyChromium() {
  */
 async function unpackChromium(packed, home) {
   if (process.platform !== 'linux' || process.arch !== 'x64') {
-    throw new Error('The packaged Chromium runs on Linux x64 only: set CHROMIUM_PATH to a Chromium of your own.');
+    throw new Error(
+      'The packaged Chromium runs on Linux x64 only: set CHROMIUM_PATH to a Chromium of your own.',
+    );
   }
   await mkdir(cache, { recursive: true });
   await removeLeftovers();
   const aside = join(cache, `unpacking-${process.pid}`);
   await mkdir(aside);
-  const temporary = process.env['TMPDIR'];
+  const temporary = process.env.TMPDIR;
   try {
-    process.env['TMPDIR'] = aside; // where the package unpacks to
+    process.env.TMPDIR = aside; // where the package unpacks to
     await Promise.all(
       ['chromium.br', 'al2023.tar.br', 'fonts.tar.br'].map((name) => inflate(join(packed, name))),
     );
@@ -74,8 +76,8 @@ async function unpackChromium(packed, home) {
   } catch (error) {
     if (!existsSync(home)) throw error; // otherwise another run was first
   } finally {
-    if (temporary === undefined) delete process.env['TMPDIR'];
-    else process.env['TMPDIR'] = temporary;
+    if (temporary === undefined) delete process.env.TMPDIR;
+    else process.env.TMPDIR = temporary;
     await rm(aside, { recursive: true, force: true });
   }
 }

@@ -39,7 +39,9 @@ if (port !== 0 && opened !== port) {
   console.log('Records belong to the address they were made at: the other port keeps a store of its own.');
 }
 if (!isLoopback) {
-  console.log('Over plain http, browsers keep records only for 127.0.0.1: other devices need https in front.');
+  console.log(
+    'Over plain http, browsers keep records only for 127.0.0.1: other devices need https in front.',
+  );
 }
 const shown = values.host.includes(':') ? `[${values.host}]` : values.host;
 console.log(`Strandproof is at http://${shown}:${opened}/  (Ctrl+C ends it)`);

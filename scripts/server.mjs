@@ -96,7 +96,10 @@ export function makeServer(builtFolder) {
       'Cache-Control': foreverPath.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache',
     });
     if (isHead) response.end();
-    else createReadStream(file).on('error', () => response.destroy()).pipe(response);
+    else
+      createReadStream(file)
+        .on('error', () => response.destroy())
+        .pipe(response);
     return undefined;
   }
 

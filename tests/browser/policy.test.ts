@@ -1,0 +1,113 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { launchBrowser, tabletLandscape } from './browser';
+import { startStation } from './server';
+
+let station: Awaited<ReturnType<typeof startStation>>;
+let browser: Browser;
+let page: Page;
+const asked: string[] = [];
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  station = await startStation();
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+beforeEach(async () => {
+  page = await browser.newPage(tabletLandscape);
+  asked.length = 0;
+  complaints.length = 0;
+  page.on('request', (request) => asked.push(request.url()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  await page.addInitScript(() => {
+    const broken: string[] = [];
+    Object.assign(globalThis, { broken });
+    document.addEventListener('securitypolicyviolation', (event) => {
+      broken.push(`${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  await page.goto(station.address);
+  await page.locator('#station > *').first().waitFor();
+});
+
+const readBroken = () => page.evaluate(() => (globalThis as unknown as { broken: string[] }).broken);
+
+describe('the page under its policy', () => {
+  it('loads without breaking the policy, without a complaint, and asks its own origin only', async () => {
+    await page.waitForLoadState('networkidle');
+    expect(await readBroken()).toEqual([]);
+    expect(complaints).toEqual([]);
+    expect(asked.length).toBeGreaterThan(2);
+    expect(asked.filter((url) => !url.startsWith(`${station.address}/`))).toEqual([]);
+  });
+
+  it('sees a breach when there is one', async () => {
+    await page.evaluate(() => document.body.setAttribute('style', 'color: red'));
+    await page.evaluate(() => fetch('http://127.0.0.1:9/').catch(() => undefined));
+    await expect.poll(readBroken).toEqual(['style-src-attr inline', 'connect-src http://127.0.0.1:9/']);
+  });
+
+  it('is written in the bundled typeface', async () => {
+    const loaded = await page.evaluate(async () => {
+      await document.fonts.ready;
+      return [...document.fonts].filter(({ status }) => status === 'loaded').map(({ family }) => family);
+    });
+    expect(loaded).toContain('Atkinson Hyperlegible Next Variable');
+    const family = await page.evaluate(() => getComputedStyle(document.body).fontFamily);
+    expect(family).toMatch(/^"Atkinson Hyperlegible Next Variable"/);
+  });
+
+  it('lets markup through and scripts of its own origin', async () => {
+    const passed = await page.evaluate(() => {
+      document.createElement('template').innerHTML = '<b>bold</b>';
+      document.createElement('script').src = '/assets/own.js';
+      return 'passed';
+    });
+    expect(passed).toBe('passed');
+  });
+
+  it.each([
+    ['another origin', 'https://elsewhere.invalid/worker.js'],
+    ['another port', 'http://127.0.0.1:9/worker.js'],
+    ['data', 'data:text/javascript,1'],
+    ['a blob', 'blob:null/1'],
+  ])('refuses a worker and a script from %s', async (_from, address) => {
+    const said = await page.evaluate((url) => {
+      const listen = (act: () => void) => {
+        try {
+          act();
+          return 'accepted';
+        } catch (error) {
+          return String(error);
+        }
+      };
+      return [
+        listen(() => new Worker(url)),
+        listen(() => {
+          document.createElement('script').src = url;
+        }),
+      ];
+    }, address);
+    expect(said).toEqual(Array(2).fill(`TypeError: No script from elsewhere: ${address}`));
+  });
+
+  it('refuses a script made from text', async () => {
+    const said = await page.evaluate(() => {
+      try {
+        document.createElement('script').text = 'globalThis.ran = true';
+        return 'accepted';
+      } catch (error) {
+        return String(error);
+      }
+    });
+    expect(said).toBe('TypeError: No script made from text');
+  });
+});

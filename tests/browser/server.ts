@@ -1,0 +1,20 @@
+import { inject } from 'vitest';
+import { listen, makeServer } from '../../scripts/server.mjs';
+
+/**
+ * Opens the station's own server on a free port, with what this run has built.
+ * `address` ends without a slash. A given port keeps the origin, and so the store, across two servers.
+ */
+export async function startStation(port = 0) {
+  const server = makeServer(inject('stationFolder'));
+  const opened = await listen(server, { host: '127.0.0.1', port });
+  return {
+    address: `http://127.0.0.1:${opened}`,
+    port: opened,
+    close: () =>
+      new Promise<void>((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
