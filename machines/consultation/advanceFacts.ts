@@ -1,0 +1,175 @@
+import type { ConsultationEvent, EventOf, Fibre } from '../../shared/records/event';
+import type { Correctable } from '../../shared/records/steps';
+import { type ByZone, type Zone, zones } from '../../shared/records/zones';
+import type { BowlFact, Facts, StrandFact } from './facts';
+
+const mapZones = <T>(from: ByZone<T>, change: (value: T, zone: Zone) => T): ByZone<T> => ({
+  roots: change(from.roots, 'roots'),
+  lengths: change(from.lengths, 'lengths'),
+  ends: change(from.ends, 'ends'),
+});
+
+const isFailed = (fibre: Fibre): boolean => fibre === 'gummy' || fibre === 'broken';
+const withMember = <T>(list: readonly T[], member: T): readonly T[] =>
+  list.includes(member) ? list : [...list, member];
+
+/** A tested strand no longer stands for the plan; one that still runs or waits is no use either. */
+const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
+  mapZones(strands, (strand) => (strand === 'notPlanned' || strand === 'none' ? strand : 'stale'));
+
+const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
+  mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
+
+/** Not decided, and nobody's leave to decide more freely than suggested. */
+const undecide = (facts: Facts): Pick<Facts, 'decided' | 'overridden'> => ({
+  decided: null,
+  overridden: facts.overridden.filter((rule) => rule !== 'judgement.freerThanSuggested'),
+});
+
+const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
+  if (!isPlanned) return 'notPlanned';
+  return strand === 'notPlanned' ? 'none' : strand;
+};
+
+function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
+  const planned = mapZones(facts.strands, (strand, zone) => plan(strand, tokens.planned.includes(zone)));
+  const lifted = facts.overridden.filter((rule) => tokens.rules.includes(rule));
+  return {
+    said: { ...facts.said, [tokens.step]: tokens.said },
+    raised: tokens.rules,
+    overridden: lifted,
+    incompatibility: tokens.incompatibility === 'asBefore' ? facts.incompatibility : tokens.incompatibility,
+    strands: tokens.bearsOnPlan ? makeStale(planned) : planned,
+    ...(tokens.bearsOnPlan ? { decided: null } : {}),
+    ...(tokens.said === 'absolute' ? { bowls: throwWeighed(facts.bowls) } : {}),
+  };
+}
+
+const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
+  switch (wrong) {
+    case 'inherited':
+      return { isInherited: false };
+    case 'incompatibility':
+      return { incompatibility: 'due' };
+    case 'skinTest':
+      return {};
+    default:
+      return { said: { ...facts.said, [wrong]: 'unsaid' } };
+  }
+};
+
+const setStrand = (facts: Facts, zone: Zone, strand: StrandFact): Pick<Facts, 'strands'> => ({
+  strands: { ...facts.strands, [zone]: strand },
+});
+
+const setBowl = (facts: Facts, zone: Zone, bowl: BowlFact): Pick<Facts, 'bowls'> => ({
+  bowls: { ...facts.bowls, [zone]: bowl },
+});
+
+function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
+  switch (event.type) {
+    case 'OPENED':
+      return { isInherited: event.tokens.inherits };
+    case 'ANSWERED':
+      return answer(facts, event);
+    case 'REOPENED':
+    case 'PLAN_CHANGED':
+      return undecide(facts);
+    case 'SKIN_TEST_NOTED':
+      return event.tokens.isPositive ? { bowls: throwWeighed(facts.bowls) } : {};
+    case 'OVERRIDDEN':
+      return { overridden: withMember(facts.overridden, event.tokens.rule) };
+    case 'CORRECTED':
+      return {
+        ...takeBack(facts, event.tokens.answer),
+        ...undecide(facts),
+        strands: makeStale(facts.strands),
+      };
+    case 'INCOMPATIBILITY_STARTED':
+      return { incompatibility: 'running' };
+    case 'INCOMPATIBILITY_READ':
+      return { incompatibility: event.tokens.reacted ? 'reacted' : 'clear' };
+    case 'DECIDED':
+      return { decided: event.tokens.decision };
+    case 'PARKED':
+      return { place: 'parked' };
+    case 'RESUMED':
+      return { place: 'atBar' };
+    case 'REACTION_SUSPECTED':
+      return { care: 'suspected' };
+    case 'NO_REACTION':
+      return { care: 'calm' };
+    case 'REACTION_RECORDED':
+      return { care: 'seen' };
+    case 'BOWL_WEIGHED':
+      return setBowl(facts, event.tokens.zone, 'weighed');
+    case 'BOWL_THROWN':
+      return setBowl(facts, event.tokens.zone, 'thrown');
+    case 'BOWL_APPLIED':
+      return setBowl(facts, event.tokens.zone, 'on');
+    case 'BOWL_RINSED':
+      return {
+        ...setBowl(facts, event.tokens.zone, 'rinsed'),
+        ...setStrand(facts, event.tokens.zone, 'stale'),
+      };
+    default:
+      return changeStrandFacts(facts, event);
+  }
+}
+
+function changeStrandFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
+  switch (event.type) {
+    case 'STRAND_STARTED':
+      return {
+        ...setStrand(facts, event.tokens.zone, 'running'),
+        ...undecide(facts),
+        fibres: { ...facts.fibres, [event.tokens.zone]: 'unknown' },
+        hasBroken: { ...facts.hasBroken, [event.tokens.zone]: false },
+      };
+    case 'STRAND_TAKEN_OFF':
+      return setStrand(facts, event.tokens.zone, 'takenOff');
+    case 'STRAND_BROKE':
+      return {
+        ...setStrand(facts, event.tokens.zone, 'takenOff'),
+        fibres: { ...facts.fibres, [event.tokens.zone]: 'broken' },
+        hasBroken: { ...facts.hasBroken, [event.tokens.zone]: true },
+        closedMixes: withMember(facts.closedMixes, `${event.tokens.mix}@${event.tokens.zone}`),
+      };
+    case 'OUTCOME_RECORDED': {
+      const { zone, mix } = event.tokens;
+      const fibre = facts.hasBroken[zone] ? 'broken' : event.tokens.fibre;
+      return {
+        ...setStrand(facts, zone, 'current'),
+        ...undecide(facts),
+        fibres: { ...facts.fibres, [zone]: fibre },
+        ...(isFailed(fibre) ? { closedMixes: withMember(facts.closedMixes, `${mix}@${zone}`) } : {}),
+      };
+    }
+    case 'OUTCOME_RETRACTED': {
+      const { zone, mix } = event.tokens;
+      return {
+        ...setStrand(facts, zone, 'takenOff'),
+        ...undecide(facts),
+        fibres: { ...facts.fibres, [zone]: 'unknown' },
+        closedMixes: facts.closedMixes.filter((closed) => closed !== `${mix}@${zone}`),
+      };
+    }
+    default:
+      return {};
+  }
+}
+
+/** The facts as the moment of an event makes them, before the event itself: what lapsed by then has lapsed. */
+export const passTime = (facts: Facts, { tokens }: ConsultationEvent): Facts => ({
+  ...facts,
+  skinTest: tokens.skinTest,
+  strands: mapZones(facts.strands, (strand, zone) =>
+    strand === 'current' && tokens.lapsed.includes(zone) ? 'stale' : strand,
+  ),
+});
+
+/** The facts after one accepted event. Pure; from tokens alone. */
+export function advanceFacts(facts: Facts, event: ConsultationEvent): Facts {
+  const now = passTime(facts, event);
+  return { ...now, ...changeFacts(now, event) };
+}

@@ -1,0 +1,47 @@
+import type { Decision } from '../../shared/judgement/decisions';
+import type { RuleId } from '../../shared/judgement/rules';
+import type { Fibre, Said, SkinTestToken } from '../../shared/records/event';
+import type { AskStep } from '../../shared/records/steps';
+import { type ByZone, forEachZone } from '../../shared/records/zones';
+
+export type StrandFact = 'notPlanned' | 'none' | 'running' | 'takenOff' | 'current' | 'stale';
+export type BowlFact = 'none' | 'weighed' | 'on' | 'rinsed' | 'thrown';
+
+/** All the guards ever look at: small words, finite, plain JSON. Answers stay in the record. */
+export interface Facts {
+  readonly said: Readonly<Record<AskStep, Said>>;
+  /** Judgement stops the answers raise, and those a named person lifted for this service. */
+  readonly raised: readonly RuleId[];
+  readonly overridden: readonly RuleId[];
+  readonly isInherited: boolean;
+  readonly skinTest: SkinTestToken;
+  readonly incompatibility: 'notNeeded' | 'due' | 'running' | 'clear' | 'reacted';
+  readonly strands: ByZone<StrandFact>;
+  readonly fibres: ByZone<Fibre>;
+  /** The strand of this zone broke in the mix: that is not a wrong tap and cannot be retracted. */
+  readonly hasBroken: ByZone<boolean>;
+  /** `mix@zone` that gummed or broke: closed for good. */
+  readonly closedMixes: readonly string[];
+  readonly decided: Decision | null;
+  readonly bowls: ByZone<BowlFact>;
+  readonly care: 'calm' | 'suspected' | 'seen';
+  readonly place: 'atBar' | 'parked';
+}
+
+/** Nothing known yet. */
+export const firstFacts: Facts = {
+  said: { client: 'unsaid', hotTools: 'unsaid', feelHair: 'unsaid', heatSpray: 'unsaid' },
+  raised: [],
+  overridden: [],
+  isInherited: false,
+  skinTest: 'missing',
+  incompatibility: 'notNeeded',
+  strands: forEachZone('notPlanned'),
+  fibres: forEachZone('unknown'),
+  hasBroken: forEachZone(false),
+  closedMixes: [],
+  decided: null,
+  bowls: forEachZone('none'),
+  care: 'calm',
+  place: 'atBar',
+};

@@ -1,0 +1,31 @@
+/**
+ * What can be decided, from the least to the most that is done to the hair.
+ * The order is the measure of "freer": ASSUMED, our own ranking; the table is monotone in it.
+ */
+export const decisions = [
+  'weSayNo',
+  'testAgain',
+  'cutFirst',
+  'severalVisits',
+  'endsOut',
+  'depositOnly',
+  'smallerLift',
+  'gentler',
+  'asPlanned',
+] as const;
+export type Decision = (typeof decisions)[number];
+
+/** Decisions under which a bowl may be weighed at all. */
+export const mixingDecisions = ['endsOut', 'depositOnly', 'smallerLift', 'gentler', 'asPlanned'] as const;
+
+/** May anything be mixed under this decision? */
+export const isMixingDecision = (decision: Decision): boolean =>
+  (mixingDecisions as readonly Decision[]).includes(decision);
+
+/** Is `one` freer than `other`? */
+export const isFreer = (one: Decision, other: Decision): boolean =>
+  decisions.indexOf(one) > decisions.indexOf(other);
+
+/** The more careful of two decisions. */
+export const chooseMoreCareful = (one: Decision, other: Decision): Decision =>
+  isFreer(one, other) ? other : one;

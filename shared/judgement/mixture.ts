@@ -1,0 +1,83 @@
+import { isWithinCeiling, type PeroxidePercent } from '../chemistry/peroxide';
+import { computeBowlPercent, type RatioRefusal, splitByParts } from '../chemistry/ratio';
+import type { BowlAnswers } from '../records/forms/bowl';
+import type { Zone } from '../records/zones';
+import { accept, type Result, refuse } from '../result';
+import { brand } from '../units/brand';
+import { isHotter, type Mix } from './mixes';
+import { isIssued, type MixPermit, type TestPermit } from './permit';
+
+/** What is asked of the scale. */
+export type Order = Mix & Pick<BowlAnswers, 'shades' | 'colourG'> & { readonly zone: Zone };
+
+/** What to weigh, and how it is said: "12 % bottle (40 vol), 6 % in the bowl". */
+export interface Mixture {
+  readonly shades: readonly { readonly shade: string; readonly amountG: number }[];
+  readonly developerG: number;
+  readonly totalG: number;
+  /** What the scale's step cannot show of the colour. */
+  readonly remainderG: number;
+  readonly bottlePercent: PeroxidePercent;
+  readonly bowlPercent: PeroxidePercent;
+}
+
+/** Why this is not mixed. `most` is what the permit allows. */
+export type MixtureRefusal =
+  | { readonly code: 'forged' | 'anotherZone' | 'anotherLine' | 'anotherRatio' | 'hotter' | 'overCeiling' }
+  | { readonly code: 'stronger' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
+  | { readonly code: RatioRefusal };
+
+const isSameLine = (one: string, other: string): boolean =>
+  one.trim().toLowerCase() === other.trim().toLowerCase();
+
+/** Does the order go beyond what was tested and decided? Every respect a permit binds to. */
+function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
+  if (order.zone !== permit.zone) return { code: 'anotherZone' };
+  if (!isSameLine(order.line, permit.tested.line)) return { code: 'anotherLine' };
+  if (order.ratio !== permit.tested.ratio) return { code: 'anotherRatio' };
+  if (isHotter(order.heat, permit.tested.heat)) return { code: 'hotter' };
+  if (order.developerPercent > permit.maxDeveloperPercent) {
+    return { code: 'stronger', most: permit.maxDeveloperPercent };
+  }
+  return order.minutes > permit.maxMinutes ? { code: 'longer', most: permit.maxMinutes } : null;
+}
+
+/**
+ * How many grams of each go into the bowl?
+ * Takes a permit that was issued here, for a head or for a strand's few grams; anything else is refused, whatever its
+ * type claims. Shades by parts on the scale's step, developer by the ratio on the same step; grams.
+ * Checked in tests/shared/judgement/mixture.test.ts and tests/evidence/peroxide.test.ts.
+ */
+export function mixture(
+  permit: TestPermit | MixPermit,
+  order: Order,
+  stepG: number,
+): Result<Mixture, MixtureRefusal> {
+  if (!isIssued(permit)) return refuse({ code: 'forged' });
+  const bottlePercent: PeroxidePercent = brand(order.developerPercent);
+  if (!isWithinCeiling(bottlePercent)) return refuse({ code: 'overCeiling' });
+  const excess = permit.kind === 'mix' ? findExcess(permit, order) : null;
+  if (excess !== null) return refuse(excess);
+  const bowl = computeBowlPercent(bottlePercent, order.ratio);
+  if (!bowl.ok) return refuse({ code: bowl.error });
+  const split = splitByParts(
+    order.colourG,
+    order.shades.map(({ parts }) => parts),
+    stepG,
+  );
+  if (!split.ok) return refuse({ code: split.error });
+  const colourG = split.value.amountsG.reduce((sum, amountG) => sum + amountG, 0);
+  const developerG = Math.round((colourG * order.ratio) / stepG) * stepG;
+  const totalG = colourG + developerG;
+  if (permit.kind === 'test' && totalG > permit.maxG) {
+    return refuse({ code: 'tooMuchForAStrand', most: permit.maxG });
+  }
+  return accept({
+    shades: order.shades.map(({ shade }, index) => ({ shade, amountG: split.value.amountsG[index] ?? 0 })),
+    developerG,
+    totalG,
+    remainderG: split.value.remainderG,
+    bottlePercent,
+    bowlPercent: bowl.value,
+  });
+}

@@ -1,0 +1,45 @@
+import type { Answers } from '../records/forms/asked';
+
+export type Risk = 'low' | 'raised' | 'high';
+export const risks = ['low', 'raised', 'high'] as const satisfies readonly Risk[];
+
+/** What makes hair suspect. Which of these count is the trade's practice; none has a published weight. */
+export const redFlags = [
+  'ironedWet',
+  'scorched',
+  'bleachedTwice',
+  'curlLost',
+  'slowStretch',
+  'breakage',
+] as const;
+export type RedFlag = (typeof redFlags)[number];
+
+/** So many red flags make the risk high: our own choice, until strands teach better. */
+export const ASSUMED_FLAGS_FOR_HIGH = 2;
+
+/** Bleached so often, hair counts as suspect: our own choice, carried from the glossary's "two or more". */
+export const ASSUMED_BLEACHES_SUSPECT = 2;
+
+/** What speaks against this hair? "Don't know" about wet ironing or bleaching counts as a flag, never as zero. */
+export function listRedFlags({ hotTools, feelHair }: Answers): readonly RedFlag[] {
+  const isIronedWet = (hotTools?.habits ?? []).some(
+    ({ tool, wetness }) => tool !== 'dryer' && wetness !== 'dry',
+  );
+  const bleaches = hotTools?.bleaches ?? 0;
+  const found: Readonly<Record<RedFlag, boolean>> = {
+    ironedWet: isIronedWet,
+    scorched: hotTools?.smoke === 'smokes' || hotTools?.smoke === 'smellsBurnt',
+    bleachedTwice: bleaches === 'unknown' || bleaches >= ASSUMED_BLEACHES_SUSPECT,
+    curlLost: feelHair?.curl === 'lostAtEnds',
+    slowStretch: feelHair?.wetStretch === 'staysLong' || feelHair?.wetStretch === 'snaps',
+    breakage: feelHair?.breakage === 'some' || feelHair?.breakage === 'much',
+  };
+  return redFlags.filter((flag) => found[flag]);
+}
+
+/** How careful must the test be? An estimate from the red flags; it never overrules the strand. */
+export function judgeRisk(answers: Answers): Risk {
+  const count = listRedFlags(answers).length;
+  if (count >= ASSUMED_FLAGS_FOR_HIGH) return 'high';
+  return count === 0 ? 'low' : 'raised';
+}

@@ -1,0 +1,52 @@
+import type { AskStep } from '../records/steps';
+
+/** A stop: absolute has no override; judgement is lifted by a named person with a reason, for this service. */
+export interface Rule {
+  readonly kind: 'absolute' | 'judgement';
+  /** Which step's answers raise it; null for what is read or decided rather than asked. */
+  readonly step: AskStep | null;
+  readonly source: string;
+}
+
+const label = 'published: Reg. (EC) 1223/2009 Annex III label text';
+
+/** Every stop there is, by id. Its words stand in src/words under the same id. */
+export const rules = {
+  'stop.reactionEver': { kind: 'absolute', step: 'client', source: label },
+  'stop.persulfateReaction': {
+    kind: 'absolute',
+    step: 'client',
+    source: 'published: Pang & Fiume, Int. J. Toxicol. 20(S3):7–21, 2001',
+  },
+  'stop.blackTattoo': { kind: 'absolute', step: 'client', source: label },
+  'stop.scalpBroken': { kind: 'absolute', step: 'client', source: label },
+  'stop.faceRash': { kind: 'absolute', step: 'client', source: label },
+  'stop.underAge': { kind: 'absolute', step: 'client', source: `${label}: not meant for under 16` },
+  'stop.skinTestPositive': { kind: 'absolute', step: null, source: label },
+  'stop.incompatibilityReacted': {
+    kind: 'absolute',
+    step: null,
+    source: 'common practice, no source; the maker’s method comes first',
+  },
+  'stop.inherited': { kind: 'absolute', step: null, source: 'an earlier record of the same ticket' },
+  'judgement.tingled': { kind: 'judgement', step: 'client', source: 'common practice, no source' },
+  'judgement.scalpTight': { kind: 'judgement', step: 'client', source: 'common practice, no source' },
+  'judgement.relaxedRecently': { kind: 'judgement', step: 'hotTools', source: 'common practice, no source' },
+  'judgement.relaxerThenLightener': {
+    kind: 'judgement',
+    step: 'hotTools',
+    source: 'common practice, no source',
+  },
+  'judgement.snapsWhenWet': { kind: 'judgement', step: 'feelHair', source: 'common practice, no source' },
+  'judgement.freerThanSuggested': {
+    kind: 'judgement',
+    step: null,
+    source: 'ASSUMED: the table is an estimate, a named person may know better',
+  },
+} as const satisfies Record<string, Rule>;
+
+export type RuleId = keyof typeof rules;
+export const ruleIds = Object.keys(rules) as RuleId[];
+
+/** Is there no override for this rule? */
+export const isAbsoluteRule = (id: RuleId): boolean => rules[id].kind === 'absolute';

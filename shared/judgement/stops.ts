@@ -1,0 +1,87 @@
+import type { Said } from '../records/event';
+import type { Answers } from '../records/forms/asked';
+import type { Settings } from '../records/settings';
+import { type AskStep, askSteps } from '../records/steps';
+import { isAbsoluteRule, type RuleId, rules } from './rules';
+
+const byReaction: Readonly<Record<string, RuleId>> = {
+  tingled: 'judgement.tingled',
+  swelling: 'stop.reactionEver',
+  blisters: 'stop.reactionEver',
+  weeping: 'stop.reactionEver',
+  rash: 'stop.reactionEver',
+  hives: 'stop.persulfateReaction',
+  tightChest: 'stop.persulfateReaction',
+  blackTattoo: 'stop.blackTattoo',
+};
+
+const byScalp: Readonly<Record<string, RuleId | null>> = {
+  sound: null,
+  tight: 'judgement.scalpTight',
+  broken: 'stop.scalpBroken',
+  faceRash: 'stop.faceRash',
+};
+
+const liftingServices: readonly string[] = ['lighten', 'liftAndDeposit'];
+
+/** Does this service take hair lighter than it is? */
+export const isLifting = (service: string): boolean => liftingServices.includes(service);
+
+/**
+ * Which stops do the answers raise, all steps together?
+ * A rule may look at several steps (a relaxer matters once she wants to go lighter), so they are judged as one.
+ * Checked in tests/shared/judgement/stops.test.ts, beside and across every edge.
+ */
+export function listStops(answers: Answers, settings: Settings): readonly RuleId[] {
+  const { client, hotTools, feelHair } = answers;
+  const raised = new Set<RuleId | null | undefined>();
+  for (const reaction of client?.reactions ?? []) raised.add(byReaction[reaction]);
+  if (client !== undefined) raised.add(byScalp[client.scalp]);
+  if (settings.profile.ageLine !== null && client?.ageBand === 'under') raised.add('stop.underAge');
+  if (hotTools !== undefined && hotTools.relaxedWithinTwoWeeks !== 'no') {
+    raised.add('judgement.relaxedRecently');
+  }
+  if (hotTools?.history.includes('relaxer') && client !== undefined && isLifting(client.service)) {
+    raised.add('judgement.relaxerThenLightener');
+  }
+  if (feelHair?.wetStretch === 'snaps') raised.add('judgement.snapsWhenWet');
+  return [...raised].filter((rule) => rule !== null && rule !== undefined).sort();
+}
+
+/** Has everything this step asks been said? Damp hair has to be dried and felt again; an age line must be answered. */
+const isSaid = (step: AskStep, answers: Answers, settings: Settings): boolean => {
+  if (step === 'feelHair') {
+    const felt = answers.feelHair;
+    return felt !== undefined && [felt.nape, felt.mid, felt.ends].every((touch) => touch === 'dry');
+  }
+  if (step === 'client' && settings.profile.ageLine !== null && answers.client?.ageBand === undefined) {
+    return false;
+  }
+  return answers[step] !== undefined;
+};
+
+/** How does this step stand: unsaid, clean, for a judgement, or stopped for good? */
+export function judgeStep(step: AskStep, answers: Answers, settings: Settings): Said {
+  const own = listStops(answers, settings).filter((rule) => rules[rule].step === step);
+  if (own.some(isAbsoluteRule)) return 'absolute';
+  if (!isSaid(step, answers, settings)) return 'unsaid';
+  return own.length > 0 ? 'judgement' : 'clean';
+}
+
+/** Which steps still have to be said before a strand may be tested? */
+export const listUnsaid = (answers: Answers, settings: Settings): readonly AskStep[] =>
+  askSteps.filter((step) => judgeStep(step, answers, settings) === 'unsaid');
+
+const asksForIncompatibilityTest: readonly string[] = [
+  'unknown',
+  'unknownBoxColour',
+  'compoundHenna',
+  'metallicColour',
+];
+
+/**
+ * Must a cutting meet peroxide in a glass first? Metallic salts, compound henna, gradual restorers and unknown
+ * home colour: training texts, not a regulator; the maker's method comes first.
+ */
+export const isIncompatibilityDue = (answers: Answers): boolean =>
+  (answers.hotTools?.history ?? []).some((item) => asksForIncompatibilityTest.includes(item));

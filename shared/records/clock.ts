@@ -1,0 +1,92 @@
+import type { Zone } from './zones';
+
+/** A countdown kept as data: wall-clock moments only, so that it survives sleep, reload and power cut. */
+export interface Clock {
+  readonly id: string;
+  readonly kind: 'strand' | 'head' | 'incompatibility';
+  readonly zone: Zone | null;
+  readonly startedAtMs: number;
+  /** First look after the start, then every so often; null where nobody looks in between. */
+  readonly looks: { readonly firstAfterMs: number; readonly everyMs: number } | null;
+  readonly dueAtMs: number;
+  /** The maker's limit: no extension reaches beyond it. */
+  readonly limitAtMs: number;
+  readonly lookedAtMs: readonly number[];
+  readonly acknowledgedAtMs: number | null;
+  readonly endedAtMs: number | null;
+}
+
+/** What a clock says at one moment. `remainingMs` is negative once it is over. */
+export interface ClockReading {
+  readonly phase: 'running' | 'lookDue' | 'nearlyDue' | 'over' | 'ended';
+  readonly remainingMs: number;
+  readonly nextLookAtMs: number | null;
+  readonly missedLooks: number;
+}
+
+/** Warn so early before the end that the client reaches the basin in time: common practice, no source. */
+export const WARN_BEFORE_MS = 2 * 60_000;
+
+/** How many scheduled looks have begun by `nowMs`? The last one begins before the clock is due. */
+const countLooksBegun = (clock: Clock, nowMs: number): number => {
+  if (clock.looks === null) return 0;
+  const untilMs = Math.min(nowMs, clock.dueAtMs - 1);
+  const sinceFirstMs = untilMs - clock.startedAtMs - clock.looks.firstAfterMs;
+  return sinceFirstMs < 0 ? 0 : Math.floor(sinceFirstMs / clock.looks.everyMs) + 1;
+};
+
+/**
+ * What does this clock say now?
+ * A look counts for the interval in which it was made; an interval that ended without one is a missed look.
+ * Exact in milliseconds; checked in tests/shared/records/clock.test.ts.
+ */
+export function readClock(clock: Clock, nowMs: number): ClockReading {
+  const atMs = clock.endedAtMs ?? nowMs;
+  const begun = countLooksBegun(clock, atMs);
+  const looked = new Set(clock.lookedAtMs.map((lookMs) => countLooksBegun(clock, lookMs)));
+  const isLookOpen = begun > 0 && !looked.has(begun) && atMs < clock.dueAtMs;
+  let missedLooks = 0;
+  const closed = atMs < clock.dueAtMs ? begun - 1 : begun;
+  for (let look = 1; look <= closed; look += 1) if (!looked.has(look)) missedLooks += 1;
+  const remainingMs = clock.dueAtMs - atMs;
+  return {
+    phase: readPhase(clock, remainingMs, isLookOpen),
+    remainingMs,
+    nextLookAtMs: findNextLook(clock, begun, isLookOpen),
+    missedLooks,
+  };
+}
+
+function readPhase(clock: Clock, remainingMs: number, isLookOpen: boolean): ClockReading['phase'] {
+  if (clock.endedAtMs !== null) return 'ended';
+  if (remainingMs <= 0) return 'over';
+  if (isLookOpen) return 'lookDue';
+  return remainingMs <= WARN_BEFORE_MS ? 'nearlyDue' : 'running';
+}
+
+function findNextLook(clock: Clock, begun: number, isLookOpen: boolean): number | null {
+  if (clock.looks === null || clock.endedAtMs !== null) return null;
+  const index = isLookOpen ? begun - 1 : begun;
+  const lookAtMs = clock.startedAtMs + clock.looks.firstAfterMs + index * clock.looks.everyMs;
+  return lookAtMs < clock.dueAtMs ? lookAtMs : null;
+}
+
+/** The same clock after the tablet's own clock was moved by `shiftMs`: what ran stays as long as it was. */
+export function shiftClock(clock: Clock, shiftMs: number): Clock {
+  if (clock.endedAtMs !== null) return clock;
+  return {
+    ...clock,
+    startedAtMs: clock.startedAtMs + shiftMs,
+    dueAtMs: clock.dueAtMs + shiftMs,
+    limitAtMs: clock.limitAtMs + shiftMs,
+    lookedAtMs: clock.lookedAtMs.map((lookMs) => lookMs + shiftMs),
+  };
+}
+
+/** The same clocks with those that match ended at this moment; an ended one keeps its end. */
+export const endClocks = (
+  clocks: readonly Clock[],
+  atMs: number,
+  matches: (clock: Clock) => boolean = () => true,
+): readonly Clock[] =>
+  clocks.map((clock) => (clock.endedAtMs === null && matches(clock) ? { ...clock, endedAtMs: atMs } : clock));

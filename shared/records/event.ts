@@ -1,0 +1,114 @@
+import type { Decision } from '../judgement/decisions';
+import type { RuleId } from '../judgement/rules';
+import type { AnswersOf } from './form';
+import type { AnswersByStep } from './forms/asked';
+import type { eventForms } from './forms/byEvent';
+import type { AskStep, BackStep, Correctable } from './steps';
+import type { Zone } from './zones';
+
+/** Raised whenever a computed result can change. */
+export const MODEL_VERSION = 1;
+/** Raised with a migration n → n+1 whenever a stored event changes its shape. */
+export const EVENT_VERSION = 1;
+
+export type Said = 'unsaid' | 'clean' | 'judgement' | 'absolute';
+export type SkinTestToken = 'notNeeded' | 'missing' | 'waiting' | 'clear' | 'lapsed' | 'positive';
+export type Fibre = 'unknown' | 'sound' | 'rough' | 'gummy' | 'broken';
+
+/** What is judged anew from the time of every event. */
+export interface TimeTokens {
+  readonly skinTest: SkinTestToken;
+  /** Zones whose outcome is older than it may be. */
+  readonly lapsed: readonly Zone[];
+}
+
+interface ZoneToken {
+  readonly zone: Zone;
+}
+type None = Readonly<Record<never, never>>;
+
+/** The small words each event carries; guards read these and the facts, never an answer. */
+export interface TokensByType {
+  OPENED: { readonly inherits: boolean };
+  ANSWERED: {
+    readonly step: AskStep;
+    readonly said: Said;
+    /** Every judgement stop the answers raise, all steps together. */
+    readonly rules: readonly RuleId[];
+    readonly bearsOnPlan: boolean;
+    /** Zones the plan colours, after this answer. */
+    readonly planned: readonly Zone[];
+    /** Whether the history asks for an incompatibility test; as before when one was begun for this very history. */
+    readonly incompatibility: 'notNeeded' | 'due' | 'asBefore';
+  };
+  STEP_CONFIRMED: { readonly step: AskStep };
+  REOPENED: { readonly step: BackStep };
+  SKIN_TEST_NOTED: { readonly isPositive: boolean };
+  OVERRIDDEN: { readonly rule: RuleId };
+  CORRECTED: { readonly answer: Correctable };
+  INCOMPATIBILITY_STARTED: None;
+  INCOMPATIBILITY_READ: { readonly reacted: boolean };
+  STRAND_STARTED: ZoneToken & {
+    readonly mix: string;
+    /** Closed mixes of this zone that this one is no gentler than. */
+    readonly closedBy: readonly string[];
+  };
+  LOOKED: ZoneToken & { readonly of: 'strand' | 'head' };
+  STRAND_TAKEN_OFF: ZoneToken;
+  STRAND_BROKE: ZoneToken & { readonly mix: string };
+  OUTCOME_RECORDED: ZoneToken & { readonly fibre: Fibre; readonly mix: string };
+  OUTCOME_KEPT: None;
+  OUTCOME_RETRACTED: ZoneToken & { readonly mix: string };
+  DECIDED: {
+    readonly decision: Decision;
+    readonly suggested: Decision;
+    readonly isFreer: boolean;
+  };
+  PLAN_CHANGED: None;
+  BOWL_WEIGHED: ZoneToken;
+  BOWL_THROWN: ZoneToken;
+  BOWL_APPLIED: ZoneToken;
+  BOWL_RINSED: ZoneToken;
+  FINISHED: None;
+  PLAN_GIVEN: None;
+  PARKED: None;
+  RESUMED: None;
+  REACTION_SUSPECTED: None;
+  NO_REACTION: None;
+  REACTION_RECORDED: None;
+  CARE_GIVEN: None;
+  CALLED_OFF: None;
+  WE_SAID_NO: None;
+  CLIENT_SAID_NO: None;
+  CLOCK_EXTENDED: { readonly isWithinLimit: boolean };
+  CLOCK_CORRECTED: None;
+  ALARM_ACKNOWLEDGED: None;
+}
+
+export type EventType = keyof TokensByType;
+
+/** What was said in an `ANSWERED`: a whole step at a time. */
+export type AnsweredPayload = {
+  [S in AskStep]: { readonly step: S; readonly answers: AnswersByStep[S] };
+}[AskStep];
+
+type PayloadOf<T extends EventType> = T extends 'ANSWERED'
+  ? AnsweredPayload
+  : T extends keyof typeof eventForms
+    ? AnswersOf<(typeof eventForms)[T]>
+    : never;
+
+/** One thing a person did, as it is stored for ever. */
+export interface EventOf<T extends EventType> {
+  readonly v: typeof EVENT_VERSION;
+  readonly type: T;
+  readonly payload: PayloadOf<T>;
+  readonly tokens: TokensByType[T] & TimeTokens;
+  readonly atMs: number;
+  readonly by: string;
+  readonly settingsId: number;
+  readonly modelVersion: number;
+}
+
+export type ConsultationEvent = { [T in EventType]: EventOf<T> }[EventType];
+export type { PayloadOf };

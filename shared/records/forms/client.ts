@@ -1,0 +1,42 @@
+import type { AnswersOf, Form } from '../form';
+
+/**
+ * What does she want, and may anything go on this skin at all?
+ * Absolute reactions: published, Reg. (EC) 1223/2009 Annex III label text, and Pang & Fiume,
+ * Int. J. Toxicol. 20(S3):7–21, 2001 (hives, tight chest with persulfates).
+ */
+export const clientForm = {
+  service: { kind: 'choice', options: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] },
+  reach: { kind: 'choice', options: ['fullHead', 'roots', 'endsOut'] },
+  targetLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
+  naturalLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
+  endsLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
+  greyPercent: { kind: 'number', field: { quantity: 'percent', min: 0, max: 100 }, unknown: true, or: 0 },
+  texture: { kind: 'choice', options: ['fine', 'medium', 'coarse', 'unknown'], or: 'medium', more: true },
+  density: { kind: 'choice', options: ['thin', 'medium', 'thick', 'unknown'], or: 'medium', more: true },
+  length: { kind: 'choice', options: ['ear', 'chin', 'collarbone', 'braLine', 'waist'] },
+  reactions: {
+    kind: 'choices',
+    options: [
+      'none',
+      'tingled',
+      'swelling',
+      'blisters',
+      'weeping',
+      'hives',
+      'tightChest',
+      'rash',
+      'blackTattoo',
+    ],
+    none: 'none',
+    absolute: ['swelling', 'blisters', 'weeping', 'hives', 'tightChest', 'rash', 'blackTattoo'],
+  },
+  scalp: {
+    kind: 'choice',
+    options: ['sound', 'tight', 'broken', 'faceRash'],
+    absolute: ['broken', 'faceRash'],
+  },
+  ageBand: { kind: 'choice', options: ['over', 'under'], absolute: ['under'], whenAgeLine: true },
+} as const satisfies Form;
+
+export type ClientAnswers = AnswersOf<typeof clientForm>;

@@ -1,0 +1,67 @@
+import { decisions } from '../../judgement/decisions';
+import { ruleIds } from '../../judgement/rules';
+import type { Form } from '../form';
+import { askSteps, backSteps, correctables } from '../steps';
+import { zones } from '../zones';
+
+/** Whose strand is it, and at which chair? */
+export const openedForm = {
+  ticket: { kind: 'text', maxLength: 12 },
+  chair: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
+} as const satisfies Form;
+
+export const stepForm = { step: { kind: 'choice', options: askSteps } } as const satisfies Form;
+
+export const reopenedForm = { step: { kind: 'choice', options: backSteps } } as const satisfies Form;
+
+/** Who lifts which judgement stop, for this service only, and why? */
+export const overriddenForm = {
+  rule: { kind: 'choice', options: ruleIds },
+  code: { kind: 'choice', options: ['knowsHerHair', 'makerAllows', 'seniorAgreed', 'clientInsists'] },
+  words: { kind: 'text', maxLength: 200 },
+} as const satisfies Form;
+
+/** Which answer was wrong, and how did that come? */
+export const correctedForm = {
+  answer: { kind: 'choice', options: correctables },
+  code: { kind: 'choice', options: ['wrongTap', 'clientCorrectedIt', 'misheard', 'wrongClient'] },
+  words: { kind: 'text', maxLength: 200 },
+} as const satisfies Form;
+
+/** Which outcome was a wrong tap? */
+export const retractedForm = {
+  zone: { kind: 'choice', options: zones },
+  code: correctedForm.code,
+  words: correctedForm.words,
+} as const satisfies Form;
+
+export const decidedForm = { decision: { kind: 'choice', options: decisions } } as const satisfies Form;
+
+export const parkedForm = { untilAtMs: { kind: 'time', tense: 'coming' } } as const satisfies Form;
+
+/** Why does this consultation end without colour? */
+export const endedForm = {
+  reason: { kind: 'choice', options: ['hairTooWeak', 'notSafeToday', 'changedHerMind', 'noTime', 'other'] },
+} as const satisfies Form;
+
+/** What was felt or seen? Throat, breath or faintness: the emergency number first. */
+export const reactionForm = {
+  signs: {
+    kind: 'choices',
+    options: ['unclear', 'stinging', 'burning', 'swelling', 'hives', 'breath', 'faint', 'eyes'],
+    none: 'unclear',
+  },
+} as const satisfies Form;
+
+export const careForm = {
+  care: { kind: 'choice', options: ['rinsed', 'rinsedAndDoctor', 'emergencyCalled'] },
+} as const satisfies Form;
+
+export const clockForm = { clock: { kind: 'text', maxLength: 40 } } as const satisfies Form;
+
+/** By how much was the tablet's clock changed? Negative when it was set back. */
+export const clockCorrectedForm = {
+  shiftMs: { kind: 'number', field: { quantity: 'count', min: -8.64e8, max: 8.64e8, step: 1 } },
+} as const satisfies Form;
+
+export const nothingForm = {} as const satisfies Form;

@@ -1,0 +1,84 @@
+import { LEGAL_CEILING_PERCENT } from '../../chemistry/peroxide';
+import type { AnswersOf, Form } from '../form';
+import { zones } from '../zones';
+
+const zone = { kind: 'choice', options: zones } as const;
+
+/**
+ * What a mix is, as far as a permit binds to it: line, developer, ratio, heat, minutes.
+ * Developer ceiling: published, Reg. (EC) 1223/2009 Annex III entry 12. Ratio is developer to one part of colour.
+ */
+export const mixQuestions = {
+  line: { kind: 'text', maxLength: 40 },
+  batch: { kind: 'text', maxLength: 20, or: '' },
+  developerPercent: {
+    kind: 'number',
+    field: { quantity: 'percent', min: 0.5, max: LEGAL_CEILING_PERCENT },
+  },
+  ratio: { kind: 'number', field: { quantity: 'parts', min: 0.25, max: 5 }, or: 1 },
+  heat: { kind: 'choice', options: ['none', 'foil', 'dryHeat'], or: 'none' },
+  minutes: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 60 } },
+} as const satisfies Form;
+
+/** From where was the strand snipped, and what goes on it? 20–50 hairs: common practice, no source. */
+export const strandForm = {
+  zone,
+  place: { kind: 'choice', options: ['hairline', 'fringe', 'crown', 'whereIroned', 'oldBleach', 'nape'] },
+  hairs: { kind: 'number', field: { quantity: 'count', min: 20, max: 50, step: 1 }, or: 30 },
+  buildUp: { kind: 'choice', options: ['none', 'washedOff'], or: 'washedOff' },
+  ...mixQuestions,
+  makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90 } },
+  lookEveryMin: { kind: 'choice', options: ['3', '5'], or: '5' },
+  testG: { kind: 'number', field: { quantity: 'mass', min: 2, max: 20 }, or: 6, more: true },
+} as const satisfies Form;
+
+const ofStrand = { question: 'of', is: ['strand'] } as const;
+
+/** What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings. */
+export const lookForm = {
+  of: { kind: 'choice', options: ['strand', 'head'] },
+  zone,
+  level: {
+    kind: 'number',
+    field: { quantity: 'level', min: 1, max: 10, step: 0.5 },
+    unknown: true,
+    when: ofStrand,
+  },
+  feel: { kind: 'choice', options: ['sound', 'rough', 'stretchy'], when: ofStrand },
+  stinging: { kind: 'choice', options: ['no', 'yes'], when: { question: 'of', is: ['head'] } },
+} as const satisfies Form;
+
+/** How did the strand come off? */
+export const takenOffForm = {
+  zone,
+  why: { kind: 'choice', options: ['timeIsUp', 'levelReached', 'looksWeak', 'clientLeaves'], or: 'timeIsUp' },
+} as const satisfies Form;
+
+/** What did the strand say? Stretch after a light pull to 20–30 % (EVIDENCE marks: ASSUMED from published yield). */
+export const outcomeForm = {
+  zone,
+  fibre: { kind: 'choice', options: ['sound', 'rough', 'gummy', 'broken'] },
+  stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
+  wentPast30: { kind: 'choice', options: ['no', 'yes'], or: 'no' },
+  level: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
+  evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'], or: 'even' },
+} as const satisfies Form;
+
+/** What did the incompatibility test show after its 30 minutes? */
+export const incompatibilityForm = {
+  seen: { kind: 'choice', options: ['nothing', 'reacted'], absolute: ['reacted'] },
+} as const satisfies Form;
+
+/** When was the skin test put on, and what was seen when it was read? */
+export const skinTestForm = {
+  method: { kind: 'choice', options: ['makersMethod', 'openApplication'], or: 'makersMethod' },
+  site: { kind: 'choice', options: ['behindEar', 'innerElbow', 'forearm'], or: 'behindEar' },
+  putOnAtMs: { kind: 'time', tense: 'past' },
+  seen: { kind: 'choice', options: ['notReadYet', 'nothing', 'reaction'], absolute: ['reaction'] },
+} as const satisfies Form;
+
+export type MixAnswers = AnswersOf<typeof mixQuestions>;
+export type StrandAnswers = AnswersOf<typeof strandForm>;
+export type LookAnswers = AnswersOf<typeof lookForm>;
+export type OutcomeAnswers = AnswersOf<typeof outcomeForm>;
+export type SkinTestAnswers = AnswersOf<typeof skinTestForm>;

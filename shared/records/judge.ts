@@ -1,0 +1,124 @@
+import { type Decision, isFreer } from '../judgement/decisions';
+import { isLapsed, listPlannedZones, suggestFor } from '../judgement/findings';
+import { formMixKey, listClosedMixes } from '../judgement/mixes';
+import { isAbsoluteRule } from '../judgement/rules';
+import { judgeSkinTest } from '../judgement/skinTest';
+import { isIncompatibilityDue, judgeStep, listStops } from '../judgement/stops';
+import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
+import type { Answers } from './forms/asked';
+import { gradeOutcome } from './gradeOutcome';
+import { formHistoryKey, formPlanKey } from './planKey';
+import { type ConsultationRecord, findStrand } from './record';
+import type { Settings } from './settings';
+import { type Zone, zones } from './zones';
+
+/** Under what an event is judged: the settings of that moment, the moment, and what an earlier record hands on. */
+export interface JudgingContext {
+  readonly settings: Settings;
+  readonly atMs: number;
+  readonly inheritsStop: boolean;
+}
+
+type Judges = {
+  readonly [T in EventType]: (
+    record: ConsultationRecord,
+    payload: PayloadOf<T>,
+    context: JudgingContext,
+  ) => TokensByType[T];
+};
+
+const nothing = () => ({});
+const zoneOnly = (_record: ConsultationRecord, { zone }: { readonly zone: Zone }) => ({ zone });
+
+const mixOf = (record: ConsultationRecord, zone: Zone): string => {
+  const strand = findStrand(record, zone);
+  return strand === undefined ? '' : formMixKey(strand);
+};
+
+const judgeIncompatibility = (record: ConsultationRecord, said: Answers) => {
+  if (!isIncompatibilityDue(said)) return 'notNeeded';
+  return record.incompatibility?.historyKey === formHistoryKey(said) ? 'asBefore' : 'due';
+};
+
+/** One judge for each event: what its payload means in small tokens. Numbers are judged here and nowhere later. */
+const judges: Judges = {
+  OPENED: (_record, _payload, { inheritsStop }) => ({ inherits: inheritsStop }),
+  ANSWERED: (record, { step, answers }, { settings }) => {
+    const said = { ...record.answers, [step]: answers };
+    return {
+      step,
+      said: judgeStep(step, said, settings),
+      rules: listStops(said, settings).filter((rule) => !isAbsoluteRule(rule)),
+      bearsOnPlan: formPlanKey(said) !== formPlanKey(record.answers),
+      planned: said.client === undefined ? [] : listPlannedZones(said.client.reach),
+      incompatibility: judgeIncompatibility(record, said),
+    };
+  },
+  STEP_CONFIRMED: (_record, { step }) => ({ step }),
+  REOPENED: (_record, { step }) => ({ step }),
+  SKIN_TEST_NOTED: (_record, { seen }) => ({ isPositive: seen === 'reaction' }),
+  OVERRIDDEN: (_record, { rule }) => ({ rule }),
+  CORRECTED: (_record, { answer }) => ({ answer }),
+  INCOMPATIBILITY_STARTED: nothing,
+  INCOMPATIBILITY_READ: (_record, { seen }) => ({ reacted: seen === 'reacted' }),
+  STRAND_STARTED: (record, payload) => ({
+    zone: payload.zone,
+    mix: formMixKey(payload),
+    closedBy: listClosedMixes(record, payload),
+  }),
+  LOOKED: (_record, { of, zone }) => ({ of, zone }),
+  STRAND_TAKEN_OFF: zoneOnly,
+  STRAND_BROKE: (record, { zone }) => ({ zone, mix: mixOf(record, zone) }),
+  OUTCOME_RECORDED: (record, payload) => ({
+    zone: payload.zone,
+    fibre: gradeOutcome(payload, findStrand(record, payload.zone)?.ended?.how === 'broke'),
+    mix: mixOf(record, payload.zone),
+  }),
+  OUTCOME_KEPT: nothing,
+  OUTCOME_RETRACTED: (record, { zone }) => ({ zone, mix: mixOf(record, zone) }),
+  DECIDED: (record, { decision }, { settings, atMs }) => {
+    const suggested: Decision = suggestFor(record, settings, atMs);
+    return { decision, suggested, isFreer: isFreer(decision, suggested) };
+  },
+  PLAN_CHANGED: nothing,
+  BOWL_WEIGHED: zoneOnly,
+  BOWL_THROWN: zoneOnly,
+  BOWL_APPLIED: zoneOnly,
+  BOWL_RINSED: zoneOnly,
+  FINISHED: nothing,
+  PLAN_GIVEN: nothing,
+  PARKED: nothing,
+  RESUMED: nothing,
+  REACTION_SUSPECTED: nothing,
+  NO_REACTION: nothing,
+  REACTION_RECORDED: nothing,
+  CARE_GIVEN: nothing,
+  CALLED_OFF: nothing,
+  WE_SAID_NO: nothing,
+  CLIENT_SAID_NO: nothing,
+  CLOCK_EXTENDED: (record, { clock, minutes }) => {
+    const running = record.clocks.find(({ id, endedAtMs }) => id === clock && endedAtMs === null);
+    return {
+      isWithinLimit: running !== undefined && running.dueAtMs + minutes * 60_000 <= running.limitAtMs,
+    };
+  },
+  CLOCK_CORRECTED: nothing,
+  ALARM_ACKNOWLEDGED: nothing,
+};
+
+/** What does this payload mean, in the small words the chart's guards read? */
+export const judge = <T extends EventType>(
+  record: ConsultationRecord,
+  type: T,
+  payload: PayloadOf<T>,
+  context: JudgingContext,
+): TokensByType[T] => judges[type](record, payload, context);
+
+/** What depends on the moment alone, judged on the record as it stands after the event. */
+export const judgeTime = (record: ConsultationRecord, settings: Settings, atMs: number): TimeTokens => ({
+  skinTest: judgeSkinTest(record, settings.profile, atMs),
+  lapsed: zones.filter((zone) => {
+    const strand = findStrand(record, zone);
+    return strand !== undefined && isLapsed(strand, atMs);
+  }),
+});

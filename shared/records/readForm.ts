@@ -1,0 +1,147 @@
+import { accept, type Result, refuse } from '../result';
+import { type NumberRefusal, readNumber } from '../units/numberField';
+import type { UnitSettings } from '../units/quantity';
+import type { AnswersOf, Form, Question } from './form';
+
+/** What was tapped or typed, as the screen has it: texts and lists of texts, nothing judged yet. */
+export type Raw = string | number | readonly string[] | readonly RawForm[] | null | undefined;
+export interface RawForm {
+  readonly [name: string]: Raw;
+}
+
+/** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
+export type FieldRefusal = { readonly path: string } & (
+  | NumberRefusal
+  | {
+      readonly code:
+        | 'notAnswered'
+        | 'notAnOption'
+        | 'noneAndOthers'
+        | 'empty'
+        | 'malformed'
+        | 'tooLong'
+        | 'tooMany'
+        | 'tooFew';
+      readonly most?: number;
+    }
+  | { readonly code: 'notYet' | 'alreadyPast' | 'overLimit' | 'readTooEarly' }
+);
+
+export interface ReadingContext {
+  readonly units: UnitSettings;
+  readonly hasAgeLine: boolean;
+  readonly nowMs: number;
+}
+
+type Read = Result<unknown, readonly FieldRefusal[]>;
+const no = (refusal: FieldRefusal): Read => refuse([refusal]);
+
+// A visible text holds no control characters; a pasted line break would break a label or a table.
+const hasControlCharacter = (text: string): boolean => /\p{Cc}/u.test(text);
+
+function readText(question: { maxLength: number; or?: string }, raw: Raw, path: string): Read {
+  const text = typeof raw === 'string' ? raw.trim() : '';
+  if (text === '') return question.or === undefined ? no({ path, code: 'empty' }) : accept(question.or);
+  if (hasControlCharacter(text)) return no({ path, code: 'malformed' });
+  if ([...text].length > question.maxLength) return no({ path, code: 'tooLong', most: question.maxLength });
+  return accept(text);
+}
+
+function readChoices(question: { options: readonly string[]; none: string }, raw: Raw, path: string): Read {
+  if (!Array.isArray(raw) || raw.length === 0) return no({ path, code: 'notAnswered' });
+  const chosen = question.options.filter((option) => (raw as readonly unknown[]).includes(option));
+  if (chosen.length !== new Set(raw).size) return no({ path, code: 'notAnOption' });
+  if (chosen.includes(question.none) && chosen.length > 1) return no({ path, code: 'noneAndOthers' });
+  return accept(chosen);
+}
+
+function readTime(tense: 'past' | 'coming', raw: Raw, path: string, nowMs: number): Read {
+  if (typeof raw !== 'number' || !Number.isSafeInteger(raw)) return no({ path, code: 'notAnswered' });
+  if (tense === 'past' && raw > nowMs) return no({ path, code: 'notYet' });
+  if (tense === 'coming' && raw <= nowMs) return no({ path, code: 'alreadyPast' });
+  return accept(raw);
+}
+
+function readList(
+  question: { of: Form; min: number; max: number },
+  raw: Raw,
+  path: string,
+  context: ReadingContext,
+): Read {
+  const rows = Array.isArray(raw) ? (raw as readonly unknown[]) : [];
+  if (rows.length < question.min) return no({ path, code: 'tooFew', most: question.min });
+  if (rows.length > question.max) return no({ path, code: 'tooMany', most: question.max });
+  const read = rows.map((row, index) =>
+    isRawForm(row)
+      ? readAnswers(question.of, row, context, `${path}.${index}.`)
+      : no({ path: `${path}.${index}`, code: 'malformed' }),
+  );
+  const refusals = read.flatMap((row) => (row.ok ? [] : row.error));
+  return refusals.length > 0 ? refuse(refusals) : accept(read.map((row) => (row.ok ? row.value : null)));
+}
+
+const isRawForm = (raw: unknown): raw is RawForm =>
+  typeof raw === 'object' && raw !== null && !Array.isArray(raw);
+
+function readQuestion(question: Question, raw: Raw, path: string, context: ReadingContext): Read {
+  switch (question.kind) {
+    case 'choice': {
+      const value = raw === undefined || raw === null || raw === '' ? question.or : raw;
+      if (value === undefined) return no({ path, code: 'notAnswered' });
+      return question.options.includes(value as string) ? accept(value) : no({ path, code: 'notAnOption' });
+    }
+    case 'choices':
+      return readChoices(question, raw, path);
+    case 'number': {
+      if (raw === 'unknown' && question.unknown === true) return accept('unknown');
+      if ((raw === undefined || raw === null) && question.or !== undefined) return accept(question.or);
+      const number = readNumber(typeof raw === 'string' ? raw : '', question.field, context.units);
+      return number.ok ? number : no({ path, ...number.error });
+    }
+    case 'text':
+      return readText(question, raw, path);
+    case 'time':
+      return readTime(question.tense, raw, path, context.nowMs);
+    case 'list':
+      return readList(question, raw, path, context);
+  }
+}
+
+function readAnswers(form: Form, raw: RawForm, context: ReadingContext, prefix: string): Read {
+  const answers: Record<string, unknown> = {};
+  const refusals: FieldRefusal[] = [];
+  for (const [name, question] of Object.entries(form)) {
+    if (!isAsked(question, answers, context)) continue;
+    const read = readQuestion(
+      question,
+      Object.hasOwn(raw, name) ? raw[name] : undefined,
+      prefix + name,
+      context,
+    );
+    if (read.ok) answers[name] = read.value;
+    else refusals.push(...read.error);
+  }
+  return refusals.length > 0 ? refuse(refusals) : accept(answers);
+}
+
+/** Is this question asked, given what was said before it in the same form? */
+export function isAsked(
+  question: Question,
+  answers: Readonly<Record<string, unknown>>,
+  context: Pick<ReadingContext, 'hasAgeLine'>,
+): boolean {
+  if (question.whenAgeLine === true && !context.hasAgeLine) return false;
+  return question.when === undefined || question.when.is.includes(answers[question.when.question] as string);
+}
+
+/**
+ * What do these taps and texts say, as answers to this form?
+ * All refusals at once, each at its field; what was typed is the screen's to keep. Unknown names are dropped.
+ * Checked in tests/shared/records/readForm.test.ts.
+ */
+export const readForm = <F extends Form>(
+  form: F,
+  raw: RawForm,
+  context: ReadingContext,
+): Result<AnswersOf<F>, readonly FieldRefusal[]> =>
+  readAnswers(form, raw, context, '') as Result<AnswersOf<F>, readonly FieldRefusal[]>;

@@ -1,0 +1,130 @@
+import type { Decision } from '../judgement/decisions';
+import type { RuleId } from '../judgement/rules';
+import type { Clock } from './clock';
+import type { Fibre } from './event';
+import type { Answers } from './forms/asked';
+import type { BowlAnswers, PlanAnswers } from './forms/bowl';
+import type { LookAnswers, OutcomeAnswers, SkinTestAnswers, StrandAnswers } from './forms/test';
+import type { Correctable } from './steps';
+import type { Zone } from './zones';
+
+/** Who did it, and when. */
+export interface Stamp {
+  readonly atMs: number;
+  readonly by: string;
+  /** Place in the log, from 0: what came after what, whatever the clock said. */
+  readonly seq: number;
+}
+
+export interface OutcomeRecord extends OutcomeAnswers, Stamp {
+  /** The worse of what was seen, felt and pulled. */
+  readonly grade: Exclude<Fibre, 'unknown'>;
+}
+
+export interface StrandRecord extends StrandAnswers, Stamp {
+  readonly number: number;
+  readonly clock: string;
+  /** What the plan was when this strand was started; it stands for that plan only. */
+  readonly planKey: string;
+  readonly looks: readonly (LookAnswers & Stamp)[];
+  readonly ended: (Stamp & { readonly how: 'takenOff' | 'broke' }) | null;
+  readonly outcome: OutcomeRecord | null;
+  /** A named correction took away what this strand stood for. */
+  readonly isVoid: boolean;
+}
+
+export interface IncompatibilityRecord extends Stamp {
+  readonly seen: 'running' | 'nothing' | 'reacted';
+  /** The history it was made for; another history needs another test. */
+  readonly historyKey: string;
+}
+
+export interface DecisionRecord extends Stamp {
+  readonly decision: Decision;
+  readonly suggested: Decision;
+  readonly planKey: string;
+}
+
+export interface BowlRecord extends BowlAnswers, Stamp {
+  readonly strand: number;
+  readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
+  readonly clock: string | null;
+  readonly looks: readonly (LookAnswers & Stamp)[];
+}
+
+export interface OverrideRecord extends Stamp {
+  readonly rule: RuleId;
+  readonly code: string;
+  readonly words: string;
+}
+
+export interface CorrectionRecord extends Stamp {
+  readonly answer: Correctable;
+  readonly code: string;
+  readonly words: string;
+}
+
+/** How the consultation ended; null while it is open. */
+export type Ending = 'done' | 'weSaidNo' | 'clientSaidNo' | 'calledOff' | 'reaction';
+
+/** One client's consultation as the fold of its log: nobody keeps another copy of what happened. */
+export interface ConsultationRecord {
+  readonly id: string;
+  readonly ticket: string;
+  readonly chair: number;
+  readonly opened: Stamp | null;
+  readonly inheritedStop: boolean;
+  readonly answers: Answers;
+  readonly skinTest: (SkinTestAnswers & Stamp) | null;
+  readonly incompatibility: IncompatibilityRecord | null;
+  readonly overrides: readonly OverrideRecord[];
+  readonly corrections: readonly CorrectionRecord[];
+  readonly strands: readonly StrandRecord[];
+  readonly decision: DecisionRecord | null;
+  readonly bowls: readonly BowlRecord[];
+  readonly clocks: readonly Clock[];
+  /** Between visits, and until when. */
+  readonly parked: { readonly untilAtMs: number } | null;
+  readonly reaction: (Stamp & { readonly signs: readonly string[]; readonly care: string | null }) | null;
+  readonly plan: (PlanAnswers & Stamp) | null;
+  readonly ended: (Stamp & { readonly how: Ending; readonly reason: string | null }) | null;
+  readonly nextSeq: number;
+  /** The newest moment any entry was stamped with: the clock of the tablet may not lie before it. */
+  readonly newestAtMs: number;
+}
+
+/** A consultation of which nothing has been said yet. */
+export const beginRecord = (id: string): ConsultationRecord => ({
+  id,
+  ticket: '',
+  chair: 0,
+  opened: null,
+  inheritedStop: false,
+  answers: {},
+  skinTest: null,
+  incompatibility: null,
+  overrides: [],
+  corrections: [],
+  strands: [],
+  decision: null,
+  bowls: [],
+  clocks: [],
+  parked: null,
+  reaction: null,
+  plan: null,
+  ended: null,
+  nextSeq: 0,
+  newestAtMs: 0,
+});
+
+/** The newest strand that stands for this zone. */
+export const findStrand = (record: ConsultationRecord, zone: Zone): StrandRecord | undefined =>
+  record.strands.findLast((strand) => strand.zone === zone);
+
+/** The newest bowl for this zone. */
+export const findBowl = (record: ConsultationRecord, zone: Zone): BowlRecord | undefined =>
+  record.bowls.findLast((bowl) => bowl.zone === zone);
+
+/** Is anything on skin or hair of the head at this moment? */
+export const isAnythingOnHead = (record: ConsultationRecord): boolean =>
+  record.bowls.some((bowl) => bowl.state === 'on');

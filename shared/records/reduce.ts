@@ -1,0 +1,28 @@
+import { endClocks } from './clock';
+import type { ConsultationEvent, EventOf, EventType } from './event';
+import { beginRecord, type ConsultationRecord } from './record';
+import { answerReducers } from './reduce/answers';
+import { bowlReducers } from './reduce/bowls';
+import { courseReducers } from './reduce/course';
+import type { Reducers } from './reduce/reducers';
+import { strandReducers } from './reduce/strands';
+
+const reducers: Reducers = { ...answerReducers, ...strandReducers, ...bowlReducers, ...courseReducers };
+
+/** What does the record say after one more event? Pure; the event was judged before it was logged. */
+export function reduce(record: ConsultationRecord, event: ConsultationEvent): ConsultationRecord {
+  const stamp = { atMs: event.atMs, by: event.by, seq: record.nextSeq };
+  const change = applyTo(record, event, stamp);
+  const next = { ...record, ...change, nextSeq: stamp.seq + 1, newestAtMs: event.atMs };
+  return next.ended === null ? next : { ...next, clocks: endClocks(next.clocks, event.atMs) };
+}
+
+const applyTo = <T extends EventType>(
+  record: ConsultationRecord,
+  event: EventOf<T>,
+  stamp: { atMs: number; by: string; seq: number },
+): Partial<ConsultationRecord> => reducers[event.type as T](record, event, stamp);
+
+/** The record of a whole log, from its first event. */
+export const fold = (id: string, log: readonly ConsultationEvent[]): ConsultationRecord =>
+  log.reduce(reduce, beginRecord(id));

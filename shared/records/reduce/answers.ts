@@ -1,0 +1,89 @@
+import { rules } from '../../judgement/rules';
+import { endClocks } from '../clock';
+import { formHistoryKey } from '../planKey';
+import type { BowlRecord, ConsultationRecord, Stamp } from '../record';
+import type { Correctable } from '../steps';
+import type { Reducers } from './reducers';
+import { undecide } from './undecide';
+
+/** How long the incompatibility test stands: common practice, no source; the maker's method comes first. */
+export const INCOMPATIBILITY_MS = 30 * 60_000;
+
+const makeIncompatibilityClock = (stamp: Stamp, count: number) => ({
+  id: `incompatibility-${count}`,
+  kind: 'incompatibility' as const,
+  zone: null,
+  startedAtMs: stamp.atMs,
+  looks: null,
+  dueAtMs: stamp.atMs + INCOMPATIBILITY_MS,
+  limitAtMs: stamp.atMs + INCOMPATIBILITY_MS,
+  lookedAtMs: [],
+  acknowledgedAtMs: null,
+  endedAtMs: null,
+});
+
+/** Takes the answer back that was wrong, so that it is asked anew. */
+const takeBack = (record: ConsultationRecord, answer: Correctable): Partial<ConsultationRecord> => {
+  if (answer === 'inherited') return { inheritedStop: false };
+  if (answer === 'incompatibility') return { incompatibility: null };
+  if (answer === 'skinTest') {
+    return { skinTest: record.skinTest && { ...record.skinTest, seen: 'notReadYet' } };
+  }
+  const { [answer]: _wrong, ...rest } = record.answers;
+  return { answers: rest };
+};
+
+/** A stop leaves nothing standing by: what was weighed is to be thrown away. */
+const throwWeighed = (bowls: readonly BowlRecord[]): readonly BowlRecord[] =>
+  bowls.map((bowl) => (bowl.state === 'weighed' ? { ...bowl, state: 'thrown' } : bowl));
+
+/** What is said of the client and her hair before, between and after strands. */
+export const answerReducers = {
+  OPENED: (_record, event, stamp) => ({
+    ticket: event.payload.ticket,
+    chair: event.payload.chair,
+    opened: stamp,
+    inheritedStop: event.tokens.inherits,
+  }),
+  ANSWERED: (record, event) => ({
+    answers: { ...record.answers, [event.payload.step]: event.payload.answers },
+    overrides: record.overrides.filter(
+      ({ rule }) => rules[rule].step === null || event.tokens.rules.includes(rule),
+    ),
+    ...(event.tokens.said === 'absolute' ? { bowls: throwWeighed(record.bowls) } : {}),
+  }),
+  STEP_CONFIRMED: () => ({}),
+  REOPENED: undecide,
+  SKIN_TEST_NOTED: (record, { payload }, stamp) => ({
+    skinTest: { ...payload, ...stamp },
+    ...(payload.seen === 'reaction' ? { bowls: throwWeighed(record.bowls) } : {}),
+  }),
+  OVERRIDDEN: (record, event, stamp) => ({
+    overrides: [...record.overrides, { ...event.payload, ...stamp }],
+  }),
+  CORRECTED: (record, event, stamp) => ({
+    ...takeBack(record, event.payload.answer),
+    corrections: [...record.corrections, { ...event.payload, ...stamp }],
+    strands: record.strands.map((strand) => ({ ...strand, isVoid: true })),
+    clocks: endClocks(record.clocks, stamp.atMs),
+    ...undecide(record),
+  }),
+  INCOMPATIBILITY_STARTED: (record, _event, stamp) => ({
+    incompatibility: { ...stamp, seen: 'running', historyKey: formHistoryKey(record.answers) },
+    clocks: [
+      ...record.clocks,
+      makeIncompatibilityClock(
+        stamp,
+        1 + record.clocks.filter(({ kind }) => kind === 'incompatibility').length,
+      ),
+    ],
+  }),
+  INCOMPATIBILITY_READ: (record, event, stamp) => ({
+    incompatibility: {
+      ...stamp,
+      seen: event.payload.seen,
+      historyKey: formHistoryKey(record.answers),
+    },
+    clocks: endClocks(record.clocks, stamp.atMs, ({ kind }) => kind === 'incompatibility'),
+  }),
+} satisfies Partial<Reducers>;

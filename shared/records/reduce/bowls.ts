@@ -1,0 +1,70 @@
+import { type Clock, endClocks } from '../clock';
+import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
+import type { Zone } from '../zones';
+import type { Reducers } from './reducers';
+
+/** On a head somebody looks, and asks whether it stings, every five minutes: common practice, no source. */
+export const HEAD_LOOK_MS = 5 * 60_000;
+
+const makeHeadClock = (id: string, bowl: BowlRecord, limitMin: number, stamp: Stamp): Clock => ({
+  id,
+  kind: 'head',
+  zone: bowl.zone,
+  startedAtMs: stamp.atMs,
+  looks: { firstAfterMs: HEAD_LOOK_MS, everyMs: HEAD_LOOK_MS },
+  dueAtMs: stamp.atMs + bowl.minutes * 60_000,
+  limitAtMs: stamp.atMs + limitMin * 60_000,
+  lookedAtMs: [],
+  acknowledgedAtMs: null,
+  endedAtMs: null,
+});
+
+/** The record's bowls with the newest one of this zone changed. */
+const changeBowl = (
+  record: ConsultationRecord,
+  zone: Zone,
+  change: Partial<BowlRecord>,
+): readonly BowlRecord[] => {
+  const bowl = findBowl(record, zone);
+  return record.bowls.map((each) => (each === bowl ? { ...each, ...change } : each));
+};
+
+/** What happens to bowls, from the scale to the basin. */
+export const bowlReducers = {
+  BOWL_WEIGHED: (record, { payload }, stamp) => ({
+    bowls: [
+      ...record.bowls,
+      {
+        ...payload,
+        ...stamp,
+        strand: findStrand(record, payload.zone)?.number ?? 0,
+        state: 'weighed',
+        clock: null,
+        looks: [],
+      },
+    ],
+  }),
+  BOWL_THROWN: (record, { payload }) => ({ bowls: changeBowl(record, payload.zone, { state: 'thrown' }) }),
+  BOWL_APPLIED: (record, { payload }, stamp) => {
+    const bowl = findBowl(record, payload.zone);
+    if (bowl === undefined) return {};
+    const clock = `head-${payload.zone}-${record.bowls.length}`;
+    const tested = record.strands.find(({ number }) => number === bowl.strand);
+    return {
+      bowls: changeBowl(record, payload.zone, { state: 'on', clock }),
+      clocks: [...record.clocks, makeHeadClock(clock, bowl, tested?.minutes ?? bowl.minutes, stamp)],
+    };
+  },
+  BOWL_RINSED: (record, { payload }, stamp) => {
+    const clockId = findBowl(record, payload.zone)?.clock;
+    return {
+      bowls: changeBowl(record, payload.zone, { state: 'rinsed' }),
+      clocks: endClocks(record.clocks, stamp.atMs, ({ id }) => id === clockId),
+    };
+  },
+  FINISHED: () => ({}),
+  PLAN_GIVEN: (_record, { payload }, stamp) => ({
+    plan: { ...payload, ...stamp },
+    ended: { ...stamp, how: 'done', reason: null },
+  }),
+} satisfies Partial<Reducers>;

@@ -1,0 +1,86 @@
+import { type Clock, endClocks } from '../clock';
+import type { StrandAnswers } from '../forms/test';
+import { gradeOutcome } from '../gradeOutcome';
+import { formPlanKey } from '../planKey';
+import { type ConsultationRecord, findStrand, type Stamp, type StrandRecord } from '../record';
+import type { Zone } from '../zones';
+import type { Reducers } from './reducers';
+import { undecide } from './undecide';
+
+/** A strand is first looked at after two minutes: common practice, no source. */
+export const FIRST_LOOK_MS = 2 * 60_000;
+
+const makeStrandClock = (id: string, answers: StrandAnswers, stamp: Stamp): Clock => ({
+  id,
+  kind: 'strand',
+  zone: answers.zone,
+  startedAtMs: stamp.atMs,
+  looks: { firstAfterMs: FIRST_LOOK_MS, everyMs: Number(answers.lookEveryMin) * 60_000 },
+  dueAtMs: stamp.atMs + answers.minutes * 60_000,
+  limitAtMs: stamp.atMs + answers.makersLimitMin * 60_000,
+  lookedAtMs: [],
+  acknowledgedAtMs: null,
+  endedAtMs: null,
+});
+
+/** The record with its newest strand of this zone changed. */
+const changeStrand = (
+  record: ConsultationRecord,
+  zone: Zone,
+  change: (strand: StrandRecord) => StrandRecord,
+): readonly StrandRecord[] => {
+  const strand = findStrand(record, zone);
+  return record.strands.map((each) => (each === strand ? change(each) : each));
+};
+
+/** Ends the strand of this zone and its clock. */
+const endStrand = (
+  record: ConsultationRecord,
+  zone: Zone,
+  how: 'takenOff' | 'broke',
+  stamp: Stamp,
+): Partial<ConsultationRecord> => {
+  const clockId = findStrand(record, zone)?.clock;
+  return {
+    strands: changeStrand(record, zone, (strand) => ({ ...strand, ended: { ...stamp, how } })),
+    clocks: endClocks(record.clocks, stamp.atMs, ({ id }) => id === clockId),
+  };
+};
+
+/** What happens to strands, off the head. */
+export const strandReducers = {
+  STRAND_STARTED: (record, { payload }, stamp) => {
+    const number = record.strands.length + 1;
+    const clock = `strand-${payload.zone}-${number}`;
+    const strand: StrandRecord = {
+      ...payload,
+      ...stamp,
+      number,
+      clock,
+      planKey: formPlanKey(record.answers),
+      looks: [],
+      ended: null,
+      outcome: null,
+      isVoid: false,
+    };
+    return {
+      strands: [...record.strands, strand],
+      clocks: [...record.clocks, makeStrandClock(clock, payload, stamp)],
+      ...undecide(record),
+    };
+  },
+  STRAND_TAKEN_OFF: (record, { payload }, stamp) => endStrand(record, payload.zone, 'takenOff', stamp),
+  STRAND_BROKE: (record, { payload }, stamp) => endStrand(record, payload.zone, 'broke', stamp),
+  OUTCOME_RECORDED: (record, { payload }, stamp) => ({
+    strands: changeStrand(record, payload.zone, (strand) => ({
+      ...strand,
+      outcome: { ...payload, ...stamp, grade: gradeOutcome(payload, strand.ended?.how === 'broke') },
+    })),
+    ...undecide(record),
+  }),
+  OUTCOME_KEPT: () => ({}),
+  OUTCOME_RETRACTED: (record, { payload }) => ({
+    strands: changeStrand(record, payload.zone, (strand) => ({ ...strand, outcome: null })),
+    ...undecide(record),
+  }),
+} satisfies Partial<Reducers>;

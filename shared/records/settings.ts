@@ -1,0 +1,54 @@
+import * as v from 'valibot';
+
+/** The station's settings. A log names the id of those it was judged under, so every version is kept. */
+export const settingsSchema = v.strictObject({
+  altitudeM: v.pipe(v.number(), v.minValue(-430), v.maxValue(5500)),
+  units: v.strictObject({
+    temperature: v.picklist(['C', 'F']),
+    mass: v.picklist(['g', 'oz']),
+    length: v.picklist(['cm', 'in']),
+  }),
+  locale: v.picklist(['en']),
+  scaleStepG: v.picklist([0.1, 0.5, 1]),
+  chairs: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(30)),
+  staff: v.array(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(20))),
+  shelf: v.array(
+    v.strictObject({
+      name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(40)),
+      kind: v.picklist(['lightener', 'colour', 'spray']),
+    }),
+  ),
+  profile: v.strictObject({
+    /** Under this age nothing is coloured; null where the local rule draws no line. */
+    ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
+    skinTestWaitH: v.pipe(v.number(), v.minValue(0.5), v.maxValue(96)),
+    skinTestLapsesDays: v.pipe(v.number(), v.minValue(1), v.maxValue(365)),
+    skinTestFor: v.array(v.picklist(['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'])),
+  }),
+});
+
+export type Settings = v.InferOutput<typeof settingsSchema>;
+export type LocalProfile = Settings['profile'];
+
+/** How long a skin test counts after it was put on: our own choice; the maker decides how often to repeat. */
+export const ASSUMED_SKIN_TEST_LAPSES_DAYS = 28;
+
+/**
+ * What a new station starts with. Age line: published, Reg. (EC) 1223/2009 Annex III label text (not meant for
+ * under 16). Wait of 48 h: published, Cosmetics Europe 2023, one maker's protocol; the maker's directions come first.
+ */
+export const defaultSettings: Settings = {
+  altitudeM: 0,
+  units: { temperature: 'F', mass: 'g', length: 'in' },
+  locale: 'en',
+  scaleStepG: 1,
+  chairs: 8,
+  staff: [],
+  shelf: [],
+  profile: {
+    ageLine: 16,
+    skinTestWaitH: 48,
+    skinTestLapsesDays: ASSUMED_SKIN_TEST_LAPSES_DAYS,
+    skinTestFor: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'],
+  },
+};
