@@ -33,6 +33,13 @@ const opened = await listen(server, { host: values.host, port }).catch((error) =
   giveUp(`The station cannot be served on ${values.host}:${port}: ${error.message}`),
 );
 
+for (const signal of ['SIGINT', 'SIGTERM']) {
+  process.once(signal, () => {
+    server.close();
+    server.closeAllConnections();
+  });
+}
+
 const isLoopback = ['127.0.0.1', 'localhost', '::1'].includes(values.host);
 if (port !== 0 && opened !== port) {
   console.log(`Port ${port} is taken, so this is port ${opened}.`);
@@ -45,10 +52,3 @@ if (!isLoopback) {
 }
 const shown = values.host.includes(':') ? `[${values.host}]` : values.host;
 console.log(`Strandproof is at http://${shown}:${opened}/  (Ctrl+C ends it)`);
-
-for (const signal of ['SIGINT', 'SIGTERM']) {
-  process.once(signal, () => {
-    server.close();
-    server.closeAllConnections();
-  });
-}

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
-import { extname, join, resolve, sep } from 'node:path';
+import { extname, join, relative, resolve, sep } from 'node:path';
 import { strictHeaders } from './headers.mjs';
 
 /** @typedef {import('node:http').IncomingMessage} Request */
@@ -20,7 +20,7 @@ const mediaTypes = {
 };
 
 /** vite names what lies in assets by its content, so that it never changes under its name. */
-const foreverPath = /^\/assets\/[^/]+-[\w-]{8}\.\w+$/;
+const foreverPath = /^assets\/[^/]+-[\w-]{8}\.\w+$/;
 
 /**
  * Which file does this address mean? The path inside the folder, or undefined when the address is no honest
@@ -93,7 +93,9 @@ export function makeServer(builtFolder) {
       ...strictHeaders,
       'Content-Type': mediaTypes[extname(file)] ?? 'application/octet-stream',
       'Content-Length': size,
-      'Cache-Control': foreverPath.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache',
+      'Cache-Control': foreverPath.test(relative(folder, file))
+        ? 'public, max-age=31536000, immutable'
+        : 'no-cache',
     });
     if (isHead) response.end();
     else
