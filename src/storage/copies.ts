@@ -1,0 +1,43 @@
+import type { Result } from '../../shared/result';
+import type { AsideMark, AsideNote, AsideReason } from './asideNote';
+import type { CopyFailure } from './copyFailure';
+import type { CopyReading } from './copyReading';
+
+/** The answer of a copy: what was asked for, or why not. A copy never throws and never hangs. */
+export type Answer<T> = Promise<Result<T, CopyFailure>>;
+
+/** Everything a copy holds. `strangers` are files or keys that name no log; they are left as they are. */
+export interface CopyContents {
+  readonly readings: ReadonlyMap<string, Result<CopyReading, CopyFailure>>;
+  readonly strangers: readonly string[];
+}
+
+/** What both copies can do. Everything but `append` may be done twice with the same outcome. */
+export interface LogCopy {
+  readAll(): Answer<CopyContents>;
+  /** null: it holds nothing of this log. */
+  read(name: string): Answer<CopyReading | null>;
+  /** Writes lines, the first of which has place `from`, behind what is there; answers when they are safe. */
+  append(name: string, from: number, lines: readonly string[]): Answer<void>;
+  /** Moves all it holds of a log aside, untouched; null when it holds nothing. */
+  setAside(name: string, reason: AsideReason): Answer<AsideNote | null>;
+  remove(name: string): Answer<void>;
+  listAside(): Answer<readonly AsideNote[]>;
+  /** Lets go of every handle; the next call opens them again. */
+  close(): Answer<void>;
+}
+
+/** The journal also cuts torn tails, and keeps the marks of logs that are on their way aside in both copies. */
+export interface JournalCopy extends LogCopy {
+  /** Keeps the bytes after the last good line aside, then cuts them; null when there are none. */
+  cutTail(name: string): Answer<AsideNote | null>;
+  listMarks(): Answer<readonly AsideMark[]>;
+  mark(mark: AsideMark): Answer<void>;
+  unmark(mark: AsideMark): Answer<void>;
+}
+
+/** The index can exchange all it holds of a log for other lines in one step. */
+export interface IndexCopy extends LogCopy {
+  /** Moves what is there aside and writes these lines from place 0 on: both or neither. */
+  replace(name: string, reason: AsideReason, lines: readonly string[]): Answer<AsideNote | null>;
+}

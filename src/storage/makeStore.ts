@@ -1,0 +1,135 @@
+import { accept, type Result, refuse } from '../../shared/result';
+import type { Answer } from './copies';
+import type { CopyFailure } from './copyFailure';
+import { writeJson } from './json';
+import { encodeLine, readEntry } from './line';
+import { isLogName } from './logName';
+import { type Copies, finishMarks, moveBothAside } from './mend';
+import { makeQueues } from './queue';
+import { restoreAll } from './restoreAll';
+import { settleLog } from './settleLog';
+import type { Store, WriteFailure } from './store';
+
+/** Where a log stands: how many entries it has, and the failure after which it must first be reloaded. */
+interface Standing {
+  readonly next: number;
+  readonly trouble: CopyFailure | null;
+}
+
+/** Keeps logs in the two copies it is given. The questions it answers stand at `Store`. */
+export const makeStore = (copies: Copies): Store => {
+  const { journal, index } = copies;
+  const turns = makeQueues();
+  const queues = makeQueues();
+  const standings = new Map<string, Standing>();
+  let isOpen = false;
+  let wholeTrouble: CopyFailure | null = null;
+
+  const readStanding = (name: string): Standing => standings.get(name) ?? { next: 0, trouble: wholeTrouble };
+
+  const enqueue = async <T>(
+    name: string,
+    work: () => Promise<Result<T, WriteFailure>>,
+  ): Promise<Result<T, WriteFailure>> => {
+    if (!isLogName(name)) return refuseBefore(name, 'badName');
+    if (!isOpen) return refuseBefore(name, 'notRestored');
+    return queues.run(name, work);
+  };
+
+  /** Work on a log in good standing: what fails in a copy stands against the log until it is reloaded. */
+  const change = <T>(
+    name: string,
+    work: (
+      next: number,
+    ) => Promise<Result<{ readonly value: T; readonly next: number }, CopyFailure | WriteFailure>>,
+  ): Promise<Result<T, WriteFailure>> =>
+    enqueue(name, async () => {
+      const { next, trouble } = readStanding(name);
+      if (trouble !== null) return refuse({ ...trouble, name, mayBeHeld: false });
+      const done = await work(next);
+      if (done.ok) {
+        standings.set(name, { next: done.value.next, trouble: null });
+        return accept(done.value.value);
+      }
+      if ('mayBeHeld' in done.error) return refuse(done.error);
+      standings.set(name, { next, trouble: done.error });
+      return refuse({ ...done.error, name, mayBeHeld: true });
+    });
+
+  return {
+    restore: () =>
+      turns.run('store', async () => {
+        isOpen = false;
+        await queues.drain();
+        const { restored, wholeTrouble: trouble, standings: found } = await restoreAll(copies);
+        wholeTrouble = trouble;
+        standings.clear();
+        for (const [name, standing] of found) standings.set(name, standing);
+        isOpen = true;
+        return restored;
+      }),
+
+    append: (name, seq, entry) => {
+      const json = writeJson(entry);
+      return change(name, async (next) => {
+        if (json === null) return refuseBefore(name, 'notJson');
+        if (seq !== next) return refuseBefore(name, 'wrongSeq', `${seq} was given, ${next} is next`);
+        const lines = [encodeLine(seq, json)];
+        const written = await doInTurn([
+          () => journal.append(name, seq, lines),
+          () => index.append(name, seq, lines),
+        ]);
+        return written.ok ? accept({ value: undefined, next: next + 1 }) : written;
+      });
+    },
+
+    remove: (name) =>
+      change(name, async () => {
+        const removed = await doInTurn([() => journal.remove(name), () => index.remove(name)]);
+        return removed.ok ? accept({ value: undefined, next: 0 }) : removed;
+      }),
+
+    setAside: (name, why) =>
+      change(name, async () => {
+        const moved = await moveBothAside(copies, { name, reason: why });
+        return moved.ok ? accept({ value: moved.value, next: 0 }) : moved;
+      }),
+
+    reload: (name) =>
+      enqueue(name, async () => {
+        const marks = await finishMarks(copies, name);
+        const moved = marks.ok ? (marks.value.get(name) ?? accept([])) : accept([]);
+        if (!moved.ok) return refuse({ ...moved.error, name, mayBeHeld: false });
+        const fromJournal = marks.ok ? await journal.read(name) : marks;
+        const fromIndex = await index.read(name);
+        if (!fromJournal.ok && !fromIndex.ok) return refuse({ ...fromJournal.error, name, mayBeHeld: true });
+        const { lines, ...said } = await settleLog(copies, name, fromJournal, fromIndex);
+        standings.set(name, { next: lines.length, trouble: said.troubles[0] ?? null });
+        const aside = [...moved.value, ...said.aside];
+        return accept({ ...said, aside, entries: lines.map(readEntry) });
+      }),
+
+    listAside: async () => {
+      const kept = await Promise.all([journal.listAside(), index.listAside()]);
+      return kept.flatMap((answer) => (answer.ok ? answer.value : []));
+    },
+
+    release: () =>
+      turns.run('store', async () => {
+        isOpen = false;
+        await queues.drain();
+        await Promise.all([journal.close(), index.close()]);
+      }),
+  };
+};
+
+const doInTurn = async (steps: readonly (() => Answer<void>)[]): Promise<Result<void, CopyFailure>> => {
+  for (const step of steps) {
+    const done = await step();
+    if (!done.ok) return done;
+  }
+  return accept(undefined);
+};
+
+const refuseBefore = (name: string, kind: WriteFailure['kind'], detail = '') =>
+  refuse<WriteFailure>({ name, kind, copy: null, mayBeHeld: false, detail });

@@ -1,0 +1,85 @@
+import { accept, type Result } from '../../shared/result';
+import type { AsideNote } from './asideNote';
+import type { CopyContents } from './copies';
+import type { CopyFailure } from './copyFailure';
+import type { CopyReading } from './copyReading';
+import type { Json } from './json';
+import { readEntry } from './line';
+import { type Copies, finishMarks, type Mended } from './mend';
+import { type Settled, settleLog, stopLog } from './settleLog';
+import type { CopyTrouble, Restored, UnreadNote } from './store';
+
+export interface RestoredAll {
+  readonly restored: Restored;
+  /** The failure that stands against logs nobody has seen yet. */
+  readonly wholeTrouble: CopyFailure | null;
+  readonly standings: ReadonlyMap<string, { readonly next: number; readonly trouble: CopyFailure | null }>;
+}
+
+type Contents = Result<CopyContents, CopyFailure>;
+
+/**
+ * What is there after a start, and what had to be put right?
+ * First finishes what was on its way aside, then settles every log that either copy knows, one after the other.
+ * Checked in tests/src/storage/storeRestore.test.ts, storeAside.test.ts and storeProperty.test.ts.
+ */
+export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
+  const finished = await finishMarks(copies, null);
+  const marks: ReadonlyMap<string, Mended> = finished.ok ? finished.value : new Map();
+  const journal: Contents = finished.ok ? await copies.journal.readAll() : finished;
+  const index: Contents = await copies.index.readAll();
+  const settled = new Map<string, Settled>();
+  for (const name of new Set([...marks.keys(), ...listNames(journal), ...listNames(index)])) {
+    const moved = marks.get(name) ?? accept([]);
+    settled.set(
+      name,
+      moved.ok
+        ? withAside(await settleLog(copies, name, pick(journal, name), pick(index, name)), moved.value)
+        : stopLog(name, moved.error),
+    );
+  }
+  const all = [...settled.values()];
+  const wholeFailures = [journal, index].flatMap((contents) => (contents.ok ? [] : [contents.error]));
+  return {
+    restored: {
+      logs: readLogs(settled),
+      aside: all.flatMap((log) => log.aside),
+      mended: all.flatMap((log) => log.mended),
+      troubles: [
+        ...wholeFailures.map((failure): CopyTrouble => ({ ...failure, name: null })),
+        ...all.flatMap((log) => log.troubles.filter((trouble) => !isAmong(wholeFailures, trouble))),
+      ],
+      unread: [
+        ...noteStrangers('journal', journal),
+        ...noteStrangers('index', index),
+        ...all.flatMap((log) => log.unread),
+      ],
+    },
+    wholeTrouble: wholeFailures[0] ?? null,
+    standings: new Map(
+      [...settled].map(([name, log]) => [name, { next: log.lines.length, trouble: log.troubles[0] ?? null }]),
+    ),
+  };
+};
+
+const listNames = (contents: Contents): Iterable<string> =>
+  contents.ok ? contents.value.readings.keys() : [];
+
+const pick = (contents: Contents, name: string): Result<CopyReading | null, CopyFailure> =>
+  contents.ok ? (contents.value.readings.get(name) ?? accept(null)) : contents;
+
+const withAside = (log: Settled, before: readonly AsideNote[]): Settled => ({
+  ...log,
+  aside: [...before, ...log.aside],
+});
+
+const readLogs = (settled: ReadonlyMap<string, Settled>): ReadonlyMap<string, readonly Json[]> => {
+  const withEntries = [...settled].filter(([, log]) => log.lines.length > 0);
+  return new Map(withEntries.map(([name, log]) => [name, log.lines.map(readEntry)]));
+};
+
+const isAmong = (failures: readonly CopyFailure[], trouble: CopyTrouble): boolean =>
+  failures.some((failure) => failure.copy === trouble.copy);
+
+const noteStrangers = (copy: UnreadNote['copy'], contents: Contents): readonly UnreadNote[] =>
+  contents.ok ? contents.value.strangers.map((name) => ({ name, copy, reason: 'badName' })) : [];

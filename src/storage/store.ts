@@ -1,0 +1,74 @@
+import type { Result } from '../../shared/result';
+import type { AsideNote, CallerReason, CopyName } from './asideNote';
+import type { CopyFailureKind } from './copyFailure';
+import type { Json } from './json';
+import type { MendedNote } from './reconcile';
+
+/** A copy that could not be reached, wholly (`name` null) or for one log; nothing was changed there. */
+export interface CopyTrouble {
+  readonly copy: CopyName;
+  readonly kind: CopyFailureKind;
+  readonly name: string | null;
+  readonly detail: string;
+}
+
+/**
+ * Something that is not among the logs and was left where it is: a damaged log whose other copy cannot be reached
+ * just now, or a file or key that names no log (`badName`).
+ */
+export interface UnreadNote {
+  readonly name: string;
+  readonly copy: CopyName;
+  readonly reason: 'badLine' | 'gap' | 'repeat' | 'badName';
+}
+
+export interface Restored {
+  /** Every log that has at least one entry. */
+  readonly logs: ReadonlyMap<string, readonly Json[]>;
+  /** What was set aside this time; `listAside` has those of all starts. */
+  readonly aside: readonly AsideNote[];
+  readonly mended: readonly MendedNote[];
+  /** Not empty: the logs named (all, where no name is given) take no entry until they have been reloaded. */
+  readonly troubles: readonly CopyTrouble[];
+  readonly unread: readonly UnreadNote[];
+}
+
+/** The same for one log; no entries when there is no such log. */
+export interface Reloaded extends Omit<Restored, 'logs'> {
+  readonly entries: readonly Json[];
+}
+
+/** Why something was not done. */
+export interface WriteFailure {
+  readonly name: string;
+  /** Beyond those of the copies: asked before the store was restored (or after it was released); a place other
+   * than the next one; a name that is none; an entry that JSON would change. */
+  readonly kind: CopyFailureKind | 'notRestored' | 'wrongSeq' | 'badName' | 'notJson';
+  /** null: refused before either copy was asked. */
+  readonly copy: CopyName | null;
+  /** true: one copy may have it all the same; `reload` says what is held. */
+  readonly mayBeHeld: boolean;
+  readonly detail: string;
+}
+
+/**
+ * Two copies of named logs that only ever grow. It knows nothing of what the entries mean.
+ * Every refusal is a value. After a failure of a copy the log takes nothing more, and answers with that same
+ * failure, until it has been reloaded. Checked in tests/src/storage/store*.test.ts.
+ */
+export interface Store {
+  /** Reads both copies, mends what is missing or behind from the other one, and says what it did. */
+  restore(): Promise<Restored>;
+  /** Appends to both copies; ok only when both are done. `seq` is the number of entries the log has so far. */
+  append(name: string, seq: number, entry: Json): Promise<Result<void, WriteFailure>>;
+  /** Removes a log from both copies; may be done twice. Broken off in between, the log is there again. */
+  remove(name: string): Promise<Result<void, WriteFailure>>;
+  /** Moves a log that the caller could not accept aside in both copies, untouched and named. */
+  setAside(name: string, why: CallerReason): Promise<Result<readonly AsideNote[], WriteFailure>>;
+  /** Reads one log again after a failure, mends it, and says what is held now. Refused when neither copy answers. */
+  reload(name: string): Promise<Result<Reloaded, WriteFailure>>;
+  /** What has been set aside so far, over all starts, in the copies that answer. */
+  listAside(): Promise<readonly AsideNote[]>;
+  /** Closes every handle, after what is queued is done. Takes nothing more until it is restored again. */
+  release(): Promise<void>;
+}

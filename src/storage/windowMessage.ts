@@ -1,0 +1,32 @@
+import * as v from 'valibot';
+import type { Json } from './json';
+
+const name = v.string();
+const seq = v.pipe(v.number(), v.integer(), v.minValue(0));
+const entry = v.custom<Json>((value) => value !== undefined, 'an entry is missing');
+
+const messageSchema = v.variant('kind', [
+  /** A watcher: what is there? */
+  v.object({ kind: v.literal('hello') }),
+  /** A watcher: may I have the writer's place? */
+  v.object({ kind: v.literal('askTakeOver') }),
+  /** The writer: not now. */
+  v.object({ kind: v.literal('refuseTakeOver') }),
+  /** The writer: all there is. */
+  v.object({ kind: v.literal('all'), logs: v.map(name, v.array(entry)) }),
+  /** The writer: this is in both copies now. */
+  v.object({ kind: v.literal('acknowledged'), name, seq, entry }),
+  /** The writer: this log is no longer among the logs. */
+  v.object({ kind: v.literal('dropped'), name }),
+  /** The writer: I have given the place up. */
+  v.object({ kind: v.literal('gone') }),
+]);
+
+/** What windows of one station say to each other. */
+export type WindowMessage = v.InferOutput<typeof messageSchema>;
+
+/** What did the other window say? null when it is none of these, as from a window of another edition. */
+export const readMessage = (data: unknown): WindowMessage | null => {
+  const parsed = v.safeParse(messageSchema, data);
+  return parsed.success ? parsed.output : null;
+};
