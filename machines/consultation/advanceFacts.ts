@@ -1,6 +1,6 @@
 import type { ConsultationEvent, EventOf, Fibre } from '../../shared/records/event';
 import type { Correctable } from '../../shared/records/steps';
-import { type ByZone, type Zone, zones } from '../../shared/records/zones';
+import type { ByZone, Zone } from '../../shared/records/zones';
 import type { BowlFact, Facts, StrandFact } from './facts';
 
 const mapZones = <T>(from: ByZone<T>, change: (value: T, zone: Zone) => T): ByZone<T> => ({

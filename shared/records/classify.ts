@@ -59,11 +59,11 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
   return accept(isAnswered ? { step: raw.step, answers: read.value } : read.value);
 }
 
-/** What one event asks of the record beyond its own fields. */
-function findConflict(
+/** What one event asks of the record beyond its own fields: times, limits, a permit and a mixture within it. */
+export function findConflict(
   record: ConsultationRecord,
   event: ConsultationEvent,
-  context: ClassifyContext,
+  context: Pick<JudgingContext, 'settings' | 'atMs'>,
 ): ClassifyRefusal | null {
   const { settings, atMs } = context;
   switch (event.type) {

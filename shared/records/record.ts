@@ -46,7 +46,9 @@ export interface DecisionRecord extends Stamp {
 }
 
 export interface BowlRecord extends BowlAnswers, Stamp {
+  /** The strand that allows it, and the place in the log of the decision under which it was weighed. */
   readonly strand: number;
+  readonly decisionSeq: number | null;
   readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
   readonly clock: string | null;
   readonly looks: readonly (LookAnswers & Stamp)[];

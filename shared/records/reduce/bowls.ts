@@ -38,6 +38,7 @@ export const bowlReducers = {
         ...payload,
         ...stamp,
         strand: findStrand(record, payload.zone)?.number ?? 0,
+        decisionSeq: record.decision?.seq ?? null,
         state: 'weighed',
         clock: null,
         looks: [],

@@ -1,0 +1,29 @@
+import { isAtLeastAsBad } from './gradeOutcome';
+import type { ConsultationRecord } from './record';
+
+/** What is wrong with a record that claims a bowl. */
+export type GateBreach =
+  | 'bowlWithoutStrand'
+  | 'bowlWithoutOutcome'
+  | 'bowlWithoutDecision'
+  | 'bowlAfterFailedStrand'
+  | 'bowlOfAnotherLine'
+  | 'bowlTooStrong';
+
+/**
+ * Does any bowl of this record lack what the gate asks for?
+ * The record's own refusal: it looks at what came before each bowl by place in the log, and knows neither chart nor
+ * permit. Checked in tests/shared/records/gateBreach.test.ts.
+ */
+export function findGateBreach(record: ConsultationRecord): GateBreach | null {
+  for (const bowl of record.bowls) {
+    const strand = record.strands.find(({ number }) => number === bowl.strand);
+    if (strand === undefined || strand.zone !== bowl.zone) return 'bowlWithoutStrand';
+    if (strand.outcome === null || strand.outcome.seq > bowl.seq) return 'bowlWithoutOutcome';
+    if (bowl.decisionSeq === null || bowl.decisionSeq < strand.outcome.seq) return 'bowlWithoutDecision';
+    if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return 'bowlAfterFailedStrand';
+    if (strand.line.trim().toLowerCase() !== bowl.line.trim().toLowerCase()) return 'bowlOfAnotherLine';
+    if (bowl.developerPercent > strand.developerPercent) return 'bowlTooStrong';
+  }
+  return null;
+}

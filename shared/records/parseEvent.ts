@@ -1,0 +1,50 @@
+import * as v from 'valibot';
+import { accept, type Result, refuse } from '../result';
+import { type ConsultationEvent, EVENT_VERSION } from './event';
+import { askForms } from './forms/asked';
+import { eventForms } from './forms/byEvent';
+import { schemaOfForm } from './schema';
+import { askSteps } from './steps';
+
+/** Why a stored entry cannot be taken for an event. */
+export type EntryFault = 'notAnEvent' | 'newerVersion' | 'unknownType' | 'badPayload';
+
+const envelope = v.strictObject({
+  v: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  type: v.string(),
+  payload: v.record(v.string(), v.unknown()),
+  tokens: v.record(v.string(), v.unknown()),
+  atMs: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  by: v.pipe(v.string(), v.minLength(1), v.maxLength(40)),
+  settingsId: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  modelVersion: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
+});
+
+const answered = v.variant(
+  'step',
+  askSteps.map((step) => v.strictObject({ step: v.literal(step), answers: schemaOfForm(askForms[step]) })),
+);
+
+const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
+  ...Object.entries(eventForms).map(([type, form]) => [type, schemaOfForm(form)] as const),
+  ['ANSWERED', answered] as const,
+]);
+
+/**
+ * Is this stored entry an event this station understands?
+ * The door for everything read from store or import. A newer version is named, never guessed at. The tokens are only
+ * taken as an object here; replaying the log judges them anew and compares.
+ */
+export function parseEvent(entry: unknown): Result<ConsultationEvent, EntryFault> {
+  const read = v.safeParse(envelope, entry);
+  if (!read.success) return refuse(hasNewerVersion(entry) ? 'newerVersion' : 'notAnEvent');
+  if (read.output.v > EVENT_VERSION) return refuse('newerVersion');
+  const schema = payloads.get(read.output.type);
+  if (schema === undefined) return refuse('unknownType');
+  if (!v.is(schema, read.output.payload)) return refuse('badPayload');
+  return accept(read.output as unknown as ConsultationEvent);
+}
+
+/** A newer envelope may have fields this one does not know. */
+const hasNewerVersion = (entry: unknown): boolean =>
+  typeof entry === 'object' && entry !== null && 'v' in entry && Number(entry.v) > EVENT_VERSION;
