@@ -1,0 +1,91 @@
+import type { Centimetre } from './length';
+import type { Gram } from './mass';
+import { findShownUnit, type Quantity, roundTo, type UnitSettings } from './quantity';
+import type { Range } from './range';
+import type { Celsius } from './temperature';
+import { msPerSecond } from './time';
+
+/** Shown in place of a number that is none. */
+export const noNumber = '–';
+
+/** Between figure and symbol, so that a line never breaks there. */
+const noBreakSpace = '\u00a0';
+
+const writers = new Map<string, Intl.NumberFormat>();
+
+function findWriter(locale: string, digits: number): Intl.NumberFormat {
+  const key = `${locale} ${digits}`;
+  const known = writers.get(key);
+  if (known) return known;
+  const options = { maximumFractionDigits: digits, useGrouping: false, numberingSystem: 'latn' } as const;
+  const made = new Intl.NumberFormat(locale, options);
+  writers.set(key, made);
+  return made;
+}
+
+function writeFigure(canonical: number, quantity: Quantity, units: UnitSettings, locale: string): string {
+  const { digits, toShown } = findShownUnit(quantity, units);
+  const shown = roundTo(toShown(canonical), digits);
+  return Number.isFinite(shown) ? findWriter(locale, digits).format(shown) : noNumber;
+}
+
+const withSymbol = (figure: string, symbol: string): string =>
+  symbol === '' ? figure : `${figure}${noBreakSpace}${symbol}`;
+
+/**
+ * What does it say in the station's unit? Figure and symbol, no words: "205 °C", "1.41 oz", "12 %", "7.5".
+ * Takes the canonical unit (°C, g, cm, %). Digits and halves: `findShownUnit`, `roundTo`; Latin digits, the
+ * locale's decimal mark, no thousands mark, never "-0"; a number that is none is a dash.
+ * Checked by tests/shared/units/format.test.ts.
+ */
+export const formatQuantity = (
+  canonical: number,
+  quantity: Quantity,
+  units: UnitSettings,
+  locale: string,
+): string =>
+  withSymbol(writeFigure(canonical, quantity, units, locale), findShownUnit(quantity, units).symbol);
+
+/** How hot? Whole degrees: "205 °C" or "401 °F". */
+export const formatTemperature = (celsius: Celsius, units: UnitSettings, locale: string): string =>
+  formatQuantity(celsius, 'temperature', units, locale);
+
+/** How much? To 0.1 g or 0.01 oz: "37.5 g" or "1.32 oz". */
+export const formatMass = (grams: Gram, units: UnitSettings, locale: string): string =>
+  formatQuantity(grams, 'mass', units, locale);
+
+/** How long? To 0.1 cm or 0.01 in: "25.4 cm" or "10 in". */
+export const formatLength = (centimetres: Centimetre, units: UnitSettings, locale: string): string =>
+  formatQuantity(centimetres, 'length', units, locale);
+
+/** Which share of a hundred? To 0.1: "12 %". Takes 12, not 0.12. */
+export const formatPercent = (percent: number, units: UnitSettings, locale: string): string =>
+  formatQuantity(percent, 'percent', units, locale);
+
+/**
+ * From where to where? "194–350 min", and one figure when both ends show the same.
+ * Checked by tests/shared/units/format.test.ts.
+ */
+export function formatRange(range: Range, quantity: Quantity, units: UnitSettings, locale: string): string {
+  const low = writeFigure(range.low, quantity, units, locale);
+  const high = writeFigure(range.high, quantity, units, locale);
+  return withSymbol(low === high ? low : `${low}–${high}`, findShownUnit(quantity, units).symbol);
+}
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0');
+
+/**
+ * How long still, or how long over? "12:47", "1:05:09" from one hour on, "+0:41" when over.
+ * Takes milliseconds left, negative when over. What is left rounds up to the second, so that "0:00" means over; what
+ * is over rounds down, so that "+0:01" means a whole second has passed. A number that is none is a dash.
+ * Checked by tests/shared/units/format.test.ts.
+ */
+export function formatCountdown(leftMs: number): string {
+  if (!Number.isFinite(leftMs)) return noNumber;
+  const seconds = Math.abs(Math.ceil(leftMs / msPerSecond));
+  const sign = leftMs < 0 && seconds > 0 ? '+' : '';
+  const hours = Math.floor(seconds / 3600);
+  const minutes = Math.floor(seconds / 60) % 60;
+  const clock = hours > 0 ? `${hours}:${twoDigits(minutes)}` : `${minutes}`;
+  return `${sign}${clock}:${twoDigits(seconds % 60)}`;
+}

@@ -1,0 +1,23 @@
+import type { Branded } from './brand';
+
+/** A moment: milliseconds since 1970-01-01 UTC. Handed in as an argument; nothing here reads a clock. */
+export type EpochMs = Branded<'EpochMs'>;
+
+/** A length of time as the trade counts it at the chair and under the iron. */
+export type Minutes = Branded<'Minutes'>;
+
+export const msPerSecond = 1_000;
+export const secondsPerMinute = 60;
+export const msPerMinute = secondsPerMinute * msPerSecond;
+export const msPerHour = 60 * msPerMinute;
+export const msPerDay = 24 * msPerHour;
+
+/** Weeks in a year as habits are counted. common practice, no source: "three days a week, two years" is 312 days. */
+export const weeksPerYear = 52;
+
+/**
+ * For how many weeks has she done so, when she says it in months?
+ * Twelve months are the trade's year of 52 weeks, so 24 months are 104; not rounded; non-finite stays non-finite.
+ * Checked by tests/shared/units/conversions.test.ts.
+ */
+export const toWeeks = (months: number): number => (months * weeksPerYear) / 12;
