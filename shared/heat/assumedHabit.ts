@@ -1,0 +1,34 @@
+import { makeRange, type Range } from '../units/range';
+
+/**
+ * How many days a week, when she doesn't know?
+ * Assumed because a habit worth naming happens at least weekly and no week has more than seven days; three is what
+ * the trade reckons with.
+ */
+export const ASSUMED_DAYS_A_WEEK: Range = makeRange(1, 3, 7);
+
+/**
+ * For how many weeks, when she doesn't know?
+ * Assumed because a habit she cannot date is older than a season, and five years of growth (published: about
+ * 1.1 cm/month, Loussouarn et al., Int. J. Dermatol. 44(Suppl 1):6–9, 2005) are longer than most hair is kept; two
+ * years is what the trade reckons with.
+ */
+export const ASSUMED_WEEKS: Range = makeRange(13, 104, 260);
+
+/**
+ * How many seconds a section, when she doesn't know?
+ * Assumed because one pass of ten seconds is the least there is, and twice the trade's minute a patient most.
+ */
+export const ASSUMED_SECONDS_A_SECTION: Range = makeRange(10, 60, 120);
+
+/**
+ * Which share of her minutes falls to each of wet, damp and dry, most likely, when she doesn't know how wet?
+ * Assumed because nothing prefers one of the three, and shares that make one whole keep the typical total.
+ */
+export const ASSUMED_UNKNOWN_WETNESS_SHARE = 1 / 3;
+
+/**
+ * Which setting is meant by "don't know"? 450 °F in °C.
+ * Assumed because it is as hot as household irons are commonly sold, and not knowing must not look cooler than that.
+ */
+export const ASSUMED_UNKNOWN_SETTING_C = ((450 - 32) * 5) / 9;
