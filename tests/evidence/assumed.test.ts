@@ -1,0 +1,76 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+
+/**
+ * Every number in shared/ that is our own choice, by name, sorted. To add one: name it ASSUMED_…, say "assumed
+ * because …" in the doc comment right above it, and add its name here.
+ */
+const known: readonly string[] = [
+  'ASSUMED_BLEACHES_SUSPECT',
+  'ASSUMED_DAYS_A_WEEK',
+  'ASSUMED_FLAGS_FOR_HIGH',
+  'ASSUMED_GENTLER_TIME',
+  'ASSUMED_LIGHT_PULL_LIMIT_PERCENT',
+  'ASSUMED_MAX_PARTS',
+  'ASSUMED_MAX_TOTAL_G',
+  'ASSUMED_OUTCOME_LAPSES_DAYS',
+  'ASSUMED_PLATE_WIDTH_CM',
+  'ASSUMED_SECONDS_A_SECTION',
+  'ASSUMED_SHORT_FOR_SMALLER_LIFT',
+  'ASSUMED_SKIN_TEST_LAPSES_DAYS',
+  'ASSUMED_STRANDS_WHEN_HIGH',
+  'ASSUMED_TEST_MAX_G',
+  'ASSUMED_UNKNOWN_SETTING_C',
+  'ASSUMED_UNKNOWN_WETNESS_SHARE',
+  'ASSUMED_WEEKS',
+];
+
+interface Assumed {
+  readonly name: string;
+  readonly reason: string;
+}
+
+/** The reason in the doc comment that ends right above a position, or nothing. */
+function readReason(sourceBefore: string): string {
+  const comment = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*$/.exec(sourceBefore)?.[1] ?? '';
+  const plain = comment.replace(/^\s*\* ?/gm, '').replace(/\s+/g, ' ');
+  return /\bbecause (.+)/i.exec(plain)?.[1]?.trim() ?? '';
+}
+
+/** Every declaration (constant or property) of a name that begins with ASSUMED_, with its reason. */
+const listAssumed = (source: string): readonly Assumed[] =>
+  [...source.matchAll(/^[ \t]*(?:export )?(?:const )?(ASSUMED_\w+)\s*[:=]/gm)].map((found) => ({
+    name: found[1] ?? '',
+    reason: readReason(source.slice(0, found.index)),
+  }));
+
+const shared = new URL('../../shared/', import.meta.url);
+const assumed = readdirSync(shared, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.ts'))
+  .flatMap((file) => listAssumed(readFileSync(new URL(file, shared), 'utf8')))
+  .sort((a, b) => (a.name < b.name ? -1 : 1));
+
+describe('what is assumed', () => {
+  it('is listed here by name, once each, and nothing else is', () => {
+    expect(assumed.map(({ name }) => name)).toEqual(known);
+  });
+
+  it('gives its reason where it stands', () => {
+    console.info(assumed.map(({ name, reason }) => `${name}: ${reason}`).join('\n'));
+    expect(assumed.filter(({ reason }) => reason.length < 20).map(({ name }) => name)).toEqual([]);
+  });
+
+  it('is found with or without a reason, exported or not', () => {
+    const source = [
+      '/** How far? Assumed because it is\n * far enough. */',
+      'export const ASSUMED_FAR = 1;',
+      '/** How near? */',
+      'const ASSUMED_NEAR: number = 2;',
+      'const use = ASSUMED_FAR + ASSUMED_NEAR;',
+    ].join('\n');
+    expect(listAssumed(source)).toEqual([
+      { name: 'ASSUMED_FAR', reason: 'it is far enough.' },
+      { name: 'ASSUMED_NEAR', reason: '' },
+    ]);
+  });
+});
