@@ -29,9 +29,12 @@ describe('reading the index', () => {
     expect(readIndexLog(held)).toMatchObject({ lines: [lineAt(0)], fault: 'badLine', claimed: 2 });
   });
 
-  it.each([undefined, null, 4, {}, { toString: 1 }])('calls a value that is no text a fault: %j', (value) => {
-    expect(readIndexLog([[writeKey('settings', 0), value]])).toMatchObject({ lines: [], fault: 'badLine' });
-  });
+  it.each<unknown>([undefined, null, 4, {}, { toString: 1 }])(
+    'calls a value that is no text a fault: %j',
+    (value) => {
+      expect(readIndexLog([[writeKey('settings', 0), value]])).toMatchObject({ lines: [], fault: 'badLine' });
+    },
+  );
 
   it('calls a line under the place of another a fault', () => {
     expect(readIndexLog([[writeKey('settings', 0), lineAt(1)]])).toMatchObject({
