@@ -32,7 +32,7 @@ describe('the strict place', () => {
     close();
     expect(await get('a', use)).toBe(1);
     await use('readonly', (place) =>
-      forceCloseDatabase(place.transaction.db as unknown as InstanceType<typeof FakeDatabase>),
+      forceCloseDatabase(place.transaction.db as unknown as Parameters<typeof forceCloseDatabase>[0]),
     );
     await get('a', use).catch(() => undefined);
     expect(await get('a', use)).toBe(1);
