@@ -1,5 +1,6 @@
 import './trustedTypes';
 
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
 
