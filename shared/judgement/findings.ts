@@ -20,7 +20,8 @@ const plannedZones = {
 } as const satisfies Record<string, readonly Zone[]>;
 
 /** Which zones does the plan colour? Two places for a full head, one of them the ends. */
-export const listPlannedZones = (reach: keyof typeof plannedZones): readonly Zone[] => plannedZones[reach];
+export const listPlannedZones = (reach: keyof typeof plannedZones | undefined): readonly Zone[] =>
+  reach === undefined ? [] : plannedZones[reach];
 
 /** Is this outcome too old to stand for today's hair? */
 export const isLapsed = (strand: StrandRecord, nowMs: number): boolean =>
@@ -32,7 +33,7 @@ export const isForThisPlan = (strand: StrandRecord, record: ConsultationRecord):
 
 const findZone = (record: ConsultationRecord, zone: Zone, nowMs: number): ZoneFinding => {
   const { client } = record.answers;
-  if (client === undefined || !listPlannedZones(client.reach).includes(zone)) return 'notPlanned';
+  if (!listPlannedZones(client?.reach).includes(zone)) return 'notPlanned';
   const strand = findStrand(record, zone);
   if (strand?.outcome == null || !isForThisPlan(strand, record) || isLapsed(strand, nowMs)) return 'untested';
   return strand.outcome.grade;
@@ -48,7 +49,7 @@ export function gatherFindings(record: ConsultationRecord, settings: Settings, n
   const lifted = new Set(record.overrides.map(({ rule }) => rule));
   const stops = listStops(record.answers, settings).filter((rule) => !lifted.has(rule));
   return {
-    isLifting: client === undefined || isLifting(client.service),
+    isLifting: client?.service === undefined || isLifting(client.service),
     zones: Object.fromEntries(
       zones.map((zone) => [zone, findZone(record, zone, nowMs)]),
     ) as ByZone<ZoneFinding>,

@@ -177,8 +177,7 @@ export function issuePermit(
   if (skinTest === 'missing' || skinTest === 'waiting' || skinTest === 'lapsed') {
     return refuse({ code: skinTestRefusals[skinTest] });
   }
-  const reach = record.answers.client?.reach;
-  if (reach === undefined || !listPlannedZones(reach).includes(zone))
+  if (!listPlannedZones(record.answers.client?.reach).includes(zone))
     return refuse({ code: 'zoneNotPlanned' });
   const strand = findStrand(record, zone);
   const byStrand = findStrandRefusal(record, strand, nowMs);

@@ -1,5 +1,6 @@
 import type { Said } from '../records/event';
-import type { Answers } from '../records/forms/asked';
+import { type Answers, askForms } from '../records/forms/asked';
+import { listUnanswered } from '../records/readForm';
 import type { Settings } from '../records/settings';
 import { type AskStep, askSteps } from '../records/steps';
 import { isAbsoluteRule, type RuleId, rules } from './rules';
@@ -36,28 +37,26 @@ export function listStops(answers: Answers, settings: Settings): readonly RuleId
   const { client, hotTools, feelHair } = answers;
   const raised = new Set<RuleId | null | undefined>();
   for (const reaction of client?.reactions ?? []) raised.add(byReaction[reaction]);
-  if (client !== undefined) raised.add(byScalp[client.scalp]);
+  if (client?.scalp !== undefined) raised.add(byScalp[client.scalp]);
   if (settings.profile.ageLine !== null && client?.ageBand === 'under') raised.add('stop.underAge');
-  if (hotTools !== undefined && hotTools.relaxedWithinTwoWeeks !== 'no') {
+  if ((hotTools?.relaxedWithinTwoWeeks ?? 'no') !== 'no') {
     raised.add('judgement.relaxedRecently');
   }
-  if (hotTools?.history.includes('relaxer') && client !== undefined && isLifting(client.service)) {
+  if (hotTools?.history?.includes('relaxer') === true && isLifting(client?.service ?? '')) {
     raised.add('judgement.relaxerThenLightener');
   }
   if (feelHair?.wetStretch === 'snaps') raised.add('judgement.snapsWhenWet');
   return [...raised].filter((rule) => rule !== null && rule !== undefined).sort();
 }
 
-/** Has everything this step asks been said? Damp hair has to be dried and felt again; an age line must be answered. */
+/** Has everything this step asks been said? Damp hair has to be dried and felt again. */
 const isSaid = (step: AskStep, answers: Answers, settings: Settings): boolean => {
-  if (step === 'feelHair') {
-    const felt = answers.feelHair;
-    return felt !== undefined && [felt.nape, felt.mid, felt.ends].every((touch) => touch === 'dry');
-  }
-  if (step === 'client' && settings.profile.ageLine !== null && answers.client?.ageBand === undefined) {
-    return false;
-  }
-  return answers[step] !== undefined;
+  const said = answers[step];
+  const context = { hasAgeLine: settings.profile.ageLine !== null };
+  if (said === undefined || listUnanswered(askForms[step], said, context).length > 0) return false;
+  if (step !== 'feelHair') return true;
+  const { nape, mid, ends } = answers.feelHair ?? {};
+  return [nape, mid, ends].every((touch) => touch === 'dry');
 };
 
 /** How does this step stand: unsaid, clean, for a judgement, or stopped for good? */

@@ -48,6 +48,7 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
     units: context.settings.units,
     hasAgeLine: context.settings.profile.ageLine !== null,
     nowMs: context.atMs,
+    isPartial: raw.type === 'ANSWERED',
   };
   const isAnswered = raw.type === 'ANSWERED';
   if (isAnswered ? !askSteps.includes(raw.step) : !Object.hasOwn(eventForms, raw.type)) {

@@ -50,7 +50,7 @@ const judges: Judges = {
       said: judgeStep(step, said, settings),
       rules: listStops(said, settings).filter((rule) => !isAbsoluteRule(rule)),
       bearsOnPlan: formPlanKey(said) !== formPlanKey(record.answers),
-      planned: said.client === undefined ? [] : listPlannedZones(said.client.reach),
+      planned: listPlannedZones(said.client?.reach),
       incompatibility: judgeIncompatibility(record, said),
     };
   },

@@ -22,7 +22,9 @@ const envelope = v.strictObject({
 
 const answered = v.variant(
   'step',
-  askSteps.map((step) => v.strictObject({ step: v.literal(step), answers: schemaOfForm(askForms[step]) })),
+  askSteps.map((step) =>
+    v.strictObject({ step: v.literal(step), answers: schemaOfForm(askForms[step], 'partial') }),
+  ),
 );
 
 const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([

@@ -27,7 +27,9 @@ export type FieldRefusal = { readonly path: string } & (
   | { readonly code: 'notYet' | 'alreadyPast' | 'overLimit' | 'readTooEarly' }
 );
 
+/** `isPartial`: questions of the form itself may still be unanswered; what is answered must be right. */
 export interface ReadingContext {
+  readonly isPartial?: boolean;
   readonly units: UnitSettings;
   readonly hasAgeLine: boolean;
   readonly nowMs: number;
@@ -112,17 +114,26 @@ function readAnswers(form: Form, raw: RawForm, context: ReadingContext, prefix: 
   const refusals: FieldRefusal[] = [];
   for (const [name, question] of Object.entries(form)) {
     if (!isAsked(question, answers, context)) continue;
-    const read = readQuestion(
-      question,
-      Object.hasOwn(raw, name) ? raw[name] : undefined,
-      prefix + name,
-      context,
-    );
+    const given = Object.hasOwn(raw, name) ? raw[name] : undefined;
+    if (given === undefined && !hasDefault(question) && context.isPartial === true && prefix === '') continue;
+    const read = readQuestion(question, given, prefix + name, context);
     if (read.ok) answers[name] = read.value;
     else refusals.push(...read.error);
   }
   return refusals.length > 0 ? refuse(refusals) : accept(answers);
 }
+
+const hasDefault = (question: Question): boolean => 'or' in question && question.or !== undefined;
+
+/** Which questions of this form are asked, and not answered yet? By name, in order. */
+export const listUnanswered = (
+  form: Form,
+  answers: Readonly<Record<string, unknown>>,
+  context: Pick<ReadingContext, 'hasAgeLine'>,
+): readonly string[] =>
+  Object.entries(form)
+    .filter(([name, question]) => isAsked(question, answers, context) && answers[name] === undefined)
+    .map(([name]) => name);
 
 /** Is this question asked, given what was said before it in the same form? */
 export function isAsked(

@@ -66,8 +66,9 @@ export interface CorrectionRecord extends Stamp {
   readonly words: string;
 }
 
-/** How the consultation ended; null while it is open. */
-export type Ending = 'done' | 'weSaidNo' | 'clientSaidNo' | 'calledOff' | 'reaction';
+/** How a consultation can end. */
+export const endings = ['done', 'weSaidNo', 'clientSaidNo', 'calledOff', 'reaction'] as const;
+export type Ending = (typeof endings)[number];
 
 /** One client's consultation as the fold of its log: nobody keeps another copy of what happened. */
 export interface ConsultationRecord {

@@ -33,13 +33,13 @@ function schemaOfQuestion(question: Question): v.GenericSchema {
 const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
   when !== undefined || whenAgeLine === true || addedIn !== undefined;
 
-/** The schema of a form's stored answers, derived from the same table that asks them. */
-export const schemaOfForm = (form: Form): v.GenericSchema =>
+/** The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent. */
+export const schemaOfForm = (form: Form, whole: 'whole' | 'partial' = 'whole'): v.GenericSchema =>
   v.strictObject(
     Object.fromEntries(
       Object.entries(form).map(([name, question]) => {
         const schema = schemaOfQuestion(question);
-        return [name, mayBeAbsent(question) ? v.optional(schema) : schema];
+        return [name, whole === 'partial' || mayBeAbsent(question) ? v.optional(schema) : schema];
       }),
     ),
   );

@@ -12,11 +12,12 @@ export const askForms = {
   heatSpray: heatSprayForm,
 } as const;
 
+/** Each tap is kept as it is made, so any answer of a step may still be absent. */
 export interface AnswersByStep {
-  readonly client: ClientAnswers;
-  readonly hotTools: HotToolsAnswers;
-  readonly feelHair: FeelHairAnswers;
-  readonly heatSpray: HeatSprayAnswers;
+  readonly client: Partial<ClientAnswers>;
+  readonly hotTools: Partial<HotToolsAnswers>;
+  readonly feelHair: Partial<FeelHairAnswers>;
+  readonly heatSpray: Partial<HeatSprayAnswers>;
 }
 
 /** Everything said so far; a step not yet said is absent. */

@@ -24,7 +24,10 @@ export const overriddenForm = {
 /** Which answer was wrong, and how did that come? */
 export const correctedForm = {
   answer: { kind: 'choice', options: correctables },
-  code: { kind: 'choice', options: ['wrongTap', 'clientCorrectedIt', 'misheard', 'wrongClient'] },
+  code: {
+    kind: 'choice',
+    options: ['wrongTap', 'clientCorrectedIt', 'misheard', 'wrongClient', 'hasChanged'],
+  },
   words: { kind: 'text', maxLength: 200 },
 } as const satisfies Form;
 

@@ -1,0 +1,53 @@
+import * as v from 'valibot';
+import type { ConsultationEvent } from './event';
+import { type ConsultationRecord, type Ending, endings } from './record';
+import { hasStandingStop } from './standingStop';
+import { formTicketKey } from './ticket';
+
+/** Raised with a migration whenever a closed record changes its shape. */
+export const CLOSED_VERSION = 1;
+
+/** A consultation that is over, kept for its month: its whole log, and what is asked of it without reading the log. */
+export interface ClosedRecord {
+  readonly v: typeof CLOSED_VERSION;
+  readonly id: string;
+  readonly ticketKey: string;
+  readonly endedAtMs: number;
+  readonly how: Ending;
+  /** An absolute stop that was never corrected goes on standing for the same ticket. */
+  readonly hasStandingStop: boolean;
+  readonly log: readonly ConsultationEvent[];
+}
+
+const schema = v.strictObject({
+  v: v.literal(CLOSED_VERSION),
+  id: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,32}$/)),
+  ticketKey: v.string(),
+  endedAtMs: v.pipe(v.number(), v.safeInteger()),
+  how: v.picklist(endings),
+  hasStandingStop: v.boolean(),
+  log: v.array(v.record(v.string(), v.unknown())),
+});
+
+/** What is kept of a consultation that ended; null while it is open. */
+export const closeRecord = (
+  record: ConsultationRecord,
+  log: readonly ConsultationEvent[],
+): ClosedRecord | null =>
+  record.ended === null
+    ? null
+    : {
+        v: CLOSED_VERSION,
+        id: record.id,
+        ticketKey: formTicketKey(record.ticket),
+        endedAtMs: record.ended.atMs,
+        how: record.ended.how,
+        hasStandingStop: hasStandingStop(record),
+        log,
+      };
+
+/** Is this stored entry a closed record? null when it is not; its log is judged when it is replayed. */
+export const parseClosedRecord = (entry: unknown): ClosedRecord | null => {
+  const read = v.safeParse(schema, entry);
+  return read.success ? (read.output as unknown as ClosedRecord) : null;
+};

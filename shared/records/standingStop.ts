@@ -1,0 +1,25 @@
+import type { Form } from './form';
+import { askForms } from './forms/asked';
+import type { ConsultationRecord } from './record';
+import { askSteps } from './steps';
+
+const isAbsoluteAnswer = (form: Form, said: Readonly<Record<string, unknown>>): boolean =>
+  Object.entries(form).some(([name, question]) => {
+    const absolute = 'absolute' in question ? (question.absolute ?? []) : [];
+    const answer = said[name];
+    const given: readonly unknown[] = Array.isArray(answer) ? answer : [answer];
+    return given.some((option) => (absolute as readonly unknown[]).includes(option));
+  });
+
+/**
+ * Does an absolute stop of this record still stand, so that a new consultation for the same ticket inherits it?
+ * A corrected one does not. What has changed since (a scalp that healed) is said by name, as a correction.
+ */
+export function hasStandingStop(record: ConsultationRecord): boolean {
+  if (record.inheritedStop || record.skinTest?.seen === 'reaction') return true;
+  if (record.incompatibility?.seen === 'reacted') return true;
+  return askSteps.some((step) => {
+    const said = record.answers[step];
+    return said !== undefined && isAbsoluteAnswer(askForms[step], said);
+  });
+}

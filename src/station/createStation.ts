@@ -1,0 +1,104 @@
+import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import { openStore } from '../storage/openStore';
+import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
+import { requestWriter, type WriterClaim } from '../storage/writerLock';
+import { makeStation, type Station } from './makeStation';
+import type { StationState } from './stationState';
+import { createTicker } from './ticker';
+
+const LOCK = 'strandproof-writer';
+const CHANNEL = 'strandproof-windows';
+
+/** What the screens have to do with: the published state, the time, and the ways to change something. */
+export interface StationInUse
+  extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'correctClocks' | 'dismiss'> {
+  readonly state: Accessor<StationState>;
+  readonly nowMs: Accessor<number>;
+  /** A window that watches asks the one that writes to hand over. */
+  readonly askTakeOver: () => void;
+}
+
+const alphabet = 'abcdefghijkmnpqrstuvwxyz23456789';
+
+/** Twelve letters and digits that are not mistaken for each other: 60 bits of chance. */
+const makeId = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => alphabet[byte % alphabet.length]).join('');
+
+/**
+ * The station of this window. It writes if no other window does, else it watches until that one is gone or yields.
+ * Lives as long as the reactive root that made it.
+ */
+export function createStation(): StationInUse {
+  const [state, setState] = createSignal<StationState | undefined>();
+  const { nowMs, refresh } = createTicker();
+  const channel = new BroadcastChannel(CHANNEL);
+  let voice: WriterVoice | null = null;
+  let watcher: Watcher | null = null;
+  let claim: WriterClaim | null = null;
+
+  const station = makeStation({
+    store: openStore(),
+    now: Date.now,
+    makeId,
+    publish: (next) => {
+      refresh();
+      setState(next);
+    },
+    onAcknowledged: (name, seq, entry) => voice?.sayAcknowledged(name, seq, entry),
+    onDropped: (name) => voice?.sayDropped(name),
+  });
+
+  const stopWatching = (): void => {
+    watcher?.stop();
+    watcher = null;
+  };
+
+  const write = async (): Promise<void> => {
+    stopWatching();
+    await station.startWriting();
+    voice = speakAsWriter(channel, { readLogs: station.readLogs, onTakeOverAsked: () => void yieldPlace() });
+  };
+
+  const watch = (): void => {
+    watcher ??= watchWriter(channel, {
+      onLogs: station.watch,
+      onTakeOverRefused: () => station.note({ kind: 'takeOverRefused' }),
+      onWriterGone: () => undefined,
+    });
+  };
+
+  const claimPlace = (): void => {
+    claim = requestWriter(navigator.locks, LOCK, {
+      onGranted: () => void write(),
+      onWaiting: watch,
+      onLost: (why) => station.note({ kind: 'lostPlace', why }),
+    });
+  };
+
+  /** Another window asks for the place: everything queued is written, the handles are closed, then it is free. */
+  async function yieldPlace(): Promise<void> {
+    await station.stopWriting();
+    voice?.stop();
+    voice = null;
+    claim?.giveUp();
+    claimPlace();
+  }
+
+  claimPlace();
+  onCleanup(() => {
+    stopWatching();
+    claim?.giveUp();
+    channel.close();
+  });
+
+  return {
+    state: () => state() ?? station.readState(),
+    nowMs,
+    open: station.open,
+    submit: station.submit,
+    saveSettings: station.saveSettings,
+    correctClocks: station.correctClocks,
+    dismiss: station.dismiss,
+    askTakeOver: () => watcher?.askTakeOver(),
+  };
+}

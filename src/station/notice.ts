@@ -1,0 +1,22 @@
+import type { ReplayFault } from '../../machines/consultation/replay';
+import type { AsideNote } from '../storage/asideNote';
+import type { MendedNote } from '../storage/reconcile';
+import type { CopyTrouble, UnreadNote, WriteFailure } from '../storage/store';
+import type { LostWhy } from '../storage/writerLock';
+
+/** What the station has to tell about its own memory: named on screen, never swallowed. */
+export type Notice =
+  | { readonly kind: 'setAside'; readonly note: AsideNote }
+  | {
+      readonly kind: 'refusedLog';
+      readonly name: string;
+      readonly ticket: string | null;
+      readonly fault: ReplayFault;
+    }
+  | { readonly kind: 'refusedEntry'; readonly name: string; readonly seq: number }
+  | { readonly kind: 'mended'; readonly note: MendedNote }
+  | { readonly kind: 'trouble'; readonly trouble: CopyTrouble }
+  | { readonly kind: 'unread'; readonly note: UnreadNote }
+  | { readonly kind: 'notSaved'; readonly failure: WriteFailure }
+  | { readonly kind: 'lostPlace'; readonly why: LostWhy }
+  | { readonly kind: 'takeOverRefused' };

@@ -1,0 +1,94 @@
+import * as v from 'valibot';
+import type { Consultation } from '../../machines/consultation/consultation';
+import { type FindSettings, replay } from '../../machines/consultation/replay';
+import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
+import { defaultSettings, type Settings, settingsSchema } from '../../shared/records/settings';
+import type { Json } from '../storage/json';
+import type { Notice } from './notice';
+import type { SettingsInForce } from './stationState';
+
+export const SETTINGS_LOG = 'settings';
+const OPEN = 'open-';
+const CLOSED = 'closed-';
+
+/** The log of an open consultation. */
+export const nameOpenLog = (id: string): string => `${OPEN}${id}`;
+
+/** The log of all that closed in the month of this moment (UTC): it grows by append only. */
+export const nameClosedLog = (atMs: number): string => `${CLOSED}${new Date(atMs).toISOString().slice(0, 7)}`;
+
+/** What the logs of the store say, all together; what could not be taken up is named. */
+export interface ReadLogs {
+  readonly settings: SettingsInForce;
+  readonly findSettings: FindSettings;
+  readonly open: ReadonlyMap<string, Consultation>;
+  readonly closed: readonly ClosedRecord[];
+  readonly notices: readonly Notice[];
+  /** Logs the replay refused: to be set aside by the window that writes. */
+  readonly refused: readonly { readonly name: string; readonly isNewer: boolean }[];
+}
+
+type Logs = ReadonlyMap<string, readonly Json[]>;
+
+function readSettings(logs: Logs): { kept: readonly (Settings | undefined)[]; notices: readonly Notice[] } {
+  const notices: Notice[] = [];
+  const kept = (logs.get(SETTINGS_LOG) ?? []).map((entry, seq) => {
+    const read = v.safeParse(v.object({ settings: settingsSchema }), entry);
+    if (read.success) return read.output.settings;
+    notices.push({ kind: 'refusedEntry', name: SETTINGS_LOG, seq });
+    return undefined;
+  });
+  return { kept, notices };
+}
+
+function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: readonly Notice[] } {
+  const notices: Notice[] = [];
+  const byId = new Map<string, ClosedRecord>();
+  for (const [name, entries] of logs) {
+    if (!name.startsWith(CLOSED)) continue;
+    for (const [seq, entry] of entries.entries()) {
+      const record = parseClosedRecord(entry);
+      if (record === null) notices.push({ kind: 'refusedEntry', name, seq });
+      else byId.set(record.id, record);
+    }
+  }
+  return { closed: [...byId.values()].sort((one, other) => one.endedAtMs - other.endedAtMs), notices };
+}
+
+/** The ticket a refused log was opened for, as far as its first entry still says. */
+const findTicket = (entries: readonly Json[]): string | null => {
+  const read = v.safeParse(v.object({ payload: v.object({ ticket: v.string() }) }), entries[0]);
+  return read.success ? read.output.payload.ticket : null;
+};
+
+/** What is on this station? Every log is folded; one that is not what it claims to be is named and left out. */
+export function readLogs(logs: Logs): ReadLogs {
+  const { kept, notices: aboutSettings } = readSettings(logs);
+  const { closed, notices: aboutClosed } = readClosed(logs);
+  const findSettings: FindSettings = (id) => kept[id];
+  const lastId = kept.findLastIndex((settings) => settings !== undefined);
+  const open = new Map<string, Consultation>();
+  const notices = [...aboutSettings, ...aboutClosed];
+  const refused: { name: string; isNewer: boolean }[] = [];
+  for (const [name, entries] of logs) {
+    if (!name.startsWith(OPEN)) continue;
+    const id = name.slice(OPEN.length);
+    const read = replay(id, entries, findSettings);
+    if (read.ok) open.set(id, read.value);
+    else {
+      notices.push({ kind: 'refusedLog', name, ticket: findTicket(entries), fault: read.error });
+      refused.push({ name, isNewer: read.error.code === 'newerVersion' });
+    }
+  }
+  const inOrder = [...open].sort(([, one], [, other]) => openedAt(one) - openedAt(other));
+  return {
+    settings: { id: Math.max(lastId, 0), settings: kept[lastId] ?? defaultSettings },
+    findSettings,
+    open: new Map(inOrder),
+    closed,
+    notices,
+    refused,
+  };
+}
+
+const openedAt = ({ record }: Consultation): number => record.opened?.atMs ?? 0;

@@ -1,0 +1,25 @@
+import type { Consultation } from '../../machines/consultation/consultation';
+import type { ClosedRecord } from '../../shared/records/closedRecord';
+import type { Settings } from '../../shared/records/settings';
+import type { Notice } from './notice';
+
+/** The settings in force, and the place in the settings log that events name. */
+export interface SettingsInForce {
+  readonly id: number;
+  readonly settings: Settings;
+}
+
+/** All the station shows: one immutable value, published anew after each acknowledged change. */
+export interface StationState {
+  /** Only a window in `writing` takes answers; `watching` shows another window's; `noStore` shows why. */
+  readonly mode: 'starting' | 'writing' | 'watching' | 'noStore';
+  readonly settings: SettingsInForce;
+  /** Open consultations by id, in the order they were opened. */
+  readonly open: ReadonlyMap<string, Consultation>;
+  readonly closed: readonly ClosedRecord[];
+  readonly notices: readonly Notice[];
+}
+
+/** The newest moment any open consultation was written at: the last time this tablet was seen to be right. */
+export const findNewestAtMs = (state: StationState): number =>
+  Math.max(0, ...[...state.open.values()].map(({ record }) => record.newestAtMs));
