@@ -33,11 +33,7 @@ export async function readyChromium() {
   const given = process.env.CHROMIUM_PATH;
   if (given) return { executablePath: given, env: copyEnvironment() };
 
-  const packed = join(dirname(require.resolve('@sparticuz/chromium')), '..');
-  const { version } = JSON.parse(await readFile(join(packed, 'package.json'), 'utf8'));
-  const home = join(cache, version);
-  if (!existsSync(home)) await unpackChromium(join(packed, 'bin'), home);
-
+  const home = await unpackChromium(cache);
   const fonts = join(home, 'fonts.conf');
   await writeFontList(fonts);
   return {
@@ -51,27 +47,30 @@ export async function readyChromium() {
 }
 
 /**
- * Unpacks aside and moves the whole folder into place as the last act, so that a run that was broken off, or a
- * second one at the same time, never leaves half a browser under the name that is used.
- * @param {string} packed
- * @param {string} home
+ * Where is the unpacked browser? Unpacks aside and moves the whole folder into place as the last act, so that a
+ * run that was broken off, or a second one at the same time, never leaves half a browser under the name that is
+ * used. Checked by tests/scripts/chromium.test.ts.
+ * @param {string} cache the folder that holds one folder for each version
+ * @returns {Promise<string>}
  */
-async function unpackChromium(packed, home) {
+export async function unpackChromium(cache) {
+  const packed = join(dirname(require.resolve('@sparticuz/chromium')), '..');
+  const { version } = JSON.parse(await readFile(join(packed, 'package.json'), 'utf8'));
+  const home = join(cache, version);
+  if (existsSync(home)) return home;
   if (process.platform !== 'linux' || process.arch !== 'x64') {
     throw new Error(
       'The packaged Chromium runs on Linux x64 only: set CHROMIUM_PATH to a Chromium of your own.',
     );
   }
   await mkdir(cache, { recursive: true });
-  await removeLeftovers();
+  await removeLeftovers(cache);
   const aside = join(cache, `unpacking-${process.pid}`);
   await mkdir(aside);
   const temporary = process.env.TMPDIR;
   try {
     process.env.TMPDIR = aside; // where the package unpacks to
-    await Promise.all(
-      ['chromium.br', 'al2023.tar.br', 'fonts.tar.br'].map((name) => inflate(join(packed, name))),
-    );
+    await Promise.all(packedFiles.map((name) => inflate(join(packed, 'bin', name))));
     await rename(aside, home);
   } catch (error) {
     if (!existsSync(home)) throw error; // otherwise another run was first
@@ -80,10 +79,17 @@ async function unpackChromium(packed, home) {
     else process.env.TMPDIR = temporary;
     await rm(aside, { recursive: true, force: true });
   }
+  return home;
 }
 
-/** Clears what runs left behind that ended while unpacking. */
-async function removeLeftovers() {
+/** The browser, the libraries that a bare Debian lacks, and fonts. */
+const packedFiles = ['chromium.br', 'al2023.tar.br', 'fonts.tar.br'];
+
+/**
+ * Clears what runs left behind that ended while unpacking.
+ * @param {string} cache
+ */
+async function removeLeftovers(cache) {
   for (const name of await readdir(cache)) {
     const [, pid] = /^unpacking-(\d+)$/.exec(name) ?? [];
     if (pid && !isRunning(Number(pid))) await rm(join(cache, name), { recursive: true, force: true });
