@@ -37,13 +37,15 @@ const countLooksBegun = (clock: Clock, nowMs: number): number => {
 
 /**
  * What does this clock say now?
- * A look counts for the interval in which it was made; an interval that ended without one is a missed look.
+ * A look counts for the interval in which it was made; an interval that ended without one is a missed look, and
+ * stays one when somebody looks after the end.
  * Exact in milliseconds; checked in tests/shared/records/clock.test.ts.
  */
 export function readClock(clock: Clock, nowMs: number): ClockReading {
   const atMs = clock.endedAtMs ?? nowMs;
   const begun = countLooksBegun(clock, atMs);
-  const looked = new Set(clock.lookedAtMs.map((lookMs) => countLooksBegun(clock, lookMs)));
+  const inTime = clock.lookedAtMs.filter((lookMs) => lookMs < clock.dueAtMs);
+  const looked = new Set(inTime.map((lookMs) => countLooksBegun(clock, lookMs)));
   const isLookOpen = begun > 0 && !looked.has(begun) && atMs < clock.dueAtMs;
   let missedLooks = 0;
   const closed = atMs < clock.dueAtMs ? begun - 1 : begun;
@@ -80,6 +82,7 @@ export function shiftClock(clock: Clock, shiftMs: number): Clock {
     dueAtMs: clock.dueAtMs + shiftMs,
     limitAtMs: clock.limitAtMs + shiftMs,
     lookedAtMs: clock.lookedAtMs.map((lookMs) => lookMs + shiftMs),
+    acknowledgedAtMs: clock.acknowledgedAtMs === null ? null : clock.acknowledgedAtMs + shiftMs,
   };
 }
 
