@@ -1,17 +1,9 @@
-import type { ConsultationEvent, EventOf, Fibre } from '../../shared/records/event';
+import type { ConsultationEvent, EventOf } from '../../shared/records/event';
 import type { Correctable } from '../../shared/records/steps';
 import type { ByZone, Zone } from '../../shared/records/zones';
+import { advanceStrands } from './advanceStrands';
+import { mapZones, setStrand, undecide, withMember } from './factChanges';
 import type { BowlFact, Facts, StrandFact } from './facts';
-
-const mapZones = <T>(from: ByZone<T>, change: (value: T, zone: Zone) => T): ByZone<T> => ({
-  roots: change(from.roots, 'roots'),
-  lengths: change(from.lengths, 'lengths'),
-  ends: change(from.ends, 'ends'),
-});
-
-const isFailed = (fibre: Fibre): boolean => fibre === 'gummy' || fibre === 'broken';
-const withMember = <T>(list: readonly T[], member: T): readonly T[] =>
-  list.includes(member) ? list : [...list, member];
 
 /** A tested strand no longer stands for the plan; one that still runs or waits is no use either. */
 const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
@@ -19,12 +11,6 @@ const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
 
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
-
-/** Not decided, and nobody's leave to decide more freely than suggested. */
-const undecide = (facts: Facts): Pick<Facts, 'decided' | 'overridden'> => ({
-  decided: null,
-  overridden: facts.overridden.filter((rule) => rule !== 'judgement.freerThanSuggested'),
-});
 
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
   if (!isPlanned) return 'notPlanned';
@@ -57,10 +43,6 @@ const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
       return { said: { ...facts.said, [wrong]: 'unsaid' } };
   }
 };
-
-const setStrand = (facts: Facts, zone: Zone, strand: StrandFact): Pick<Facts, 'strands'> => ({
-  strands: { ...facts.strands, [zone]: strand },
-});
 
 const setBowl = (facts: Facts, zone: Zone, bowl: BowlFact): Pick<Facts, 'bowls'> => ({
   bowls: { ...facts.bowls, [zone]: bowl },
@@ -113,49 +95,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
         ...setStrand(facts, event.tokens.zone, 'stale'),
       };
     default:
-      return changeStrandFacts(facts, event);
-  }
-}
-
-function changeStrandFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
-  switch (event.type) {
-    case 'STRAND_STARTED':
-      return {
-        ...setStrand(facts, event.tokens.zone, 'running'),
-        ...undecide(facts),
-        fibres: { ...facts.fibres, [event.tokens.zone]: 'unknown' },
-        hasBroken: { ...facts.hasBroken, [event.tokens.zone]: false },
-      };
-    case 'STRAND_TAKEN_OFF':
-      return setStrand(facts, event.tokens.zone, 'takenOff');
-    case 'STRAND_BROKE':
-      return {
-        ...setStrand(facts, event.tokens.zone, 'takenOff'),
-        fibres: { ...facts.fibres, [event.tokens.zone]: 'broken' },
-        hasBroken: { ...facts.hasBroken, [event.tokens.zone]: true },
-        closedMixes: withMember(facts.closedMixes, `${event.tokens.mix}@${event.tokens.zone}`),
-      };
-    case 'OUTCOME_RECORDED': {
-      const { zone, mix } = event.tokens;
-      const fibre = facts.hasBroken[zone] ? 'broken' : event.tokens.fibre;
-      return {
-        ...setStrand(facts, zone, 'current'),
-        ...undecide(facts),
-        fibres: { ...facts.fibres, [zone]: fibre },
-        ...(isFailed(fibre) ? { closedMixes: withMember(facts.closedMixes, `${mix}@${zone}`) } : {}),
-      };
-    }
-    case 'OUTCOME_RETRACTED': {
-      const { zone, mix } = event.tokens;
-      return {
-        ...setStrand(facts, zone, 'takenOff'),
-        ...undecide(facts),
-        fibres: { ...facts.fibres, [zone]: 'unknown' },
-        closedMixes: facts.closedMixes.filter((closed) => closed !== `${mix}@${zone}`),
-      };
-    }
-    default:
-      return {};
+      return advanceStrands(facts, event);
   }
 }
 

@@ -1,5 +1,6 @@
 import { type MixtureRefusal, mixture } from '../judgement/mixture';
-import { issuePermit, issueTestPermit, type PermitRefusal } from '../judgement/permit';
+import { issuePermit, issueTestPermit } from '../judgement/permit';
+import type { PermitRefusal } from '../judgement/permitRefusal';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { accept, type Result, refuse } from '../result';
 import {

@@ -1,0 +1,155 @@
+import { and, not } from 'xstate';
+import { type AskStep, askSteps } from '../../shared/records/steps';
+import { chart, onward, reopenBefore, stop } from './chartSetup';
+
+/** A step that asks: answered as often as needed, confirmed once said, left backwards at will. */
+export const asking = (step: AskStep, next: AskStep | 'strandTest') => {
+  const isThis = { type: 'isStep', params: { step } } as const;
+  return chart.createStateConfig({
+    id: step,
+    on: {
+      ANSWERED: [stop, { guard: and([...onward, isThis]), actions: 'note' }],
+      STEP_CONFIRMED: { guard: and([...onward, isThis, 'isSaid']), target: `#${next}`, actions: 'note' },
+      REOPENED: reopenBefore(step),
+    },
+  });
+};
+
+/** Off the head: prepared, processing, taken off, recorded. */
+export const strandTest = chart.createStateConfig({
+  id: 'strandTest',
+  initial: 'preparing',
+  states: {
+    preparing: {
+      on: {
+        OVERRIDDEN: { guard: and([...onward, 'isOpenRule']), actions: 'note' },
+        INCOMPATIBILITY_STARTED: { guard: and([...onward, 'isIncompatibilityDue']), actions: 'note' },
+        INCOMPATIBILITY_READ: [
+          {
+            guard: and([...onward, 'isIncompatibilityRunning', 'isAbsoluteAnswer']),
+            target: '#stopped',
+            actions: 'note',
+          },
+          { guard: and([...onward, 'isIncompatibilityRunning']), actions: 'note' },
+        ],
+        STRAND_STARTED: {
+          guard: and([...onward, 'mayTest', 'isZoneFree', 'isMixStillOpen']),
+          target: 'processing',
+          actions: 'note',
+        },
+        OUTCOME_KEPT: {
+          guard: and([...onward, 'isEveryStrandCurrent']),
+          target: '#decision',
+          actions: 'note',
+        },
+        REOPENED: reopenBefore('strandTest'),
+      },
+    },
+    processing: {
+      on: {
+        LOOKED: { guard: and(['isStrandLook', 'isStrandRunning']), actions: 'note' },
+        STRAND_STARTED: {
+          guard: and([...onward, 'mayTest', 'isZoneFree', 'isMixStillOpen']),
+          actions: 'note',
+        },
+        STRAND_TAKEN_OFF: [
+          { guard: and(['isStrandRunning', 'isLastRunning']), target: 'takenOff', actions: 'note' },
+          { guard: 'isStrandRunning', actions: 'note' },
+        ],
+        STRAND_BROKE: [
+          { guard: and(['isStrandRunning', 'isLastRunning']), target: 'takenOff', actions: 'note' },
+          { guard: 'isStrandRunning', actions: 'note' },
+        ],
+      },
+    },
+    takenOff: {
+      on: {
+        OUTCOME_RECORDED: [
+          { guard: and([...onward, 'awaitsOutcome', 'isLastOutcome']), target: '#decision', actions: 'note' },
+          { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },
+        ],
+      },
+    },
+  },
+});
+
+/** What is done with what the strand said. Only a mixing decision unties the knot. */
+export const decision = chart.createStateConfig({
+  id: 'decision',
+  on: {
+    OVERRIDDEN: { guard: and([...onward, 'isFreerRule']), actions: 'note' },
+    DECIDED: [
+      {
+        guard: and([...onward, 'mayDecide', { type: 'isDecision', params: { decision: 'testAgain' } }]),
+        target: '#strandTest',
+        actions: 'note',
+      },
+      { guard: and([...onward, 'mayDecide', 'isMixing', 'opensAZone']), target: '#mix', actions: 'note' },
+      { guard: and([...onward, 'mayDecide', not('isMixing')]), actions: 'note' },
+    ],
+    PLAN_CHANGED: { guard: and(onward), target: '#client', actions: 'note' },
+    OUTCOME_RETRACTED: {
+      guard: and([...onward, 'isRetractable']),
+      target: '#strandTest.takenOff',
+      actions: 'note',
+    },
+    REOPENED: reopenBefore('decision'),
+  },
+});
+
+const weigh = { guard: and([...onward, 'mayMix', 'isBowlFree']), actions: 'note' } as const;
+const throwAway = { guard: 'isBowlWeighed', actions: 'note' } as const;
+const apply = and([...onward, 'mayMix', 'isBowlWeighed']);
+
+/** At the scale. */
+export const mix = chart.createStateConfig({
+  id: 'mix',
+  on: {
+    BOWL_WEIGHED: weigh,
+    BOWL_THROWN: throwAway,
+    BOWL_APPLIED: { guard: apply, target: '#colourOn', actions: 'note' },
+    FINISHED: {
+      guard: and([...onward, 'isBowlUsed', 'isNothingWeighed']),
+      target: '#finish',
+      actions: 'note',
+    },
+    REOPENED: reopenBefore('mix', 'isNothingWeighed'),
+  },
+});
+
+/** On the head. A rinse, a throw or a look is never refused; a new fact voids the permit and leaves nothing. */
+export const colourOn = chart.createStateConfig({
+  id: 'colourOn',
+  on: {
+    ANSWERED: { actions: 'note' },
+    BOWL_WEIGHED: weigh,
+    BOWL_THROWN: throwAway,
+    BOWL_APPLIED: { guard: apply, actions: 'note' },
+    LOOKED: { guard: and(['isHeadLook', 'isBowlOn']), actions: 'note' },
+    BOWL_RINSED: [
+      { guard: and(['isBowlOn', 'isLastOn']), target: '#mix', actions: 'note' },
+      { guard: 'isBowlOn', actions: 'note' },
+    ],
+  },
+});
+
+/** A client stop: left by closing, or by a named and reasoned correction of the very answer. */
+export const stopped = chart.createStateConfig({
+  id: 'stopped',
+  on: {
+    ANSWERED: {},
+    CORRECTED: [
+      ...askSteps.map((step) => ({
+        guard: and([
+          ...onward,
+          'isAbsoluteSubject',
+          'isOnlyAbsolute',
+          { type: 'isCorrecting', params: { step } } as const,
+        ]),
+        target: `#${step}` as const,
+        actions: 'note' as const,
+      })),
+      { guard: and([...onward, 'isAbsoluteSubject', not('isOnlyAbsolute')]), actions: 'note' },
+    ],
+  },
+});

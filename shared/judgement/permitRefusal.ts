@@ -1,0 +1,119 @@
+import { isAtLeastAsBad } from '../records/gradeOutcome';
+import { formHistoryKey } from '../records/planKey';
+import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
+import type { Settings } from '../records/settings';
+import type { Zone } from '../records/zones';
+import { isFreer, isMixingDecision } from './decisions';
+import { isForThisPlan, isLapsed, listPlannedZones, suggestFor } from './findings';
+import { listClosedMixes } from './mixes';
+import { isAbsoluteRule, type RuleId } from './rules';
+import { judgeSkinTest } from './skinTest';
+import { isIncompatibilityDue, listStops, listUnsaid } from './stops';
+
+/** Why no mix may be made. Each has its words, and what clears it, in src/words. */
+export type PermitRefusal =
+  | { readonly code: 'stopped'; readonly rules: readonly RuleId[] }
+  | { readonly code: 'forAJudgement'; readonly rules: readonly RuleId[] }
+  | {
+      readonly code:
+        | 'closed'
+        | 'parked'
+        | 'reaction'
+        | 'stepUnsaid'
+        | 'incompatibilityOpen'
+        | 'skinTestMissing'
+        | 'skinTestWaiting'
+        | 'skinTestLapsed'
+        | 'zoneNotPlanned'
+        | 'noOutcome'
+        | 'outcomeOfAnotherPlan'
+        | 'outcomeLapsed'
+        | 'strandFailed'
+        | 'mixClosed'
+        | 'strandUsed'
+        | 'notDecided'
+        | 'freerThanSuggested'
+        | 'endsLeftOut';
+    };
+
+/** What stands in the way of even a strand? The skin test may still be waiting: the strand is off the head. */
+export function findTestRefusal(record: ConsultationRecord, settings: Settings): PermitRefusal | null {
+  if (record.opened === null || record.ended !== null) return { code: 'closed' };
+  if (record.parked !== null) return { code: 'parked' };
+  if (record.reaction !== null) return { code: 'reaction' };
+  const stops = listStops(record.answers, settings);
+  const absolute = stops.filter(isAbsoluteRule);
+  if (record.skinTest?.seen === 'reaction') absolute.push('stop.skinTestPositive');
+  if (record.incompatibility?.seen === 'reacted') absolute.push('stop.incompatibilityReacted');
+  if (record.inheritedStop) absolute.push('stop.inherited');
+  if (absolute.length > 0) return { code: 'stopped', rules: absolute };
+  if (listUnsaid(record.answers, settings).length > 0) return { code: 'stepUnsaid' };
+  const lifted = new Set(record.overrides.map(({ rule }) => rule));
+  const open = stops.filter((rule) => !lifted.has(rule));
+  if (open.length > 0) return { code: 'forAJudgement', rules: open };
+  const isCleared =
+    record.incompatibility?.seen === 'nothing' &&
+    record.incompatibility.historyKey === formHistoryKey(record.answers);
+  return isIncompatibilityDue(record.answers) && !isCleared ? { code: 'incompatibilityOpen' } : null;
+}
+
+const skinTestRefusals = {
+  missing: 'skinTestMissing',
+  waiting: 'skinTestWaiting',
+  lapsed: 'skinTestLapsed',
+} as const;
+
+function findStrandRefusal(
+  record: ConsultationRecord,
+  strand: StrandRecord,
+  nowMs: number,
+): PermitRefusal | null {
+  if (strand.outcome === null) return { code: 'noOutcome' };
+  if (!isForThisPlan(strand, record)) return { code: 'outcomeOfAnotherPlan' };
+  if (isLapsed(strand, nowMs)) return { code: 'outcomeLapsed' };
+  if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return { code: 'strandFailed' };
+  if (listClosedMixes(record, strand).length > 0) return { code: 'mixClosed' };
+  const isUsed = record.bowls.some((bowl) => bowl.strand === strand.number && bowl.state !== 'thrown');
+  return isUsed ? { code: 'strandUsed' } : null;
+}
+
+function findDecisionRefusal(
+  record: ConsultationRecord,
+  zone: Zone,
+  strand: StrandRecord,
+  settings: Settings,
+  nowMs: number,
+): PermitRefusal | null {
+  const { decision } = record;
+  if (decision === null || !isMixingDecision(decision.decision)) return { code: 'notDecided' };
+  if (decision.seq < (strand.outcome?.seq ?? Number.POSITIVE_INFINITY)) return { code: 'notDecided' };
+  const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
+  if (isFreer(decision.decision, suggestFor(record, settings, nowMs)) && !isLifted) {
+    return { code: 'freerThanSuggested' };
+  }
+  return decision.decision === 'endsOut' && zone === 'ends' ? { code: 'endsLeftOut' } : null;
+}
+
+/**
+ * What stands in the way of a bowl for this zone, at this moment? null: nothing does.
+ * Reads the record alone and knows nothing of the chart, so that each refuses on its own.
+ */
+export function findMixRefusal(
+  record: ConsultationRecord,
+  zone: Zone,
+  settings: Settings,
+  nowMs: number,
+): PermitRefusal | null {
+  const before = findTestRefusal(record, settings);
+  if (before !== null) return before;
+  const skinTest = judgeSkinTest(record, settings.profile, nowMs);
+  if (skinTest === 'missing' || skinTest === 'waiting' || skinTest === 'lapsed') {
+    return { code: skinTestRefusals[skinTest] };
+  }
+  if (!listPlannedZones(record.answers.client?.reach).includes(zone)) return { code: 'zoneNotPlanned' };
+  const strand = findStrand(record, zone);
+  if (strand === undefined) return { code: 'noOutcome' };
+  return (
+    findStrandRefusal(record, strand, nowMs) ?? findDecisionRefusal(record, zone, strand, settings, nowMs)
+  );
+}
