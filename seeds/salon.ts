@@ -1,13 +1,22 @@
-import { defaultSettings, type Settings } from '../shared/records/settings';
+import type { Settings } from '../shared/records/settings';
 
 /** An invented salon: staff, shelf and altitude are made up for this project. */
 export const salon: Settings = {
-  ...defaultSettings,
   altitudeM: 180,
+  units: { temperature: 'F', mass: 'g', length: 'in' },
+  locale: 'en',
+  scaleStepG: 1,
+  chairs: 8,
   staff: ['Opal', 'Juno', 'Wren'],
   shelf: [
     { name: 'Sandbar powder', kind: 'lightener' },
     { name: 'Sandbar cream', kind: 'colour' },
     { name: 'Cove mist', kind: 'spray' },
   ],
+  profile: {
+    ageLine: 16,
+    skinTestWaitH: 48,
+    skinTestLapsesDays: 28,
+    skinTestFor: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'],
+  },
 };

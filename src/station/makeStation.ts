@@ -4,15 +4,15 @@ import { type ClassifyRefusal, classify, type RawEvent } from '../../shared/reco
 import { closeRecord } from '../../shared/records/closedRecord';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
-import { hasStandingStop } from '../../shared/records/standingStop';
-import { formTicketKey } from '../../shared/records/ticket';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import { makeQueues } from '../storage/queue';
 import type { Store, WriteFailure } from '../storage/store';
 import type { Logs } from '../storage/watcherChannel';
-import type { Notice } from './notice';
-import { nameClosedLog, nameOpenLog, readLogs, SETTINGS_LOG } from './readLogs';
+import { inheritsStop } from './inheritsStop';
+import { makeMemory } from './memory';
+import { listNotices, type Notice } from './notice';
+import { nameClosedLog, nameOpenLog, type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
 import { findNewestAtMs, type StationState } from './stationState';
 
 /** Why the station did not take an answer. */
@@ -69,130 +69,105 @@ export function makeStation(parts: StationParts): Station {
   const { store, now, publish } = parts;
   const queues = makeQueues();
   let state = firstState;
-  let logs: Map<string, readonly Json[]> = new Map();
 
   const show = (change: Partial<StationState>): void => {
     state = { ...state, ...change };
     publish(state);
   };
-  const note = (notice: Notice): void => show({ notices: [...state.notices, notice] });
+  const note = (...notices: readonly Notice[]): void => show({ notices: [...state.notices, ...notices] });
 
-  /** Appends to both copies. After a failure both are read again, and what they hold is what is shown. */
-  async function append(name: string, entry: Json): Promise<Result<void, SubmitRefusal>> {
-    const held = logs.get(name) ?? [];
-    const written = await store.append(name, held.length, entry);
-    if (written.ok) {
-      logs.set(name, [...held, entry]);
-      parts.onAcknowledged(name, held.length, entry);
-      return accept(undefined);
-    }
-    note({ kind: 'notSaved', failure: written.error });
-    const reloaded = await store.reload(name);
-    if (reloaded.ok) {
-      logs.set(name, reloaded.value.entries);
+  const memory = makeMemory(store, {
+    onAcknowledged: parts.onAcknowledged,
+    onDropped: parts.onDropped,
+    onFailed: (failure) => {
       showLogs();
-    }
-    return refuse({ kind: 'notSaved', failure: written.error });
-  }
+      note({ kind: 'notSaved', failure });
+    },
+  });
 
-  function showLogs(): ReturnType<typeof readLogs> {
-    const read = readLogs(logs);
+  function showLogs(): ReadLogs {
+    const read = readLogs(memory.logs());
     show({ settings: read.settings, open: read.open, closed: read.closed });
     return read;
   }
 
-  const showConsultation = (consultation: Consultation): void =>
-    show({ open: new Map(state.open).set(consultation.id, consultation) });
-
-  const inheritsStop = (ticket: string): boolean => {
-    const key = formTicketKey(ticket);
-    return (
-      state.closed.some((closed) => closed.ticketKey === key && closed.hasStandingStop) ||
-      [...state.open.values()].some(
-        ({ record }) => formTicketKey(record.ticket) === key && hasStandingStop(record),
-      )
-    );
+  const append = async (name: string, entry: Json): Promise<Result<void, SubmitRefusal>> => {
+    const written = await memory.append(name, entry);
+    return written.ok ? written : refuse({ kind: 'notSaved', failure: written.error });
   };
 
+  /** Judged, let through by the chart, written to both copies, and only then shown. */
   async function take(
     before: Consultation,
     by: string,
     raw: RawEvent,
-    inherits: boolean,
+    inheritsStop: boolean,
   ): Promise<Result<void, SubmitRefusal>> {
+    if (state.mode !== 'writing') return refuse({ kind: 'notWriting' });
     const { id: settingsId, settings } = state.settings;
-    const context = { settings, settingsId, atMs: now(), by, inheritsStop: inherits };
-    const event = classify(before.record, raw, context);
+    const event = classify(before.record, raw, { settings, settingsId, atMs: now(), by, inheritsStop });
     if (!event.ok) return event;
     const after = advance(before, event.value);
     if (!after.ok) return refuse({ kind: after.error });
     const written = await append(nameOpenLog(before.id), event.value as unknown as Json);
     if (!written.ok) return written;
-    showConsultation(after.value);
+    show({ open: new Map(state.open).set(before.id, after.value) });
     if (after.value.record.ended !== null) await close(after.value);
     return accept(undefined);
   }
 
-  /** The record first, the open log second; done again after a power cut in between, it finishes. */
-  async function close(consultation: Consultation): Promise<void> {
-    const closed = closeRecord(consultation.record, consultation.log);
+  /** The record first, the open log second; broken off in between, it is finished at the next start. */
+  async function close({ id, record, log }: Consultation): Promise<void> {
+    const closed = closeRecord(record, log);
     if (closed === null) return;
     const month = nameClosedLog(closed.endedAtMs);
-    const isKept = state.closed.some(({ id }) => id === closed.id);
+    const isKept = state.closed.some((each) => each.id === id);
     if (!isKept) {
       const written = await queues.run(month, () => append(month, closed as unknown as Json));
       if (!written.ok) return;
     }
-    const name = nameOpenLog(closed.id);
-    const removed = await store.remove(name);
-    if (!removed.ok) note({ kind: 'notSaved', failure: removed.error });
-    logs.delete(name);
-    parts.onDropped(name);
+    await memory.remove(nameOpenLog(id));
     const open = new Map(state.open);
-    open.delete(closed.id);
+    open.delete(id);
     show({ open, closed: isKept ? state.closed : [...state.closed, closed] });
   }
-
-  const mayWrite = (): boolean => state.mode === 'writing';
 
   const submit: Station['submit'] = (id, by, raw) =>
     queues.run(id, async () => {
       const consultation = state.open.get(id);
-      if (!mayWrite()) return refuse({ kind: 'notWriting' });
       return consultation === undefined ? refuse({ kind: 'notNow' }) : take(consultation, by, raw, false);
     });
 
   return {
-    async startWriting() {
-      show({ mode: 'starting' });
-      const restored = await store.restore();
-      logs = new Map(restored.logs);
-      const read = showLogs();
-      const notices: Notice[] = [
-        ...restored.aside.map((each) => ({ kind: 'setAside', note: each }) as const),
-        ...restored.mended.map((each) => ({ kind: 'mended', note: each }) as const),
-        ...restored.troubles.map((trouble) => ({ kind: 'trouble', trouble }) as const),
-        ...restored.unread.map((each) => ({ kind: 'unread', note: each }) as const),
-        ...read.notices,
-      ];
-      for (const { name, isNewer } of read.refused) {
-        const moved = await store.setAside(name, isNewer ? 'unknownVersion' : 'refused');
-        if (moved.ok) logs.delete(name);
-        else notices.push({ kind: 'notSaved', failure: moved.error });
-      }
-      const isStoreThere = restored.troubles.every(({ name }) => name !== null);
-      show({ mode: isStoreThere ? 'writing' : 'noStore', notices: [...state.notices, ...notices] });
-      if (!isStoreThere) return;
-      if (!logs.has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
-      for (const consultation of state.open.values()) {
-        if (consultation.record.ended !== null) await close(consultation);
-      }
+    submit,
+
+    open(by, answers) {
+      const id = parts.makeId();
+      const { ticket } = answers;
+      const inherits = inheritsStop(state, typeof ticket === 'string' ? ticket : '');
+      return queues.run(id, async () => {
+        const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
+        return taken.ok ? accept(id) : taken;
+      });
     },
 
-    watch(seen) {
-      logs = new Map(seen);
-      const read = readLogs(logs);
-      show({ mode: 'watching', settings: read.settings, open: read.open, closed: read.closed });
+    async startWriting() {
+      show({ mode: 'starting' });
+      const restored = await memory.restore();
+      const read = showLogs();
+      note(...listNotices(restored), ...read.notices);
+      for (const { name, isNewer } of read.refused) await memory.setAside(name, isNewer);
+      const isStoreThere = restored.troubles.every(({ name }) => name !== null);
+      show({ mode: isStoreThere ? 'writing' : 'noStore' });
+      if (!isStoreThere) return;
+      if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
+      for (const consultation of state.open.values()) await close(consultation);
+    },
+
+    watch(logs) {
+      memory.replace(logs);
+      showLogs();
+      show({ mode: 'watching' });
     },
 
     async stopWriting() {
@@ -201,41 +176,24 @@ export function makeStation(parts: StationParts): Station {
       await store.release();
     },
 
-    open(by, answers) {
-      const id = parts.makeId();
-      const { ticket } = answers;
-      const inherits = inheritsStop(typeof ticket === 'string' ? ticket : '');
-      return queues.run(id, async () => {
-        if (!mayWrite()) return refuse({ kind: 'notWriting' });
-        const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
-        return taken.ok ? accept(id) : taken;
-      });
-    },
-
-    submit,
-
-    saveSettings(by, settings) {
-      return queues.run(SETTINGS_LOG, async () => {
-        if (!mayWrite()) return refuse({ kind: 'notWriting' });
+    saveSettings: (by, settings) =>
+      queues.run(SETTINGS_LOG, async () => {
+        if (state.mode !== 'writing') return refuse({ kind: 'notWriting' });
         const read = v.safeParse(settingsSchema, settings);
         if (!read.success) return refuse({ kind: 'badSettings', path: v.getDotPath(read.issues[0]) ?? '' });
         const written = await append(SETTINGS_LOG, { settings: read.output, by, atMs: now() });
         if (written.ok) showLogs();
         return written;
-      });
-    },
+      }),
 
     async correctClocks(by) {
-      const newestAtMs = findNewestAtMs(state);
-      const shiftMs = now() - newestAtMs;
+      const shiftMs = now() - findNewestAtMs(state);
       if (shiftMs >= 0) return;
-      const answers = { shiftMs: String(shiftMs) };
-      await Promise.all(
-        [...state.open.keys()].map((id) => submit(id, by, { type: 'CLOCK_CORRECTED', answers })),
-      );
+      const raw: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } };
+      await Promise.all([...state.open.keys()].map((id) => submit(id, by, raw)));
     },
 
-    readLogs: () => logs,
+    readLogs: memory.logs,
     readState: () => state,
     note,
     dismiss: (notice) => show({ notices: state.notices.filter((each) => each !== notice) }),

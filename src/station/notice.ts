@@ -1,7 +1,7 @@
 import type { ReplayFault } from '../../machines/consultation/replay';
 import type { AsideNote } from '../storage/asideNote';
 import type { MendedNote } from '../storage/reconcile';
-import type { CopyTrouble, UnreadNote, WriteFailure } from '../storage/store';
+import type { CopyTrouble, Restored, UnreadNote, WriteFailure } from '../storage/store';
 import type { LostWhy } from '../storage/writerLock';
 
 /** What the station has to tell about its own memory: named on screen, never swallowed. */
@@ -20,3 +20,11 @@ export type Notice =
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure }
   | { readonly kind: 'lostPlace'; readonly why: LostWhy }
   | { readonly kind: 'takeOverRefused' };
+
+/** What a restore has to tell. */
+export const listNotices = ({ aside, mended, troubles, unread }: Restored): readonly Notice[] => [
+  ...aside.map((note) => ({ kind: 'setAside', note }) as const),
+  ...mended.map((note) => ({ kind: 'mended', note }) as const),
+  ...troubles.map((trouble) => ({ kind: 'trouble', trouble }) as const),
+  ...unread.map((note) => ({ kind: 'unread', note }) as const),
+];
