@@ -1,0 +1,132 @@
+import {
+  answer,
+  confirm,
+  correct,
+  noteSkinTest,
+  open,
+  plain,
+  readIncompatibility,
+  reopen,
+} from '../tokenEvents';
+import { ask, toClient, toColourOn, toDecision, toStrandTest } from '../ways';
+import { type Behaviour, both, leadsTo, refuses } from './behaviour';
+
+const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
+  answer(step, { said: 'absolute' });
+
+/** Stopped by what she said and by what an incompatibility test did. */
+const stoppedTwice = [
+  ...toClient,
+  ...ask({
+    hotTools: answer('hotTools', { incompatibility: 'due' }),
+    feelHair: answer('feelHair', { incompatibility: 'asBefore' }),
+    heatSpray: answer('heatSpray', { incompatibility: 'asBefore' }),
+  }),
+  plain('INCOMPATIBILITY_STARTED'),
+  readIncompatibility(true),
+  noteSkinTest(true),
+];
+
+/** Questions, and the stops their answers are. */
+export const asking: readonly Behaviour[] = [
+  {
+    title: 'opens at the first question when no earlier stop is handed on, and stopped when one is',
+    guard: 'inherits',
+    check: both(leadsTo([open()], 'client'), leadsTo([open(true)], 'stopped')),
+  },
+  {
+    title: 'takes an answer at the step that asks it, and at no other',
+    guard: 'isStep',
+    check: refuses(toClient, answer('hotTools')),
+  },
+  {
+    title: 'confirms the step that is asked, and no other',
+    guard: 'isStep',
+    check: refuses([...toStrandTest, reopen('client')], confirm('hotTools')),
+  },
+  {
+    title: 'goes back to the very step that was asked for',
+    guard: 'isStep',
+    check: leadsTo([...toDecision, reopen('heatSpray')], 'heatSpray'),
+  },
+  {
+    title: 'never goes forward by going back',
+    guard: 'isStep',
+    check: refuses(
+      [...toClient, answer('client'), confirm('client')],
+      reopen('heatSpray'),
+      reopen('decision'),
+    ),
+  },
+  {
+    title: 'stops at an absolute answer and at no other',
+    guard: 'isAbsoluteAnswer',
+    check: both(
+      leadsTo([...toClient, absolute('client')], 'stopped'),
+      leadsTo([...toClient, answer('client')], 'client'),
+      leadsTo([...toDecision, absolute('feelHair')], 'stopped'),
+      refuses(toDecision, answer('feelHair')),
+    ),
+  },
+  {
+    title: 'stops at a positive skin test and at no other',
+    guard: 'isAbsoluteAnswer',
+    check: both(
+      leadsTo([...toStrandTest, noteSkinTest(true)], 'stopped'),
+      leadsTo([...toStrandTest, noteSkinTest(false)], 'strandTest.preparing'),
+    ),
+  },
+  {
+    title: 'confirms no step that was not said',
+    guard: 'isSaid',
+    check: refuses(toClient, confirm('client')),
+  },
+  {
+    title: 'confirms no step of which a part is unsaid',
+    guard: 'isSaid',
+    check: refuses([...toClient, answer('client', { said: 'unsaid' })], confirm('client')),
+  },
+  {
+    title: 'corrects only an answer that was absolute',
+    guard: 'isAbsoluteSubject',
+    check: refuses(
+      [...toClient, absolute('client')],
+      correct('hotTools'),
+      correct('inherited'),
+      correct('skinTest'),
+    ),
+  },
+  {
+    title: 'stays stopped after one of two absolute answers was corrected, and leaves after the other',
+    guard: 'isOnlyAbsolute',
+    check: both(
+      leadsTo([...stoppedTwice, correct('incompatibility', { skinTest: 'positive' })], 'stopped'),
+      leadsTo(
+        [
+          ...stoppedTwice,
+          correct('incompatibility', { skinTest: 'positive' }),
+          correct('skinTest', { skinTest: 'waiting' }),
+        ],
+        'client',
+      ),
+    ),
+  },
+  {
+    title: 'goes back to the very step whose absolute answer was corrected',
+    guard: 'isCorrecting',
+    check: both(
+      ...(['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map((step) =>
+        leadsTo([...toStrandTest, reopen(step), absolute(step), correct(step)], step),
+      ),
+      leadsTo([open(true), correct('inherited')], 'client'),
+    ),
+  },
+  {
+    title: 'takes a new fact with colour on her head and stays with the head',
+    guard: 'isNothingOn',
+    check: both(
+      leadsTo([...toColourOn, absolute('client')], 'colourOn'),
+      leadsTo([...toColourOn, noteSkinTest(true)], 'colourOn'),
+    ),
+  },
+];

@@ -1,0 +1,94 @@
+import type { ConsultationEvent, EventType, TimeTokens, TokensByType } from '../../../shared/records/event';
+import { EVENT_VERSION, MODEL_VERSION } from '../../../shared/records/event';
+import type { AskStep } from '../../../shared/records/steps';
+import type { Zone } from '../../../shared/records/zones';
+
+/** Two mixes by name: the chart compares names and knows nothing else of a mix. */
+export const strong = 'sandbar|6';
+export const weak = 'sandbar|3';
+
+/** An event as the chart sees it: tokens only, so that the chart alone is proven. Nothing lapsed, unless said. */
+export const makeEvent = <T extends EventType>(
+  type: T,
+  tokens: TokensByType[T],
+  time: Partial<TimeTokens> = {},
+): ConsultationEvent =>
+  ({
+    v: EVENT_VERSION,
+    type,
+    payload: {},
+    tokens: { skinTest: 'clear', lapsed: [], ...tokens, ...time },
+    atMs: 0,
+    by: 'Opal',
+    settingsId: 1,
+    modelVersion: MODEL_VERSION,
+  }) as unknown as ConsultationEvent;
+
+/** An event that carries no token of its own. */
+export const plain = (
+  type: {
+    [T in EventType]: Record<never, never> extends TokensByType[T] ? T : never;
+  }[EventType],
+  time: Partial<TimeTokens> = {},
+): ConsultationEvent => makeEvent(type, {}, time);
+
+export const open = (inherits = false) => makeEvent('OPENED', { inherits });
+
+export const answer = (
+  step: AskStep,
+  tokens: Partial<TokensByType['ANSWERED']> = {},
+  time: Partial<TimeTokens> = {},
+) =>
+  makeEvent(
+    'ANSWERED',
+    {
+      step,
+      said: 'clean',
+      rules: [],
+      bearsOnPlan: false,
+      planned: ['lengths', 'ends'],
+      incompatibility: 'notNeeded',
+      ...tokens,
+    },
+    time,
+  );
+
+export const confirm = (step: AskStep) => makeEvent('STEP_CONFIRMED', { step });
+export const reopen = (step: TokensByType['REOPENED']['step']) => makeEvent('REOPENED', { step });
+export const correct = (
+  subject: TokensByType['CORRECTED']['answer'],
+  time: Partial<TimeTokens> = {},
+): ConsultationEvent => makeEvent('CORRECTED', { answer: subject }, time);
+export const noteSkinTest = (isPositive: boolean) =>
+  makeEvent('SKIN_TEST_NOTED', { isPositive }, { skinTest: isPositive ? 'positive' : 'clear' });
+export const override = (rule: TokensByType['OVERRIDDEN']['rule']) => makeEvent('OVERRIDDEN', { rule });
+export const readIncompatibility = (reacted: boolean) => makeEvent('INCOMPATIBILITY_READ', { reacted });
+
+export const startStrand = (
+  zone: Zone,
+  mix = strong,
+  closedBy: readonly string[] = [],
+  time: Partial<TimeTokens> = {},
+) => makeEvent('STRAND_STARTED', { zone, mix, closedBy }, time);
+export const look = (of: 'strand' | 'head', zone: Zone) => makeEvent('LOOKED', { of, zone });
+export const takeOff = (zone: Zone) => makeEvent('STRAND_TAKEN_OFF', { zone });
+export const breakStrand = (zone: Zone, mix = strong) => makeEvent('STRAND_BROKE', { zone, mix });
+export const record = (
+  zone: Zone,
+  fibre: TokensByType['OUTCOME_RECORDED']['fibre'] = 'sound',
+  mix = strong,
+) => makeEvent('OUTCOME_RECORDED', { zone, fibre, mix });
+export const retract = (zone: Zone, mix = strong) => makeEvent('OUTCOME_RETRACTED', { zone, mix });
+export const decide = (
+  decision: TokensByType['DECIDED']['decision'] = 'asPlanned',
+  isFreer = false,
+  time: Partial<TimeTokens> = {},
+) => makeEvent('DECIDED', { decision, suggested: isFreer ? 'weSayNo' : decision, isFreer }, time);
+
+export const weigh = (zone: Zone, time: Partial<TimeTokens> = {}) =>
+  makeEvent('BOWL_WEIGHED', { zone }, time);
+export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
+export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
+  makeEvent('BOWL_APPLIED', { zone }, time);
+export const rinse = (zone: Zone) => makeEvent('BOWL_RINSED', { zone });
+export const extend = (isWithinLimit: boolean) => makeEvent('CLOCK_EXTENDED', { isWithinLimit });
