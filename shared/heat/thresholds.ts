@@ -65,7 +65,7 @@ const concerns = (hair: NeedsHair, wetness: Wetness | 'unknown'): boolean =>
  * What does this setting reach, on hair that wet?
  * Coolest first; a threshold is met when the setting is at it or above, though practice says "above 400 °F": the
  * careful side. "Don't know" is read as 450 °F, and so is a setting that is no number.
- * Checked by tests/shared/heat/thresholds.test.ts and tests/evidence/heatPractice.test.ts.
+ * Checked by tests/shared/heat/thresholds.test.ts, tests/evidence/heatPractice.test.ts and heatThresholds.test.ts.
  */
 export function listThresholdsMet(
   setting: Celsius | 'unknown',

@@ -191,6 +191,12 @@ describe('a kept value', () => {
     );
   });
 
+  it('next to a limit is written inside it, so that it can be confirmed as it stands', () => {
+    expect(writeNumber(299.96, awkward, metric)).toBe('299.9');
+    expect(writeNumber(2.03, awkward, metric)).toBe('2.1');
+    expect(writeNumber(250, setting, customary)).toBe('482');
+  });
+
   it('leaves the field empty when it is no number', () => {
     expect(writeNumber(Number.NaN, percent, metric)).toBe('');
     expect(writeNumber(Number.POSITIVE_INFINITY, percent, metric)).toBe('');
