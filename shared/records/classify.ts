@@ -4,6 +4,7 @@ import type { PermitRefusal } from '../judgement/permitRefusal';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { accept, type Result, refuse } from '../result';
 import {
+  BY_MAX_LENGTH,
   type ConsultationEvent,
   EVENT_VERSION,
   type EventType,
@@ -44,6 +45,12 @@ const atField = (path: string, code: 'overLimit' | 'readTooEarly'): ClassifyRefu
   fields: [{ path, code }],
 });
 
+/** A screen can only send what there is; a wrong caller is told so too, and never by an exception. */
+function isKnown(raw: RawEvent | null | undefined): boolean {
+  if (raw?.type === 'ANSWERED') return askSteps.includes(raw.step);
+  return typeof raw?.type === 'string' && Object.hasOwn(eventForms, raw.type);
+}
+
 function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, ClassifyRefusal> {
   const reading = {
     units: context.settings.units,
@@ -52,9 +59,6 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
     isPartial: raw.type === 'ANSWERED',
   };
   const isAnswered = raw.type === 'ANSWERED';
-  if (isAnswered ? !askSteps.includes(raw.step) : !Object.hasOwn(eventForms, raw.type)) {
-    return refuse({ kind: 'unknownEvent' });
-  }
   const form: Form = isAnswered ? askForms[raw.step] : eventForms[raw.type];
   const read = readForm(form, raw.answers ?? {}, reading);
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
@@ -74,8 +78,10 @@ export function findConflict(
       return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
     }
     case 'INCOMPATIBILITY_READ': {
-      const startedAtMs = record.incompatibility?.atMs ?? atMs;
-      const isEarly = atMs - startedAtMs < INCOMPATIBILITY_MS;
+      const running = record.clocks.find(
+        ({ kind, endedAtMs }) => kind === 'incompatibility' && endedAtMs === null,
+      );
+      const isEarly = atMs - (running?.startedAtMs ?? atMs) < INCOMPATIBILITY_MS;
       return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
     }
     case 'STRAND_STARTED': {
@@ -109,7 +115,8 @@ export function classify(
   context: ClassifyContext,
 ): Result<ConsultationEvent, ClassifyRefusal> {
   const { atMs, by, settingsId, settings } = context;
-  if (by.trim() === '') return refuse({ kind: 'nobody' });
+  if (!isKnown(raw)) return refuse({ kind: 'unknownEvent' });
+  if (by.trim() === '' || by.length > BY_MAX_LENGTH) return refuse({ kind: 'nobody' });
   if (atMs < record.newestAtMs && raw.type !== 'CLOCK_CORRECTED') {
     return refuse({ kind: 'clockWentBack', newestAtMs: record.newestAtMs });
   }

@@ -11,6 +11,9 @@ export const MODEL_VERSION = 1;
 /** Raised with a migration n → n+1 whenever a stored event changes its shape. */
 export const EVENT_VERSION = 1;
 
+/** A longer name than this could not be read again from the store; settings allow half of it. */
+export const BY_MAX_LENGTH = 40;
+
 export type Said = 'unsaid' | 'clean' | 'judgement' | 'absolute';
 export type SkinTestToken = 'notNeeded' | 'missing' | 'waiting' | 'clear' | 'lapsed' | 'positive';
 export type Fibre = 'unknown' | 'sound' | 'rough' | 'gummy' | 'broken';

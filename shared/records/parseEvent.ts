@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { accept, type Result, refuse } from '../result';
-import { type ConsultationEvent, EVENT_VERSION } from './event';
+import { BY_MAX_LENGTH, type ConsultationEvent, EVENT_VERSION } from './event';
 import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
 import { schemaOfForm } from './schema';
@@ -15,7 +15,7 @@ const envelope = v.strictObject({
   payload: v.record(v.string(), v.unknown()),
   tokens: v.record(v.string(), v.unknown()),
   atMs: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
-  by: v.pipe(v.string(), v.minLength(1), v.maxLength(40)),
+  by: v.pipe(v.string(), v.minLength(1), v.maxLength(BY_MAX_LENGTH)),
   settingsId: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
   modelVersion: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
 });

@@ -70,7 +70,7 @@ function readList(
   path: string,
   context: ReadingContext,
 ): Read {
-  const rows = Array.isArray(raw) ? (raw as readonly unknown[]) : [];
+  const rows: readonly unknown[] = Array.isArray(raw) ? Array.from(raw) : [];
   if (rows.length < question.min) return no({ path, code: 'tooFew', most: question.min });
   if (rows.length > question.max) return no({ path, code: 'tooMany', most: question.max });
   const read = rows.map((row, index) =>
