@@ -63,6 +63,13 @@ export function computeReturnPercent(
   return accept(Math.min(Math.max(percent, 0), 100));
 }
 
+/** The verdict of a pull without a ruler: how it came back, and whether it went past the limit of a light pull. */
+export function judgePull(returned: StretchReturn, hasGoneTooFar: boolean): StretchVerdict {
+  if (returned === 'snaps') return 'broken';
+  if (hasGoneTooFar) return 'gummy';
+  return returned === 'staysLong' ? 'slow' : 'sound';
+}
+
 /**
  * What does the wet stretch say of this strand?
  * Snapped is broken. Past 30 % on a light pull is gummy, whatever it did afterwards. Stayed long is slow. The ruler
@@ -78,7 +85,5 @@ export function judgeStretch(observed: {
   const { returned, extensionPercent = 0 } = observed;
   if (!Number.isFinite(extensionPercent)) return refuse('notFinite');
   if (extensionPercent < 0) return refuse('shorterThanRest');
-  if (returned === 'snaps') return accept('broken');
-  if (extensionPercent > ASSUMED_LIGHT_PULL_LIMIT_PERCENT) return accept('gummy');
-  return accept(returned === 'staysLong' ? 'slow' : 'sound');
+  return accept(judgePull(returned, extensionPercent > ASSUMED_LIGHT_PULL_LIMIT_PERCENT));
 }

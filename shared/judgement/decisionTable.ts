@@ -20,9 +20,9 @@ export interface Findings {
   readonly stop: 'none' | 'judgement' | 'absolute';
 }
 
-/** A second strand from the worst place is asked for when the risk is high: ASSUMED. */
+/** So many strands are asked for when the risk is high. Assumed because one sound strand may not be the worst one. */
 export const ASSUMED_STRANDS_WHEN_HIGH = 2;
-/** So many levels short, less lift is suggested instead of a gentler try: ASSUMED. */
+/** So many levels short, less lift is suggested. Assumed because one visit rarely makes up two levels gently. */
 export const ASSUMED_SHORT_FOR_SMALLER_LIFT = 2;
 
 /** Strand grade × risk, for lightening and lift. Every cell ASSUMED: nothing published gives a safe dose. */

@@ -9,7 +9,7 @@ import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listStops } from './stops';
 
-/** An outcome for this plan lapses after four weeks: our own choice; hair goes on being ironed. */
+/** After so many days an outcome lapses. Assumed because hair goes on being washed and ironed meanwhile. */
 export const ASSUMED_OUTCOME_LAPSES_DAYS = 28;
 const OUTCOME_LAPSES_MS = ASSUMED_OUTCOME_LAPSES_DAYS * 86_400_000;
 

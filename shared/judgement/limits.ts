@@ -10,7 +10,10 @@ export interface Limits {
 
 /** One trade step of developer (10 volumes) in per cent: the trade's nominal table, common practice. */
 const ONE_STEP_PERCENT = 3;
-/** When the developer cannot go down any further, a gentler mix stays shorter by this share: ASSUMED. */
+/**
+ * When the developer cannot go down any further, a gentler mix stays this share of the time. Assumed because a quarter
+ * less is the smallest cut a clock on the head makes sure of.
+ */
 export const ASSUMED_GENTLER_TIME = 0.75;
 
 /**

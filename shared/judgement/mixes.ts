@@ -31,11 +31,15 @@ export const isNoGentler = (mix: Mix, closed: Mix): boolean =>
   mix.minutes >= closed.minutes &&
   !isHotter(closed.heat, mix.heat);
 
-/** For how long was it on when it went? Whole minutes, rounded down, so that no longer time escapes. */
-const countMinutesOn = (strand: StrandRecord): number =>
-  strand.ended === null
-    ? strand.minutes
-    : Math.min(strand.minutes, Math.floor((strand.ended.atMs - strand.atMs) / 60_000));
+/**
+ * For how long was it on when it went? Whole minutes, rounded down, so that no longer time escapes.
+ * By its own clock, which a change of the tablet's clock moves along.
+ */
+function countMinutesOn({ clocks }: ConsultationRecord, strand: StrandRecord): number {
+  const clock = clocks.find(({ id }) => id === strand.clock);
+  if (clock === undefined || clock.endedAtMs === null) return strand.minutes;
+  return Math.min(strand.minutes, Math.floor((clock.endedAtMs - clock.startedAtMs) / 60_000));
+}
 
 /**
  * Which strands of this zone, broken or gummy, close this mix for good?
@@ -51,6 +55,6 @@ export const listClosedMixes = (
         strand.zone === mix.zone &&
         (strand.ended?.how === 'broke' ||
           (strand.outcome !== null && isAtLeastAsBad(strand.outcome.grade, 'gummy'))) &&
-        isNoGentler(mix, { ...strand, minutes: countMinutesOn(strand) }),
+        isNoGentler(mix, { ...strand, minutes: countMinutesOn(record, strand) }),
     )
     .map(formMixKey);

@@ -39,8 +39,12 @@ function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
   if (order.developerPercent > permit.maxDeveloperPercent) {
     return { code: 'stronger', most: permit.maxDeveloperPercent };
   }
-  return order.minutes > permit.maxMinutes ? { code: 'longer', most: permit.maxMinutes } : null;
+  return order.minutes <= permit.maxMinutes ? null : { code: 'longer', most: permit.maxMinutes };
 }
+
+/** Weights are summed in whole milligrams, as the split reckons them: finer than any bar scale, and exact. */
+const mgPerG = 1000;
+const toMg = (grams: number): number => Math.round(grams * mgPerG);
 
 /**
  * How many grams of each go into the bowl?
@@ -66,15 +70,16 @@ export function mixture(
     stepG,
   );
   if (!split.ok) return refuse({ code: split.error });
-  const colourG = split.value.amountsG.reduce((sum, amountG) => sum + amountG, 0);
-  const developerG = Math.round((colourG * order.ratio) / stepG) * stepG;
-  const totalG = colourG + developerG;
+  const colourMg = split.value.amountsG.reduce((sum, amountG) => sum + toMg(amountG), 0);
+  const stepMg = toMg(stepG);
+  const developerMg = Math.round(toMg((colourMg / mgPerG) * order.ratio) / stepMg) * stepMg;
+  const totalG = (colourMg + developerMg) / mgPerG;
   if (permit.kind === 'test' && totalG > permit.maxG) {
     return refuse({ code: 'tooMuchForAStrand', most: permit.maxG });
   }
   return accept({
     shades: order.shades.map(({ shade }, index) => ({ shade, amountG: split.value.amountsG[index] ?? 0 })),
-    developerG,
+    developerG: developerMg / mgPerG,
     totalG,
     remainderG: split.value.remainderG,
     bottlePercent,

@@ -32,7 +32,7 @@ const issued = new WeakSet<object>();
 /** Was this permit issued here? A forged object is refused at run time whatever its type claims. */
 export const isIssued = (permit: TestPermit | MixPermit): boolean => issued.has(permit);
 
-/** At most so much is mixed for a strand: ASSUMED, a few grams cover fifty hairs. */
+/** At most so many grams are mixed for a strand. Assumed because a few grams cover fifty hairs, and none for a head. */
 export const ASSUMED_TEST_MAX_G = 20;
 
 /** May a strand be tested now? The skin test may still be waiting: the strand is off the head. */

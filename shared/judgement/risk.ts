@@ -14,10 +14,10 @@ export const redFlags = [
 ] as const;
 export type RedFlag = (typeof redFlags)[number];
 
-/** So many red flags make the risk high: our own choice, until strands teach better. */
+/** So many red flags make the risk high. Assumed because one may be chance, and strands have not taught better yet. */
 export const ASSUMED_FLAGS_FOR_HIGH = 2;
 
-/** Bleached so often, hair counts as suspect: our own choice, carried from the glossary's "two or more". */
+/** Bleached so often, hair counts as suspect. Assumed because each bleach takes its share and two add up. */
 export const ASSUMED_BLEACHES_SUSPECT = 2;
 
 /** What speaks against this hair? "Don't know" about wet ironing or bleaching counts as a flag, never as zero. */

@@ -1,15 +1,15 @@
+import { judgePull } from '../hair/stretch';
 import type { Fibre } from './event';
 import type { OutcomeAnswers } from './forms/test';
 
 const order = ['sound', 'rough', 'gummy', 'broken'] as const satisfies readonly Exclude<Fibre, 'unknown'>[];
 export type Grade = (typeof order)[number];
 
-const byStretch = { springsBack: 'sound', staysLong: 'rough', snaps: 'broken' } as const;
+const byPull = { sound: 'sound', slow: 'rough', gummy: 'gummy', broken: 'broken' } as const;
 
 /**
  * How bad is it, all in all? The worst of what was seen, how it came back, and how far it went.
- * "Went past 30 % on a light pull" is gummy: ASSUMED, our reading of the published yield point (27 %,
- * J. Soc. Cosmet. Chem. 17:769–787, 1966, Table I). A strand that broke in the mix stays broken.
+ * The pull is judged in shared/hair/stretch.ts, where its sources stand. A strand that broke in the mix stays broken.
  * Checked in tests/shared/records/gradeOutcome.test.ts.
  */
 export function gradeOutcome(
@@ -18,8 +18,7 @@ export function gradeOutcome(
 ): Grade {
   const found: readonly Grade[] = [
     outcome.fibre,
-    byStretch[outcome.stretch],
-    outcome.wentPast30 === 'yes' ? 'gummy' : 'sound',
+    byPull[judgePull(outcome.stretch, outcome.wentPast30 === 'yes')],
     hasBroken ? 'broken' : 'sound',
   ];
   return order[Math.max(...found.map((grade) => order.indexOf(grade)))] ?? 'broken';

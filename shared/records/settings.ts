@@ -30,7 +30,10 @@ export const settingsSchema = v.strictObject({
 export type Settings = v.InferOutput<typeof settingsSchema>;
 export type LocalProfile = Settings['profile'];
 
-/** How long a skin test counts after it was put on: our own choice; the maker decides how often to repeat. */
+/**
+ * For so many days after it was put on a skin test counts. Assumed because makers ask for one before each colouring,
+ * and visits lie about four weeks apart at the least; the maker's own interval comes first.
+ */
 export const ASSUMED_SKIN_TEST_LAPSES_DAYS = 28;
 
 /**

@@ -1,3 +1,4 @@
+import { limitBy } from '../../judgement/limits';
 import { type Clock, endClocks } from '../clock';
 import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
 import type { Zone } from '../zones';
@@ -51,9 +52,10 @@ export const bowlReducers = {
     if (bowl === undefined) return {};
     const clock = `head-${payload.zone}-${record.bowls.length}`;
     const tested = record.strands.find(({ number }) => number === bowl.strand);
+    const limits = tested && record.decision && limitBy(record.decision.decision, tested);
     return {
       bowls: changeBowl(record, payload.zone, { state: 'on', clock }),
-      clocks: [...record.clocks, makeHeadClock(clock, bowl, tested?.minutes ?? bowl.minutes, stamp)],
+      clocks: [...record.clocks, makeHeadClock(clock, bowl, limits?.maxMinutes ?? bowl.minutes, stamp)],
     };
   },
   BOWL_RINSED: (record, { payload }, stamp) => {
