@@ -1,13 +1,14 @@
 import * as v from 'valibot';
 import { accept, type Result, refuse } from '../result';
-import { BY_MAX_LENGTH, type ConsultationEvent, EVENT_VERSION } from './event';
+import { BY_MAX_LENGTH, type ConsultationEvent, EVENT_VERSION, MODEL_VERSION } from './event';
 import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
 import { schemaOfForm } from './schema';
 import { askSteps } from './steps';
+import { tokenSchemas } from './tokenSchema';
 
 /** Why a stored entry cannot be taken for an event. */
-export type EntryFault = 'notAnEvent' | 'newerVersion' | 'unknownType' | 'badPayload';
+export type EntryFault = 'notAnEvent' | 'newerVersion' | 'unknownType' | 'badPayload' | 'badTokens';
 
 const envelope = v.strictObject({
   v: v.pipe(v.number(), v.integer(), v.minValue(1)),
@@ -34,16 +35,19 @@ const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
 
 /**
  * Is this stored entry an event this station understands?
- * The door for everything read from store or import. A newer version is named, never guessed at. The tokens are only
- * taken as an object here; replaying the log judges them anew and compares.
+ * The door for everything read from store or import. A newer version, of the event or of the model that judged it, is
+ * named, never guessed at. Tokens have to be of the right kinds here; replaying the log judges them anew and compares.
  */
 export function parseEvent(entry: unknown): Result<ConsultationEvent, EntryFault> {
   const read = v.safeParse(envelope, entry);
   if (!read.success) return refuse(hasNewerVersion(entry) ? 'newerVersion' : 'notAnEvent');
-  if (read.output.v > EVENT_VERSION) return refuse('newerVersion');
+  if (read.output.v > EVENT_VERSION || read.output.modelVersion > MODEL_VERSION)
+    return refuse('newerVersion');
   const schema = payloads.get(read.output.type);
-  if (schema === undefined) return refuse('unknownType');
+  const tokens = tokenSchemas.get(read.output.type);
+  if (schema === undefined || tokens === undefined) return refuse('unknownType');
   if (!v.is(schema, read.output.payload)) return refuse('badPayload');
+  if (!v.is(tokens, read.output.tokens)) return refuse('badTokens');
   return accept(read.output as unknown as ConsultationEvent);
 }
 

@@ -35,11 +35,14 @@ const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
 
 /** The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent. */
 export const schemaOfForm = (form: Form, whole: 'whole' | 'partial' = 'whole'): v.GenericSchema =>
-  v.strictObject(
-    Object.fromEntries(
-      Object.entries(form).map(([name, question]) => {
-        const schema = schemaOfQuestion(question);
-        return [name, whole === 'partial' || mayBeAbsent(question) ? v.optional(schema) : schema];
-      }),
+  v.pipe(
+    v.custom<object>((answers) => !Array.isArray(answers)),
+    v.strictObject(
+      Object.fromEntries(
+        Object.entries(form).map(([name, question]) => {
+          const schema = schemaOfQuestion(question);
+          return [name, whole === 'partial' || mayBeAbsent(question) ? v.optional(schema) : schema];
+        }),
+      ),
     ),
   );
