@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import {
+  ASSUMED_BLEACHES_SUSPECT,
+  ASSUMED_FLAGS_FOR_HIGH,
+  judgeRisk,
+  listRedFlags,
+  type RedFlag,
+  redFlags,
+  risks,
+} from '../../../shared/judgement/risk';
+import type { Answers } from '../../../shared/records/forms/asked';
+
+interface Said {
+  readonly habits?: readonly { readonly tool: string; readonly wetness: string }[];
+  readonly smoke?: string;
+  readonly bleaches?: number | 'unknown';
+  readonly curl?: string;
+  readonly wetStretch?: string;
+  readonly breakage?: string;
+}
+const answers = ({ habits = [], smoke = 'no', bleaches = 0, ...felt }: Said): Answers =>
+  ({
+    hotTools: { habits, smoke, bleaches },
+    feelHair: { curl: 'sameAlong', wetStretch: 'springsBack', breakage: 'no', ...felt },
+  }) as unknown as Answers;
+const ironed = (wetness: string, tool = 'flatIron'): Said => ({ habits: [{ tool, wetness }] });
+
+/** For each flag (all common practice, no source): what raises it, and the nearest that does not. */
+const edges: readonly (readonly [RedFlag, readonly Said[], readonly Said[]])[] = [
+  [
+    'ironedWet',
+    [ironed('wet'), ironed('damp'), ironed('unknown'), ironed('wet', 'wand')],
+    [ironed('dry'), ironed('wet', 'dryer'), {}],
+  ],
+  ['scorched', [{ smoke: 'smokes' }, { smoke: 'smellsBurnt' }], [{ smoke: 'no' }, { smoke: 'unknown' }]],
+  [
+    'bleachedTwice',
+    [{ bleaches: ASSUMED_BLEACHES_SUSPECT }, { bleaches: 20 }, { bleaches: 'unknown' }],
+    [{ bleaches: ASSUMED_BLEACHES_SUSPECT - 1 }, { bleaches: 0 }],
+  ],
+  ['curlLost', [{ curl: 'lostAtEnds' }], [{ curl: 'straight' }, { curl: 'unknown' }]],
+  [
+    'slowStretch',
+    [{ wetStretch: 'staysLong' }, { wetStretch: 'snaps' }],
+    [{ wetStretch: 'springsBack' }, { wetStretch: 'unknown' }],
+  ],
+  ['breakage', [{ breakage: 'some' }, { breakage: 'much' }], [{ breakage: 'no' }, { breakage: 'unknown' }]],
+];
+
+describe('red flags', () => {
+  it('are all tried here', () => expect(edges.map(([flag]) => flag)).toEqual(redFlags));
+
+  it.each(edges)('%s is raised, alone, and not beside its edge', (flag, raising, beside) => {
+    for (const said of raising) expect(listRedFlags(answers(said)), JSON.stringify(said)).toEqual([flag]);
+    for (const said of beside) expect(listRedFlags(answers(said)), JSON.stringify(said)).toEqual([]);
+  });
+
+  it('count one wet habit among dry ones, and a flag once', () => {
+    const habits = [...(ironed('dry').habits ?? []), ...(ironed('wet').habits ?? [])];
+    expect(listRedFlags(answers({ habits: [...habits, ...habits] }))).toEqual(['ironedWet']);
+  });
+
+  it('are none where nothing was said yet', () => expect(listRedFlags({})).toEqual([]));
+});
+
+describe('the risk', () => {
+  /** One way to raise each flag; every set of flags is a subset of these. */
+  const ways: Said[] = edges.map(([, [first]]) => first ?? {});
+  const subsets = Array.from({ length: 2 ** ways.length }, (_, bits) =>
+    ways.filter((_way, index) => (bits >> index) % 2 === 1),
+  );
+
+  it('is low with no flag, raised with one, high with two or more (ASSUMED), for all 64 sets of flags', () => {
+    expect(subsets).toHaveLength(64);
+    for (const subset of subsets) {
+      const risk = judgeRisk(answers(Object.assign({}, ...subset)));
+      const expected =
+        subset.length === 0 ? 'low' : subset.length < ASSUMED_FLAGS_FOR_HIGH ? 'raised' : 'high';
+      expect(risk, JSON.stringify(subset)).toBe(expected);
+    }
+  });
+
+  it('never falls when one more flag is raised', () => {
+    for (const subset of subsets) {
+      for (const way of ways) {
+        const before = judgeRisk(answers(Object.assign({}, ...subset)));
+        const after = judgeRisk(answers(Object.assign({}, ...subset, way)));
+        expect(risks.indexOf(after)).toBeGreaterThanOrEqual(risks.indexOf(before));
+      }
+    }
+  });
+});
