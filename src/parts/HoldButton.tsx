@@ -1,0 +1,68 @@
+import { Show } from 'solid-js';
+import './button.css';
+import { createHold } from './hold';
+import { useWords } from './useWords';
+
+/**
+ * What must not happen by a stray tap: press and hold. A short press, a switch or a screen reader's click offers a
+ * second button for five seconds instead. Checked in tests/src/parts/holdButton.test.tsx.
+ */
+export function HoldButton(props: {
+  readonly label: string;
+  readonly onHeld: () => void;
+  readonly act: string;
+  readonly option?: string;
+  readonly isPressed?: boolean;
+  readonly isDisabled?: boolean;
+}) {
+  const words = useWords();
+  const hold = createHold(() => props.onHeld());
+  const isKey = (event: KeyboardEvent) => event.key === ' ' || event.key === 'Enter';
+
+  return (
+    <div class="hold" data-phase={hold.phase()}>
+      <button
+        type="button"
+        class="hold-button"
+        data-act={props.act}
+        data-option={props.option}
+        disabled={props.isDisabled === true}
+        aria-pressed={props.isPressed}
+        onPointerDown={(event) => event.button === 0 && hold.begin()}
+        onPointerLeave={() => hold.breakOff()}
+        onPointerCancel={() => hold.breakOff()}
+        onContextMenu={(event) => event.preventDefault()}
+        onKeyDown={(event) => {
+          if (!isKey(event)) return;
+          event.preventDefault();
+          if (!event.repeat) hold.begin();
+        }}
+        onKeyUp={(event) => {
+          if (!isKey(event)) return;
+          event.preventDefault();
+          hold.press();
+        }}
+        onBlur={() => hold.breakOff()}
+        onClick={() => hold.press()}
+      >
+        <span class="hold-label">{props.label}</span>
+        <span class="hold-hint">
+          {hold.phase() === 'holding' ? words.general.keepHolding : words.general.holdHint}
+        </span>
+      </button>
+      <Show when={hold.phase() === 'armed'}>
+        <p class="hold-said" role="status">
+          {words.general.confirmWithin}
+        </p>
+        <button
+          type="button"
+          class="hold-confirm"
+          data-act={`${props.act}-confirm`}
+          onClick={() => hold.confirm()}
+        >
+          {words.general.confirmHold(props.label)}
+        </button>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,59 @@
+import { type JSX, Show } from 'solid-js';
+import { BigButton } from './BigButton';
+import './page.css';
+import { useWords } from './useWords';
+
+/** What surrounds every step of one client: who she is, and the ways that are open from anywhere. */
+export interface PageSurroundings {
+  /** "Chair 3 · Q.F." */
+  readonly kicker: string;
+  /** Something is on skin: then "burning or reaction" is one tap away. */
+  readonly isOnSkin: boolean;
+  readonly onReaction: () => void;
+  /** Ending, parking, going back. */
+  readonly onMore: () => void;
+  readonly onBar: () => void;
+}
+
+/**
+ * One step: whose, what, its content, and its actions with the primary one last, bottom right.
+ * The content may scroll, the head and the actions stay.
+ */
+export function StepPage(props: {
+  readonly page: PageSurroundings;
+  readonly title: string;
+  /** Added to the kicker: "strand 1, hairline". */
+  readonly also?: string;
+  readonly children: JSX.Element;
+  readonly actions: JSX.Element;
+}) {
+  const words = useWords();
+  return (
+    <div class="step-page">
+      <header class="step-head">
+        <div class="step-title">
+          <p class="kicker">
+            {props.page.kicker}
+            <Show when={props.also}>{(also) => ` · ${also()}`}</Show>
+          </p>
+          <h1>{props.title}</h1>
+        </div>
+        <nav class="step-ways">
+          <Show when={props.page.isOnSkin}>
+            <BigButton kind="danger" act="reaction" onPress={() => props.page.onReaction()}>
+              {words.general.reaction}
+            </BigButton>
+          </Show>
+          <BigButton kind="quiet" act="more-for-client" onPress={() => props.page.onMore()}>
+            {words.general.moreForClient}
+          </BigButton>
+          <BigButton kind="quiet" act="bar" onPress={() => props.page.onBar()}>
+            {words.general.bar}
+          </BigButton>
+        </nav>
+      </header>
+      <div class="step-content">{props.children}</div>
+      <footer class="step-actions">{props.actions}</footer>
+    </div>
+  );
+}

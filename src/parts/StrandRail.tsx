@@ -1,0 +1,51 @@
+import { For, Show } from 'solid-js';
+import type { PermitRefusal } from '../../shared/judgement/permitRefusal';
+import { isEarlierStep, type WayStep, waySteps } from '../../shared/records/steps';
+import { Knot } from './Knot';
+import './rail.css';
+import { useWords } from './useWords';
+
+/** Why the knot is tied; null once a bowl may be weighed. */
+export type KnotReason = PermitRefusal['code'] | null;
+export type StepMark = 'done' | 'here' | 'toCome';
+
+/** Is this step behind, here, or still to come? Nobody is `here` when she is stopped: then all is to come. */
+export function markStep(step: WayStep, here: WayStep | null): StepMark {
+  if (here === null) return 'toCome';
+  if (step === here) return 'here';
+  return isEarlierStep(step, here) ? 'done' : 'toCome';
+}
+
+/** The way as a strand of hair, the knot before the mix. Upright in landscape, lying on top in portrait. */
+export function StrandRail(props: { readonly here: WayStep | null; readonly knot: KnotReason }) {
+  const words = useWords();
+  return (
+    <ol class="rail" aria-label={words.rail.name}>
+      <For each={waySteps}>
+        {(step) => (
+          <>
+            <Show when={step === 'mix'}>
+              <li class="rail-knot" data-knot={props.knot ?? 'untied'}>
+                <Knot isUntied={props.knot === null} />
+                <span class="rail-name">
+                  {props.knot === null
+                    ? words.rail.okToMix
+                    : words.rail.noMixYet(words.rail.tiedBy[props.knot])}
+                </span>
+              </li>
+            </Show>
+            <li
+              class="rail-step"
+              data-state={markStep(step, props.here)}
+              aria-current={props.here === step ? 'step' : undefined}
+            >
+              <span class="rail-mark" aria-hidden="true" />
+              <span class="rail-name">{words.rail.steps[step]}</span>
+              <span class="only-heard">{words.rail.states[markStep(step, props.here)]}</span>
+            </li>
+          </>
+        )}
+      </For>
+    </ol>
+  );
+}

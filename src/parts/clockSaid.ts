@@ -1,0 +1,57 @@
+import { type Clock, readClock } from '../../shared/records/clock';
+import { formatCountdown, formatQuantity } from '../../shared/units/format';
+import type { UnitSettings } from '../../shared/units/quantity';
+import type { Words } from '../words/words';
+
+/** A clock in words and digits; `tone` is said by its colour too. */
+export interface ClockSaid {
+  /** STRAND or HEAD, always first. */
+  readonly name: string;
+  readonly says: string;
+  readonly digits: string;
+  readonly tone: 'running' | 'look' | 'warn' | 'over' | 'ended';
+  /** When the next look is, or that it is now; null when nobody looks any more. */
+  readonly look: string | null;
+  readonly dueAt: string;
+  readonly missed: string | null;
+}
+
+const tones = {
+  running: 'running',
+  lookDue: 'look',
+  nearlyDue: 'warn',
+  over: 'over',
+  ended: 'ended',
+} as const;
+
+const nameClock = (clock: Clock, strandNumber: string, { clock: said }: Words): string => {
+  if (clock.kind === 'strand') return said.strandName(strandNumber, clock.zone);
+  return clock.kind === 'head' ? said.headName(clock.zone) : said.glassName;
+};
+
+/** What does this clock say now? Checked in tests/src/parts/clockSaid.test.tsx. */
+export function sayClock(
+  clock: Clock,
+  strandNumber: number | null,
+  nowMs: number,
+  words: Words,
+  units: UnitSettings,
+): ClockSaid {
+  const reading = readClock(clock, nowMs);
+  const write = (value: number) => formatQuantity(value, 'count', units, words.locale);
+  const leftToLookMs = reading.nextLookAtMs === null ? null : reading.nextLookAtMs - nowMs;
+  return {
+    name: nameClock(clock, strandNumber === null ? '' : write(strandNumber), words),
+    says: words.clock[clock.kind][reading.phase],
+    digits: formatCountdown(reading.remainingMs),
+    tone: tones[reading.phase],
+    look:
+      leftToLookMs === null
+        ? null
+        : leftToLookMs > 0
+          ? words.clock.lookAgainIn(formatCountdown(leftToLookMs))
+          : words.clock.lookNow,
+    dueAt: words.clock.dueAt(words.moments.time(clock.dueAtMs)),
+    missed: reading.missedLooks === 0 ? null : words.clock.missedLooks(write(reading.missedLooks)),
+  };
+}

@@ -1,0 +1,32 @@
+import { createMemo, type JSX, Show } from 'solid-js';
+import type { FieldRefusal } from '../../../shared/records/readForm';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import type { AnyQuestionWords } from '../../words/formWords';
+import { sayFieldRefusal } from '../../words/sayRefusal';
+import { useWords } from '../useWords';
+import './form.css';
+
+/** The id of what is said at a field, for the control that it describes. */
+export const nameRefusalId = (path: string): string => `said-${path.replaceAll('.', '-')}`;
+
+/** One question: what is asked, its control, and right below it what is wrong. */
+export function Field(props: {
+  readonly path: string;
+  readonly words: AnyQuestionWords;
+  readonly refusals: readonly FieldRefusal[];
+  readonly units: UnitSettings;
+  readonly children: JSX.Element;
+}) {
+  const words = useWords();
+  const refusal = createMemo(() => props.refusals.find(({ path }) => path === props.path));
+  return (
+    <fieldset class="field" data-question={props.path} data-refused={refusal()?.code}>
+      <legend>{props.words.ask}</legend>
+      <Show when={props.words.hint}>{(hint) => <p class="field-hint">{hint()}</p>}</Show>
+      {props.children}
+      <p class="field-refusal" id={nameRefusalId(props.path)} aria-live="polite">
+        <Show when={refusal()}>{(said) => sayFieldRefusal(said(), words, props.units)}</Show>
+      </p>
+    </fieldset>
+  );
+}

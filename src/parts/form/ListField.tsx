@@ -1,0 +1,52 @@
+import { Index, type JSX, Show } from 'solid-js';
+import type { ListQuestion } from '../../../shared/records/form';
+import type { RawForm } from '../../../shared/records/readForm';
+import { formatQuantity } from '../../../shared/units/format';
+import { useWords } from '../useWords';
+import type { FieldProps } from './field';
+
+/** The same few questions for each of several things; a row goes in below and out by its own button. */
+export function ListField(
+  props: FieldProps<ListQuestion> & {
+    readonly renderRow: (row: () => RawForm, index: number, change: (row: RawForm) => void) => JSX.Element;
+  },
+) {
+  const words = useWords();
+  const rows = () => (Array.isArray(props.value) ? (props.value as readonly RawForm[]) : []);
+  const countRow = (index: number) => formatQuantity(index + 1, 'count', props.units, words.locale);
+  const change = (index: number, row: RawForm) =>
+    props.onChange(rows().map((before, place) => (place === index ? row : before)));
+
+  return (
+    <div class="rows">
+      <Index each={rows()}>
+        {(row, index) => (
+          <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
+            <header class="row-head">
+              <h3>{props.words.rowTitle?.(countRow(index))}</h3>
+              <button
+                type="button"
+                class="option"
+                data-act="remove-row"
+                onClick={() => props.onChange(rows().filter((_, place) => place !== index))}
+              >
+                {props.words.removeRow?.(countRow(index))}
+              </button>
+            </header>
+            {props.renderRow(row, index, (next) => change(index, next))}
+          </section>
+        )}
+      </Index>
+      <Show when={rows().length < props.question.max}>
+        <button
+          type="button"
+          class="option add-row"
+          data-act="add-row"
+          onClick={() => props.onChange([...rows(), {}])}
+        >
+          {props.words.addRow}
+        </button>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { createSignal, onCleanup } from 'solid-js';
+
+/** Long enough that a wet glove does not do it by brushing past: our own choice. */
+export const ASSUMED_HOLD_MS = 800;
+/** So long the other way (a press, then a second one on what appears) stays open: our own choice. */
+export const ASSUMED_ARMED_MS = 5_000;
+
+/**
+ * Is it being held, or armed for a second press?
+ * A finger or a key held down for `ASSUMED_HOLD_MS` does it. Anything shorter, a switch or a reader's click arms it:
+ * then a second press on the button that appears does it too. Checked in tests/src/parts/holdButton.test.tsx.
+ */
+export function createHold(onHeld: () => void) {
+  const [phase, setPhase] = createSignal<'idle' | 'holding' | 'armed'>('idle');
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let isJustDone = false;
+
+  const wait = (ms: number, then: () => void): void => {
+    clearTimeout(timer);
+    timer = setTimeout(then, ms);
+  };
+  const rest = (): void => {
+    clearTimeout(timer);
+    setPhase('idle');
+  };
+  const arm = (): void => {
+    setPhase('armed');
+    wait(ASSUMED_ARMED_MS, rest);
+  };
+  onCleanup(() => clearTimeout(timer));
+
+  return {
+    phase,
+    begin: (): void => {
+      isJustDone = false;
+      setPhase('holding');
+      wait(ASSUMED_HOLD_MS, () => {
+        isJustDone = true;
+        rest();
+        onHeld();
+      });
+    },
+    /** The finger slid off, or the screen took the touch away. */
+    breakOff: (): void => {
+      if (phase() === 'holding') rest();
+    },
+    /** Let go in time arms it; the click that follows a full hold is none. */
+    press: (): void => {
+      if (isJustDone) isJustDone = false;
+      else arm();
+    },
+    confirm: (): void => {
+      rest();
+      onHeld();
+    },
+  };
+}

@@ -1,0 +1,45 @@
+import type { ClockReading } from '../../../shared/records/clock';
+import type { Zone } from '../../../shared/records/zones';
+import { general } from './general';
+
+type Phase = ClockReading['phase'];
+
+/** What is said before the digits; they count down to the take-off, and up once it is over. */
+const strand: Readonly<Record<Phase, string>> = {
+  running: 'take off in',
+  lookDue: 'look now · take off in',
+  nearlyDue: 'take off in',
+  over: 'take off now',
+  ended: 'off',
+};
+
+const head: Readonly<Record<Phase, string>> = {
+  running: 'rinse in',
+  lookDue: 'look now · rinse in',
+  nearlyDue: 'to the basin · rinse in',
+  over: 'rinse now',
+  ended: 'rinsed',
+};
+
+const glass: Readonly<Record<Phase, string>> = {
+  running: 'read in',
+  lookDue: 'look now · read in',
+  nearlyDue: 'read in',
+  over: 'read it now',
+  ended: 'read',
+};
+
+/** The words of a clock: STRAND or HEAD always first. */
+export const clock = {
+  strand,
+  head,
+  incompatibility: glass,
+  strandName: (number: string, zone: Zone | null) =>
+    zone === null ? `STRAND ${number}` : `STRAND ${number} ${general.zones[zone]}`,
+  headName: (zone: Zone | null) => (zone === null ? 'HEAD' : `HEAD ${general.zones[zone]}`),
+  glassName: 'GLASS',
+  lookAgainIn: (left: string) => `Look again in ${left}`,
+  lookNow: 'Look now',
+  dueAt: (time: string) => `due at ${time}`,
+  missedLooks: (count: string) => `Looks missed: ${count}`,
+};

@@ -1,0 +1,43 @@
+import type { feelHairForm } from '../../../../shared/records/forms/feelHair';
+import type { FormWords } from '../../formWords';
+
+const touch = { dry: 'Dry', damp: 'Damp' };
+
+export const feelHairWords: FormWords<typeof feelHairForm> = {
+  nape: { ask: 'At the nape it feels', options: touch },
+  mid: { ask: 'Mid-length it feels', options: touch },
+  ends: { ask: 'At the ends it feels', options: touch },
+  porosity: {
+    ask: 'Porosity',
+    hint: 'Slide two fingers up one strand, towards the root.',
+    options: {
+      low: 'Smooth, water runs off',
+      normal: 'A little grip',
+      high: 'Rough, drinks water',
+      unknown: 'Cannot tell',
+    },
+  },
+  curl: {
+    ask: 'Curl at the roots against the ends',
+    options: {
+      straight: 'Straight all along',
+      sameAlong: 'Same all along',
+      lostAtEnds: 'Lost at the ends',
+      unknown: 'Cannot tell',
+    },
+  },
+  breakage: {
+    ask: 'Short broken hairs?',
+    options: { no: 'No', some: 'Some', much: 'Many', unknown: 'Cannot tell' },
+  },
+  wetStretch: {
+    ask: 'One wet strand, pulled lightly',
+    hint: 'Pull the curl straight first, then a little more, and let go.',
+    options: {
+      springsBack: 'Springs back',
+      staysLong: 'Slow, stays long',
+      snaps: 'Snaps or mush',
+      unknown: 'Cannot tell',
+    },
+  },
+};

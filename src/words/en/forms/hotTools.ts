@@ -1,0 +1,66 @@
+import type { hotToolsForm } from '../../../../shared/records/forms/hotTools';
+import type { FormWords } from '../../formWords';
+
+export const hotToolsWords: FormWords<typeof hotToolsForm> = {
+  habits: {
+    ask: 'Hot tools at home',
+    hint: 'Each tool on its own. “None for a long time” still counts while that hair is there.',
+    rowTitle: (row) => `Tool ${row}`,
+    addRow: 'Add a tool',
+    removeRow: (row) => `Take tool ${row} out`,
+    rows: {
+      tool: {
+        ask: 'Which tool?',
+        options: {
+          flatIron: 'Flat iron',
+          curlingIron: 'Curling iron',
+          wand: 'Wand',
+          hotBrush: 'Hot brush',
+          rollers: 'Hot rollers',
+          dryer: 'Dryer',
+          other: 'Another',
+        },
+      },
+      wetness: {
+        ask: 'On hair that is',
+        options: { wet: 'Wet', damp: 'Damp', dry: 'Dry', unknown: "Don't know" },
+      },
+      daysAWeek: { ask: 'Days a week' },
+      forMonths: { ask: 'For how many months?' },
+      settingC: { ask: 'Setting' },
+      secondsASection: { ask: 'Seconds a section' },
+      plateWidthCm: { ask: 'Plate width along the strand' },
+    },
+  },
+  smoke: {
+    ask: 'Does it ever smoke, or smell burnt?',
+    options: { no: 'No', smokes: 'It smokes', smellsBurnt: 'It smells burnt', unknown: "Don't know" },
+  },
+  history: {
+    ask: 'What has been on it, at home too?',
+    hint: '“None” never clears the heat.',
+    options: {
+      none: 'None of these',
+      unknown: "She doesn't know",
+      salonColour: 'Salon colour',
+      boxColour: 'Box colour',
+      unknownBoxColour: 'Box colour, unknown',
+      henna: 'Pure henna',
+      compoundHenna: 'Compound henna',
+      metallicColour: 'Grey restorer, metal colour',
+      gloss: 'Gloss',
+      sunSpray: 'Sun spray',
+      keratin: 'Keratin',
+      relaxer: 'Relaxer',
+      perm: 'Perm',
+      lightener: 'Lightener',
+      poolWater: 'Pool water',
+      wellWater: 'Well water',
+    },
+  },
+  bleaches: { ask: 'How often bleached, the oldest ends?' },
+  relaxedWithinTwoWeeks: {
+    ask: 'Relaxed or permed in the last two weeks?',
+    options: { no: 'No', yes: 'Yes', unknown: "Don't know" },
+  },
+};

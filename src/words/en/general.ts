@@ -1,0 +1,26 @@
+import type { Zone } from '../../../shared/records/zones';
+
+const zones: Readonly<Record<Zone, string>> = { roots: 'roots', lengths: 'lengths', ends: 'ends' };
+
+/** What stands on more than one screen. */
+export const general = {
+  zones,
+  next: 'Next',
+  back: 'Back',
+  bar: 'The bar',
+  cancel: 'Cancel',
+  close: 'Close',
+  done: 'Done',
+  dontKnow: "Don't know",
+  more: 'More',
+  less: 'Less',
+  moreForClient: 'More for this client',
+  reaction: 'Burning or reaction',
+  holdHint: 'Press and hold',
+  keepHolding: 'Keep holding',
+  confirmHold: (label: string) => `Confirm: ${label}`,
+  confirmWithin: 'Not held long enough. Hold it, or press “Confirm” within 5 seconds.',
+  chairAndTicket: (chair: string, ticket: string) => `Chair ${chair} · ${ticket}`,
+  between: (low: string, high: string) => `${low} to ${high}`,
+  estimate: 'An estimate. The strand decides.',
+};

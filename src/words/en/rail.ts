@@ -1,0 +1,48 @@
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import type { WayStep } from '../../../shared/records/steps';
+
+const steps: Readonly<Record<WayStep, string>> = {
+  client: 'Client',
+  hotTools: 'Hot tools',
+  feelHair: 'Feel the hair',
+  heatSpray: 'Heat spray',
+  strandTest: 'Strand test',
+  decision: 'Decision',
+  mix: 'Mix',
+  colourOn: 'Colour on',
+  finish: 'Finish',
+};
+
+/** Why the knot is still tied, as short as the rail is narrow. */
+const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
+  stopped: 'stopped',
+  forAJudgement: 'a stop to judge',
+  closed: 'it is over',
+  parked: 'parked',
+  reaction: 'reaction',
+  stepUnsaid: 'ask first',
+  incompatibilityOpen: 'glass test first',
+  skinTestMissing: 'skin test first',
+  skinTestWaiting: 'skin test to read',
+  skinTestLapsed: 'skin test again',
+  zoneNotPlanned: 'choose what to colour',
+  noOutcome: 'record the outcome',
+  outcomeOfAnotherPlan: 'plan changed, test again',
+  outcomeLapsed: 'outcome too old',
+  strandFailed: 'the strand failed',
+  mixClosed: 'this mix is closed',
+  strandUsed: 'a new strand first',
+  notDecided: 'decide',
+  freerThanSuggested: 'decide anew',
+  endsLeftOut: 'ends stay out',
+};
+
+export const rail = {
+  name: 'The way through',
+  steps,
+  states: { done: 'done', here: 'here now', toCome: 'to come' },
+  tiedBy,
+  noMixYet: (why: string) => `No mix yet: ${why}`,
+  noMix: 'No mix yet',
+  okToMix: 'OK to mix',
+};

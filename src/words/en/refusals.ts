@@ -1,0 +1,123 @@
+import type { MixtureRefusal } from '../../../shared/judgement/mixture';
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import type { FieldRefusal } from '../../../shared/records/readForm';
+
+/** What was refused and why, and what clears it. */
+export interface RefusalWords {
+  readonly what: string;
+  readonly clears: string;
+}
+
+/** What is wrong with a field; `low`, `high` and `most` are written figures with their unit. */
+export interface Limits {
+  readonly low: string;
+  readonly high: string;
+  readonly most: string;
+}
+
+const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>> = {
+  empty: ({ low, high }) => (low === '' ? 'Still to be filled in.' : `A number from ${low} to ${high}.`),
+  notANumber: ({ low, high }) => `That is not a number. ${low} to ${high}, digits only.`,
+  notFinite: ({ low, high }) => `That is no number anybody can measure. ${low} to ${high}.`,
+  minusZero: ({ low, high }) => `Minus zero is not a number here. ${low} to ${high}.`,
+  tooLow: ({ low, high }) => `Too low. ${low} to ${high}.`,
+  tooHigh: ({ low, high }) => `Too high. ${low} to ${high}.`,
+  notOnStep: ({ low, high }) => `Too fine. Whole or half steps, ${low} to ${high}.`,
+  notAnswered: () => 'Still to be answered.',
+  notAnOption: () => 'That is not one of the answers.',
+  noneAndOthers: () => '“None” goes with no other answer.',
+  malformed: () => 'One line of plain letters, please.',
+  tooLong: ({ most }) => `Too long. At most ${most} letters.`,
+  tooMany: ({ most }) => `At most ${most}.`,
+  tooFew: ({ most }) => `At least ${most}.`,
+  notYet: () => 'That is still to come. Choose a time that has passed.',
+  alreadyPast: () => 'That has passed. Choose a time to come.',
+  overLimit: () => 'Longer than the maker’s limit.',
+  readTooEarly: () => 'Too early to be read as “nothing seen”.',
+};
+
+const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
+  stopped: {
+    what: 'Stopped: nothing goes on this client.',
+    clears: 'Only a named correction of the answer.',
+  },
+  forAJudgement: { what: 'A stop is open.', clears: 'A named person judges it, with a reason.' },
+  closed: { what: 'This consultation is over.', clears: 'Start a new one.' },
+  parked: { what: 'This consultation is parked.', clears: 'Take it up again first.' },
+  reaction: { what: 'A reaction is being looked into.', clears: 'Record it, or “not a reaction”.' },
+  stepUnsaid: { what: 'Not every step has been asked.', clears: 'Go back and finish the open step.' },
+  incompatibilityOpen: {
+    what: 'A cutting has to meet peroxide in a glass first.',
+    clears: 'Start that test, and read it after 30 minutes.',
+  },
+  skinTestMissing: { what: 'There is no skin test.', clears: 'Put one on, and read it when it is time.' },
+  skinTestWaiting: { what: 'The skin test has not been read.', clears: 'Read it when its time has come.' },
+  skinTestLapsed: { what: 'The skin test is too old.', clears: 'Put a new one on.' },
+  zoneNotPlanned: {
+    what: 'This zone is not in the plan.',
+    clears: 'Choose a zone of the plan, or change it.',
+  },
+  noOutcome: { what: 'No strand outcome for this zone.', clears: 'Test a strand and record its outcome.' },
+  outcomeOfAnotherPlan: { what: 'The strand was for another plan.', clears: 'Test a new strand.' },
+  outcomeLapsed: { what: 'The outcome is more than four weeks old.', clears: 'Test a new strand.' },
+  strandFailed: { what: 'The strand gummed or broke.', clears: 'Another plan, with a new strand.' },
+  mixClosed: {
+    what: 'A strand broke in this mix or a gentler one.',
+    clears: 'A gentler mix, with a new strand.',
+  },
+  strandUsed: { what: 'That strand was for one bowl.', clears: 'A second round needs a new strand.' },
+  notDecided: { what: 'Nothing has been decided.', clears: 'Decide first.' },
+  freerThanSuggested: {
+    what: 'Freer than the table suggests.',
+    clears: 'A named person judges it, with a reason.',
+  },
+  endsLeftOut: { what: 'The ends stay out.', clears: 'Decide otherwise, if the strand allows it.' },
+};
+
+const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
+  forged: { what: 'This mix has no permit.', clears: 'Start from the strand test.' },
+  anotherZone: { what: 'The strand was for another zone.', clears: 'Mix for the zone that was tested.' },
+  anotherLine: { what: 'Another line than was tested.', clears: 'Take the tested line, or test this one.' },
+  anotherRatio: {
+    what: 'Another ratio than was tested.',
+    clears: 'Take the tested ratio, or test this one.',
+  },
+  hotter: { what: 'Hotter than was tested.', clears: 'Take the tested heat, or test this one.' },
+  overCeiling: {
+    what: 'Over 12 % (40 vol).',
+    clears: 'Nothing stronger goes on hair. Take a weaker developer.',
+  },
+  stronger: { what: 'Stronger than the strand and the decision allow.', clears: 'Take a weaker developer.' },
+  longer: { what: 'Longer than the strand was.', clears: 'A shorter time, or a new strand.' },
+  tooMuchForAStrand: { what: 'More than a strand needs.', clears: 'A few grams are enough.' },
+  notFinite: { what: 'One of the amounts is no number.', clears: 'Look at the amounts.' },
+  notPositive: { what: 'One of the amounts is nothing.', clears: 'Look at the amounts.' },
+  noParts: { what: 'No shade is in the bowl.', clears: 'Add a shade.' },
+  tooManyParts: { what: 'Too many shades for one bowl.', clears: 'Take some out.' },
+  tooMuch: { what: 'More than a bowl holds.', clears: 'Weigh it in two bowls.' },
+  stepTooFine: { what: 'Finer than the scale shows.', clears: 'Look at the scale’s step in settings.' },
+  stepTooCoarse: {
+    what: 'So little that the scale cannot show it.',
+    clears: 'Weigh more, or on a finer scale.',
+  },
+};
+
+export const refusals = {
+  fields,
+  permit,
+  mixture,
+  lookAtFields: { what: 'Not yet.', clears: 'Look at the marked answers.' },
+  clockWentBack: {
+    what: 'The tablet’s clock is behind its own records.',
+    clears: 'Say on the bar that the clock was set back.',
+  },
+  nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
+  unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
+  notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
+  notWriting: { what: 'This window only watches.', clears: 'Ask to take over, or use the other window.' },
+  badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
+  notSaved: {
+    what: 'It could not be written to both copies.',
+    clears: 'Nothing was lost that was acknowledged. See the notices on the bar.',
+  },
+};

@@ -1,0 +1,39 @@
+import type { ClassifyRefusal } from '../../shared/records/classify';
+import type { FieldRefusal } from '../../shared/records/readForm';
+import { formatQuantity } from '../../shared/units/format';
+import type { UnitSettings } from '../../shared/units/quantity';
+import type { RefusalWords } from './en/refusals';
+import type { Words } from './words';
+
+/** Everything the station may answer to a tap. The station's own refusals fit in here, or a screen does not compile. */
+export type AnyRefusal =
+  | ClassifyRefusal
+  | { readonly kind: 'notNow' | 'notWriting' | 'badSettings' | 'notSaved' };
+
+const withUnit = (figure: string, unit: string): string => (unit === '' ? figure : `${figure}\u00a0${unit}`);
+
+/** What is wrong at this field? Limits as they are shown and typed. */
+export function sayFieldRefusal(refusal: FieldRefusal, words: Words, units: UnitSettings): string {
+  const write = (shown: number) => formatQuantity(shown, 'count', units, words.locale);
+  const limits = 'min' in refusal && 'max' in refusal ? refusal : null;
+  const most = 'most' in refusal && refusal.most !== undefined ? write(refusal.most) : '';
+  return words.refusals.fields[refusal.code]({
+    low: limits === null ? '' : withUnit(write(limits.min), limits.unit),
+    high: limits === null ? '' : withUnit(write(limits.max), limits.unit),
+    most,
+  });
+}
+
+/** What was refused, and what clears it? */
+export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
+  switch (refusal.kind) {
+    case 'fields':
+      return words.refusals.lookAtFields;
+    case 'permit':
+      return words.refusals.permit[refusal.permit.code];
+    case 'mixture':
+      return words.refusals.mixture[refusal.mixture.code];
+    default:
+      return words.refusals[refusal.kind];
+  }
+}
