@@ -1,0 +1,19 @@
+import type { Consultation } from '../../machines/consultation/consultation';
+import type { RawEvent } from '../../shared/records/classify';
+import type { Settings } from '../../shared/records/settings';
+import type { Result } from '../../shared/result';
+import type { PageSurroundings } from '../parts/StepPage';
+import type { SubmitRefusal } from '../station/makeStation';
+
+/** Hands one tap to the station, in the name of whoever is at it; what comes back is to be said. */
+export type Submit = (raw: RawEvent) => Promise<Result<void, SubmitRefusal>>;
+
+/** What the screen of a step is given. It owns nothing of the consultation: it reads it and submits. */
+export interface StepProps {
+  readonly consultation: Consultation;
+  readonly settings: Settings;
+  readonly nowMs: number;
+  /** Handed on to `StepPage` as it is. */
+  readonly page: PageSurroundings;
+  readonly submit: Submit;
+}
