@@ -1,13 +1,22 @@
 import { clock } from './clock';
+import { clockDoubt } from './clockDoubt';
+import { colourOn } from './colourOn';
+import { day } from './day';
+import { decision } from './decision';
+import { finish } from './finish';
 import { clientWords } from './forms/client';
 import { feelHairWords } from './forms/feelHair';
 import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
+import { mix } from './mix';
 import { moments } from './moments';
 import { rail } from './rail';
+import { reaction } from './reaction';
 import { refusals } from './refusals';
 import { rules } from './rules';
+import { settings } from './settings';
+import { strandTest } from './strandTest';
 
 /** English, all topics. One line a topic. */
 export const en = {
@@ -18,6 +27,15 @@ export const en = {
   clock,
   refusals,
   rules,
+  clockDoubt,
+  colourOn,
+  day,
+  decision,
+  finish,
+  mix,
+  reaction,
+  settings,
+  strandTest,
   asked: {
     client: clientWords,
     hotTools: hotToolsWords,

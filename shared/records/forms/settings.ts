@@ -1,0 +1,38 @@
+import type { AnswersOf, Form } from '../form';
+
+const services = ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] as const;
+
+/**
+ * How is this salon set up? The questions behind `settingsSchema`, with the same limits: a value these fields take,
+ * the schema takes too. Altitude is in metres; a station that speaks of inches asks it in feet.
+ * Checked in tests/src/screens/settings/settingsDraft.test.tsx.
+ */
+export const settingsForm = {
+  temperature: { kind: 'choice', options: ['C', 'F'] },
+  mass: { kind: 'choice', options: ['g', 'oz'] },
+  length: { kind: 'choice', options: ['cm', 'in'] },
+  altitude: { kind: 'number', field: { quantity: 'count', min: -430, max: 5500 } },
+  scaleStepG: { kind: 'choice', options: ['0.1', '0.5', '1'] },
+  chairs: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
+  staff: { kind: 'list', of: { name: { kind: 'text', maxLength: 20 } }, min: 0, max: 30 },
+  shelf: {
+    kind: 'list',
+    of: {
+      name: { kind: 'text', maxLength: 40 },
+      kind: { kind: 'choice', options: ['lightener', 'colour', 'spray'] },
+    },
+    min: 0,
+    max: 60,
+  },
+  hasAgeLine: { kind: 'choice', options: ['yes', 'no'] },
+  ageLine: {
+    kind: 'number',
+    field: { quantity: 'count', min: 10, max: 21, step: 1 },
+    when: { question: 'hasAgeLine', is: ['yes'] },
+  },
+  skinTestWaitH: { kind: 'number', field: { quantity: 'count', min: 0.5, max: 96 } },
+  skinTestLapsesDays: { kind: 'number', field: { quantity: 'count', min: 1, max: 365 } },
+  skinTestFor: { kind: 'choices', options: ['never', ...services], none: 'never' },
+} as const satisfies Form;
+
+export type SettingsAnswers = AnswersOf<typeof settingsForm>;

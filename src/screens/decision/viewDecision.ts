@@ -1,0 +1,118 @@
+import type { Consultation } from '../../../machines/consultation/consultation';
+import { type Decision, decisions, isFreer, isMixingDecision } from '../../../shared/judgement/decisions';
+import {
+  ASSUMED_SHORT_FOR_SMALLER_LIFT,
+  ASSUMED_STRANDS_WHEN_HIGH,
+  type Findings,
+  suggestDecision,
+} from '../../../shared/judgement/decisionTable';
+import { gatherFindings } from '../../../shared/judgement/findings';
+import { listRedFlags, type RedFlag } from '../../../shared/judgement/risk';
+import { findStrand, type StrandRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { type Zone, zones } from '../../../shared/records/zones';
+import { isOpenNow } from '../isOpenNow';
+
+/** Why the table suggests what it does, beside what each zone shows. Words stand in src/words under the same id. */
+export type Reason =
+  | 'stopped'
+  | 'oneStrandTooFew'
+  | 'wellShort'
+  | 'short'
+  | 'uneven'
+  | 'ironedHair'
+  | 'careful';
+
+/** What one zone of the plan showed, and whether it was a wrong tap that can be taken back. */
+export interface ZoneFound {
+  readonly zone: Zone;
+  readonly finding: Exclude<Findings['zones'][Zone], 'notPlanned'>;
+  readonly strand: StrandRecord | null;
+  readonly isRetractable: boolean;
+}
+
+/** One thing that may be decided. */
+export interface Choice {
+  readonly decision: Decision;
+  readonly kind: 'suggested' | 'lessFree' | 'freer';
+  /** The chart would take it now; a freer one only after a named reason. */
+  readonly isOpen: boolean;
+}
+
+export interface DecisionView {
+  readonly found: readonly ZoneFound[];
+  readonly findings: Findings;
+  readonly flags: readonly RedFlag[];
+  readonly reasons: readonly Reason[];
+  readonly suggested: Decision;
+  readonly choices: readonly Choice[];
+  /** A named person has taken it on to decide more freely than suggested. */
+  readonly isFreerLifted: boolean;
+  /** What was decided already, when that leads to no bowl. */
+  readonly decided: Decision | null;
+}
+
+/** Which of the findings weighed in, in the order in which they would be said? */
+export function listReasons(findings: Findings): readonly Reason[] {
+  const { isLifting, risk, shortBy, strands, isEven, stop } = findings;
+  const weighed: Readonly<Record<Reason, boolean>> = {
+    stopped: stop !== 'none',
+    oneStrandTooFew: risk === 'high' && strands < ASSUMED_STRANDS_WHEN_HIGH,
+    wellShort: isLifting && shortBy >= ASSUMED_SHORT_FOR_SMALLER_LIFT,
+    short: isLifting && shortBy > 0 && shortBy < ASSUMED_SHORT_FOR_SMALLER_LIFT,
+    uneven: !isEven,
+    ironedHair: risk === 'high',
+    careful: risk === 'raised',
+  };
+  return (Object.keys(weighed) as Reason[]).filter((reason) => weighed[reason]);
+}
+
+const kindOf = (decision: Decision, suggested: Decision): Choice['kind'] => {
+  if (decision === suggested) return 'suggested';
+  return isFreer(decision, suggested) ? 'freer' : 'lessFree';
+};
+
+/** Would the chart take it, were a freer one lifted? A mixing decision must leave a zone that may be mixed. */
+const isChoiceOpen = (decision: Decision, found: readonly ZoneFound[]): boolean =>
+  !isMixingDecision(decision) ||
+  found.some(
+    ({ zone, finding }) =>
+      (finding === 'sound' || finding === 'rough') && !(decision === 'endsOut' && zone === 'ends'),
+  );
+
+/** What was found, what does the table suggest and why, and what else may be chosen? */
+export function viewDecision(consultation: Consultation, settings: Settings, nowMs: number): DecisionView {
+  const { record } = consultation;
+  const findings = gatherFindings(record, settings, nowMs);
+  const suggested = suggestDecision(findings);
+  const found = zones.flatMap((zone): readonly ZoneFound[] => {
+    const finding = findings.zones[zone];
+    if (finding === 'notPlanned') return [];
+    const answers = { zone, code: 'wrongTap', words: '-' };
+    return [
+      {
+        zone,
+        finding,
+        strand: findStrand(record, zone) ?? null,
+        isRetractable: isOpenNow(consultation, { type: 'OUTCOME_RETRACTED', answers }, settings, nowMs),
+      },
+    ];
+  });
+  const decided = record.decision?.decision ?? null;
+  return {
+    found,
+    findings,
+    flags: listRedFlags(record.answers),
+    reasons: listReasons(findings),
+    suggested,
+    choices: decisions
+      .map((decision) => ({
+        decision,
+        kind: kindOf(decision, suggested),
+        isOpen: isChoiceOpen(decision, found),
+      }))
+      .reverse(),
+    isFreerLifted: record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested'),
+    decided: decided !== null && !isMixingDecision(decided) ? decided : null,
+  };
+}

@@ -1,0 +1,53 @@
+import { type Mixture, type MixtureRefusal, mixture } from '../../../shared/judgement/mixture';
+import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { bowlForm } from '../../../shared/records/forms/bowl';
+import { type RawForm, readForm } from '../../../shared/records/readForm';
+import type { ConsultationRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { writeForm } from '../../../shared/records/writeForm';
+import type { Zone } from '../../../shared/records/zones';
+import { accept, type Result, refuse } from '../../../shared/result';
+
+/**
+ * What stands in the fields of a bowl before anything is typed?
+ * The mix that was tested, taken down to what was decided; shades and grams of the bowl before it, if there was one.
+ */
+export function draftBowl(record: ConsultationRecord, settings: Settings, permit: MixPermit): RawForm {
+  const tested = record.strands.find(({ number }) => number === permit.strand);
+  const before = record.bowls.at(-1);
+  const mix = {
+    ...permit.tested,
+    zone: permit.zone,
+    batch: tested?.batch ?? '',
+    developerPercent: permit.maxDeveloperPercent,
+    minutes: permit.maxMinutes,
+    colourG: before?.colourG,
+    shades: before?.shades ?? [{ shade: permit.tested.line.slice(0, SHADE_LENGTH), parts: 1 }],
+  };
+  return writeForm(bowlForm, mix, settings.units);
+}
+
+const SHADE_LENGTH = bowlForm.shades.of.shade.maxLength;
+
+/** Why there are no grams to show: fields are still open, or the gate or the scale refuses. */
+export type BowlRefusal =
+  | { readonly kind: 'open' }
+  | { readonly kind: 'permit'; readonly permit: PermitRefusal }
+  | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal };
+
+/** How many grams of each, as far as the fields are filled in? Within the permit, which is issued anew each time. */
+export function computeBowl(
+  record: ConsultationRecord,
+  settings: Settings,
+  raw: RawForm,
+  zone: Zone,
+  nowMs: number,
+): Result<Mixture, BowlRefusal> {
+  const permit = issuePermit(record, zone, settings, nowMs);
+  if (!permit.ok) return refuse({ kind: 'permit', permit: permit.error });
+  const read = readForm(bowlForm, { ...raw, zone }, { units: settings.units, hasAgeLine: false, nowMs });
+  if (!read.ok) return refuse({ kind: 'open' });
+  const made = mixture(permit.value, read.value, settings.scaleStepG);
+  return made.ok ? accept(made.value) : refuse({ kind: 'mixture', mixture: made.error });
+}

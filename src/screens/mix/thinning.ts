@@ -1,0 +1,32 @@
+import { LEGAL_CEILING_PERCENT } from '../../../shared/chemistry/peroxide';
+import { type Thinned, type ThinningRefusal, thinDeveloper } from '../../../shared/chemistry/thinning';
+import type { Form } from '../../../shared/records/form';
+import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import { accept, type Result, refuse } from '../../../shared/result';
+
+const bottle = {
+  kind: 'number',
+  field: { quantity: 'percent', min: 0.5, max: LEGAL_CEILING_PERCENT },
+} as const;
+
+/** Two bottles of one line at hand, neither of them the strength that is wanted. Reckoned, never kept. */
+export const thinningForm = { strongPercent: bottle, weakPercent: bottle } as const satisfies Form;
+
+/** What is wrong: a field, or the two bottles together. */
+export type ThinningFault =
+  | { readonly kind: 'fields'; readonly fields: readonly FieldRefusal[] }
+  | { readonly kind: 'bottles'; readonly why: ThinningRefusal };
+
+/** How many grams of each bottle give this much developer of the wanted strength? */
+export function computeThinning(
+  raw: RawForm,
+  wanted: { readonly wantedPercent: number; readonly totalG: number },
+  settings: Settings,
+  nowMs: number,
+): Result<Thinned, ThinningFault> {
+  const read = readForm(thinningForm, raw, { units: settings.units, hasAgeLine: false, nowMs });
+  if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
+  const thinned = thinDeveloper({ ...read.value, ...wanted });
+  return thinned.ok ? accept(thinned.value) : refuse({ kind: 'bottles', why: thinned.error });
+}

@@ -1,0 +1,56 @@
+import type { Consultation } from '../../../machines/consultation/consultation';
+import type { BowlFact } from '../../../machines/consultation/facts';
+import { listPlannedZones } from '../../../shared/judgement/findings';
+import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { findReadableAtMs } from '../../../shared/judgement/skinTest';
+import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { type Zone, zones } from '../../../shared/records/zones';
+import type { Result } from '../../../shared/result';
+import { isOpenNow } from '../isOpenNow';
+
+/** One zone at the scale: its leave to mix or why not, and how its bowl stands. */
+export interface ZoneAtScale {
+  readonly zone: Zone;
+  readonly permit: Result<MixPermit, PermitRefusal>;
+  readonly bowlState: BowlFact;
+  readonly bowl: BowlRecord | null;
+  readonly strand: StrandRecord | null;
+}
+
+export interface MixView {
+  readonly zones: readonly ZoneAtScale[];
+  /** A bowl may be weighed for at least one zone now. */
+  readonly isAnyOpen: boolean;
+  readonly mayFinish: boolean;
+  /** When the skin test may be read; null when none was put on or it is not what is waited for. */
+  readonly skinTestReadableAtMs: number | null;
+}
+
+/** Which zones may be mixed now, within which limits, and what stands against the others? */
+export function viewMix(consultation: Consultation, settings: Settings, nowMs: number): MixView {
+  const { record, state } = consultation;
+  const { bowls } = state.context.facts;
+  const planned = listPlannedZones(record.answers.client?.reach);
+  const shown = zones.filter((zone) => planned.includes(zone) || bowls[zone] !== 'none');
+  const atScale = shown.map((zone) => ({
+    zone,
+    permit: issuePermit(record, zone, settings, nowMs),
+    bowlState: bowls[zone],
+    bowl: findBowl(record, zone) ?? null,
+    strand: findStrand(record, zone) ?? null,
+  }));
+  const { skinTest } = record;
+  const isWaiting = atScale.some(({ permit }) => !permit.ok && permit.error.code === 'skinTestWaiting');
+  return {
+    zones: atScale,
+    isAnyOpen: atScale.some(({ permit, bowlState }) => permit.ok && isFree(bowlState)),
+    mayFinish: isOpenNow(consultation, { type: 'FINISHED' }, settings, nowMs),
+    skinTestReadableAtMs:
+      isWaiting && skinTest !== null ? findReadableAtMs(skinTest.putOnAtMs, settings.profile) : null,
+  };
+}
+
+/** Is there room for a bowl of this zone at the scale? */
+export const isFree = (bowl: BowlFact): boolean => bowl === 'none' || bowl === 'rinsed' || bowl === 'thrown';

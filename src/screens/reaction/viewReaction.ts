@@ -1,0 +1,31 @@
+import type { Consultation } from '../../../machines/consultation/consultation';
+import type { Zone } from '../../../shared/records/zones';
+import { listOnHead } from '../colourOn/viewHead';
+
+/** A bowl that is on while she reacts: its contact time goes on counting until it is rinsed. */
+export interface Contact {
+  readonly zone: Zone;
+  readonly line: string;
+  readonly onForMs: number;
+}
+
+export interface ReactionView {
+  readonly care: 'suspected' | 'seen';
+  readonly contacts: readonly Contact[];
+  readonly signs: readonly string[];
+}
+
+/** What is still on her, and for how long? null while nobody reacts. */
+export function viewReaction(consultation: Consultation, nowMs: number): ReactionView | null {
+  const { care } = consultation.state.context.facts;
+  if (care === 'calm') return null;
+  return {
+    care,
+    contacts: listOnHead(consultation, nowMs).map(({ bowl, clock }) => ({
+      zone: bowl.zone,
+      line: bowl.line,
+      onForMs: Math.max(0, nowMs - clock.startedAtMs),
+    })),
+    signs: consultation.record.reaction?.signs ?? [],
+  };
+}

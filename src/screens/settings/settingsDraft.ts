@@ -1,0 +1,81 @@
+import type { Form } from '../../../shared/records/form';
+import { type SettingsAnswers, settingsForm } from '../../../shared/records/forms/settings';
+import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import { writeForm } from '../../../shared/records/writeForm';
+import { accept, type Result, refuse } from '../../../shared/result';
+import { roundTo } from '../../../shared/units/quantity';
+
+/** Metres in a foot: exact by definition (international foot). */
+const METRES_A_FOOT = 0.3048;
+
+/** In which unit is the height asked? Feet where lengths are in inches. */
+export const findAltitudeUnit = ({ length }: Settings['units']): 'm' | 'ft' => (length === 'in' ? 'ft' : 'm');
+
+const toMetres = (altitude: number, units: Settings['units']): number =>
+  findAltitudeUnit(units) === 'ft' ? altitude * METRES_A_FOOT : altitude;
+
+const fromMetres = (metres: number, units: Settings['units']): number =>
+  findAltitudeUnit(units) === 'ft' ? metres / METRES_A_FOOT : metres;
+
+/** The form in the units that are in force; limits in feet are rounded inward to whole tens. */
+export function findSettingsForm(units: Settings['units']): Form {
+  if (findAltitudeUnit(units) === 'm') return settingsForm;
+  const { field } = settingsForm.altitude;
+  const min = Math.ceil(fromMetres(field.min, units) / 10) * 10;
+  const max = Math.floor(fromMetres(field.max, units) / 10) * 10;
+  return { ...settingsForm, altitude: { ...settingsForm.altitude, field: { ...field, min, max } } };
+}
+
+/** What stands in the fields for the settings in force? */
+export function draftSettings(settings: Settings): RawForm {
+  const { units, profile, staff, shelf, scaleStepG, chairs } = settings;
+  const answers: Readonly<Record<keyof SettingsAnswers, unknown>> = {
+    ...units,
+    altitude: roundTo(fromMetres(settings.altitudeM, units), 0),
+    scaleStepG: String(scaleStepG),
+    chairs,
+    staff: staff.map((name) => ({ name })),
+    shelf,
+    hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
+    ageLine: profile.ageLine ?? undefined,
+    skinTestWaitH: profile.skinTestWaitH,
+    skinTestLapsesDays: profile.skinTestLapsesDays,
+    skinTestFor: profile.skinTestFor.length === 0 ? ['never'] : profile.skinTestFor,
+  };
+  return writeForm(settingsForm, answers, units);
+}
+
+/** Do the fields say settings, or what is wrong with them? A height left as it was keeps its metres to the millimetre. */
+export function readSettings(
+  raw: RawForm,
+  inForce: Settings,
+  nowMs: number,
+): Result<Settings, readonly FieldRefusal[]> {
+  const { units } = inForce;
+  const read = readForm(findSettingsForm(units), raw, { units, hasAgeLine: false, nowMs });
+  if (!read.ok) return refuse(read.error);
+  const said = read.value as unknown as SettingsAnswers;
+  const isAltitudeKept = raw.altitude === draftSettings(inForce).altitude;
+  return accept({
+    ...inForce,
+    units: { temperature: said.temperature, mass: said.mass, length: said.length },
+    altitudeM: isAltitudeKept ? inForce.altitudeM : toMetres(said.altitude, units),
+    scaleStepG: steps[said.scaleStepG],
+    chairs: said.chairs,
+    staff: said.staff.map(({ name }) => name),
+    shelf: said.shelf.map(({ name, kind }) => ({ name, kind })),
+    profile: {
+      ageLine: said.ageLine ?? null,
+      skinTestWaitH: said.skinTestWaitH,
+      skinTestLapsesDays: said.skinTestLapsesDays,
+      skinTestFor: said.skinTestFor.filter((service) => service !== 'never'),
+    },
+  });
+}
+
+const steps: Readonly<Record<SettingsAnswers['scaleStepG'], Settings['scaleStepG']>> = {
+  '0.1': 0.1,
+  '0.5': 0.5,
+  '1': 1,
+};

@@ -1,0 +1,85 @@
+import type { Consultation } from '../../../machines/consultation/consultation';
+import type { StrandFact } from '../../../machines/consultation/facts';
+import { ASSUMED_STRANDS_WHEN_HIGH } from '../../../shared/judgement/decisionTable';
+import { gatherFindings } from '../../../shared/judgement/findings';
+import { judgeRisk, listRedFlags, type RedFlag, type Risk } from '../../../shared/judgement/risk';
+import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
+import { listStops, listUnsaid } from '../../../shared/judgement/stops';
+import { type ClockReading, readClock } from '../../../shared/records/clock';
+import { findStrand, type OverrideRecord, type StrandRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import type { AskStep } from '../../../shared/records/steps';
+import { type Zone, zones } from '../../../shared/records/zones';
+import { isOpenNow } from '../isOpenNow';
+
+/** One zone of the plan, and how far its strand has come. */
+export interface ZoneToTest {
+  readonly zone: Zone;
+  readonly state: Exclude<StrandFact, 'notPlanned'>;
+  readonly strand: StrandRecord | null;
+}
+
+/** How the incompatibility test stands, and what its half hour says. */
+export interface IncompatibilityView {
+  readonly state: 'due' | 'running' | 'clear';
+  readonly reading: ClockReading | null;
+}
+
+/** What stands before the first strand, and what can be done about it. */
+export interface PreparingView {
+  readonly zones: readonly ZoneToTest[];
+  readonly flags: readonly RedFlag[];
+  readonly risk: Risk;
+  /** Strands asked for in all at this risk, and those that count already. */
+  readonly strandsAsked: number;
+  readonly strandsTested: number;
+  readonly openRules: readonly RuleId[];
+  readonly lifted: readonly OverrideRecord[];
+  readonly incompatibility: IncompatibilityView | null;
+  readonly unsaid: readonly AskStep[];
+  /** Nothing stands before a strand any more. */
+  readonly isReady: boolean;
+  /** What was tested still stands for this plan: it may be kept as it is. */
+  readonly mayKeep: boolean;
+}
+
+function viewIncompatibility({ record, state }: Consultation, nowMs: number): IncompatibilityView | null {
+  const { incompatibility } = state.context.facts;
+  if (incompatibility === 'notNeeded' || incompatibility === 'reacted') return null;
+  const clock = record.clocks.findLast(({ kind }) => kind === 'incompatibility');
+  const isRunning = incompatibility === 'running' && clock !== undefined;
+  return { state: incompatibility, reading: isRunning ? readClock(clock, nowMs) : null };
+}
+
+/** Which strands are still to be tested, how carefully, and what stands in the way? */
+export function viewPreparing(consultation: Consultation, settings: Settings, nowMs: number): PreparingView {
+  const { record, state } = consultation;
+  const { facts } = state.context;
+  const lifted = new Set<RuleId>(facts.overridden);
+  const openRules = listStops(record.answers, settings).filter(
+    (rule) => !isAbsoluteRule(rule) && !lifted.has(rule),
+  );
+  const incompatibility = viewIncompatibility(consultation, nowMs);
+  const unsaid = listUnsaid(record.answers, settings);
+  const risk = judgeRisk(record.answers);
+  const planned = zones.flatMap((zone) => {
+    const strand = facts.strands[zone];
+    return strand === 'notPlanned' ? [] : [{ zone, state: strand, strand: findStrand(record, zone) ?? null }];
+  });
+  return {
+    zones: planned,
+    flags: listRedFlags(record.answers),
+    risk,
+    strandsAsked: Math.max(planned.length, risk === 'high' ? ASSUMED_STRANDS_WHEN_HIGH : 1),
+    strandsTested: gatherFindings(record, settings, nowMs).strands,
+    openRules,
+    lifted: record.overrides,
+    incompatibility,
+    unsaid,
+    isReady:
+      openRules.length === 0 &&
+      unsaid.length === 0 &&
+      (incompatibility === null || incompatibility.state === 'clear'),
+    mayKeep: isOpenNow(consultation, { type: 'OUTCOME_KEPT' }, settings, nowMs),
+  };
+}

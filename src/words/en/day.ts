@@ -1,0 +1,27 @@
+import type { Ending } from '../../../shared/records/record';
+
+const endings: Readonly<Record<Ending, string>> = {
+  done: 'done',
+  weSaidNo: 'we said no',
+  clientSaidNo: 'she said no',
+  calledOff: 'called off',
+  reaction: 'reaction',
+};
+
+export const day = {
+  title: 'Today’s records',
+  closed: 'Closed today',
+  open: 'Still open',
+  nothingClosed: 'Nothing closed yet today.',
+  nothingOpen: 'Nobody is open.',
+  endings,
+  entry: (ticket: string, chair: string) => `${ticket} · chair ${chair}`,
+  endedAt: (how: string, time: string) => `${how}, ${time}`,
+  strands: (count: string) => `strands ${count}`,
+  bowls: (count: string) => `bowls ${count}`,
+  parked: 'parked',
+  download: 'Download the day (JSON)',
+  downloadHint:
+    'All records with their whole logs. It names clients by ticket: keep it where only staff can read it.',
+  downloaded: (name: string) => `Saved as ${name}`,
+};

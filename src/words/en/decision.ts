@@ -1,0 +1,88 @@
+import type { Decision } from '../../../shared/judgement/decisions';
+import type { ZoneFinding } from '../../../shared/judgement/decisionTable';
+import type { endedForm, retractedForm } from '../../../shared/records/forms/course';
+import type { FormWords } from '../formWords';
+import { gradeWords } from './strandTest';
+
+/** What can be decided, said to a colleague, and what it means for the hair. */
+const decisions: Readonly<Record<Decision, { readonly name: string; readonly means: string }>> = {
+  asPlanned: { name: 'As planned', means: 'The mix that was tested.' },
+  gentler: { name: 'Gentler', means: 'Same line, developer one step down, or a shorter time.' },
+  smallerLift: { name: 'Smaller lift', means: 'No stronger than 20 vol, and one step below the test.' },
+  depositOnly: { name: 'Deposit only', means: 'No stronger than 10 vol. No lift.' },
+  endsOut: { name: 'Ends out', means: 'Lengths only. Nothing goes on the ends.' },
+  severalVisits: { name: 'Several visits', means: 'Not all today. Park her, and test again next time.' },
+  cutFirst: { name: 'Cut first', means: 'Scorched ends are cut, never treated back. Then a new plan.' },
+  testAgain: { name: 'Test another strand', means: 'Back to the strand test. Nothing is decided yet.' },
+  weSayNo: { name: 'We say no', means: 'No colour today. That is an answer too.' },
+};
+
+const findings: Readonly<Record<Exclude<ZoneFinding, 'notPlanned'>, string>> = {
+  ...gradeWords,
+  untested: 'no strand for this plan',
+};
+
+export const decision = {
+  decisions,
+  findings,
+  ended: {
+    reason: {
+      ask: 'Why does it end here?',
+      options: {
+        hairTooWeak: 'The hair is too weak',
+        notSafeToday: 'Not safe today',
+        changedHerMind: 'She changed her mind',
+        noTime: 'No time',
+        other: 'Another reason',
+      },
+    },
+  } satisfies FormWords<typeof endedForm>,
+  retracted: {
+    code: {
+      ask: 'How did that come?',
+      options: {
+        wrongTap: 'A wrong tap',
+        clientCorrectedIt: 'The client corrected it',
+        misheard: 'Misheard',
+        wrongClient: 'Wrong client',
+        hasChanged: 'It has changed',
+      },
+    },
+    words: { ask: 'In your own words', hint: 'Kept with your name; the outcome stays in the log.' },
+  } satisfies Pick<FormWords<typeof retractedForm>, 'code' | 'words'>,
+  titleOpen: 'What do we do with it?',
+  titleDecided: (name: string) => `Decided: ${name}`,
+  found: 'What the strands said',
+  strandName: (number: string, zone: string) => `Strand ${number} · ${zone}`,
+  noStrand: (zone: string) => `No strand · ${zone}`,
+  levelReached: (level: string, target: string) => `level ${level}, wanted ${target}`,
+  suggests: 'The table suggests',
+  why: 'Why',
+  estimate: 'An estimate from the strand and what was told. It never overrules the strand.',
+  reasons: {
+    stopped: 'A stop is still open.',
+    oneStrandTooFew: 'More than one sign of damage asks for a second strand.',
+    wellShort: (levels: string) => `${levels} levels short of what she wants.`,
+    short: (levels: string) => `${levels} levels short of what she wants.`,
+    uneven: 'The strand came out patchy or banded.',
+    ironedHair: 'More than one sign of damage.',
+    careful: 'One sign of damage.',
+  },
+  decide: (name: string) => `Decide: ${name}`,
+  other: 'Something else',
+  lessFree: 'More careful',
+  freer: 'Freer than suggested',
+  freerHint: 'Only with a name and a reason, for this service.',
+  freerTitle: (name: string) => `Freer than suggested: ${name}`,
+  freerLift: 'Take it on by name',
+  notOpen: 'No strand allows it.',
+  retract: (zone: string) => `Wrong outcome: ${zone}`,
+  retractTitle: (zone: string) => `Take the outcome of the ${zone} back`,
+  retractDo: 'Take it back',
+  changePlan: 'Change the plan',
+  changePlanHint: 'A new plan wants a new strand.',
+  noMixYet: 'No mix yet',
+  okToMix: 'OK to mix',
+  closeNo: 'Close: we said no',
+  parkHint: 'Park her until the next visit.',
+};

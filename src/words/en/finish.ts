@@ -1,0 +1,26 @@
+import type { planForm } from '../../../shared/records/forms/bowl';
+import type { FormWords } from '../formWords';
+
+const plan: FormWords<typeof planForm> = {
+  settingC: { ask: 'Iron no hotter than', hint: 'The lowest that still does it.' },
+  passes: { ask: 'Passes a section', hint: 'One slow pass, done within 10 s.' },
+  restH: { ask: 'Nothing hot for, hours', hint: '48 h after colour.' },
+};
+
+export const finish = {
+  plan,
+  title: 'Home with a heat plan',
+  rules: [
+    'Completely dry first. No hot tool on wet or damp hair.',
+    'Fine sections, one pass.',
+    'No aerosol or alcohol spray near hot plates.',
+    'Irons stay over 80 °C for some minutes after use.',
+    'Late itching or a rash: call us, and see a doctor.',
+  ],
+  atHome: 'What she told of home',
+  give: 'Give her the plan and close',
+  done: 'What was done',
+  bowl: (zone: string, line: string, bottle: string, minutes: string) =>
+    `${zone}: ${line}, ${bottle}, ${minutes}`,
+  caution: 'Tape the tested strand to her card. Nobody leaves with colour on.',
+};

@@ -1,0 +1,90 @@
+import type { BowlFact } from '../../../machines/consultation/facts';
+import type { ThinningRefusal } from '../../../shared/chemistry/thinning';
+import type { bowlForm } from '../../../shared/records/forms/bowl';
+import type { skinTestForm } from '../../../shared/records/forms/test';
+import type { FormWords } from '../formWords';
+import { general } from './general';
+import { mixWords } from './strandTest';
+
+const bowl: FormWords<typeof bowlForm> = {
+  zone: { ask: 'Which hair?', options: general.zones },
+  shades: {
+    ask: 'In the bowl',
+    rows: { shade: { ask: 'Shade or powder' }, parts: { ask: 'Parts' } },
+    rowTitle: (row) => `Part ${row}`,
+    addRow: 'Add a shade',
+    removeRow: (row) => `Take out part ${row}`,
+  },
+  colourG: { ask: 'Colour, all shades together' },
+  ...mixWords,
+};
+
+const seen: FormWords<typeof skinTestForm>['seen'] = {
+  ask: 'Skin test: what is seen?',
+  options: { notReadYet: 'Not read yet', nothing: 'Nothing', reaction: 'Reaction' },
+};
+
+const thinning: Readonly<Record<ThinningRefusal, string>> = {
+  notFinite: 'One of the figures is no number.',
+  notADeveloper: 'Only another developer thins it. Never water.',
+  overCeiling: 'Over 12 % (40 vol) goes on no hair.',
+  notWeaker: 'The second bottle has to be the weaker one.',
+  outsideBottles: 'What is wanted does not lie between the two bottles.',
+  notPositive: 'The grams come first.',
+  tooMuch: 'More than one bowl holds.',
+};
+
+export const mix = {
+  bowl,
+  title: 'Mix',
+  titleFor: (zone: string) => `Bowl for the ${zone}`,
+  states: {
+    none: 'no bowl yet',
+    weighed: 'weighed, not on',
+    on: 'on the head',
+    rinsed: 'rinsed',
+    thrown: 'thrown away',
+  } satisfies Readonly<Record<BowlFact, string>>,
+  limits: 'Within what was tested',
+  limitLine: (line: string) => `${line}, no other line`,
+  limitDeveloper: (percent: string, vol: string) => `no stronger than ${percent} (${vol})`,
+  limitRatio: (ratio: string) => `1 : ${ratio}`,
+  limitMinutes: (minutes: string) => `at most ${minutes}`,
+  limitHeat: { none: 'no heat', foil: 'foil, no dry heat', dryHeat: 'dry heat' } satisfies Readonly<
+    Record<'none' | 'foil' | 'dryHeat', string>
+  >,
+  byStrand: (number: string) => `from strand ${number}`,
+  grams: 'Weigh',
+  developer: 'developer',
+  together: 'together',
+  remainder: (grams: string) => `${grams} the scale cannot show are left out`,
+  bottleAndBowl: (bottle: string, vol: string, inBowl: string) =>
+    `${bottle} bottle (${vol}), ${inBowl} in the bowl`,
+  fieldsOpen: 'Fill in the marked fields.',
+  weigh: 'Weighed',
+  weighFor: (zone: string) => `Mix for ${zone}`,
+  apply: (zone: string) => `It goes on: ${zone}`,
+  throwAway: 'Throw the bowl away',
+  finish: 'All rinsed: finish',
+  finishThrown: 'Finish',
+  cautionMix:
+    'Plastic or glass, never metal. Lid on the powder, scoop low, air on. Staff with asthma do not mix it.',
+  cautionWeighed: 'Never capped, never stored: it bursts. Gloves on, a new pair.',
+  cautionApply: 'No dryer or lamp on lightener unless the maker says so.',
+  skinTestWaits: (time: string) => `The skin test may be read ${time}.`,
+  skinTestReady: 'The skin test may be read now. “Nothing” never means “safe”.',
+  skinTestNothing: 'Read: nothing seen',
+  skinTestReaction: 'A reaction',
+  seen,
+  decided: (name: string) => `Decided: ${name}`,
+  thin: {
+    open: 'Only other bottles at hand?',
+    title: 'Thin with a weaker developer of the same line',
+    strong: { ask: 'Stronger bottle' },
+    weak: { ask: 'Weaker bottle' },
+    gives: (strong: string, strongBottle: string, weak: string, weakBottle: string) =>
+      `${strong} of the ${strongBottle} and ${weak} of the ${weakBottle}`,
+    hint: 'Never with water. Used up now, never kept thinned.',
+    refusals: thinning,
+  },
+};

@@ -1,0 +1,48 @@
+import type { careForm, reactionForm } from '../../../shared/records/forms/course';
+import type { FormWords } from '../formWords';
+
+const signs: FormWords<typeof reactionForm>['signs'] = {
+  ask: 'What is felt or seen?',
+  options: {
+    unclear: 'Not clear yet',
+    stinging: 'Stinging',
+    burning: 'Burning',
+    swelling: 'Swelling',
+    hives: 'Hives',
+    breath: 'Throat or breath',
+    faint: 'Faint',
+    eyes: 'In the eyes',
+  },
+};
+
+const care: FormWords<typeof careForm>['care'] = {
+  ask: 'What was done?',
+  options: {
+    rinsed: 'Rinsed',
+    rinsedAndDoctor: 'Rinsed, sent to a doctor',
+    emergencyCalled: 'Emergency number called',
+  },
+};
+
+export const reaction = {
+  signs,
+  care,
+  title: 'Burning or reaction',
+  emergency: 'Throat, breath, faint: the emergency number first. Then rinse.',
+  steps: [
+    'Rinse now with cool running water. A burn: 20 minutes.',
+    'No neutraliser, no cream, nothing else on it.',
+    'Eyes: rinse at once, 15 to 20 minutes, lenses out. A doctor.',
+    'Blisters: a doctor. Burns can show late.',
+    'Hives or wheeze with lightener: never again.',
+  ],
+  onFor: (zone: string, time: string) => `On for ${time}: ${zone}`,
+  nothingOn: 'Nothing is on the head.',
+  rinsed: (zone: string) => `Rinsed: ${zone}`,
+  record: 'Hold to record the signs',
+  notAReaction: 'Not a reaction',
+  notAReactionHint: 'Goes back to where she was, and is kept in the record.',
+  recorded: 'Recorded. Nothing goes on this client any more.',
+  rinseFirst: 'Rinse first. Then say what was done.',
+  giveCare: 'Close with this',
+};

@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import { defaultSettings } from '../../../../shared/records/settings';
+import { viewClockDoubt } from '../../../../src/screens/clockDoubt/viewClockDoubt';
+import { playUntil } from '../playStory';
+
+const { consultation, atMs } = playUntil('DECIDED');
+const state = {
+  mode: 'writing',
+  settings: { id: 0, settings: defaultSettings },
+  open: new Map([['story', consultation]]),
+  closed: [],
+  notices: [],
+} as const;
+
+it('doubts the clock from the first millisecond before the newest entry', () => {
+  expect(viewClockDoubt(state, atMs)).toBeNull();
+  expect(viewClockDoubt(state, atMs - 1)).toEqual({ newestAtMs: atMs, behindMs: 1 });
+  expect(viewClockDoubt({ ...state, open: new Map() }, 0)).toBeNull();
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { closeRecord } from '../../../../shared/records/closedRecord';
+import { gatherDay, nameDay, nameDayFile, writeDay } from '../../../../src/screens/day/dayRecords';
+import { playUntil } from '../playStory';
+
+const whole = playUntil('whole');
+const half = playUntil('DECIDED');
+const closed = closeRecord(whole.consultation.record, whole.consultation.log);
+if (closed === null) throw new Error('the story did not close');
+const state = { closed: [closed], open: new Map([['half', half.consultation]]) };
+
+describe('the records of a day', () => {
+  it('hold each closed consultation as its log, and what the log says', () => {
+    const { closed: records } = gatherDay(state, whole.atMs);
+    expect(records).toHaveLength(1);
+    expect(records[0]).toMatchObject({
+      how: 'done',
+      record: { ticket: 'Q.F.', bowls: [{ zone: 'lengths' }] },
+    });
+    expect(records[0]?.log).toEqual(whole.consultation.log);
+    expect(records[0]?.record).toEqual(whole.consultation.record);
+  });
+
+  it('hold what is still open too, and nothing that closed on another day', () => {
+    expect(gatherDay(state, whole.atMs).open.map(({ record }) => record.decision?.decision)).toEqual([
+      'endsOut',
+    ]);
+    expect(gatherDay(state, whole.atMs + 86_400_000).closed).toEqual([]);
+  });
+
+  it('go out as plain JSON that reads back the same', () => {
+    const records = gatherDay(state, whole.atMs);
+    expect(JSON.parse(writeDay(records))).toEqual(JSON.parse(JSON.stringify(records)));
+    expect(writeDay(records)).toContain('\n  "day": "2026-03-03"');
+  });
+});
+
+it('names the day by the wall clock of the salon, not by UTC, and no client in the file name', () => {
+  // St. John's is 3 h 30 min behind UTC in winter: 02:00 UTC is still the evening before.
+  expect(nameDay(Date.UTC(2026, 2, 3, 2, 0))).toBe('2026-03-02');
+  expect(nameDayFile('2026-03-02')).toBe('strandproof-day-2026-03-02.json');
+});

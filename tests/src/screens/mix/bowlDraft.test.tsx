@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { issuePermit } from '../../../../shared/judgement/permit';
+import { computeBowl, draftBowl } from '../../../../src/screens/mix/bowlDraft';
+import { computeThinning } from '../../../../src/screens/mix/thinning';
+import { playUntil, settings, tap } from '../playStory';
+
+const { consultation, atMs } = playUntil('DECIDED');
+const { record } = consultation;
+
+const draftFor = (from: typeof record) => {
+  const permit = issuePermit(from, 'lengths', settings, atMs);
+  if (!permit.ok) throw new Error(permit.error.code);
+  return draftBowl(from, settings, permit.value);
+};
+
+describe('the fields of a bowl', () => {
+  const draft = draftFor(record);
+
+  it('begin with the mix that was tested', () => {
+    expect(draft).toMatchObject({
+      zone: 'lengths',
+      line: 'Sandbar powder',
+      batch: 'B-17',
+      developerPercent: '6',
+      ratio: '2',
+      heat: 'none',
+      minutes: '25',
+      shades: [{ shade: 'Sandbar powder', parts: '1' }],
+    });
+  });
+
+  it('begin one step of developer lower when it was decided to be gentler', () => {
+    const lengths = playUntil('OUTCOME_RECORDED', 'lengths');
+    let played = tap(lengths, 1, {
+      type: 'OVERRIDDEN',
+      answers: { rule: 'judgement.freerThanSuggested', code: 'seniorAgreed', words: 'Both looked.' },
+    });
+    played = tap(played, 1, { type: 'DECIDED', answers: { decision: 'gentler' } });
+    expect(draftFor(played.consultation.record)).toMatchObject({ developerPercent: '3', minutes: '25' });
+  });
+
+  it('give the grams at once, with the bottle and the bowl', () => {
+    expect(computeBowl(record, settings, draft, 'lengths', atMs)).toMatchObject({
+      ok: true,
+      value: { shades: [{ amountG: 40 }], developerG: 80, totalG: 120, bottlePercent: 6, bowlPercent: 4 },
+    });
+  });
+
+  it('say why a stronger or longer bowl is refused, before anything is weighed', () => {
+    const stronger = computeBowl(record, settings, { ...draft, developerPercent: '9' }, 'lengths', atMs);
+    expect(stronger).toEqual({
+      ok: false,
+      error: { kind: 'mixture', mixture: { code: 'stronger', most: 6 } },
+    });
+    const longer = computeBowl(record, settings, { ...draft, minutes: '26' }, 'lengths', atMs);
+    expect(longer).toEqual({ ok: false, error: { kind: 'mixture', mixture: { code: 'longer', most: 25 } } });
+  });
+
+  it('wait while a field is wrong, and never for a zone without a permit', () => {
+    const open = computeBowl(record, settings, { ...draft, colourG: 'x' }, 'lengths', atMs);
+    expect(open).toEqual({ ok: false, error: { kind: 'open' } });
+    const ends = computeBowl(record, settings, draft, 'ends', atMs);
+    expect(ends).toEqual({ ok: false, error: { kind: 'permit', permit: { code: 'strandFailed' } } });
+  });
+});
+
+describe('two other bottles', () => {
+  const wanted = { wantedPercent: 9, totalG: 80 };
+
+  it('give 9 % from 12 and 6, half and half', () => {
+    const raw = { strongPercent: '12', weakPercent: '6' };
+    expect(computeThinning(raw, wanted, settings, atMs)).toEqual({
+      ok: true,
+      value: { strongG: 40, weakG: 40 },
+    });
+  });
+
+  it('are refused at the field, or together', () => {
+    const over = computeThinning({ strongPercent: '18', weakPercent: '6' }, wanted, settings, atMs);
+    expect(over).toMatchObject({
+      ok: false,
+      error: { fields: [{ path: 'strongPercent', code: 'tooHigh' }] },
+    });
+    const swapped = computeThinning({ strongPercent: '6', weakPercent: '12' }, wanted, settings, atMs);
+    expect(swapped).toEqual({ ok: false, error: { kind: 'bottles', why: 'notWeaker' } });
+  });
+});

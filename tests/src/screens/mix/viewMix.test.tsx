@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { viewMix } from '../../../../src/screens/mix/viewMix';
+import { playUntil, settings, tap } from '../playStory';
+
+const minute = 60_000;
+const day = 24 * 60 * minute;
+const view = ({ consultation, atMs }: ReturnType<typeof playUntil>, afterMs = 0) =>
+  viewMix(consultation, settings, atMs + afterMs);
+
+describe('at the scale', () => {
+  const decided = playUntil('DECIDED');
+
+  it('opens the lengths within what was tested, and says why not the ends', () => {
+    const { zones, isAnyOpen, mayFinish } = view(decided);
+    expect(zones.map(({ zone, bowlState }) => [zone, bowlState])).toEqual([
+      ['lengths', 'none'],
+      ['ends', 'none'],
+    ]);
+    expect(zones[0]?.permit).toMatchObject({
+      ok: true,
+      value: { maxDeveloperPercent: 6, maxMinutes: 25, tested: { line: 'Sandbar powder', ratio: 2 } },
+    });
+    expect(zones[1]?.permit).toEqual({ ok: false, error: { code: 'strandFailed' } });
+    expect({ isAnyOpen, mayFinish }).toEqual({ isAnyOpen: true, mayFinish: false });
+  });
+
+  it('closes again when the outcome has lapsed while nobody looked', () => {
+    expect(view(decided, 29 * day).isAnyOpen).toBe(false);
+  });
+
+  it('finishes only once every bowl is rinsed or thrown', () => {
+    expect(view(playUntil('BOWL_WEIGHED')).mayFinish).toBe(false);
+    expect(view(playUntil('BOWL_RINSED')).mayFinish).toBe(true);
+  });
+
+  it('says from when a waiting skin test may be read', () => {
+    const putOnAtMs = decided.atMs - 60 * minute;
+    const answers = { putOnAtMs, seen: 'notReadYet', site: 'behindEar', method: 'makersMethod' };
+    const waiting = tap(decided, minute, { type: 'SKIN_TEST_NOTED', answers });
+    expect(view(waiting)).toMatchObject({
+      isAnyOpen: false,
+      skinTestReadableAtMs: putOnAtMs + 48 * 60 * minute,
+    });
+    expect(view(waiting).zones[0]?.permit).toEqual({ ok: false, error: { code: 'skinTestWaiting' } });
+    expect(view(decided).skinTestReadableAtMs).toBeNull();
+  });
+});

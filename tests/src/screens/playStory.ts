@@ -1,0 +1,67 @@
+import { advance, beginConsultation, type Consultation } from '../../../machines/consultation/consultation';
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { classify, type RawEvent } from '../../../shared/records/classify';
+import type { Settings } from '../../../shared/records/settings';
+
+/** A consultation so far, and the moment of its last tap. */
+export interface Played {
+  readonly consultation: Consultation;
+  readonly atMs: number;
+}
+
+export const settings: Settings = endsIronedWet.settings;
+
+/** One more tap, judged and let through as the station would; a refused one breaks the test off. */
+export function tap(played: Played, afterMs: number, raw: RawEvent, by = 'Opal'): Played {
+  const atMs = played.atMs + afterMs;
+  const event = classify(played.consultation.record, raw, {
+    settings,
+    settingsId: 0,
+    by,
+    atMs,
+    inheritsStop: false,
+  });
+  if (!event.ok) throw new Error(`${raw.type} refused: ${JSON.stringify(event.error)}`);
+  const next = advance(played.consultation, event.value);
+  if (!next.ok) throw new Error(`${raw.type} not now: ${JSON.stringify(played.consultation.state.value)}`);
+  return { consultation: next.value, atMs };
+}
+
+const isThe = (step: (typeof endsIronedWet.steps)[number], type: string, zone?: string): boolean =>
+  step.raw.type === type && (zone === undefined || step.raw.answers?.zone === zone);
+
+/** The story of the ends ironed wet, up to and including its first tap of this type (and zone). */
+export function playUntil(
+  type: RawEvent['type'] | 'whole',
+  zone?: string,
+  instead?: Record<string, unknown>,
+): Played {
+  const last = endsIronedWet.steps.findIndex((step) => isThe(step, type, zone));
+  if (last === -1 && type !== 'whole') throw new Error(`the story has no ${type}`);
+  const steps = type === 'whole' ? endsIronedWet.steps : endsIronedWet.steps.slice(0, last + 1);
+  return steps.reduce<Played>(
+    (played, { afterMs, by, raw }, index) =>
+      tap(
+        played,
+        afterMs,
+        index === last && instead !== undefined
+          ? ({ ...raw, answers: { ...raw.answers, ...instead } } as RawEvent)
+          : raw,
+        by,
+      ),
+    { consultation: beginConsultation('story'), atMs: endsIronedWet.startAtMs },
+  );
+}
+
+/** The story up to the first time a step was confirmed. */
+export function playUntilConfirmed(step: string): Played {
+  const last = endsIronedWet.steps.findIndex(
+    (each) => each.raw.type === 'STEP_CONFIRMED' && each.raw.answers?.step === step,
+  );
+  return endsIronedWet.steps
+    .slice(0, last + 1)
+    .reduce<Played>((played, { afterMs, by, raw }) => tap(played, afterMs, raw, by), {
+      consultation: beginConsultation('story'),
+      atMs: endsIronedWet.startAtMs,
+    });
+}
