@@ -57,12 +57,14 @@ export const consultationMachine = chart.createMachine({
             ANSWERED: stop,
             SKIN_TEST_NOTED: [
               { guard: and(['isAbsoluteAnswer', 'isNothingOn']), target: '#stopped', actions: 'note' },
-              { actions: 'note' },
+              { guard: 'leavesStops', actions: 'note' },
             ],
           },
           states: {
             unopened: {
               on: {
+                ANSWERED: {},
+                SKIN_TEST_NOTED: {},
                 OPENED: [
                   { guard: 'inherits', target: '#stopped', actions: 'note' },
                   { target: '#client', actions: 'note' },
@@ -81,7 +83,7 @@ export const consultationMachine = chart.createMachine({
               id: 'finish',
               on: {
                 ANSWERED: {},
-                SKIN_TEST_NOTED: { actions: 'note' },
+                SKIN_TEST_NOTED: { guard: 'leavesStops', actions: 'note' },
                 PLAN_GIVEN: { guard: and(onward), target: '#done', actions: 'note' },
               },
             },

@@ -130,6 +130,11 @@ export const guards = {
   isHeadLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'head',
   isAbsoluteSubject: ({ context, event }: Shown) =>
     event.type === 'CORRECTED' && listAbsolute(context.facts).includes(event.tokens.answer),
+  isStopOpen: ({ context }: Shown) => listAbsolute(context.facts).length > 0,
+  leavesStops: ({ context: { facts }, event }: Shown) =>
+    (event.type === 'ANSWERED' && facts.said[event.tokens.step] !== 'absolute') ||
+    (event.type === 'SKIN_TEST_NOTED' && facts.skinTest !== 'positive') ||
+    isAbsoluteAnswer({ context: { facts }, event }),
   isOnlyAbsolute: ({ context }: Shown) => listAbsolute(context.facts).length === 1,
   isCorrecting: ({ event }: Shown, { step }: { step: string }) =>
     event.type === 'CORRECTED' && backTo[event.tokens.answer] === step,

@@ -117,16 +117,20 @@ export const mix = chart.createStateConfig({
   },
 });
 
-/** On the head. A rinse, a throw or a look is never refused; a new fact voids the permit and leaves nothing. */
+/**
+ * On the head. A rinse, a throw or a look is never refused; a new fact voids the permit and leaves nothing. What was
+ * absolute over the head stops after the last rinse; answering again does not take it back.
+ */
 export const colourOn = chart.createStateConfig({
   id: 'colourOn',
   on: {
-    ANSWERED: { actions: 'note' },
+    ANSWERED: { guard: 'leavesStops', actions: 'note' },
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
     BOWL_APPLIED: { guard: apply, actions: 'note' },
     LOOKED: { guard: and(['isHeadLook', 'isBowlOn']), actions: 'note' },
     BOWL_RINSED: [
+      { guard: and(['isBowlOn', 'isLastOn', 'isStopOpen']), target: '#stopped', actions: 'note' },
       { guard: and(['isBowlOn', 'isLastOn']), target: '#mix', actions: 'note' },
       { guard: 'isBowlOn', actions: 'note' },
     ],

@@ -7,8 +7,9 @@ import {
   plain,
   readIncompatibility,
   reopen,
+  rinse,
 } from '../tokenEvents';
-import { ask, toClient, toColourOn, toDecision, toStrandTest } from '../ways';
+import { ask, toBothOn, toClient, toColourOn, toDecision, toStrandTest } from '../ways';
 import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 
 const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
@@ -128,5 +129,29 @@ export const asking: readonly Behaviour[] = [
       leadsTo([...toColourOn, absolute('client')], 'colourOn'),
       leadsTo([...toColourOn, noteSkinTest(true)], 'colourOn'),
     ),
+  },
+  {
+    title: 'stops after the last rinse when something absolute was said over the head',
+    guard: 'isStopOpen',
+    check: both(
+      leadsTo([...toColourOn, absolute('client'), rinse('lengths')], 'stopped'),
+      leadsTo([...toBothOn, absolute('client'), rinse('lengths')], 'colourOn'),
+      leadsTo([...toColourOn, answer('client', { bearsOnPlan: true }), rinse('lengths')], 'mix'),
+    ),
+  },
+  {
+    title: 'takes no absolute answer back by answering again',
+    guard: 'leavesStops',
+    check: both(
+      refuses([...toColourOn, absolute('client')], answer('client')),
+      refuses([...toColourOn, noteSkinTest(true)], noteSkinTest(false)),
+      refuses([...toStrandTest, noteSkinTest(true)], noteSkinTest(false)),
+      leadsTo([...toColourOn, absolute('client'), answer('hotTools')], 'colourOn'),
+    ),
+  },
+  {
+    title: 'asks nothing and notes nothing before somebody opened',
+    guard: 'inherits',
+    check: both(refuses([], absolute('client'), noteSkinTest(true), noteSkinTest(false))),
   },
 ];
