@@ -20,7 +20,8 @@ export interface ChartUnderTest {
   send(state: ConsultationState, event: ConsultationEvent): ConsultationState | null;
 }
 
-const withFault = (fault: string) => {
+/** The chart with one guard that says "true" to everything. */
+export const withFault = (fault: string) => {
   if (!Object.hasOwn(guards, fault)) throw new Error(`there is no guard called ${fault}`);
   return consultationMachine.provide({ guards: { [fault]: () => true } });
 };

@@ -1,0 +1,175 @@
+import { isDeepStrictEqual } from 'node:util';
+import { beforeAll, expect, test } from 'vitest';
+import { consultationMachine } from '../../../machines/consultation/consultationMachine';
+import { nameWay, withFault } from './chartUnderTest';
+import { alphabets } from './graph/alphabets';
+import { findBreaches } from './graph/breaches';
+import {
+  type Edge,
+  explore,
+  findWayTo,
+  type Graph,
+  listNodes,
+  listTransitions,
+  nameState,
+  nameTransition,
+  runEdge,
+  saysNo,
+  type Transition,
+} from './graph/explore';
+import { keepLongest, reloadAfterEach, restartWithAll } from './graph/reload';
+import { answer, noteSkinTest } from './tokenEvents';
+
+const graphs: Graph[] = [];
+/** Each transition that was taken, by the edge that is nearest to the start. */
+const taken = new Map<Transition, Edge>();
+let disagreements = 0;
+
+beforeAll(() => {
+  for (const alphabet of alphabets) {
+    const began = performance.now();
+    const graph = explore(alphabet);
+    const explored = performance.now();
+    graphs.push(graph);
+    for (const edge of graph.edges) {
+      const run = runEdge(edge.from.state, edge.event);
+      for (const transition of run.taken) {
+        const nearest = taken.get(transition);
+        if (nearest === undefined || edge.from.distance < nearest.from.distance) taken.set(transition, edge);
+      }
+      if (nameState(run.ended) !== nameState(edge.made)) disagreements += 1;
+    }
+    const seconds = ((explored - began) / 1000).toFixed(1);
+    const runSeconds = ((performance.now() - explored) / 1000).toFixed(1);
+    console.log(
+      `${graph.name}: ${graph.places.length} states, ${graph.edges.length} edges in ${seconds} s, run in ${runSeconds} s`,
+    );
+  }
+}, 120_000);
+
+test('an actor that runs and the pure transition agree on every edge', () => {
+  expect(disagreements).toBe(0);
+});
+
+test('every state of the definition is reached', () => {
+  const reached = new Set<string>();
+  for (const { places } of graphs) {
+    for (const { state } of places) for (const { id } of state._nodes) reached.add(id);
+  }
+  const missed = listNodes().filter(({ id }) => !reached.has(id));
+  console.log(`${reached.size} states of the definition reached`);
+  expect(missed.map(({ id }) => id)).toEqual([]);
+});
+
+test('every edge of the definition is taken, each guarded alternative for itself', () => {
+  const edges = listTransitions().filter((edge) => !saysNo(edge));
+  console.log(`${edges.length} edges of the definition, ${taken.size} taken`);
+  expect(edges.filter((edge) => !taken.has(edge)).map(nameTransition)).toEqual([]);
+  expect([...taken.keys()].filter(saysNo)).toEqual([]);
+});
+
+test('an edge that says no gives the very same state back', () => {
+  const noes = listTransitions().filter(saysNo);
+  expect(noes.map(nameTransition)).toEqual([
+    'consultation.open.way.unopened ANSWERED → stays',
+    'consultation.open.way.unopened SKIN_TEST_NOTED → stays',
+    'finish ANSWERED → stays',
+    'stopped ANSWERED → stays',
+  ]);
+  const heard = new Set<Transition>();
+  const tried = [answer('client', { said: 'absolute' }), noteSkinTest(true)];
+  for (const { places } of graphs) {
+    for (const { state } of places) {
+      for (const event of tried) {
+        const no = noes.find((each) => {
+          const type: string = each.eventType;
+          return type === event.type && state._nodes.some(({ id }) => id === each.source.id);
+        });
+        if (no === undefined) continue;
+        expect(state.can(event)).toBe(false);
+        if (!heard.has(no)) for (const edge of runEdge(state, event).taken) heard.add(edge);
+      }
+    }
+  }
+  expect(noes.filter((no) => !heard.has(no)).map(nameTransition)).toEqual([]);
+});
+
+test('no path leads to a bowl without an outcome that stands and a decision after it, nor past an absolute answer', () => {
+  for (const graph of graphs) {
+    const { pairs, weighed, breaches } = findBreaches(graph);
+    console.log(`${graph.name}: ${pairs} pairs of state and path, ${weighed} weighings looked at`);
+    expect(weighed).toBeGreaterThan(0);
+    expect.soft(breaches, graph.name).toEqual([]);
+  }
+}, 60_000);
+
+test('nothing leaves a stop but a correction or an ending', () => {
+  const ways = new Set<string>();
+  for (const { edges } of graphs) {
+    for (const { from, event, to } of edges) {
+      if (nameWay(from.state) === 'stopped' && nameWay(to.state) !== 'stopped') ways.add(event.type);
+    }
+  }
+  expect([...ways].sort()).toEqual(['CALLED_OFF', 'CARE_GIVEN', 'CLIENT_SAID_NO', 'CORRECTED', 'WE_SAID_NO']);
+});
+
+test('an absolute answer stops from everywhere before the head, and over the head leaves nothing', () => {
+  let stopped = 0;
+  for (const { places } of graphs) {
+    for (const { state } of places) {
+      const way = nameWay(state);
+      const { care, place, bowls } = state.context.facts;
+      if (care !== 'calm' || place !== 'atBar' || state.status !== 'active') continue;
+      if (['stopped', 'finish', 'unopened'].includes(way)) continue;
+      const [edge] = runEdge(state, answer('feelHair', { said: 'absolute' })).taken;
+      const isOn = Object.values(bowls).includes('on');
+      expect(edge === undefined ? 'refused' : (edge.target?.[0]?.key ?? 'stays'), way).toBe(
+        isOn ? 'stays' : 'stopped',
+      );
+      stopped += 1;
+    }
+  }
+  console.log(`${stopped} states tried with an absolute answer`);
+});
+
+test('the definition waits for nothing and calls nothing', () => {
+  for (const { id, after, invoke, always } of listNodes()) {
+    expect([id, after.length, invoke.length, always?.length ?? 0]).toEqual([id, 0, 0, 0]);
+  }
+  expect(JSON.stringify(consultationMachine.config)).not.toMatch(/"(after|invoke|spawn)"/);
+});
+
+test('facts stay plain JSON in every state', () => {
+  for (const { places } of graphs) {
+    const odd = places.filter(
+      ({ state: { context } }) => !isDeepStrictEqual(JSON.parse(JSON.stringify(context)), context),
+    );
+    expect(odd.map(({ name }) => name)).toEqual([]);
+  }
+});
+
+test('the oracle finds the way round a gate that stands open', () => {
+  const [gateAndCare, , gateAndStops] = alphabets;
+  if (gateAndCare === undefined || gateAndStops === undefined) throw new Error('an alphabet is missing');
+  const { breaches } = findBreaches(explore(gateAndCare, withFault('mayMix')));
+  expect(breaches.map((breach) => breach.split('\n')[0])).toEqual(
+    expect.arrayContaining([
+      'a bowl without a sound or rough outcome that stands',
+      'a bowl with a skin test that is waiting',
+    ]),
+  );
+});
+
+test('every edge survives a reload after every event, through the bytes of the journal', () => {
+  const ways = keepLongest([...taken.values()].map(({ from, event }) => [...findWayTo(from), event]));
+  let reloads = 0;
+  for (const way of ways) reloads += reloadAfterEach(way);
+  console.log(`${taken.size} edges on ${ways.length} ways, ${reloads} reloads`);
+  expect(reloads).toBe(ways.reduce((sum, way) => sum + way.length, 0));
+  expect(reloads).toBeGreaterThan(taken.size);
+});
+
+test('every way comes back from both copies after the tablet was switched off', async () => {
+  const ways = keepLongest([...taken.values()].map(({ from, event }) => [...findWayTo(from), event]));
+  await restartWithAll(ways);
+}, 60_000);

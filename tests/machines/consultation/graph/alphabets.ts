@@ -1,0 +1,172 @@
+import type { ConsultationState } from '../../../../machines/consultation/consultation';
+import type { ConsultationEvent } from '../../../../shared/records/event';
+import type { AskStep } from '../../../../shared/records/steps';
+import { askSteps, backSteps, correctables } from '../../../../shared/records/steps';
+import * as say from '../tokenEvents';
+
+/** One traversal: what may be tried in a state. Together they take every edge; each alone stays small. */
+export interface Alphabet {
+  readonly name: string;
+  readonly events: (state: ConsultationState) => readonly ConsultationEvent[];
+}
+
+const { strong, weak, plain } = say;
+const one = { planned: ['lengths'] } as const;
+const answerOne = (step: AskStep, tokens: Parameters<typeof say.answer>[1] = {}) =>
+  say.answer(step, { ...one, ...tokens });
+const steps = askSteps.map((step) => say.confirm(step));
+const reopenings = backSteps.map((step) => say.reopen(step));
+const asked = [say.open(), ...askSteps.map((step) => answerOne(step)), ...steps];
+const tested = [say.startStrand('lengths'), say.takeOff('lengths'), say.record('lengths')];
+const mixed = [say.decide(), say.weigh('lengths'), say.apply('lengths'), say.rinse('lengths')];
+const finished = [plain('FINISHED'), plain('PLAN_GIVEN')];
+const straight = [...asked, ...tested, ...mixed, ...finished];
+
+/**
+ * The way of one zone, as far as the gate is concerned: two mixes, every grade, freer decisions, lapsing, the plan
+ * answered otherwise, a fact over the head, bowls thrown. Left to the others: stops, rules, care, visits, two zones.
+ */
+const gate: readonly ConsultationEvent[] = [
+  ...straight,
+  ...reopenings,
+  answerOne('client', { bearsOnPlan: true }),
+  say.startStrand('lengths', weak),
+  say.startStrand('lengths', strong, [weak]),
+  say.breakStrand('lengths'),
+  say.record('lengths', 'rough'),
+  say.record('lengths', 'gummy'),
+  say.record('lengths', 'gummy', weak),
+  say.record('lengths', 'broken'),
+  say.retract('lengths'),
+  say.retract('lengths', weak),
+  plain('OUTCOME_KEPT'),
+  plain('OUTCOME_KEPT', { lapsed: ['lengths'] }),
+  say.look('strand', 'lengths'),
+  say.look('head', 'lengths'),
+  say.decide('asPlanned', true),
+  say.decide('asPlanned', false, { lapsed: ['lengths'] }),
+  say.decide('testAgain'),
+  say.decide('severalVisits'),
+  say.override('judgement.freerThanSuggested'),
+  plain('PLAN_CHANGED'),
+  ...(['missing', 'waiting', 'lapsed', 'positive'] as const).flatMap((skinTest) => [
+    say.weigh('lengths', { skinTest }),
+    say.apply('lengths', { skinTest }),
+  ]),
+  say.weigh('lengths', { lapsed: ['lengths'] }),
+  say.apply('lengths', { lapsed: ['lengths'] }),
+  say.throwBowl('lengths'),
+];
+
+/** Rules that a person has to judge, and the incompatibility test, up to the strand. */
+const rule = { said: 'judgement', rules: ['judgement.tingled'] } as const;
+const kept = { rules: rule.rules, incompatibility: 'asBefore' } as const;
+const rules: readonly ConsultationEvent[] = [
+  ...straight,
+  ...reopenings,
+  answerOne('client', { said: 'unsaid' }),
+  answerOne('client', rule),
+  answerOne('hotTools', kept),
+  answerOne('hotTools', { rules: rule.rules, incompatibility: 'due' }),
+  answerOne('feelHair', kept),
+  answerOne('heatSpray', kept),
+  say.override('judgement.tingled'),
+  say.override('judgement.scalpTight'),
+  plain('INCOMPATIBILITY_STARTED'),
+  say.readIncompatibility(false),
+  say.readIncompatibility(true),
+  say.correct('incompatibility'),
+];
+
+/** Absolute answers before, over and after the head, and their corrections. */
+const stops: readonly ConsultationEvent[] = [
+  ...straight,
+  say.open(true),
+  ...reopenings.slice(0, 4),
+  ...askSteps.map((step) => answerOne(step, { said: 'absolute', bearsOnPlan: true })),
+  ...askSteps.map((step) => answerOne(step, { bearsOnPlan: true })),
+  say.noteSkinTest(true),
+  say.noteSkinTest(false),
+  plain('OUTCOME_KEPT'),
+  say.throwBowl('lengths'),
+  ...correctables.map((subject) => say.correct(subject)),
+];
+
+/** Reactions, visits, endings and clocks over the straight way. */
+const overlay: readonly ConsultationEvent[] = [
+  ...straight,
+  say.open(true),
+  say.correct('inherited'),
+  say.look('strand', 'lengths'),
+  say.look('head', 'lengths'),
+  say.breakStrand('lengths'),
+  say.throwBowl('lengths'),
+  say.reopen('client'),
+  ...(
+    [
+      'REACTION_SUSPECTED',
+      'NO_REACTION',
+      'REACTION_RECORDED',
+      'CARE_GIVEN',
+      'PARKED',
+      'RESUMED',
+      'CALLED_OFF',
+      'WE_SAID_NO',
+      'CLIENT_SAID_NO',
+      'CLOCK_CORRECTED',
+      'ALARM_ACKNOWLEDGED',
+    ] as const
+  ).map((type) => plain(type)),
+  say.extend(true),
+  say.extend(false),
+];
+
+/** Lengths and ends together: the last one running, waiting and on. */
+const ends = (event: ConsultationEvent): ConsultationEvent =>
+  'zone' in event.tokens
+    ? ({ ...event, tokens: { ...event.tokens, zone: 'ends' } } as ConsultationEvent)
+    : event;
+const twoZones: readonly ConsultationEvent[] = [
+  say.open(),
+  ...askSteps.map((step) => say.answer(step)),
+  ...steps,
+  ...[...tested, ...mixed, say.breakStrand('lengths'), say.throwBowl('lengths')].flatMap((event) =>
+    'zone' in event.tokens ? [event, ends(event)] : [event],
+  ),
+  say.record('ends', 'gummy'),
+  say.retract('lengths'),
+  say.decide('endsOut'),
+  plain('OUTCOME_KEPT'),
+  say.reopen('strandTest'),
+  say.reopen('client'),
+  say.answer('client', { bearsOnPlan: true, planned: ['lengths'] }),
+  say.answer('client', { bearsOnPlan: true }),
+  ...finished,
+];
+
+/** A positive skin test stays positive until it is corrected or noted otherwise. */
+const keepPositive = (event: ConsultationEvent, state: ConsultationState): ConsultationEvent => {
+  const isPositive = state.context.facts.skinTest === 'positive';
+  const changesIt =
+    event.type === 'SKIN_TEST_NOTED' || (event.type === 'CORRECTED' && event.tokens.answer === 'skinTest');
+  if (!isPositive || changesIt) return event;
+  return { ...event, tokens: { ...event.tokens, skinTest: 'positive' } } as ConsultationEvent;
+};
+
+const join = (...lists: readonly (readonly ConsultationEvent[])[]): readonly ConsultationEvent[] => [
+  ...new Map(lists.flat().map((event) => [JSON.stringify(event), event])).values(),
+];
+const gateWithCare = join(gate, overlay);
+const gateWithRules = join(gate, rules);
+const gateWithStops = join(gate, stops);
+
+/**
+ * All four at once would make 134,007 states of one zone without the rules and take a minute; each one beside the
+ * gate takes seconds, and walks go through all of them together.
+ */
+export const alphabets: readonly Alphabet[] = [
+  { name: 'gate and care', events: () => gateWithCare },
+  { name: 'gate and rules', events: () => gateWithRules },
+  { name: 'gate and stops', events: (state) => gateWithStops.map((event) => keepPositive(event, state)) },
+  { name: 'two zones', events: () => twoZones },
+];
