@@ -1,5 +1,5 @@
 import { isAtLeastAsBad } from '../records/gradeOutcome';
-import { formHistoryKey } from '../records/planKey';
+import { formHistoryKey, formPlanKey } from '../records/planKey';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
@@ -86,6 +86,7 @@ function findDecisionRefusal(
 ): PermitRefusal | null {
   const { decision } = record;
   if (decision === null || !isMixingDecision(decision.decision)) return { code: 'notDecided' };
+  if (decision.planKey !== formPlanKey(record.answers)) return { code: 'notDecided' };
   if (decision.seq < (strand.outcome?.seq ?? Number.POSITIVE_INFINITY)) return { code: 'notDecided' };
   const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
   if (isFreer(decision.decision, suggestFor(record, settings, nowMs)) && !isLifted) {

@@ -45,13 +45,16 @@ export const answerReducers = {
     opened: stamp,
     inheritedStop: event.tokens.inherits,
   }),
-  ANSWERED: (record, event) => ({
-    answers: { ...record.answers, [event.payload.step]: event.payload.answers },
-    overrides: record.overrides.filter(
-      ({ rule }) => rules[rule].step === null || event.tokens.rules.includes(rule),
-    ),
-    ...(event.tokens.said === 'absolute' ? { bowls: throwWeighed(record.bowls) } : {}),
-  }),
+  ANSWERED: (record, { payload, tokens }) => {
+    const overrides = record.overrides.filter(
+      ({ rule }) => rules[rule].step === null || tokens.rules.includes(rule),
+    );
+    return {
+      answers: { ...record.answers, [payload.step]: payload.answers },
+      ...(tokens.bearsOnPlan ? undecide({ ...record, overrides }) : { overrides }),
+      ...(tokens.said === 'absolute' ? { bowls: throwWeighed(record.bowls) } : {}),
+    };
+  },
   STEP_CONFIRMED: () => ({}),
   REOPENED: undecide,
   SKIN_TEST_NOTED: (record, { payload }, stamp) => ({

@@ -1,8 +1,14 @@
 import { shiftClock } from '../clock';
 import { formPlanKey } from '../planKey';
-import { findBowl, findStrand } from '../record';
+import { findBowl, findStrand, type StrandRecord } from '../record';
 import type { Reducers } from './reducers';
 import { undecide } from './undecide';
+
+/** Setting the clock back makes no outcome younger; where two clocks disagree, it counts as the older. */
+const ageOutcome = (strand: StrandRecord, shiftMs: number): StrandRecord =>
+  strand.outcome === null
+    ? strand
+    : { ...strand, outcome: { ...strand.outcome, atMs: strand.outcome.atMs + Math.min(0, shiftMs) } };
 
 /** Where the consultation goes: decided, parked, looked at, ended, and what the clock did. */
 export const courseReducers = {
@@ -75,5 +81,6 @@ export const courseReducers = {
       ...record.skinTest,
       putOnAtMs: record.skinTest.putOnAtMs + payload.shiftMs,
     },
+    strands: record.strands.map((strand) => ageOutcome(strand, payload.shiftMs)),
   }),
 } satisfies Partial<Reducers>;
