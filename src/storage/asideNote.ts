@@ -32,19 +32,3 @@ const reasons: ReadonlySet<string> = new Set<AsideReason>([
 
 /** Is this one of the reasons for setting aside? */
 export const isAsideReason = (text: string): text is AsideReason => reasons.has(text);
-
-/** A log that is on its way aside in both copies; kept as a file so that a power cut cannot leave it half done. */
-export interface AsideMark {
-  readonly name: string;
-  readonly reason: AsideReason;
-}
-
-/** What is the file of this mark called? */
-export const writeMark = (mark: AsideMark): string => `${mark.name}.${mark.reason}`;
-
-/** Which log is on its way aside, by the name of this file? */
-export const readMark = (file: string): AsideMark | null => {
-  const [name, reason, ...rest] = file.split('.');
-  if (name === undefined || reason === undefined || rest.length > 0 || !isAsideReason(reason)) return null;
-  return { name, reason };
-};

@@ -1,7 +1,8 @@
 import type { Result } from '../../shared/result';
-import type { AsideMark, AsideNote, AsideReason } from './asideNote';
+import type { AsideNote, AsideReason } from './asideNote';
 import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
+import type { LeavingMark } from './leavingMark';
 
 /** The answer of a copy: what was asked for, or why not. A copy never throws and never hangs. */
 export type Answer<T> = Promise<Result<T, CopyFailure>>;
@@ -27,17 +28,23 @@ export interface LogCopy {
   close(): Answer<void>;
 }
 
-/** The journal also cuts torn tails, and keeps the marks of logs that are on their way aside in both copies. */
+/** The journal also cuts torn tails, and keeps the marks of logs that are on their way out of both copies. */
 export interface JournalCopy extends LogCopy {
   /** Keeps the bytes after the last good line aside, then cuts them; null when there are none. */
   cutTail(name: string): Answer<AsideNote | null>;
-  listMarks(): Answer<readonly AsideMark[]>;
-  mark(mark: AsideMark): Answer<void>;
-  unmark(mark: AsideMark): Answer<void>;
+  listMarks(): Answer<readonly LeavingMark[]>;
+  mark(mark: LeavingMark): Answer<void>;
+  unmark(mark: LeavingMark): Answer<void>;
 }
 
 /** The index can exchange all it holds of a log for other lines in one step. */
 export interface IndexCopy extends LogCopy {
   /** Moves what is there aside and writes these lines from place 0 on: both or neither. */
   replace(name: string, reason: AsideReason, lines: readonly string[]): Answer<AsideNote | null>;
+}
+
+/** The two of them. */
+export interface Copies {
+  readonly journal: JournalCopy;
+  readonly index: IndexCopy;
 }

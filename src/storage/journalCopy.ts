@@ -1,10 +1,10 @@
 import { accept, type Result } from '../../shared/result';
 import { keepAside, readAsideFile } from './asideFiles';
-import { readMark, writeMark } from './asideNote';
 import type { JournalCopy } from './copies';
 import { attempt, type CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import type { JournalFiles } from './journalFiles';
+import { readMark, writeMark } from './leavingMark';
 import { isLogName } from './logName';
 import { readJournal } from './readJournal';
 

@@ -1,4 +1,4 @@
-/** `journals`: one file a log. `aside`: what could not be read. `marks`: logs on their way aside. */
+/** `journals`: one file a log. `aside`: what could not be read. `marks`: logs on their way out. */
 export type Folder = 'journals' | 'aside' | 'marks';
 
 /** The few things a journal needs of a file system. They throw what the file system throws. */

@@ -1,14 +1,14 @@
 import { accept, type Result, refuse } from '../../shared/result';
-import type { Answer } from './copies';
+import type { Copies } from './copies';
 import type { CopyFailure } from './copyFailure';
 import { writeJson } from './json';
 import { encodeLine, readEntry } from './line';
 import { isLogName } from './logName';
-import { type Copies, finishMarks, moveBothAside } from './mend';
 import { makeQueues } from './queue';
 import { restoreAll } from './restoreAll';
 import { settleLog } from './settleLog';
 import type { Store, WriteFailure } from './store';
+import { finishLeaving, takeOut } from './takeOut';
 
 /** Where a log stands: how many entries it has, and the failure after which it must first be reloaded. */
 interface Standing {
@@ -75,29 +75,28 @@ export const makeStore = (copies: Copies): Store => {
         if (json === null) return refuseBefore(name, 'notJson');
         if (seq !== next) return refuseBefore(name, 'wrongSeq', `${seq} was given, ${next} is next`);
         const lines = [encodeLine(seq, json)];
-        const written = await doInTurn([
-          () => journal.append(name, seq, lines),
-          () => index.append(name, seq, lines),
-        ]);
-        return written.ok ? accept({ value: undefined, next: next + 1 }) : written;
+        const inJournal = await journal.append(name, seq, lines);
+        if (!inJournal.ok) return inJournal;
+        const inIndex = await index.append(name, seq, lines);
+        return inIndex.ok ? accept({ value: undefined, next: next + 1 }) : inIndex;
       });
     },
 
     remove: (name) =>
       change(name, async () => {
-        const removed = await doInTurn([() => journal.remove(name), () => index.remove(name)]);
+        const removed = await takeOut(copies, { name, reason: 'removed' });
         return removed.ok ? accept({ value: undefined, next: 0 }) : removed;
       }),
 
     setAside: (name, why) =>
       change(name, async () => {
-        const moved = await moveBothAside(copies, { name, reason: why });
+        const moved = await takeOut(copies, { name, reason: why });
         return moved.ok ? accept({ value: moved.value, next: 0 }) : moved;
       }),
 
     reload: (name) =>
       enqueue(name, async () => {
-        const marks = await finishMarks(copies, name);
+        const marks = await finishLeaving(copies, name);
         const moved = marks.ok ? (marks.value.get(name) ?? accept([])) : accept([]);
         if (!moved.ok) return refuse({ ...moved.error, name, mayBeHeld: false });
         const fromJournal = marks.ok ? await journal.read(name) : marks;
@@ -121,14 +120,6 @@ export const makeStore = (copies: Copies): Store => {
         await Promise.all([journal.close(), index.close()]);
       }),
   };
-};
-
-const doInTurn = async (steps: readonly (() => Answer<void>)[]): Promise<Result<void, CopyFailure>> => {
-  for (const step of steps) {
-    const done = await step();
-    if (!done.ok) return done;
-  }
-  return accept(undefined);
 };
 
 const refuseBefore = (name: string, kind: WriteFailure['kind'], detail = '') =>

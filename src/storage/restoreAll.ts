@@ -1,13 +1,13 @@
 import { accept, type Result } from '../../shared/result';
 import type { AsideNote } from './asideNote';
-import type { CopyContents } from './copies';
+import type { Copies, CopyContents } from './copies';
 import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import type { Json } from './json';
 import { readEntry } from './line';
-import { type Copies, finishMarks, type Mended } from './mend';
 import { type Settled, settleLog, stopLog } from './settleLog';
 import type { CopyTrouble, Restored, UnreadNote } from './store';
+import { finishLeaving, type TakenOut } from './takeOut';
 
 export interface RestoredAll {
   readonly restored: Restored;
@@ -20,12 +20,12 @@ type Contents = Result<CopyContents, CopyFailure>;
 
 /**
  * What is there after a start, and what had to be put right?
- * First finishes what was on its way aside, then settles every log that either copy knows, one after the other.
- * Checked in tests/src/storage/storeRestore.test.ts, storeAside.test.ts and storeProperty.test.ts.
+ * First finishes what was on its way out, then settles every log that either copy knows, one after the other.
+ * Checked in tests/src/storage/storeRestore.test.ts, storeLeaving.test.ts and storeProperty.test.ts.
  */
 export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
-  const finished = await finishMarks(copies, null);
-  const marks: ReadonlyMap<string, Mended> = finished.ok ? finished.value : new Map();
+  const finished = await finishLeaving(copies, null);
+  const marks: ReadonlyMap<string, TakenOut> = finished.ok ? finished.value : new Map();
   const journal: Contents = finished.ok ? await copies.journal.readAll() : finished;
   const index: Contents = await copies.index.readAll();
   const settled = new Map<string, Settled>();

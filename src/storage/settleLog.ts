@@ -1,8 +1,9 @@
 import type { Result } from '../../shared/result';
 import type { AsideNote } from './asideNote';
+import type { Copies } from './copies';
 import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
-import { type Copies, mend } from './mend';
+import { mend } from './mend';
 import { type MendedNote, reconcile } from './reconcile';
 import type { CopyTrouble, UnreadNote } from './store';
 

@@ -61,9 +61,9 @@ export interface Store {
   restore(): Promise<Restored>;
   /** Appends to both copies; ok only when both are done. `seq` is the number of entries the log has so far. */
   append(name: string, seq: number, entry: Json): Promise<Result<void, WriteFailure>>;
-  /** Removes a log from both copies; may be done twice. Broken off in between, the log is there again. */
+  /** Removes a log from both copies; may be done twice. Once begun, the next reload or restore finishes it. */
   remove(name: string): Promise<Result<void, WriteFailure>>;
-  /** Moves a log that the caller could not accept aside in both copies, untouched and named. */
+  /** Moves a log that the caller could not accept aside in both copies, untouched and named; finished likewise. */
   setAside(name: string, why: CallerReason): Promise<Result<readonly AsideNote[], WriteFailure>>;
   /** Reads one log again after a failure, mends it, and says what is held now. Refused when neither copy answers. */
   reload(name: string): Promise<Result<Reloaded, WriteFailure>>;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Json } from '../../../src/storage/json';
+import { makePower } from './power';
 import { entriesUpTo, entryAt, linesUpTo, makeFilledTablet, makeTablet, switchOn, toBytes } from './tablet';
 
 const name = 'open-k3f9x2';
@@ -87,14 +88,37 @@ describe('appending', () => {
     expect((await switchOn(tablet).store.restore()).logs.get(name)).toStrictEqual([{ at: 'first' }]);
   });
 
-  it('is done before a release that was asked for later', async () => {
+  it('is done in both copies before a release that was asked for later closes either', async () => {
     const tablet = makeTablet();
-    const { store } = switchOn(tablet);
+    const told: string[] = [];
+    const { store } = switchOn(tablet, makePower(), ({ journal, index }) => ({
+      journal: {
+        ...journal,
+        close: () => {
+          told.push('journal closed');
+          return journal.close();
+        },
+      },
+      index: {
+        ...index,
+        append: async (...args) => {
+          await new Promise((resolve) => setTimeout(resolve, 5));
+          const written = await index.append(...args);
+          told.push('written');
+          return written;
+        },
+        close: () => {
+          told.push('index closed');
+          return index.close();
+        },
+      },
+    }));
     await store.restore();
-    const written = entriesUpTo(4).map((entry, seq) => store.append(name, seq, entry));
+    const written = entriesUpTo(3).map((entry, seq) => store.append(name, seq, entry));
     await store.release();
     expect((await Promise.all(written)).every(({ ok }) => ok)).toBe(true);
-    expect((await switchOn(tablet).store.restore()).logs.get(name)).toStrictEqual(entriesUpTo(4));
+    expect(told).toStrictEqual(['written', 'written', 'written', 'journal closed', 'index closed']);
+    expect((await switchOn(tablet).store.restore()).logs.get(name)).toStrictEqual(entriesUpTo(3));
   });
 });
 

@@ -96,3 +96,25 @@ describe('setting a log aside', () => {
     }
   });
 });
+
+describe('removing a log', () => {
+  it('is finished by the next start when the power failed on the way, and never leaves half of it', async () => {
+    const stepsOfAll = 4;
+    for (let failsAt = 0; failsAt <= stepsOfAll; failsAt += 1) {
+      const tablet = await makeFilledTablet(name, 3);
+      const { store } = switchOn(tablet, makePower(failsAt));
+      await store.restore();
+      const removed = await store.remove(name);
+      expect(removed.ok, `step ${failsAt}`).toBe(failsAt === stepsOfAll);
+      const isBegun = tablet.disk.marks.size > 0 || removed.ok;
+      if (isBegun && !removed.ok) await editIndex(tablet, (place) => place.delete(writeKey(name, 2)));
+      const { logs } = await switchOn(tablet).store.restore();
+      expect(logs.get(name)?.length ?? 0, `step ${failsAt}`).toBe(isBegun ? 0 : 3);
+      expect(isBegun, `step ${failsAt}`).toBe(failsAt > 0);
+      expect({ marks: tablet.disk.marks.size, aside: tablet.disk.aside.size }).toStrictEqual({
+        marks: 0,
+        aside: 0,
+      });
+    }
+  });
+});

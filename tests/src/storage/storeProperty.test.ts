@@ -114,7 +114,7 @@ it('gives every acknowledged entry while one valid copy is, whatever happens to 
         expect(await switchOn(tablet).store.restore()).toStrictEqual({ ...quiet, logs: restored.logs });
       }
     }),
-    { numRuns: 300 },
+    { numRuns: 1000 },
   );
 
   process.stdout.write(

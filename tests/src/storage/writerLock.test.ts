@@ -41,7 +41,11 @@ const makeLocks = () => {
       void serve();
     });
   };
-  return { locks: { request } as unknown as LockManager, steal: () => breakOff?.() };
+  return {
+    locks: { request } as unknown as LockManager,
+    steal: () => breakOff?.(),
+    countInLine: () => line.length,
+  };
 };
 
 const open = (locks: LockManager | undefined): { claim: WriterClaim; told: string[] } => {
@@ -69,10 +73,12 @@ describe('the writer’s place', () => {
   });
 
   it('passes over a window that left the line', async () => {
-    const { locks } = makeLocks();
+    const { locks, countInLine } = makeLocks();
     const [first, second, third] = [open(locks), open(locks), open(locks)];
     await settle();
+    expect(countInLine()).toBe(2);
     second.claim.giveUp();
+    expect(countInLine()).toBe(1);
     first.claim.giveUp();
     await settle();
     expect([second.told, third.told]).toStrictEqual([['waiting'], ['waiting', 'granted']]);
