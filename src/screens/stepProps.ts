@@ -5,14 +5,19 @@ import type { Result } from '../../shared/result';
 import type { PageSurroundings } from '../parts/StepPage';
 import type { SubmitRefusal } from '../station/makeStation';
 
-/** Hands one tap to the station, in the name of whoever is at it; what comes back is to be said. */
-export type Submit = (raw: RawEvent) => Promise<Result<void, SubmitRefusal>>;
+/**
+ * Hands one tap to the station, in the name of whoever is at it, or of the person who takes it on by name (an
+ * override, a correction); what comes back is to be said.
+ */
+export type Submit = (raw: RawEvent, by?: string) => Promise<Result<void, SubmitRefusal>>;
 
 /** What the screen of a step is given. It owns nothing of the consultation: it reads it and submits. */
 export interface StepProps {
   readonly consultation: Consultation;
   readonly settings: Settings;
   readonly nowMs: number;
+  /** Who is at the tablet; empty while nobody is chosen. */
+  readonly by: string;
   /** Handed on to `StepPage` as it is. */
   readonly page: PageSurroundings;
   readonly submit: Submit;
