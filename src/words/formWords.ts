@@ -14,6 +14,8 @@ export interface AnyQuestionWords extends AskWords {
   readonly rowTitle?: (row: string) => string;
   readonly addRow?: string;
   readonly removeRow?: (row: string) => string;
+  /** Said instead of rows, where none at all is an answer. */
+  readonly noRows?: string;
 }
 
 export type AnyFormWords = Readonly<Record<string, AnyQuestionWords>>;
@@ -29,6 +31,7 @@ type WordsOf<Q> = Q extends {
         readonly rowTitle: (row: string) => string;
         readonly addRow: string;
         readonly removeRow: (row: string) => string;
+        readonly noRows?: string;
       }
     : AskWords;
 

@@ -17,6 +17,12 @@ export function ListField(
   const change = (index: number, row: RawForm) =>
     props.onChange(rows().map((before, place) => (place === index ? row : before)));
 
+  /** The last row taken out leaves the question unanswered: that there is none is said by its own button. */
+  const remove = (index: number) => {
+    const left = rows().filter((_, place) => place !== index);
+    props.onChange(left.length === 0 ? undefined : left);
+  };
+
   return (
     <div class="rows">
       <Index each={rows()}>
@@ -24,12 +30,7 @@ export function ListField(
           <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
             <header class="row-head">
               <h3>{props.words.rowTitle?.(countRow(index))}</h3>
-              <button
-                type="button"
-                class="option"
-                data-act="remove-row"
-                onClick={() => props.onChange(rows().filter((_, place) => place !== index))}
-              >
+              <button type="button" class="option" data-act="remove-row" onClick={() => remove(index)}>
                 {props.words.removeRow?.(countRow(index))}
               </button>
             </header>
@@ -37,16 +38,31 @@ export function ListField(
           </section>
         )}
       </Index>
-      <Show when={rows().length < props.question.max}>
-        <button
-          type="button"
-          class="option add-row"
-          data-act="add-row"
-          onClick={() => props.onChange([...rows(), {}])}
-        >
-          {props.words.addRow}
-        </button>
-      </Show>
+      <div class="options">
+        <Show when={rows().length === 0 && props.question.min === 0 && props.words.noRows}>
+          {(noRows) => (
+            <button
+              type="button"
+              class="option"
+              data-option="none"
+              aria-pressed={Array.isArray(props.value)}
+              onClick={() => props.onChange([])}
+            >
+              {noRows()}
+            </button>
+          )}
+        </Show>
+        <Show when={rows().length < props.question.max}>
+          <button
+            type="button"
+            class="option add-row"
+            data-act="add-row"
+            onClick={() => props.onChange([...rows(), {}])}
+          >
+            {props.words.addRow}
+          </button>
+        </Show>
+      </div>
     </div>
   );
 }

@@ -42,3 +42,37 @@ export function listMistakes(
   const read = readForm(form, raw, { ...context, isPartial: true });
   return read.ok ? [] : read.error.filter(({ path }) => findAt(raw, path.split('.')) !== undefined);
 }
+
+const topOf = (path: string): string => path.split('.')[0] ?? path;
+
+/** The rows of a list that read well; none at all, and the list is not answered rather than empty. */
+const keepRows = (raw: Raw, name: string, refusals: readonly FieldRefusal[]): Raw => {
+  const rows = Array.isArray(raw) ? (raw as readonly RawForm[]) : [];
+  const good = rows.filter(
+    (_, row) => !refusals.some(({ path }) => `${path}.`.startsWith(`${name}.${row}.`)),
+  );
+  return good.length === 0 ? undefined : good;
+};
+
+/**
+ * What of this may be kept while the rest is still wrong?
+ * A field that does not read is left out, a list keeps its good rows. Where leaving out would mean the default, the
+ * answer that was kept before stands. Checked in tests/src/parts/draft.test.tsx.
+ */
+export function takeReadable(
+  form: Form,
+  raw: RawForm,
+  kept: RawForm,
+  context: Omit<ReadingContext, 'isPartial'>,
+): RawForm {
+  const read = readForm(form, raw, { ...context, isPartial: true });
+  if (read.ok) return raw;
+  const bad = new Set(read.error.map(({ path }) => topOf(path)));
+  return Object.fromEntries(
+    Object.entries(form).map(([name, question]) => {
+      if (!bad.has(name)) return [name, raw[name]];
+      if (question.kind === 'list') return [name, keepRows(raw[name], name, read.error)];
+      return [name, 'or' in question ? kept[name] : undefined];
+    }),
+  );
+}

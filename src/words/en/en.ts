@@ -1,3 +1,4 @@
+import { asking } from './asking';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
@@ -9,6 +10,7 @@ import { feelHairWords } from './forms/feelHair';
 import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
+import { heat } from './heat';
 import { mix } from './mix';
 import { moments } from './moments';
 import { rail } from './rail';
@@ -16,6 +18,7 @@ import { reaction } from './reaction';
 import { refusals } from './refusals';
 import { rules } from './rules';
 import { settings } from './settings';
+import { skinTest } from './skinTest';
 import { strandTest } from './strandTest';
 
 /** English, all topics. One line a topic. */
@@ -25,6 +28,9 @@ export const en = {
   moments,
   rail,
   clock,
+  skinTest,
+  heat,
+  asking,
   refusals,
   rules,
   clockDoubt,

@@ -7,6 +7,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     hint: 'Each tool on its own. “None for a long time” still counts while that hair is there.',
     rowTitle: (row) => `Tool ${row}`,
     addRow: 'Add a tool',
+    noRows: 'No hot tools',
     removeRow: (row) => `Take tool ${row} out`,
     rows: {
       tool: {

@@ -1,0 +1,65 @@
+import { type JSX, Show } from 'solid-js';
+import { type AskStep, askSteps } from '../../../shared/records/steps';
+import { BigButton } from '../../parts/BigButton';
+import { FormFields } from '../../parts/form/FormFields';
+import type { Picks } from '../../parts/form/field';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import type { StepProps } from '../stepProps';
+import './ask.css';
+import { createAsking } from './asking';
+
+/** A step that asks: its questions, what they come to so far, back and next. */
+export function AskPage(
+  props: StepProps & {
+    readonly step: AskStep;
+    readonly picks?: Picks;
+    /** What the answers come to, beside or below the questions. */
+    readonly children?: JSX.Element;
+    /** Something has to be done first: then Next waits, and the words for it stand in the content. */
+    readonly isHeldUp?: boolean;
+  },
+) {
+  const words = useWords();
+  const asking = createAsking(props.step, props);
+  const before = () => askSteps[askSteps.indexOf(props.step) - 1];
+
+  return (
+    <StepPage
+      page={props.page}
+      title={words.rail.steps[props.step]}
+      actions={
+        <>
+          <Show when={before()}>
+            {(step) => (
+              <BigButton
+                act="back"
+                onPress={() => void props.submit({ type: 'REOPENED', answers: { step: step() } })}
+              >
+                {words.general.back}
+              </BigButton>
+            )}
+          </Show>
+          <BigButton kind="primary" act="next" isDisabled={props.isHeldUp === true} onPress={asking.goOn}>
+            {words.general.next}
+          </BigButton>
+        </>
+      }
+    >
+      <FormFields
+        form={asking.form}
+        words={words.asked[props.step]}
+        draft={asking.draft}
+        onChange={asking.keep}
+        refusals={asking.refusals()}
+        units={props.settings.units}
+        hasAgeLine={props.settings.profile.ageLine !== null}
+        nowMs={props.nowMs}
+        picks={props.picks ?? {}}
+      />
+      {props.children}
+      <Refusal refusal={asking.refusal()} />
+    </StepPage>
+  );
+}

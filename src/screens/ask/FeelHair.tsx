@@ -1,0 +1,41 @@
+import { Show } from 'solid-js';
+import { isIncompatibilityDue } from '../../../shared/judgement/stops';
+import { Caution } from '../../parts/Caution';
+import { useWords } from '../../parts/useWords';
+import type { StepProps } from '../stepProps';
+import { AskPage } from './AskPage';
+
+/** What fingers find; damp hair is dried and felt again, and whether a glass test is due. */
+export function FeelHair(props: StepProps) {
+  const words = useWords();
+  const isDamp = () => {
+    const { nape, mid, ends } = props.consultation.record.answers.feelHair ?? {};
+    return [nape, mid, ends].includes('damp');
+  };
+  const { asking } = words;
+  const sayGlass = () => {
+    if (!isIncompatibilityDue(props.consultation.record.answers)) return asking.glassNotDue;
+    return props.consultation.state.context.facts.incompatibility === 'clear'
+      ? asking.glassDone
+      : asking.glassDue;
+  };
+  const isGlassDue = () => sayGlass() === asking.glassDue;
+  return (
+    <AskPage {...props} step="feelHair" isHeldUp={isDamp()}>
+      <Show when={isDamp()}>
+        <div role="alert">
+          <Caution>
+            <p>
+              <strong>{asking.dampTitle}</strong> {asking.damp}
+            </p>
+          </Caution>
+        </div>
+      </Show>
+      <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
+        <Caution kind={isGlassDue() ? 'attention' : 'plain'}>
+          <p>{sayGlass()}</p>
+        </Caution>
+      </section>
+    </AskPage>
+  );
+}

@@ -1,0 +1,20 @@
+import { Show } from 'solid-js';
+import { Caution } from '../../parts/Caution';
+import { useWords } from '../../parts/useWords';
+import type { StepProps } from '../stepProps';
+import { AskPage } from './AskPage';
+
+/** How it is finished today. */
+export function HeatSpray(props: StepProps) {
+  const words = useWords();
+  const sprays = () => props.settings.shelf.filter(({ kind }) => kind === 'spray').map(({ name }) => name);
+  return (
+    <AskPage {...props} step="heatSpray" picks={{ spray: sprays() }}>
+      <Show when={sprays().length === 0}>
+        <Caution kind="plain">
+          <p>{words.asking.shelfEmpty}</p>
+        </Caution>
+      </Show>
+    </AskPage>
+  );
+}

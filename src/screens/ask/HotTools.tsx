@@ -1,0 +1,12 @@
+import type { StepProps } from '../stepProps';
+import { AskPage } from './AskPage';
+import { HeatPanel } from './HeatPanel';
+
+/** What heat has done at home, and what has been on the hair. */
+export function HotTools(props: StepProps) {
+  return (
+    <AskPage {...props} step="hotTools">
+      <HeatPanel habits={props.consultation.record.answers.hotTools?.habits} units={props.settings.units} />
+    </AskPage>
+  );
+}

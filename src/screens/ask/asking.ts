@@ -1,0 +1,73 @@
+import { createMemo, createSignal, untrack } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import { askForms } from '../../../shared/records/forms/asked';
+import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import type { AskStep } from '../../../shared/records/steps';
+import { createDraft, listMistakes, takeReadable } from '../../parts/form/draft';
+import type { SubmitRefusal } from '../../station/makeStation';
+import type { StepProps } from '../stepProps';
+import { makeReading, writeKept } from './readContext';
+
+/**
+ * The asking of one step: a draft that begins with what is kept, and is kept again tap by tap.
+ * What does not read stays in its field and out of the log; Next goes on only when nothing is missing or wrong.
+ * Checked in tests/src/screens/askStep.test.tsx.
+ */
+export function createAsking(step: AskStep, props: StepProps) {
+  const form: Form = askForms[step];
+  const kept = (): RawForm => writeKept(form, props.consultation.record.answers[step], props.settings);
+  const draft = createDraft(untrack(kept));
+  const [isNextTried, setIsNextTried] = createSignal(false);
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const readNow = () =>
+    makeReading(
+      props.settings,
+      untrack(() => props.nowMs),
+    );
+  let sent = untrack(() => writeAnswers(kept()));
+
+  const refusals = createMemo<readonly FieldRefusal[]>(() => {
+    if (!isNextTried()) return listMistakes(form, draft.raw(), readNow());
+    const read = readForm(form, draft.raw(), readNow());
+    return read.ok ? [] : read.error;
+  });
+
+  function writeAnswers(raw: RawForm): string {
+    const read = readForm(form, raw, { ...readNow(), isPartial: true });
+    return JSON.stringify(read.ok ? read.value : null);
+  }
+
+  /** Keeps what reads well, once for each change. */
+  async function keep(): Promise<boolean> {
+    const answers = takeReadable(form, draft.raw(), kept(), readNow());
+    const written = writeAnswers(answers);
+    if (written === sent && props.consultation.record.answers[step] !== undefined) return true;
+    sent = written;
+    const taken = await props.submit({ type: 'ANSWERED', step, answers });
+    setRefusal(taken.ok ? null : taken.error);
+    if (!taken.ok) sent = '';
+    return taken.ok;
+  }
+
+  async function goOn(): Promise<void> {
+    setIsNextTried(true);
+    if (refusals().length > 0) {
+      showFirstRefused();
+      return;
+    }
+    if (!(await keep())) return;
+    const taken = await props.submit({ type: 'STEP_CONFIRMED', answers: { step } });
+    setRefusal(taken.ok ? null : taken.error);
+  }
+
+  return { form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
+}
+
+/** Brings the first marked question into sight, and the fingers or keys to it. */
+function showFirstRefused(): void {
+  queueMicrotask(() => {
+    const field = document.querySelector('[data-refused]');
+    field?.scrollIntoView({ block: 'center' });
+    field?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+  });
+}

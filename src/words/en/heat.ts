@@ -1,0 +1,30 @@
+import type { HeatThresholdId } from '../../../shared/heat/thresholds';
+
+const thresholds: Readonly<Record<HeatThresholdId, string>> = {
+  staysHotAfterUse: 'burns skin for minutes after it is switched off',
+  waterBoils: 'boils the water in the hair',
+  poresBegin: 'pores begin in the cortex',
+  helixMeltsInWater: 'the inner structure of wet hair gives way',
+  poresRiseFast: 'pores rise fast',
+  cortexSoftens: 'the cortex softens',
+  meltsOnSlowPasses: 'slow passes melt it',
+  hairBurns: 'hair burns',
+  helixMeltsDry: 'the inner structure of dry hair gives way',
+};
+
+/** What the hot tools come to. Iron minutes are for her; what lies behind them is for whoever asks. */
+export const heat = {
+  title: 'What the irons come to',
+  none: 'Tell the first tool, and its minutes stand here.',
+  ironMinutes: (said: string) => `Iron minutes on the oldest hair: ${said}`,
+  boils: (said: string) => `As half hours in boiling water: ${said}`,
+  likely: (likely: string, range: string) => `about ${likely} (${range})`,
+  part: (wetness: string, minutes: string) => `${wetness} ${minutes}`,
+  wet: 'wet',
+  damp: 'damp',
+  dry: 'dry',
+  toolAt: (tool: string, setting: string | null) =>
+    setting === null ? `${tool}, setting not known: read as the hottest` : `${tool} at ${setting}`,
+  thresholds,
+  beyondPass: 'A plate is hotter than the hair under it.',
+};

@@ -1,0 +1,41 @@
+import type { skinTestForm } from '../../../shared/records/forms/test';
+import type { FormWords } from '../formWords';
+
+const form: FormWords<typeof skinTestForm> = {
+  method: {
+    ask: 'Method',
+    options: { makersMethod: 'The maker’s method', openApplication: 'Open, 45 minutes' },
+  },
+  site: {
+    ask: 'Where?',
+    options: { behindEar: 'Behind the ear', innerElbow: 'Inner elbow', forearm: 'Forearm' },
+  },
+  putOnAtMs: { ask: 'When was it put on?' },
+  seen: {
+    ask: 'What is seen?',
+    options: {
+      notReadYet: 'Not read yet',
+      nothing: 'Nothing seen',
+      reaction: 'Redness, itch, swelling',
+    },
+  },
+};
+
+/** The skin test: how it stands and what is next. */
+export const skinTest = {
+  form,
+  title: 'Skin test',
+  notNeeded: 'Not asked for with this service by your local rules. The maker’s directions come first.',
+  missing: 'None yet. Put it on today; she comes back to have it read.',
+  waiting: (putOn: string, readable: string) => `On since ${putOn}. May be read from ${readable}.`,
+  toRead: (putOn: string) => `On since ${putOn}. It is time: look, and say what is seen.`,
+  clear: (putOn: string, lapses: string) => `Nothing seen, put on ${putOn}. Counts until ${lapses}.`,
+  neverSafe: '“Nothing seen” never means safe.',
+  lapsed: (putOn: string) => `Too old: put on ${putOn}. Put a new one on.`,
+  positive: 'It reacted. Nothing goes on this client.',
+  putOnNow: 'Put on now',
+  earlier: 'It was put on earlier',
+  keep: 'Keep it',
+  nothingSeen: 'Nothing seen',
+  reactionSeen: 'It reacted',
+};
