@@ -17,7 +17,7 @@ export interface TestPermit {
   readonly maxG: number;
 }
 
-/** Leave to weigh a bowl for one zone, within what was tested and decided. Derived anew at every use, never stored. */
+/** Leave to weigh a bowl for one zone, within what was tested and decided. Derived anew at every use, frozen. */
 export interface MixPermit extends Limits {
   readonly [permitBrand]: 'mix';
   readonly kind: 'mix';
@@ -42,7 +42,7 @@ export function issueTestPermit(
 ): Result<TestPermit, PermitRefusal> {
   const refusal = findTestRefusal(record, settings);
   if (refusal !== null) return refuse(refusal);
-  const permit = { kind: 'test', maxG: ASSUMED_TEST_MAX_G } as TestPermit;
+  const permit = Object.freeze({ kind: 'test', maxG: ASSUMED_TEST_MAX_G }) as TestPermit;
   issued.add(permit);
   return accept(permit);
 }
@@ -63,15 +63,15 @@ export function issuePermit(
   const strand = findStrand(record, zone);
   if (strand === undefined || record.decision === null) return refuse({ code: 'noOutcome' });
   const { decision } = record.decision;
-  const tested = nameMix(strand);
-  const permit = {
+  const tested = Object.freeze(nameMix(strand));
+  const permit = Object.freeze({
     kind: 'mix',
     zone,
     strand: strand.number,
     decision,
     tested,
     ...limitBy(decision, tested),
-  } as MixPermit;
+  }) as MixPermit;
   issued.add(permit);
   return accept(permit);
 }
