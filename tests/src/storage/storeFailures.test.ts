@@ -230,4 +230,21 @@ describe('a copy that cannot be reached', () => {
     expect((await store.append(name, 1, entryAt(1))).ok).toBe(false);
     expect((await store.append('settings', 0, entryAt(0))).ok).toBe(true);
   });
+
+  it('because its marks cannot be read is out of reach as a whole, so that nothing half gone is made whole', async () => {
+    const tablet = await makeFilledTablet(name, 2);
+    tablet.disk.journals.delete(name);
+    tablet.disk.marks.set(`${name}.removed`, new Uint8Array());
+    const fault: Fault = { error: locked };
+    const { store } = switchOn(tablet, makePower(), ({ journal }) => ({
+      journal: failing(journal, 'journal', ['listMarks'], fault),
+    }));
+    const troubles = [{ copy: 'journal', kind: 'lockedElsewhere' }];
+    expect(await store.restore()).toMatchObject({ mended: [], troubles });
+    expect(await store.reload(name)).toMatchObject({ ok: true, value: { mended: [], troubles } });
+    expect(tablet.disk.journals.size).toBe(0);
+    fault.error = null;
+    expect(await store.reload(name)).toMatchObject({ ok: true, value: { entries: [], troubles: [] } });
+    expect((await store.restore()).logs.size).toBe(0);
+  });
 });
