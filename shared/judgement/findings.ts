@@ -7,7 +7,7 @@ import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
-import { isLifting, listStops } from './stops';
+import { isLifting, listOpenStops } from './stops';
 
 /** After so many days an outcome lapses. Assumed because hair goes on being washed and ironed meanwhile. */
 export const ASSUMED_OUTCOME_LAPSES_DAYS = 28;
@@ -46,8 +46,7 @@ export function gatherFindings(record: ConsultationRecord, settings: Settings, n
     (strand) => strand.outcome !== null && isForThisPlan(strand, record) && !isLapsed(strand, nowMs),
   );
   const levels = tested.map(({ outcome }) => outcome?.level ?? 0);
-  const lifted = new Set(record.overrides.map(({ rule }) => rule));
-  const stops = listStops(record.answers, settings).filter((rule) => !lifted.has(rule));
+  const stops = listOpenStops(record, settings);
   return {
     isLifting: client?.service === undefined || isLifting(client.service),
     zones: Object.fromEntries(

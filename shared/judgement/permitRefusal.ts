@@ -8,7 +8,7 @@ import { isForThisPlan, isLapsed, listPlannedZones, suggestFor } from './finding
 import { listClosedMixes } from './mixes';
 import { isAbsoluteRule, type RuleId } from './rules';
 import { judgeSkinTest } from './skinTest';
-import { isIncompatibilityDue, listStops, listUnsaid } from './stops';
+import { isIncompatibilityDue, listOpenStops, listUnsaid } from './stops';
 
 /** Why no mix may be made. Each has its words, and what clears it, in src/words. */
 export type PermitRefusal =
@@ -41,15 +41,10 @@ export function findTestRefusal(record: ConsultationRecord, settings: Settings):
   if (record.opened === null || record.ended !== null) return { code: 'closed' };
   if (record.parked !== null) return { code: 'parked' };
   if (record.reaction !== null) return { code: 'reaction' };
-  const stops = listStops(record.answers, settings);
-  const absolute = stops.filter(isAbsoluteRule);
-  if (record.skinTest?.seen === 'reaction') absolute.push('stop.skinTestPositive');
-  if (record.incompatibility?.seen === 'reacted') absolute.push('stop.incompatibilityReacted');
-  if (record.inheritedStop) absolute.push('stop.inherited');
+  const open = listOpenStops(record, settings);
+  const absolute = open.filter(isAbsoluteRule);
   if (absolute.length > 0) return { code: 'stopped', rules: absolute };
   if (listUnsaid(record.answers, settings).length > 0) return { code: 'stepUnsaid' };
-  const lifted = new Set(record.overrides.map(({ rule }) => rule));
-  const open = stops.filter((rule) => !lifted.has(rule));
   if (open.length > 0) return { code: 'forAJudgement', rules: open };
   const isCleared =
     record.incompatibility?.seen === 'nothing' &&

@@ -1,6 +1,7 @@
 import type { Said } from '../records/event';
 import { type Answers, askForms } from '../records/forms/asked';
 import { listUnanswered } from '../records/readForm';
+import type { ConsultationRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import { type AskStep, askSteps } from '../records/steps';
 import { isAbsoluteRule, type RuleId, rules } from './rules';
@@ -47,6 +48,21 @@ export function listStops(answers: Answers, settings: Settings): readonly RuleId
   }
   if (feelHair?.wetStretch === 'snaps') raised.add('judgement.snapsWhenWet');
   return [...raised].filter((rule) => rule !== null && rule !== undefined).sort();
+}
+
+/**
+ * Which stops stand in this record? Those the answers raise, but for the judgement stops a named person lifted, those
+ * that were read off a test, and one handed on by an earlier record. No override lifts an absolute one.
+ */
+export function listOpenStops(record: ConsultationRecord, settings: Settings): readonly RuleId[] {
+  const lifted = new Set<RuleId>(record.overrides.map(({ rule }) => rule));
+  const open = listStops(record.answers, settings).filter(
+    (rule) => isAbsoluteRule(rule) || !lifted.has(rule),
+  );
+  if (record.skinTest?.seen === 'reaction') open.push('stop.skinTestPositive');
+  if (record.incompatibility?.seen === 'reacted') open.push('stop.incompatibilityReacted');
+  if (record.inheritedStop) open.push('stop.inherited');
+  return open;
 }
 
 /** Has everything this step asks been said? Damp hair has to be dried and felt again. */
