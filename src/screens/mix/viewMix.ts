@@ -3,7 +3,6 @@ import type { BowlFact } from '../../../machines/consultation/facts';
 import { listPlannedZones } from '../../../shared/judgement/findings';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
-import { findReadableAtMs } from '../../../shared/judgement/skinTest';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type Zone, zones } from '../../../shared/records/zones';
@@ -24,9 +23,15 @@ export interface MixView {
   /** A bowl may be weighed for at least one zone now. */
   readonly isAnyOpen: boolean;
   readonly mayFinish: boolean;
-  /** When the skin test may be read; null when none was put on or it is not what is waited for. */
-  readonly skinTestReadableAtMs: number | null;
+  /** The skin test stands in the way: it is not there, not read yet or too old. */
+  readonly isSkinTestOpen: boolean;
 }
+
+const skinTestCodes: readonly PermitRefusal['code'][] = [
+  'skinTestMissing',
+  'skinTestWaiting',
+  'skinTestLapsed',
+];
 
 /** Which zones may be mixed now, within which limits, and what stands against the others? */
 export function viewMix(consultation: Consultation, settings: Settings, nowMs: number): MixView {
@@ -41,14 +46,11 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
     bowl: findBowl(record, zone) ?? null,
     strand: findStrand(record, zone) ?? null,
   }));
-  const { skinTest } = record;
-  const isWaiting = atScale.some(({ permit }) => !permit.ok && permit.error.code === 'skinTestWaiting');
   return {
     zones: atScale,
     isAnyOpen: atScale.some(({ permit, bowlState }) => permit.ok && isFree(bowlState)),
     mayFinish: isOpenNow(consultation, { type: 'FINISHED' }, settings, nowMs),
-    skinTestReadableAtMs:
-      isWaiting && skinTest !== null ? findReadableAtMs(skinTest.putOnAtMs, settings.profile) : null,
+    isSkinTestOpen: atScale.some(({ permit }) => !permit.ok && skinTestCodes.includes(permit.error.code)),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Decision } from '../../../shared/judgement/decisions';
 import type { ZoneFinding } from '../../../shared/judgement/decisionTable';
-import type { endedForm, retractedForm } from '../../../shared/records/forms/course';
+import type { retractedForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
 import { gradeWords } from './strandTest';
 
@@ -25,19 +25,8 @@ const findings: Readonly<Record<Exclude<ZoneFinding, 'notPlanned'>, string>> = {
 export const decision = {
   decisions,
   findings,
-  ended: {
-    reason: {
-      ask: 'Why does it end here?',
-      options: {
-        hairTooWeak: 'The hair is too weak',
-        notSafeToday: 'Not safe today',
-        changedHerMind: 'She changed her mind',
-        noTime: 'No time',
-        other: 'Another reason',
-      },
-    },
-  } satisfies FormWords<typeof endedForm>,
   retracted: {
+    by: { ask: 'Who takes it back?' },
     code: {
       ask: 'How did that come?',
       options: {
@@ -49,7 +38,9 @@ export const decision = {
       },
     },
     words: { ask: 'In your own words', hint: 'Kept with your name; the outcome stays in the log.' },
-  } satisfies Pick<FormWords<typeof retractedForm>, 'code' | 'words'>,
+  } satisfies Pick<FormWords<typeof retractedForm>, 'code' | 'words'> & {
+    readonly by: { readonly ask: string };
+  },
   titleOpen: 'What do we do with it?',
   titleDecided: (name: string) => `Decided: ${name}`,
   found: 'What the strands said',
@@ -69,20 +60,22 @@ export const decision = {
     careful: 'One sign of damage.',
   },
   decide: (name: string) => `Decide: ${name}`,
-  other: 'Something else',
+  other: 'What is decided',
   lessFree: 'More careful',
   freer: 'Freer than suggested',
   freerHint: 'Only with a name and a reason, for this service.',
   freerTitle: (name: string) => `Freer than suggested: ${name}`,
   freerLift: 'Take it on by name',
   notOpen: 'No strand allows it.',
-  retract: (zone: string) => `Wrong outcome: ${zone}`,
+  retract: 'Wrong outcome?',
+  recordedBy: (name: string, time: string) => `${name}, ${time}`,
   retractTitle: (zone: string) => `Take the outcome of the ${zone} back`,
   retractDo: 'Take it back',
   changePlan: 'Change the plan',
   changePlanHint: 'A new plan wants a new strand.',
-  noMixYet: 'No mix yet',
-  okToMix: 'OK to mix',
+  noMixYet: 'No mix yet.',
+  wouldUntie: 'Decided like this: OK to mix.',
+  wouldStayTied: 'Decided like this, nothing is mixed.',
   closeNo: 'Close: we said no',
-  parkHint: 'Park her until the next visit.',
+  park: 'Park her until then',
 };

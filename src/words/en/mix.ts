@@ -1,7 +1,6 @@
 import type { BowlFact } from '../../../machines/consultation/facts';
 import type { ThinningRefusal } from '../../../shared/chemistry/thinning';
 import type { bowlForm } from '../../../shared/records/forms/bowl';
-import type { skinTestForm } from '../../../shared/records/forms/test';
 import type { FormWords } from '../formWords';
 import { general } from './general';
 import { mixWords } from './strandTest';
@@ -17,11 +16,6 @@ const bowl: FormWords<typeof bowlForm> = {
   },
   colourG: { ask: 'Colour, all shades together' },
   ...mixWords,
-};
-
-const seen: FormWords<typeof skinTestForm>['seen'] = {
-  ask: 'Skin test: what is seen?',
-  options: { notReadYet: 'Not read yet', nothing: 'Nothing', reaction: 'Reaction' },
 };
 
 const thinning: Readonly<Record<ThinningRefusal, string>> = {
@@ -71,11 +65,6 @@ export const mix = {
     'Plastic or glass, never metal. Lid on the powder, scoop low, air on. Staff with asthma do not mix it.',
   cautionWeighed: 'Never capped, never stored: it bursts. Gloves on, a new pair.',
   cautionApply: 'No dryer or lamp on lightener unless the maker says so.',
-  skinTestWaits: (time: string) => `The skin test may be read ${time}.`,
-  skinTestReady: 'The skin test may be read now. “Nothing” never means “safe”.',
-  skinTestNothing: 'Read: nothing seen',
-  skinTestReaction: 'A reaction',
-  seen,
   decided: (name: string) => `Decided: ${name}`,
   thin: {
     open: 'Only other bottles at hand?',

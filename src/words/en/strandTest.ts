@@ -95,7 +95,10 @@ const outcome: FormWords<typeof outcomeForm> = {
 };
 
 /** A named person's reason to lift a judgement stop, here and at the decision. */
-export const overrideWords: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> = {
+const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
+  readonly by: { readonly ask: string };
+} = {
+  by: { ask: 'Who takes it on?' },
   code: {
     ask: 'Reason',
     options: {
@@ -132,7 +135,7 @@ export const gradeWords: Readonly<Record<Grade, string>> = {
 };
 
 export const strandTest = {
-  forms: { strand, look, takenOff, extended, outcome, override: overrideWords },
+  forms: { strand, look, takenOff, extended, outcome, override },
   flags,
   care,
   grades: gradeWords,

@@ -33,15 +33,12 @@ describe('at the scale', () => {
     expect(view(playUntil('BOWL_RINSED')).mayFinish).toBe(true);
   });
 
-  it('says from when a waiting skin test may be read', () => {
+  it('says that the skin test stands in the way', () => {
     const putOnAtMs = decided.atMs - 60 * minute;
     const answers = { putOnAtMs, seen: 'notReadYet', site: 'behindEar', method: 'makersMethod' };
     const waiting = tap(decided, minute, { type: 'SKIN_TEST_NOTED', answers });
-    expect(view(waiting)).toMatchObject({
-      isAnyOpen: false,
-      skinTestReadableAtMs: putOnAtMs + 48 * 60 * minute,
-    });
+    expect(view(waiting)).toMatchObject({ isAnyOpen: false, isSkinTestOpen: true });
     expect(view(waiting).zones[0]?.permit).toEqual({ ok: false, error: { code: 'skinTestWaiting' } });
-    expect(view(decided).skinTestReadableAtMs).toBeNull();
+    expect(view(decided).isSkinTestOpen).toBe(false);
   });
 });

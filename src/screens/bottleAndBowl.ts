@@ -1,0 +1,22 @@
+import { toVolumes } from '../../shared/chemistry/peroxide';
+import type { Mixture } from '../../shared/judgement/mixture';
+import { brand } from '../../shared/units/brand';
+import { formatPercent, formatQuantity } from '../../shared/units/format';
+import type { UnitSettings } from '../../shared/units/quantity';
+import type { Words } from '../words/words';
+
+/** How strong is it, without a doubt? "12 % bottle (40 vol), 6 % in the bowl": never the bowl's figure alone. */
+export const sayBottleAndBowl = (
+  { bottlePercent, bowlPercent }: Pick<Mixture, 'bottlePercent' | 'bowlPercent'>,
+  words: Words,
+  units: UnitSettings,
+): string =>
+  words.strandTest.start.bottleAndBowl(
+    formatPercent(bottlePercent, units, words.locale),
+    sayVolumes(bottlePercent, words, units),
+    formatPercent(bowlPercent, units, words.locale),
+  );
+
+/** The bottle in volumes, as the trade labels it. */
+export const sayVolumes = (percent: number, words: Words, units: UnitSettings): string =>
+  formatQuantity(toVolumes(brand(percent)), 'volume', units, words.locale);

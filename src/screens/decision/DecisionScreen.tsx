@@ -1,0 +1,134 @@
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import type { Decision } from '../../../shared/judgement/decisions';
+import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import '../layout.css';
+import { createSender, type Sender } from '../sender';
+import type { StepProps } from '../stepProps';
+import { Override } from '../strandTest/Override';
+import { Choices } from './Choices';
+import { Found } from './Found';
+import { Retract } from './Retract';
+import { type DecisionView, viewDecision } from './viewDecision';
+
+/** What is done with what the strand said. Only a mixing decision unties the knot. */
+export function DecisionScreen(props: StepProps) {
+  const words = useWords();
+  const [retracting, setRetracting] = createSignal<Zone | null>(null);
+  const [overriding, setOverriding] = createSignal<Decision | null>(null);
+  const [chosen, setChosen] = createSignal<Decision | null>(null);
+  const view = createMemo(() => viewDecision(props.consultation, props.settings, props.nowMs));
+  const sender = createSender(props);
+
+  return (
+    <Switch
+      fallback={
+        <Choosing
+          {...props}
+          view={view()}
+          sender={sender}
+          chosen={chosen() ?? view().suggested}
+          onChoose={setChosen}
+          onRetract={setRetracting}
+          onOverride={setOverriding}
+        />
+      }
+    >
+      <Match when={retracting()} keyed>
+        {(zone) => <Retract {...props} zone={zone} onClose={() => setRetracting(null)} />}
+      </Match>
+      <Match when={overriding()} keyed>
+        {(decision) => (
+          <Override
+            {...props}
+            rule="judgement.freerThanSuggested"
+            title={words.decision.freerTitle(words.decision.decisions[decision].name)}
+            onClose={() => setOverriding(null)}
+          />
+        )}
+      </Match>
+    </Switch>
+  );
+}
+
+function Choosing(
+  props: StepProps & {
+    readonly view: DecisionView;
+    readonly sender: Sender;
+    readonly chosen: Decision;
+    readonly onChoose: (decision: Decision) => void;
+    readonly onRetract: (zone: Zone) => void;
+    readonly onOverride: (decision: Decision) => void;
+  },
+) {
+  const words = useWords();
+  const said = () => words.decision;
+  const choice = () => props.view.choices.find(({ decision }) => decision === props.chosen);
+  const nameOf = (decision: Decision) => said().decisions[decision].name;
+  const isToLift = () => choice()?.kind === 'freer' && !props.view.isFreerLifted;
+  const decide = () => void props.sender.send({ type: 'DECIDED', answers: { decision: props.chosen } });
+  /** What was decided leads to no bowl, and nothing else has been chosen since. */
+  const settled = () => (props.view.decided === props.chosen ? props.view.decided : null);
+
+  return (
+    <StepPage
+      page={props.page}
+      title={settled() === null ? said().titleOpen : said().titleDecided(nameOf(props.chosen))}
+      actions={
+        <>
+          <Show when={settled() !== 'cutFirst'}>
+            <BigButton act="change-plan" onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}>
+              {said().changePlan}
+            </BigButton>
+          </Show>
+          <Switch
+            fallback={
+              <BigButton
+                kind="primary"
+                act={`decide-${props.chosen}`}
+                isDisabled={choice()?.isOpen !== true}
+                onPress={decide}
+              >
+                {said().decide(nameOf(props.chosen))}
+              </BigButton>
+            }
+          >
+            <Match when={isToLift()}>
+              <BigButton
+                kind="primary"
+                act="override-freer"
+                isDisabled={choice()?.isOpen !== true}
+                onPress={() => props.onOverride(props.chosen)}
+              >
+                {said().freerLift}
+              </BigButton>
+            </Match>
+            <Match when={settled() === 'cutFirst'}>
+              <BigButton
+                kind="primary"
+                act="change-plan"
+                onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}
+              >
+                {said().changePlan}
+              </BigButton>
+            </Match>
+            <Match when={settled() === 'weSayNo' || settled() === 'severalVisits'}>
+              <BigButton kind="primary" act="go-on" onPress={() => props.page.onMore()}>
+                {settled() === 'weSayNo' ? said().closeNo : said().park}
+              </BigButton>
+            </Match>
+          </Switch>
+        </>
+      }
+    >
+      <div class="columns">
+        <Found {...props} view={props.view} onRetract={props.onRetract} />
+        <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} />
+      </div>
+      <Refusal refusal={props.sender.refusal()} />
+    </StepPage>
+  );
+}

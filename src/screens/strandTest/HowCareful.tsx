@@ -1,0 +1,22 @@
+import { For, Show } from 'solid-js';
+import { useWords } from '../../parts/useWords';
+import type { PreparingView } from './viewPreparing';
+
+/** What speaks against this hair, and how carefully that asks to be tested. */
+export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' | 'risk'> }) {
+  const words = useWords();
+  return (
+    <section class="panel" data-risk={props.view.risk}>
+      <h2>{words.strandTest.preparing.howCareful}</h2>
+      <p>{words.strandTest.care[props.view.risk]}</p>
+      <Show when={props.view.flags.length > 0}>
+        <ul class="reached">
+          <For each={props.view.flags}>
+            {(flag) => <li data-flag={flag}>{words.strandTest.flags[flag]}</li>}
+          </For>
+        </ul>
+      </Show>
+      <p class="soft">{words.strandTest.preparing.estimate}</p>
+    </section>
+  );
+}

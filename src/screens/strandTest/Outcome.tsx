@@ -1,0 +1,85 @@
+import { createMemo, Show } from 'solid-js';
+import { outcomeForm } from '../../../shared/records/forms/test';
+import type { StrandRecord } from '../../../shared/records/record';
+import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import { createEventForm } from '../eventForm';
+import '../layout.css';
+import { PartForm } from '../PartForm';
+import type { StepProps } from '../stepProps';
+import { listLevelPicks } from './levelPicks';
+import { listAwaitingOutcome } from './viewProcessing';
+
+const { zone: _zone, level, evenness, ...touched } = outcomeForm;
+const seen = { level, evenness } as const;
+
+/** Every strand that is off says what it said, one after the other. */
+export function Outcome(props: StepProps) {
+  const awaiting = createMemo(() => listAwaitingOutcome(props.consultation));
+  const first = createMemo(() => awaiting()[0], undefined, {
+    equals: (one, other) => one?.number === other?.number,
+  });
+  return (
+    <Show when={first()} keyed>
+      {(strand) => <OneOutcome {...props} strand={strand} others={awaiting().length - 1} />}
+    </Show>
+  );
+}
+
+function OneOutcome(props: StepProps & { readonly strand: StrandRecord; readonly others: number }) {
+  const words = useWords();
+  const said = () => words.strandTest.takenOff;
+  const { strand } = props;
+  const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
+  const form = { ...touched, ...seen };
+  const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
+  return (
+    <StepPage
+      page={props.page}
+      title={said().title(words.clock.strandName(write(strand.number), strand.zone))}
+      also={words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place])}
+      actions={
+        <>
+          <Show when={props.others > 0}>
+            <p class="soft">{said().still(write(props.others))}</p>
+          </Show>
+          <BigButton
+            kind="primary"
+            act="record-outcome"
+            onPress={() => void asked.send('OUTCOME_RECORDED', { zone: strand.zone })}
+          >
+            {said().record}
+          </BigButton>
+        </>
+      }
+    >
+      <Show
+        when={strand.ended?.how === 'broke'}
+        fallback={
+          <Caution>
+            <p>{said().how}</p>
+          </Caution>
+        }
+      >
+        <Caution kind="stop">
+          <p>{said().brokeInMix}</p>
+        </Caution>
+      </Show>
+      <Refusal refusal={asked.refusal()} />
+      <div class="columns">
+        <PartForm step={props} form={asked} questions={touched} words={words.strandTest.forms.outcome} />
+        <PartForm
+          step={props}
+          form={asked}
+          questions={seen}
+          words={words.strandTest.forms.outcome}
+          picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
+        />
+      </div>
+    </StepPage>
+  );
+}

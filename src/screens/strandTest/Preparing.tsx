@@ -1,0 +1,141 @@
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { RuleId } from '../../../shared/judgement/rules';
+import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import '../layout.css';
+import { createSender } from '../sender';
+import type { StepProps } from '../stepProps';
+import { Glass } from './Glass';
+import { HowCareful } from './HowCareful';
+import { Override } from './Override';
+import { StartStrand } from './StartStrand';
+import { viewPreparing } from './viewPreparing';
+import { ZonesToTest } from './ZonesToTest';
+
+type Inside =
+  | { readonly kind: 'strand'; readonly zone: Zone }
+  | { readonly kind: 'override'; readonly rule: RuleId };
+
+/** Before the first strand: what is to be tested, how carefully, and what stands in the way. */
+export function Preparing(props: StepProps) {
+  const words = useWords();
+  const [inside, setInside] = createSignal<Inside | null>(null);
+  const leave = () => setInside(null);
+  return (
+    <Switch fallback={<Overview {...props} onInside={setInside} />}>
+      <Match when={findInside(inside(), 'strand')} keyed>
+        {({ zone }) => <StartStrand {...props} zone={zone} onClose={leave} />}
+      </Match>
+      <Match when={findInside(inside(), 'override')} keyed>
+        {({ rule }) => (
+          <Override {...props} rule={rule} title={words.strandTest.preparing.stops} onClose={leave} />
+        )}
+      </Match>
+    </Switch>
+  );
+}
+
+const findInside = <K extends Inside['kind']>(inside: Inside | null, kind: K) =>
+  inside?.kind === kind ? (inside as Extract<Inside, { kind: K }>) : null;
+
+function Overview(props: StepProps & { readonly onInside: (inside: Inside) => void }) {
+  const words = useWords();
+  const said = () => words.strandTest.preparing;
+  const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
+  const sender = createSender(props);
+  /** The oldest hair first: that is where it is worst. */
+  const inOrder = () => [...view().zones].reverse();
+  const next = () => inOrder().find(({ state }) => state !== 'current') ?? null;
+
+  return (
+    <StepPage
+      page={props.page}
+      title={said().title}
+      actions={
+        <>
+          <Show when={view().isReady}>
+            <For each={inOrder().filter(({ zone }) => zone !== next()?.zone)}>
+              {({ zone, state }) => (
+                <BigButton act={`test-${zone}`} onPress={() => props.onInside({ kind: 'strand', zone })}>
+                  {state === 'current'
+                    ? said().testAgain(words.general.zones[zone])
+                    : said().test(words.general.zones[zone])}
+                </BigButton>
+              )}
+            </For>
+          </Show>
+          <Show when={view().mayKeep}>
+            <BigButton
+              kind={next() === null ? 'primary' : 'plain'}
+              act="keep-outcome"
+              onPress={() => void sender.send({ type: 'OUTCOME_KEPT' })}
+            >
+              {said().keep}
+            </BigButton>
+          </Show>
+          <Show when={next()}>
+            {(zone) => (
+              <BigButton
+                kind="primary"
+                act={`test-${zone().zone}`}
+                isDisabled={!view().isReady}
+                onPress={() => props.onInside({ kind: 'strand', zone: zone().zone })}
+              >
+                {said().test(words.general.zones[zone().zone])}
+              </BigButton>
+            )}
+          </Show>
+        </>
+      }
+    >
+      <div class="columns">
+        <div class="column">
+          <ZonesToTest {...props} view={view()} />
+          <HowCareful view={view()} />
+        </div>
+        <div class="column">
+          <Show when={view().unsaid.length > 0}>
+            <Caution>
+              <p>{said().stepsOpen}</p>
+            </Caution>
+          </Show>
+          <For each={view().openRules}>
+            {(rule) => (
+              <Caution>
+                <p>
+                  <strong>{words.rules[rule].what}</strong> {words.rules[rule].why}
+                </p>
+                <BigButton act={`judge-${rule}`} onPress={() => props.onInside({ kind: 'override', rule })}>
+                  {said().judge}
+                </BigButton>
+              </Caution>
+            )}
+          </For>
+          <For each={view().lifted}>
+            {(lifted) => (
+              <Caution kind="plain">
+                <p>
+                  {words.rules[lifted.rule].what}{' '}
+                  <strong>{said().liftedBy(lifted.by, words.moments.time(lifted.atMs))}</strong>
+                </p>
+              </Caution>
+            )}
+          </For>
+          <Show when={view().incompatibility}>
+            {(glass) => <Glass {...props} glass={glass()} sender={sender} />}
+          </Show>
+          <Show when={view().mayKeep}>
+            <Caution kind="clear">
+              <p>{said().keepHint}</p>
+            </Caution>
+          </Show>
+        </div>
+      </div>
+      <Refusal refusal={sender.refusal()} />
+    </StepPage>
+  );
+}

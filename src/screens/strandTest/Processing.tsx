@@ -1,0 +1,141 @@
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { Zone } from '../../../shared/records/zones';
+import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { ClockFace } from '../../parts/ClockFace';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import '../layout.css';
+import { MoreTime } from '../MoreTime';
+import { createSender } from '../sender';
+import type { StepProps } from '../stepProps';
+import { LookAtStrand } from './LookAtStrand';
+import { ProcessingActions } from './ProcessingActions';
+import './processing.css';
+import { StartStrand } from './StartStrand';
+import { TakeOff } from './TakeOff';
+import { type RunningStrand, viewProcessing } from './viewProcessing';
+
+export type Inside = 'look' | 'takeOff' | 'moreTime' | 'another';
+
+/** Strands in the mix: the one that wants something next is large, and the actions are for it. */
+export function Processing(props: StepProps) {
+  const [inside, setInside] = createSignal<Inside | null>(null);
+  const [chosen, setChosen] = createSignal<Zone | null>(null);
+  const view = createMemo(() => viewProcessing(props.consultation, props.nowMs));
+  const one = createMemo(() => view().running.find(({ zone }) => zone === chosen()) ?? view().running[0]);
+  const leave = () => setInside(null);
+  const another = () => (inside() === 'another' ? view().free.at(-1) : undefined);
+  const isInside = (kind: Inside) => (inside() === kind ? one() : undefined);
+  const name = () => one()?.zone;
+
+  return (
+    <Switch
+      fallback={<Clocks {...props} view={view()} one={one()} onChoose={setChosen} onInside={setInside} />}
+    >
+      <Match when={another()} keyed>
+        {(zone) => <StartStrand {...props} zone={zone} onClose={leave} />}
+      </Match>
+      <Match when={isInside('look') && name()} keyed>
+        {(zone) => <LookAtStrand {...props} zone={zone} onClose={leave} />}
+      </Match>
+      <Match when={isInside('takeOff') && name()} keyed>
+        {(zone) => <TakeOff {...props} zone={zone} onClose={leave} />}
+      </Match>
+      <Match when={isInside('moreTime') && one()?.clock.id} keyed>
+        {(clockId) => <MoreTime {...props} clockId={clockId} onClose={leave} />}
+      </Match>
+    </Switch>
+  );
+}
+
+function Clocks(
+  props: StepProps & {
+    readonly view: ReturnType<typeof viewProcessing>;
+    readonly one: RunningStrand | undefined;
+    readonly onChoose: (zone: Zone) => void;
+    readonly onInside: (inside: Inside) => void;
+  },
+) {
+  const words = useWords();
+  const said = () => words.strandTest.processing;
+  const sender = createSender(props);
+  const write = (value: number, quantity: 'count' | 'level') =>
+    formatQuantity(value, quantity, props.settings.units, words.locale);
+  const lastLook = () => props.one?.strand.looks.at(-1);
+  const sayLastLook = () => {
+    const look = lastLook();
+    if (look?.feel === undefined) return said().noLook;
+    const level =
+      look.level === undefined || look.level === 'unknown'
+        ? words.general.dontKnow
+        : write(look.level, 'level');
+    return said().lastLook(level, words.strandTest.forms.look.feel.options[look.feel]);
+  };
+
+  return (
+    <StepPage
+      page={props.page}
+      title={said().title}
+      actions={
+        <Show when={props.one}>
+          {(one) => <ProcessingActions one={one()} sender={sender} onInside={props.onInside} />}
+        </Show>
+      }
+    >
+      <Show when={props.one}>
+        {(one) => (
+          <ClockFace
+            clock={one().clock}
+            strandNumber={one().strand.number}
+            nowMs={props.nowMs}
+            units={props.settings.units}
+          >
+            <p class="clock-aside">
+              <span>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</span>{' '}
+              <span>{sayLastLook()}</span>
+            </p>
+          </ClockFace>
+        )}
+      </Show>
+      <div class="other-clocks">
+        <For each={props.view.running.filter(({ zone }) => zone !== props.one?.zone)}>
+          {(other) => (
+            <button
+              type="button"
+              class="clock-choice"
+              data-act={`show-${other.zone}`}
+              onClick={() => props.onChoose(other.zone)}
+            >
+              <ClockFace
+                clock={other.clock}
+                strandNumber={other.strand.number}
+                nowMs={props.nowMs}
+                units={props.settings.units}
+                size="small"
+              />
+            </button>
+          )}
+        </For>
+        <For each={props.view.off}>
+          {(strand) => (
+            <Caution kind="plain">
+              <p>{said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}</p>
+            </Caution>
+          )}
+        </For>
+        <Show when={props.view.free.length > 0}>
+          <BigButton act="another-strand" onPress={() => props.onInside('another')}>
+            {said().another}
+          </BigButton>
+        </Show>
+      </div>
+      <Caution>
+        <p>{said().caution}</p>
+      </Caution>
+      <Refusal refusal={sender.refusal()} />
+    </StepPage>
+  );
+}

@@ -1,0 +1,44 @@
+import { For, Show } from 'solid-js';
+import { formatQuantity } from '../../../shared/units/format';
+import { useWords } from '../../parts/useWords';
+import type { StepProps } from '../stepProps';
+import type { PreparingView } from './viewPreparing';
+
+/** Each zone of the plan, and how far its strand has come. */
+export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view: PreparingView }) {
+  const words = useWords();
+  const write = (value: number, quantity: 'count' | 'level') =>
+    formatQuantity(value, quantity, props.settings.units, words.locale);
+  return (
+    <section class="panel">
+      <h2>
+        {words.strandTest.preparing.strandsTested(
+          write(props.view.strandsTested, 'count'),
+          write(props.view.strandsAsked, 'count'),
+        )}
+      </h2>
+      <ul class="listed">
+        <For each={props.view.zones}>
+          {(zone) => (
+            <li data-zone={zone.zone} data-strand={zone.state}>
+              <strong>{words.general.zones[zone.zone]}</strong>
+              {': '}
+              {words.strandTest.preparing.states[zone.state]}
+              <Show when={zone.state === 'current' && zone.strand?.outcome}>
+                {(outcome) => (
+                  <>
+                    {': '}
+                    {words.strandTest.preparing.testedBy(
+                      words.strandTest.grades[outcome().grade],
+                      write(outcome().level, 'level'),
+                    )}
+                  </>
+                )}
+              </Show>
+            </li>
+          )}
+        </For>
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,27 @@
+import { type ConsultationRecord, findStrand } from '../../../shared/records/record';
+import type { Zone } from '../../../shared/records/zones';
+
+const DARKEST = 1;
+const LIGHTEST = 10;
+/** So many half steps are offered: ASSUMED, three levels up and one down cover a look in one tap. */
+const ASSUMED_HALF_STEPS_UP = 6;
+const ASSUMED_HALF_STEPS_DOWN = 2;
+
+/** What level did this hair have when it was last seen: at the last look, or as it was told before the strand? */
+function findLastLevel(record: ConsultationRecord, zone: Zone): number {
+  const looks = findStrand(record, zone)?.looks ?? [];
+  const seen = looks.findLast(({ level }) => typeof level === 'number')?.level;
+  if (typeof seen === 'number') return seen;
+  const told = zone === 'ends' ? record.answers.client?.endsLevel : record.answers.client?.naturalLevel;
+  return typeof told === 'number' ? told : DARKEST;
+}
+
+/** Which levels are offered in one tap, the last one seen among them? Texts as they would be typed. */
+export function listLevelPicks(record: ConsultationRecord, zone: Zone): readonly string[] {
+  const last = findLastLevel(record, zone);
+  const lowest = Math.max(DARKEST, Math.min(last - ASSUMED_HALF_STEPS_DOWN / 2, LIGHTEST - 4));
+  const count = ASSUMED_HALF_STEPS_DOWN + ASSUMED_HALF_STEPS_UP + 1;
+  return Array.from({ length: count }, (_, step) => lowest + step / 2)
+    .filter((level) => level <= LIGHTEST)
+    .map(String);
+}
