@@ -55,3 +55,28 @@ export function sayClock(
     missed: reading.missedLooks === 0 ? null : words.clock.missedLooks(write(reading.missedLooks)),
   };
 }
+
+/** What of this clock comes next, a look or the end; for the strip and the places of the bar. */
+export interface NextDue {
+  readonly name: string;
+  readonly says: string;
+  readonly digits: string;
+  readonly tone: ClockSaid['tone'];
+  readonly atMs: number;
+}
+
+/** What of this clock is due next, and in how long? Digits count up once it is due. */
+export function sayNextDue(
+  clock: Clock,
+  strandNumber: number | null,
+  nowMs: number,
+  words: Words,
+  units: UnitSettings,
+): NextDue {
+  const { nextLookAtMs, phase } = readClock(clock, nowMs);
+  const { name, says, tone } = sayClock(clock, strandNumber, nowMs, words, units);
+  const isLook = nextLookAtMs !== null && phase !== 'nearlyDue';
+  const atMs = isLook ? nextLookAtMs : clock.dueAtMs;
+  const lookSays = phase === 'lookDue' ? words.clock.lookDue : words.clock.lookIn;
+  return { name, says: isLook ? lookSays : says, digits: formatCountdown(atMs - nowMs), tone, atMs };
+}

@@ -40,6 +40,8 @@ export const clock = {
   glassName: 'GLASS',
   lookAgainIn: (left: string) => `Look again in ${left}`,
   lookNow: 'Look now',
+  lookIn: 'look in',
+  lookDue: 'look now',
   dueAt: (time: string) => `due at ${time}`,
   missedLooks: (count: string) => `Looks missed: ${count}`,
 };

@@ -1,4 +1,5 @@
 import { asking } from './asking';
+import { bar } from './bar';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
@@ -11,15 +12,19 @@ import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
 import { heat } from './heat';
+import { leaving } from './leaving';
 import { mix } from './mix';
 import { moments } from './moments';
+import { notices } from './notices';
 import { rail } from './rail';
 import { reaction } from './reaction';
 import { refusals } from './refusals';
 import { rules } from './rules';
 import { settings } from './settings';
 import { skinTest } from './skinTest';
+import { start } from './start';
 import { strandTest } from './strandTest';
+import { windowPart } from './window';
 
 /** English, all topics. One line a topic. */
 export const en = {
@@ -28,6 +33,11 @@ export const en = {
   moments,
   rail,
   clock,
+  windowPart,
+  start,
+  notices,
+  leaving,
+  bar,
   skinTest,
   heat,
   asking,

@@ -114,7 +114,7 @@ export const refusals = {
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
   notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
-  notWriting: { what: 'This window only watches.', clears: 'Ask to take over, or use the other window.' },
+  notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
   notSaved: {
     what: 'It could not be written to both copies.',

@@ -1,0 +1,25 @@
+import { Show } from 'solid-js';
+import type { ClosedRecord } from '../../../shared/records/closedRecord';
+import { useWords } from '../../parts/useWords';
+
+/** Whose ticket it was, as its first entry says. */
+const findTicket = ({ log }: ClosedRecord): string => {
+  const [first] = log;
+  return first?.type === 'OPENED' ? first.payload.ticket : '';
+};
+
+/** Says that the client in view has just been closed, and how. */
+export function Ended(props: { readonly closed: ClosedRecord | undefined }) {
+  const words = useWords();
+  return (
+    <div role="status">
+      <Show when={props.closed}>
+        {(closed) => (
+          <p class="ended-said" data-ended={closed().how}>
+            {words.bar.ended(findTicket(closed()), words.bar.endings[closed().how])}
+          </p>
+        )}
+      </Show>
+    </div>
+  );
+}

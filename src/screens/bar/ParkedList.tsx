@@ -1,0 +1,42 @@
+import { For, Show } from 'solid-js';
+import type { Consultation } from '../../../machines/consultation/consultation';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { BigButton } from '../../parts/BigButton';
+import { useWords } from '../../parts/useWords';
+import { sayWhose } from './sayWhose';
+import type { BarView } from './viewBar';
+
+/** Who is away between visits, and who waits for a place. */
+export function ParkedList(props: {
+  readonly view: Pick<BarView, 'parked' | 'waiting'>;
+  readonly units: UnitSettings;
+  readonly onOpen: (id: string) => void;
+}) {
+  const words = useWords();
+  const sayWhen = ({ record }: Consultation) =>
+    record.parked === null
+      ? words.bar.isWaiting(formatQuantity(record.chair, 'count', props.units, words.locale))
+      : words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
+  const all = () => [...props.view.waiting, ...props.view.parked];
+  return (
+    <Show when={all().length > 0} fallback={<p>{words.bar.nobodyParked}</p>}>
+      <ul class="parked-list">
+        <For each={all()}>
+          {(consultation) => (
+            <li data-consultation={consultation.id}>
+              <span>
+                <strong>{sayWhose(consultation, words, props.units)}</strong>
+                <br />
+                {sayWhen(consultation)}
+              </span>
+              <BigButton act="open-parked" onPress={() => props.onOpen(consultation.id)}>
+                {words.bar.open}
+              </BigButton>
+            </li>
+          )}
+        </For>
+      </ul>
+    </Show>
+  );
+}

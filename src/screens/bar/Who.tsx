@@ -1,0 +1,74 @@
+import { createSignal, For, Show } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import { readForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import type { Result } from '../../../shared/result';
+import { BigButton } from '../../parts/BigButton';
+import { createDraft } from '../../parts/form/draft';
+import { FormFields } from '../../parts/form/FormFields';
+import { Refusal } from '../../parts/Refusal';
+import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
+import { makeReading } from '../ask/readContext';
+
+const nameForm = { name: { kind: 'text', maxLength: 20 } } as const satisfies Form;
+
+/** Who is at the station: one tap, or a first name when nobody is kept yet. */
+export function Who(props: {
+  readonly settings: Settings;
+  readonly nowMs: number;
+  readonly by: string;
+  readonly onChoose: (name: string) => void;
+  readonly saveSettings: (by: string, settings: Settings) => Promise<Result<void, SubmitRefusal>>;
+}) {
+  const words = useWords();
+  const draft = createDraft();
+  const [isTried, setIsTried] = createSignal(false);
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const read = () => readForm(nameForm, draft.raw(), makeReading(props.settings, props.nowMs));
+  const refusals = () => {
+    const answers = read();
+    return isTried() && !answers.ok ? answers.error : [];
+  };
+
+  async function keep(): Promise<void> {
+    setIsTried(true);
+    const answers = read();
+    if (!answers.ok) return;
+    const { name } = answers.value;
+    const staff = [...new Set([...props.settings.staff, name])];
+    const saved = await props.saveSettings(name, { ...props.settings, staff });
+    if (saved.ok) props.onChoose(name);
+    else setRefusal(saved.error);
+  }
+
+  return (
+    <>
+      <p>{words.bar.whoHint}</p>
+      <div class="options">
+        <For each={props.settings.staff}>
+          {(name) => (
+            <BigButton act={`who-${name}`} isPressed={props.by === name} onPress={() => props.onChoose(name)}>
+              {name}
+            </BigButton>
+          )}
+        </For>
+      </div>
+      <Show when={props.settings.staff.length === 0}>
+        <FormFields
+          form={nameForm}
+          words={{ name: { ask: words.bar.newName } }}
+          draft={draft}
+          refusals={refusals()}
+          units={props.settings.units}
+          hasAgeLine={false}
+          nowMs={props.nowMs}
+        />
+        <BigButton kind="primary" act="keep-name" onPress={() => void keep()}>
+          {words.bar.keepName}
+        </BigButton>
+      </Show>
+      <Refusal refusal={refusal()} />
+    </>
+  );
+}

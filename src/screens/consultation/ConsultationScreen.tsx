@@ -1,0 +1,91 @@
+import { createMemo, createSignal, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import type { Consultation } from '../../../machines/consultation/consultation';
+import { isAnythingOnHead } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { Dialog } from '../../parts/Dialog';
+import type { PageSurroundings } from '../../parts/StepPage';
+import { StrandRail } from '../../parts/StrandRail';
+import { useWords } from '../../parts/useWords';
+import { sayWhose } from '../bar/sayWhose';
+import { findKnot } from '../knot';
+import { MoreForClient } from '../leaving/MoreForClient';
+import { screenOf, stepOf } from '../screenOf';
+import type { StepProps, Submit } from '../stepProps';
+import './consultation.css';
+import { screens } from './screens';
+
+/** One client: the strand on which she has come so far, and the screen of her state. */
+export function ConsultationScreen(props: {
+  readonly consultation: Consultation;
+  readonly settings: Settings;
+  readonly nowMs: number;
+  readonly by: string;
+  readonly isWriter: boolean;
+  readonly submit: Submit;
+  readonly onWho: () => void;
+  readonly onBar: () => void;
+}) {
+  const words = useWords();
+  const [isMoreOpen, setIsMoreOpen] = createSignal(false);
+  const name = createMemo(() => screenOf(props.consultation.state));
+  const step = createMemo(() => stepOf(props.consultation.state));
+  const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
+  const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
+  const isOnSkin = createMemo(() => isAnythingOnHead(props.consultation.record));
+  /** Where another window writes, its every entry makes the screen anew; here the draft is the person's own. */
+  const edition = createMemo(() => `${name()} ${props.isWriter ? '' : props.consultation.log.length}`);
+
+  const page: PageSurroundings = {
+    get kicker() {
+      return kicker();
+    },
+    get isOnSkin() {
+      return isOnSkin();
+    },
+    onReaction: () => void props.submit({ type: 'REACTION_SUSPECTED' }),
+    onMore: () => setIsMoreOpen(true),
+    onBar: () => props.onBar(),
+  };
+  const stepProps: StepProps = {
+    get consultation() {
+      return props.consultation;
+    },
+    get settings() {
+      return props.settings;
+    },
+    get nowMs() {
+      return props.nowMs;
+    },
+    get by() {
+      return props.by;
+    },
+    page,
+    submit: (raw, by) => props.submit(raw, by),
+  };
+  const screen = () => {
+    const now = name();
+    return now === 'ended' ? undefined : screens[now];
+  };
+
+  return (
+    <main
+      class="consultation"
+      data-consultation={props.consultation.id}
+      data-step={name()}
+      data-log-length={props.consultation.log.length}
+    >
+      <StrandRail here={step()} knot={knot()} />
+      <Show when={edition()} keyed>
+        {(_edition) => <Dynamic component={screen()} {...stepProps} />}
+      </Show>
+      <Dialog
+        isOpen={isMoreOpen()}
+        title={`${words.general.moreForClient} · ${kicker()}`}
+        onClose={() => setIsMoreOpen(false)}
+      >
+        <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
+      </Dialog>
+    </main>
+  );
+}

@@ -1,0 +1,20 @@
+import { listPlannedZones } from '../../shared/judgement/findings';
+import { issuePermit } from '../../shared/judgement/permit';
+import type { ConsultationRecord } from '../../shared/records/record';
+import type { Settings } from '../../shared/records/settings';
+import type { KnotReason } from '../parts/StrandRail';
+
+/**
+ * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment.
+ * Asks for the permit itself, so that the rail never says other than the gate does; it keeps none.
+ * Checked in tests/src/screens/knot.test.tsx.
+ */
+export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: number): KnotReason {
+  const planned = listPlannedZones(record.answers.client?.reach);
+  const asked = (planned.length === 0 ? (['lengths'] as const) : planned).map((zone) =>
+    issuePermit(record, zone, settings, nowMs),
+  );
+  if (asked.some((permit) => permit.ok)) return null;
+  const [first] = asked;
+  return first === undefined || first.ok ? 'noOutcome' : first.error.code;
+}

@@ -1,0 +1,61 @@
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { type BackStep, backSteps } from '../../../shared/records/steps';
+import { BigButton } from '../../parts/BigButton';
+import { Refusal } from '../../parts/Refusal';
+import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
+import { SkinTest } from '../ask/SkinTest';
+import { isOpenNow } from '../isOpenNow';
+import type { StepProps } from '../stepProps';
+import { EndForm } from './EndForm';
+import { ParkForm } from './ParkForm';
+
+/** What is open for this client from every step: the skin test, going back, parking, ending, who is at the station. */
+export function MoreForClient(
+  props: StepProps & { readonly onWho: () => void; readonly onDone: () => void },
+) {
+  const words = useWords();
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const wouldTake = (type: 'PARKED' | 'REOPENED', answers: Readonly<Record<string, string | number>>) =>
+    isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
+  const backTo = createMemo(() => backSteps.filter((step) => wouldTake('REOPENED', { step })));
+  const mayPark = () => wouldTake('PARKED', { untilAtMs: props.nowMs + 1 });
+
+  async function goBack(step: BackStep): Promise<void> {
+    const taken = await props.submit({ type: 'REOPENED', answers: { step } });
+    setRefusal(taken.ok ? null : taken.error);
+    if (taken.ok) props.onDone();
+  }
+
+  return (
+    <>
+      <div class="options">
+        <p class="who-now">{words.leaving.whoNow(props.by)}</p>
+        <BigButton kind="quiet" act="change-who" onPress={() => props.onWho()}>
+          {words.leaving.changeWho}
+        </BigButton>
+      </div>
+      <Show when={backTo().length > 0}>
+        <section class="panel" data-panel="back">
+          <h3>{words.leaving.goBack}</h3>
+          <div class="options">
+            <For each={backTo()}>
+              {(step) => (
+                <BigButton act={`back-to-${step}`} onPress={() => void goBack(step)}>
+                  {words.rail.steps[step]}
+                </BigButton>
+              )}
+            </For>
+          </div>
+          <p class="soft">{words.leaving.goBackHint}</p>
+          <Refusal refusal={refusal()} />
+        </section>
+      </Show>
+      <SkinTest {...props} />
+      <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
+        <ParkForm {...props} onParked={() => props.onDone()} />
+      </Show>
+      <EndForm {...props} />
+    </>
+  );
+}

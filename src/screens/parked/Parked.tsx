@@ -1,0 +1,38 @@
+import { createSignal } from 'solid-js';
+import { BigButton } from '../../parts/BigButton';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
+import { SkinTest } from '../ask/SkinTest';
+import type { StepProps } from '../stepProps';
+
+/** Between visits: until when, the skin test, and taking her up again. */
+export function Parked(props: StepProps) {
+  const words = useWords();
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const sayWhen = () => {
+    const untilAtMs = props.consultation.record.parked?.untilAtMs ?? props.nowMs;
+    const when = words.moments.dayAndTime(untilAtMs);
+    return untilAtMs < props.nowMs ? words.leaving.isOverdue(when) : words.leaving.backAt(when);
+  };
+  async function resume(): Promise<void> {
+    const taken = await props.submit({ type: 'RESUMED' });
+    setRefusal(taken.ok ? null : taken.error);
+  }
+  return (
+    <StepPage
+      page={props.page}
+      title={words.leaving.parkedTitle}
+      actions={
+        <BigButton kind="primary" act="resume" onPress={() => void resume()}>
+          {words.leaving.resume}
+        </BigButton>
+      }
+    >
+      <p class="panel-figure">{sayWhen()}</p>
+      <SkinTest {...props} />
+      <Refusal refusal={refusal()} />
+    </StepPage>
+  );
+}

@@ -1,0 +1,49 @@
+import { createSignal, Match, Switch } from 'solid-js';
+import { BigButton } from '../../parts/BigButton';
+import { useWords } from '../../parts/useWords';
+import type { StationState } from '../../station/stationState';
+import './window.css';
+
+/** What part this window plays, where it is not the one that writes. */
+export function WindowPart(props: { readonly mode: StationState['mode']; readonly askTakeOver: () => void }) {
+  const words = useWords();
+  const [isAsked, setIsAsked] = createSignal(false);
+  return (
+    <Switch>
+      <Match when={props.mode === 'starting'}>
+        <p class="window-part" role="status" data-mode="starting">
+          {words.windowPart.starting}
+        </p>
+      </Match>
+      <Match when={props.mode === 'watching'}>
+        <aside class="window-part" role="status" data-mode="watching">
+          <p>
+            {words.windowPart.watching} {isAsked() ? words.windowPart.asked : ''}
+          </p>
+          <BigButton
+            act="take-over"
+            onPress={() => {
+              setIsAsked(true);
+              props.askTakeOver();
+            }}
+          >
+            {words.windowPart.askTakeOver}
+          </BigButton>
+        </aside>
+      </Match>
+      <Match when={props.mode === 'noStore'}>
+        <aside class="window-part" role="alert" data-mode="noStore">
+          <div>
+            <p>
+              <strong>{words.windowPart.noStore}</strong> {words.windowPart.noStoreWhat}
+            </p>
+            <p>{words.windowPart.noStoreClears}</p>
+          </div>
+          <BigButton act="reload" onPress={() => location.reload()}>
+            {words.windowPart.reload}
+          </BigButton>
+        </aside>
+      </Match>
+    </Switch>
+  );
+}

@@ -1,0 +1,83 @@
+import type { correctedForm, endedForm, parkedForm } from '../../../shared/records/forms/course';
+import type { Correctable } from '../../../shared/records/steps';
+import type { FormWords } from '../formWords';
+import { rail } from './rail';
+
+/** The ways out of a consultation that are not its end. */
+export type LeavingKind = 'WE_SAID_NO' | 'CLIENT_SAID_NO' | 'CALLED_OFF';
+
+const kinds: Readonly<Record<LeavingKind, string>> = {
+  WE_SAID_NO: 'We said no',
+  CLIENT_SAID_NO: 'She said no',
+  CALLED_OFF: 'Called off',
+};
+
+const endedWords: FormWords<typeof endedForm> = {
+  reason: {
+    ask: 'Why?',
+    options: {
+      hairTooWeak: 'Hair too weak',
+      notSafeToday: 'Not safe today',
+      changedHerMind: 'Changed her mind',
+      noTime: 'No time',
+      other: 'Another reason',
+    },
+  },
+};
+
+const parkedWords: FormWords<typeof parkedForm> = {
+  untilAtMs: { ask: 'When is she back?' },
+};
+
+const correctables: Readonly<Record<Correctable, string>> = {
+  client: rail.steps.client,
+  hotTools: rail.steps.hotTools,
+  feelHair: rail.steps.feelHair,
+  heatSpray: rail.steps.heatSpray,
+  skinTest: 'Skin test',
+  incompatibility: 'Glass test',
+  inherited: 'The earlier record',
+};
+
+const correctedWords: FormWords<typeof correctedForm> = {
+  answer: { ask: 'Which answer was wrong?', options: correctables },
+  code: {
+    ask: 'How did that come?',
+    options: {
+      wrongTap: 'A wrong tap',
+      clientCorrectedIt: 'The client corrected it',
+      misheard: 'Misheard',
+      wrongClient: 'Wrong client',
+      hasChanged: 'It has changed since',
+    },
+  },
+  words: { ask: 'In your own words' },
+};
+
+/** Ending, parking, going back, and being stopped. */
+export const leaving = {
+  kinds,
+  endedForm: endedWords,
+  parkedForm: parkedWords,
+  correctedForm: correctedWords,
+  end: 'End without colour',
+  holdToEnd: (kind: string) => `End: ${kind}`,
+  rinseFirst: 'Something is on the head. Rinse first.',
+  notFromHere: 'Not while something runs, is weighed or a reaction is open.',
+  park: 'Park between visits',
+  parkNow: 'Park',
+  goBack: 'Go back to',
+  goBackHint: 'What was decided is taken back, and the strand test is passed again.',
+  whoNow: (name: string) => `At the station: ${name}`,
+  changeWho: 'Somebody else',
+  stoppedTitle: 'Stopped',
+  stoppedLead: 'Nothing goes on this client.',
+  clears: 'What clears it:',
+  correct: 'A wrong answer?',
+  correctLead: (name: string) => `Corrected in the name of ${name}. The strand test is passed again.`,
+  holdToCorrect: 'Correct it',
+  parkedTitle: 'Parked',
+  backAt: (when: string) => `Back ${when}.`,
+  isOverdue: (when: string) => `Was to be back ${when}.`,
+  resume: 'She is back',
+};

@@ -1,0 +1,95 @@
+import type { ReplayFault } from '../../../machines/consultation/replay';
+import type { AsideReason, CopyName, LostWhy, UnreadReason, WriteFailureKind } from '../noticeKinds';
+
+const copies: Readonly<Record<CopyName, string>> = { journal: 'the journal', index: 'the index' };
+
+const asideReasons: Readonly<Record<AsideReason, string>> = {
+  badLine: 'a line in it cannot be read',
+  gap: 'an entry is missing inside it',
+  repeat: 'an entry stands in it twice',
+  contradiction: 'the two copies contradict each other',
+  tornTail: 'its last line was torn off',
+  refused: 'it claims what cannot have happened',
+  unknownVersion: 'a newer edition of this station wrote it',
+};
+
+const faults: Readonly<Record<ReplayFault['code'], string>> = {
+  notAnEvent: 'it is no entry of this station',
+  newerVersion: 'a newer edition of this station wrote it',
+  unknownType: 'it is of a kind nobody knows here',
+  badPayload: 'its answers cannot be read',
+  badTokens: 'its verdicts cannot be read',
+  bowlWithoutStrand: 'it claims a mix without a strand',
+  bowlWithoutOutcome: 'it claims a mix without an outcome',
+  bowlWithoutDecision: 'it claims a mix without a decision',
+  bowlAfterFailedStrand: 'it claims a mix after a strand that failed',
+  bowlOfAnotherLine: 'it claims a mix of another line than was tested',
+  bowlTooStrong: 'it claims a mix stronger than was tested',
+  wentBackInTime: 'it is older than the entry before it',
+  saysOtherwise: 'its verdict is not what its answers say',
+  notNow: 'it could not have followed the entry before it',
+  empty: 'there is nothing in it',
+};
+
+const failures: Readonly<Record<WriteFailureKind, string>> = {
+  indexUnavailable: 'the index does not answer',
+  journalUnavailable: 'the journal does not answer',
+  quotaExceeded: 'the tablet is full',
+  lockedElsewhere: 'another window holds the file',
+  timedOut: 'no answer in time',
+  notRestored: 'the store has not been read yet',
+  wrongSeq: 'it was not the next entry',
+  badName: 'the log’s name is none',
+  notJson: 'it cannot be written down',
+};
+
+const unread: Readonly<Record<UnreadReason, string>> = {
+  badLine: 'a line in it cannot be read, and its other copy cannot be reached',
+  gap: 'an entry is missing in it, and its other copy cannot be reached',
+  repeat: 'an entry stands in it twice, and its other copy cannot be reached',
+  badName: 'its name is none of this station’s',
+};
+
+const lost: Readonly<Record<LostWhy, string>> = {
+  unavailable: 'This browser gives no locks to this page, so this window cannot be the one that writes.',
+  brokenOff: 'Another script took the writer’s place. This window no longer writes.',
+};
+
+/** What the station has to tell about its own memory. */
+export const notices = {
+  title: 'About the records',
+  count: (count: string) => (count === '1' ? '1 notice' : `${count} notices`),
+  read: 'Read',
+  dismiss: 'I have read it',
+  copies,
+  settingsLog: 'the settings',
+  monthLog: (month: string) => `the closed records of ${month}`,
+  openLog: (id: string) => `the open consultation ${id}`,
+  ticketLog: (ticket: string, id: string) => `the consultation of ${ticket} (${id})`,
+  setAside: (log: string, copy: string, reason: AsideReason, kept: string) =>
+    `Set aside, not deleted: ${log} in ${copy}: ${asideReasons[reason]}. It is kept as ${kept}.`,
+  refusedLog: (log: string, entry: string, fault: ReplayFault['code']) =>
+    `Not taken up: ${log}. Entry ${entry}: ${faults[fault]}. Start this client anew, strand test included.`,
+  refusedEntry: (log: string, entry: string) =>
+    `Entry ${entry} of ${log} cannot be read. It was left where it is.`,
+  wasMissing: (log: string, copy: string, entries: string) =>
+    `Put back: ${log} was missing in ${copy}. Entries from the other copy: ${entries}.`,
+  wasBehind: (log: string, copy: string, entries: string) =>
+    `Caught up: ${log} was behind in ${copy}. Entries from the other copy: ${entries}.`,
+  wasDamaged: (log: string, copy: string, entries: string) =>
+    `Mended: ${log} was damaged in ${copy}. Entries from the other copy: ${entries}.`,
+  tailCut: (log: string, copy: string) =>
+    `The last line of ${log} in ${copy} was torn off by a power cut. What was left of it is kept aside.`,
+  lostTail: (log: string, entries: string) =>
+    `Lost: neither copy of ${log} has its last entries any more, at least ${entries}. Ask again what is missing.`,
+  troubleAll: (copy: string, kind: WriteFailureKind) => `Nothing can be written: ${copy}: ${failures[kind]}.`,
+  troubleLog: (log: string, copy: string, kind: WriteFailureKind) =>
+    `No entry can be added to ${log} now: ${copy}: ${failures[kind]}. Reload the station.`,
+  unread: (log: string, copy: string, reason: UnreadReason) =>
+    `Left where it is: ${log} in ${copy}: ${unread[reason]}.`,
+  notSaved: (log: string, kind: WriteFailureKind) => `Not saved: ${log}: ${failures[kind]}. Tap it again.`,
+  notSavedMaybe: (log: string, kind: WriteFailureKind) =>
+    `Perhaps not saved: ${log}: ${failures[kind]}. What the screen shows now is what is held.`,
+  lostPlace: (why: LostWhy) => lost[why],
+  takeOverRefused: 'The other window did not hand over.',
+};

@@ -1,0 +1,12 @@
+/** What part this window plays. */
+export const windowPart = {
+  starting: 'Reading the records …',
+  watching: 'This station is open in another window. This one only watches.',
+  askTakeOver: 'Take over here',
+  asked: 'Asked. The other window writes down what it has, then hands over.',
+  noStore: 'Nothing can be written on this tablet now.',
+  noStoreWhat:
+    'What is shown is what could be read. Running clocks go on. Write on paper, do not mix for anybody new.',
+  noStoreClears: 'Close other windows of this station, free some room on the tablet, then:',
+  reload: 'Reload the station',
+};
