@@ -1,3 +1,4 @@
+import { isHotter, type Mix } from '../judgement/mixes';
 import { isAtLeastAsBad } from './gradeOutcome';
 import type { ConsultationRecord } from './record';
 
@@ -9,6 +10,13 @@ export type GateBreach =
   | 'bowlAfterFailedStrand'
   | 'bowlOfAnotherLine'
   | 'bowlTooStrong';
+
+/** Is it stronger, longer, hotter or of another ratio than what was tested? A decision can only lower these. */
+const isBeyond = (bowl: Mix, tested: Mix): boolean =>
+  bowl.developerPercent > tested.developerPercent ||
+  bowl.minutes > tested.minutes ||
+  bowl.ratio !== tested.ratio ||
+  isHotter(bowl.heat, tested.heat);
 
 /**
  * Does any bowl of this record lack what the gate asks for?
@@ -23,7 +31,7 @@ export function findGateBreach(record: ConsultationRecord): GateBreach | null {
     if (bowl.decisionSeq === null || bowl.decisionSeq < strand.outcome.seq) return 'bowlWithoutDecision';
     if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return 'bowlAfterFailedStrand';
     if (strand.line.trim().toLowerCase() !== bowl.line.trim().toLowerCase()) return 'bowlOfAnotherLine';
-    if (bowl.developerPercent > strand.developerPercent) return 'bowlTooStrong';
+    if (isBeyond(bowl, strand)) return 'bowlTooStrong';
   }
   return null;
 }

@@ -5,9 +5,9 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import type { Order } from '../../../shared/judgement/mixture';
 import { mixture } from '../../../shared/judgement/mixture';
-import { issuePermit } from '../../../shared/judgement/permit';
+import { issuePermit, issueTestPermit } from '../../../shared/judgement/permit';
 import { readTree } from '../../architecture/tree';
-import { attempts } from '../../types/permit';
+import { attempts, swapPermits } from '../../types/permit';
 import { tell, until } from '../records/telling';
 import { findPermitLeaks } from './permitLeaks';
 
@@ -85,6 +85,15 @@ describe('mixing without a permit', () => {
       expect(made, name).toBe(false);
     }
   });
+});
+
+it('bends no permit at run time either', () => {
+  const { record, atMs } = tell(until('BOWL_WEIGHED'));
+  const mix = issuePermit(record, 'lengths', salon, atMs);
+  const test = issueTestPermit(record, salon);
+  if (!mix.ok || !test.ok) throw new Error('refused');
+  expect(() => swapPermits(test.value, mix.value)).toThrow(TypeError);
+  expect(mix.value.maxMinutes).toBe(25);
 });
 
 describe('the house', () => {

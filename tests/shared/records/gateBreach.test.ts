@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import type { RawEvent } from '../../../shared/records/classify';
+import { findGateBreach, type GateBreach } from '../../../shared/records/gateBreach';
+import type { BowlRecord, ConsultationRecord, StrandRecord } from '../../../shared/records/record';
+import { fold } from '../../../shared/records/reduce';
+import { andThen, lowRisk, ofType, story, tell, until } from './telling';
+
+const { record } = tell(story);
+const [bowl] = record.bowls as readonly [BowlRecord];
+
+/** The story's record with its bowl, or the strand that allowed it, edited by hand. */
+const withBowl = (change: Partial<BowlRecord>): ConsultationRecord => ({
+  ...record,
+  bowls: [{ ...bowl, ...change }],
+});
+const withStrand = (change: (strand: StrandRecord) => Partial<StrandRecord>): ConsultationRecord => ({
+  ...record,
+  strands: record.strands.map((strand) => ({
+    ...strand,
+    ...(strand.number === bowl.strand ? change(strand) : {}),
+  })),
+});
+const outcomeSeq = record.strands[1]?.outcome?.seq ?? 0;
+const regraded = (grade: 'sound' | 'rough' | 'gummy' | 'broken') =>
+  withStrand(({ outcome }) => ({ outcome: outcome && { ...outcome, grade } }));
+
+const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])[] = [
+  ['nothing changed', record, null],
+  ['a strand that is not there', withBowl({ strand: 3 }), 'bowlWithoutStrand'],
+  ['the strand of another zone', withBowl({ strand: 1 }), 'bowlWithoutStrand'],
+  ['another zone', withBowl({ zone: 'ends' }), 'bowlWithoutStrand'],
+  ['an outcome taken away', withStrand(() => ({ outcome: null })), 'bowlWithoutOutcome'],
+  ['a place before the outcome', withBowl({ seq: outcomeSeq - 1 }), 'bowlWithoutOutcome'],
+  ['no decision', withBowl({ decisionSeq: null }), 'bowlWithoutDecision'],
+  ['a decision before the outcome', withBowl({ decisionSeq: outcomeSeq - 1 }), 'bowlWithoutDecision'],
+  ['a rough strand', regraded('rough'), null],
+  ['a gummy strand', regraded('gummy'), 'bowlAfterFailedStrand'],
+  ['a broken strand', regraded('broken'), 'bowlAfterFailedStrand'],
+  ['another line', withBowl({ line: 'Sandbar cream' }), 'bowlOfAnotherLine'],
+  ['the same line in other letters', withBowl({ line: ' SANDBAR powder' }), null],
+  ['6.1 % where 6 % was tested', withBowl({ developerPercent: 6.1 }), 'bowlTooStrong'],
+  ['3 % where 6 % was tested', withBowl({ developerPercent: 3 }), null],
+  ['26 minutes where 25 were tested', withBowl({ minutes: 26 }), 'bowlTooStrong'],
+  ['24 minutes where 25 were tested', withBowl({ minutes: 24 }), null],
+  ['foil where none was tested', withBowl({ heat: 'foil' }), 'bowlTooStrong'],
+  ['another ratio', withBowl({ ratio: 1.5 }), 'bowlTooStrong'],
+];
+
+describe('a record that claims a bowl', () => {
+  it.each(edits)('with %s', (_what, edited, breach) => expect(findGateBreach(edited)).toBe(breach));
+
+  it('has every one of its bowls looked at, thrown or not', () => {
+    const thrown = { ...bowl, state: 'thrown', decisionSeq: null } as const;
+    expect(findGateBreach({ ...record, bowls: [bowl, thrown] })).toBe('bowlWithoutDecision');
+    expect(findGateBreach({ ...record, bowls: [] })).toBeNull();
+  });
+
+  it('keeps what allowed a bowl when another strand of the zone fails afterwards', () => {
+    const start = story.find(({ raw }) => ofType('STRAND_STARTED', 'lengths')(raw))?.raw as RawEvent;
+    const weighed = tell(story.slice(0, until('BOWL_APPLIED').length));
+    const broke: RawEvent = { type: 'STRAND_BROKE', answers: { zone: 'lengths' } };
+    const told = andThen(andThen(weighed, start), broke);
+    expect(told.record.strands.at(-1)?.ended?.how).toBe('broke');
+    expect(findGateBreach(told.record)).toBeNull();
+  });
+
+  it('is found out wherever its log lost a strand, an outcome or the decision', () => {
+    const { log } = tell(lowRisk);
+    const allowed = findGateBreach(fold('told', log));
+    expect(allowed).toBeNull();
+    for (const [seq, event] of log.entries()) {
+      const lost = fold('told', log.toSpliced(seq, 1) as never);
+      const isNeeded =
+        event.type === 'DECIDED' ||
+        (['STRAND_STARTED', 'OUTCOME_RECORDED'].includes(event.type) &&
+          'zone' in event.tokens &&
+          event.tokens.zone === 'lengths');
+      if (isNeeded) expect(findGateBreach(lost), `${seq} ${event.type}`).not.toBeNull();
+      else expect(findGateBreach(lost), `${seq} ${event.type}`).toBeNull();
+    }
+  });
+});
