@@ -1,6 +1,6 @@
 import { LEGAL_CEILING_PERCENT } from '../../../shared/chemistry/peroxide';
 import { type Thinned, type ThinningRefusal, thinDeveloper } from '../../../shared/chemistry/thinning';
-import type { Form } from '../../../shared/records/form';
+import type { AnswersOf, Form } from '../../../shared/records/form';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import { accept, type Result, refuse } from '../../../shared/result';
@@ -24,9 +24,11 @@ export function computeThinning(
   wanted: { readonly wantedPercent: number; readonly totalG: number },
   settings: Settings,
   nowMs: number,
-): Result<Thinned, ThinningFault> {
+): Result<Thinned & AnswersOf<typeof thinningForm>, ThinningFault> {
   const read = readForm(thinningForm, raw, { units: settings.units, hasAgeLine: false, nowMs });
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
   const thinned = thinDeveloper({ ...read.value, ...wanted });
-  return thinned.ok ? accept(thinned.value) : refuse({ kind: 'bottles', why: thinned.error });
+  return thinned.ok
+    ? accept({ ...thinned.value, ...read.value })
+    : refuse({ kind: 'bottles', why: thinned.error });
 }

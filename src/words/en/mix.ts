@@ -47,20 +47,21 @@ export const mix = {
   limitHeat: { none: 'no heat', foil: 'foil, no dry heat', dryHeat: 'dry heat' } satisfies Readonly<
     Record<'none' | 'foil' | 'dryHeat', string>
   >,
+  batch: (batch: string) => `batch ${batch}`,
+  weighedColour: (grams: string) => `${grams} colour`,
+  bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
+  weighedBy: (name: string, time: string) => `weighed ${time}, ${name}`,
   byStrand: (number: string) => `from strand ${number}`,
   grams: 'Weigh',
   developer: 'developer',
   together: 'together',
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
-  bottleAndBowl: (bottle: string, vol: string, inBowl: string) =>
-    `${bottle} bottle (${vol}), ${inBowl} in the bowl`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
   weighFor: (zone: string) => `Mix for ${zone}`,
   apply: (zone: string) => `It goes on: ${zone}`,
   throwAway: 'Throw the bowl away',
   finish: 'All rinsed: finish',
-  finishThrown: 'Finish',
   cautionMix:
     'Plastic or glass, never metal. Lid on the powder, scoop low, air on. Staff with asthma do not mix it.',
   cautionWeighed: 'Never capped, never stored: it bursts. Gloves on, a new pair.',
@@ -69,8 +70,7 @@ export const mix = {
   thin: {
     open: 'Only other bottles at hand?',
     title: 'Thin with a weaker developer of the same line',
-    strong: { ask: 'Stronger bottle' },
-    weak: { ask: 'Weaker bottle' },
+    form: { strongPercent: { ask: 'Stronger bottle' }, weakPercent: { ask: 'Weaker bottle' } },
     gives: (strong: string, strongBottle: string, weak: string, weakBottle: string) =>
       `${strong} of the ${strongBottle} and ${weak} of the ${weakBottle}`,
     hint: 'Never with water. Used up now, never kept thinned.',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { issuePermit } from '../../../../shared/judgement/permit';
 import { computeBowl, draftBowl } from '../../../../src/screens/mix/bowlDraft';
-import { computeThinning } from '../../../../src/screens/mix/thinning';
+import { computeThinning } from '../../../../src/screens/mix/thinningForm';
 import { playUntil, settings, tap } from '../playStory';
 
 const { consultation, atMs } = playUntil('DECIDED');
@@ -69,7 +69,7 @@ describe('two other bottles', () => {
 
   it('give 9 % from 12 and 6, half and half', () => {
     const raw = { strongPercent: '12', weakPercent: '6' };
-    expect(computeThinning(raw, wanted, settings, atMs)).toEqual({
+    expect(computeThinning(raw, wanted, settings, atMs)).toMatchObject({
       ok: true,
       value: { strongG: 40, weakG: 40 },
     });

@@ -1,0 +1,122 @@
+import { createMemo, For, Show } from 'solid-js';
+import { issuePermit } from '../../../shared/judgement/permit';
+import { bowlForm } from '../../../shared/records/forms/bowl';
+import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import { createEventForm } from '../eventForm';
+import '../layout.css';
+import { PartForm } from '../PartForm';
+import type { StepProps } from '../stepProps';
+import { BowlGrams } from './BowlGrams';
+import { computeBowl, draftBowl } from './bowlDraft';
+import { Thinning } from './Thinning';
+import type { ZoneAtScale } from './viewMix';
+import { Limits, ZoneCard } from './ZoneCard';
+
+const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
+const inTheBowl = { shades, colourG } as const;
+const strength = { developerPercent, minutes, batch, line, ratio, heat } as const;
+const whole = { ...inTheBowl, ...strength } as const;
+
+/** Offered in one tap. common practice, no source: from a fringe to a full head of long hair. */
+const colourPicks = { g: ['20', '30', '40', '60', '80'], oz: ['0.7', '1', '1.4', '2', '2.8'] } as const;
+
+/** A bowl for one zone: what goes in, within what was tested, and the grams of it as they are typed. */
+export function BowlPage(
+  props: StepProps & {
+    readonly zone: Zone;
+    readonly others: readonly ZoneAtScale[];
+    readonly onClose?: () => void;
+  },
+) {
+  const words = useWords();
+  const { record } = props.consultation;
+  const permit = createMemo(() =>
+    issuePermit(props.consultation.record, props.zone, props.settings, props.nowMs),
+  );
+  const first = permit();
+  const initial = first.ok ? draftBowl(record, props.settings, first.value) : {};
+  const name = `${props.consultation.id}/bowl/${props.zone}/${record.decision?.seq}/${record.bowls.length}`;
+  const asked = createEventForm(props, whole, name, initial);
+  const bowl = createMemo(() =>
+    computeBowl(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
+  );
+  const given = () => {
+    const issued = permit();
+    return issued.ok ? issued.value : null;
+  };
+  const weigh = async () => {
+    if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) props.onClose?.();
+  };
+  return (
+    <StepPage
+      page={props.page}
+      title={words.mix.titleFor(words.general.zones[props.zone])}
+      actions={
+        <>
+          <Show when={props.onClose}>
+            {(close) => (
+              <BigButton act="cancel" onPress={close()}>
+                {words.general.back}
+              </BigButton>
+            )}
+          </Show>
+          <BigButton kind="primary" act="weigh" isDisabled={isRefused(bowl())} onPress={() => void weigh()}>
+            {words.mix.weigh}
+          </BigButton>
+        </>
+      }
+    >
+      <Caution>
+        <p>{words.mix.cautionMix}</p>
+      </Caution>
+      <Refusal refusal={asked.refusal()} />
+      <div class="columns">
+        <div class="column">
+          <PartForm
+            step={props}
+            form={asked}
+            questions={inTheBowl}
+            words={words.mix.bowl}
+            picks={{ colourG: colourPicks[props.settings.units.mass] }}
+          />
+          <PartForm step={props} form={asked} questions={strength} words={words.mix.bowl} />
+        </div>
+        <div class="column">
+          <BowlGrams bowl={bowl()} settings={props.settings} />
+          <Show when={given()}>
+            {(issued) => (
+              <>
+                <section class="panel">
+                  <h2>{words.mix.limits}</h2>
+                  <Limits permit={issued()} settings={props.settings} />
+                </section>
+                <Thinning
+                  {...props}
+                  wantedPercent={issued().maxDeveloperPercent}
+                  developerG={developerOf(bowl())}
+                />
+              </>
+            )}
+          </Show>
+          <For each={props.others.map(({ zone }) => zone)}>
+            {(zone) => (
+              <Show when={props.others.find((each) => each.zone === zone)}>
+                {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
+              </Show>
+            )}
+          </For>
+        </div>
+      </div>
+    </StepPage>
+  );
+}
+
+/** Refused by gate or scale; while a field is open the button says which. */
+const isRefused = (bowl: ReturnType<typeof computeBowl>): boolean => !bowl.ok && bowl.error.kind !== 'open';
+
+const developerOf = (bowl: ReturnType<typeof computeBowl>): number => (bowl.ok ? bowl.value.developerG : 0);

@@ -1,0 +1,129 @@
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { HoldButton } from '../../parts/HoldButton';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import { SkinTest } from '../ask/SkinTest';
+import '../layout.css';
+import { createSender, type Sender } from '../sender';
+import type { StepProps } from '../stepProps';
+import { BowlPage } from './BowlPage';
+import { isFree, type MixView, viewMix } from './viewMix';
+import { ZoneCard } from './ZoneCard';
+
+/** At the scale: a bowl that is weighed first, else the next zone that may be mixed, else what stands against it. */
+export function MixScreen(props: StepProps) {
+  const [mixing, setMixing] = createSignal<Zone | null>(null);
+  const view = createMemo(() => viewMix(props.consultation, props.settings, props.nowMs));
+  const open = createMemo(() =>
+    view()
+      .zones.filter(({ permit, bowlState }) => permit.ok && isFree(bowlState))
+      .map(({ zone }) => zone),
+  );
+  /** With one zone and nothing else to do, its bowl is what the screen is for. */
+  const only = () => {
+    const isAlone = view().zones.every(({ bowlState }) => bowlState !== 'weighed') && !view().mayFinish;
+    return isAlone && open().length === 1 ? open()[0] : undefined;
+  };
+  const shown = createMemo(() => {
+    const asked = mixing();
+    return asked !== null && open().includes(asked) ? asked : only();
+  });
+  return (
+    <Switch fallback={<Scale {...props} view={view()} open={open()} onMix={setMixing} />}>
+      <Match when={shown()} keyed>
+        {(zone) => (
+          <BowlPage
+            {...props}
+            zone={zone}
+            others={view().zones.filter((each) => each.zone !== zone)}
+            {...(only() === zone ? {} : { onClose: () => setMixing(null) })}
+          />
+        )}
+      </Match>
+    </Switch>
+  );
+}
+
+function Scale(
+  props: StepProps & {
+    readonly view: MixView;
+    readonly open: readonly Zone[];
+    readonly onMix: (zone: Zone) => void;
+  },
+) {
+  const words = useWords();
+  const sender = createSender(props);
+  const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
+  return (
+    <StepPage
+      page={props.page}
+      title={words.mix.title}
+      actions={
+        <>
+          <For each={props.open}>
+            {(zone, index) => (
+              <BigButton
+                kind={weighed() === undefined && index() === 0 && !props.view.mayFinish ? 'primary' : 'plain'}
+                act={`mix-${zone}`}
+                onPress={() => props.onMix(zone)}
+              >
+                {words.mix.weighFor(words.general.zones[zone])}
+              </BigButton>
+            )}
+          </For>
+          <Show when={weighed()}>{(zone) => <WeighedActions zone={zone()} sender={sender} />}</Show>
+          <Show when={props.view.mayFinish}>
+            <BigButton kind="primary" act="finish" onPress={() => void sender.send({ type: 'FINISHED' })}>
+              {words.mix.finish}
+            </BigButton>
+          </Show>
+        </>
+      }
+    >
+      <Show when={weighed()}>
+        <Caution>
+          <p>{words.mix.cautionWeighed}</p>
+          <p>{words.mix.cautionApply}</p>
+        </Caution>
+      </Show>
+      <Show when={props.view.isSkinTestOpen}>
+        <SkinTest {...props} />
+      </Show>
+      <div class="columns">
+        <For each={props.view.zones.map(({ zone }) => zone)}>
+          {(zone) => (
+            <Show when={props.view.zones.find((each) => each.zone === zone)}>
+              {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
+            </Show>
+          )}
+        </For>
+      </div>
+      <Refusal refusal={sender.refusal()} />
+    </StepPage>
+  );
+}
+
+/** A bowl that stands there weighed: on the head, or away. */
+export function WeighedActions(props: { readonly zone: Zone; readonly sender: Sender }) {
+  const words = useWords();
+  return (
+    <>
+      <HoldButton
+        label={words.mix.throwAway}
+        act="throw"
+        onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: { zone: props.zone } })}
+      />
+      <BigButton
+        kind="primary"
+        act="apply"
+        onPress={() => void props.sender.send({ type: 'BOWL_APPLIED', answers: { zone: props.zone } })}
+      >
+        {words.mix.apply(words.general.zones[props.zone])}
+      </BigButton>
+    </>
+  );
+}

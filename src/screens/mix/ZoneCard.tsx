@@ -1,0 +1,97 @@
+import { Match, Show, Switch } from 'solid-js';
+import type { MixPermit } from '../../../shared/judgement/permit';
+import type { BowlRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { brand } from '../../../shared/units/brand';
+import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
+import { Refusal } from '../../parts/Refusal';
+import { useWords } from '../../parts/useWords';
+import { sayVolumes } from '../bottleAndBowl';
+import { isFree, type ZoneAtScale } from './viewMix';
+
+/** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
+export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settings: Settings }) {
+  const words = useWords();
+  const bowl = () => {
+    const { bowlState } = props.atScale;
+    return bowlState === 'weighed' || bowlState === 'on' ? props.atScale.bowl : null;
+  };
+  const permit = () => (props.atScale.permit.ok ? props.atScale.permit.value : null);
+  const refusal = () => (props.atScale.permit.ok ? null : props.atScale.permit.error);
+  return (
+    <section class="panel" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
+      <h2>
+        {words.general.zones[props.atScale.zone]}
+        {': '}
+        {words.mix.states[props.atScale.bowlState]}
+      </h2>
+      <Switch>
+        <Match when={bowl()}>{(made) => <BowlSaid bowl={made()} settings={props.settings} />}</Match>
+        <Match when={permit()}>{(given) => <Limits permit={given()} settings={props.settings} />}</Match>
+        <Match when={isFree(props.atScale.bowlState) && refusal()}>
+          {(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}
+        </Match>
+      </Switch>
+    </section>
+  );
+}
+
+/** What was weighed, as it was weighed. */
+function BowlSaid(props: { readonly bowl: BowlRecord; readonly settings: Settings }) {
+  const words = useWords();
+  const write = (value: number, quantity: 'count' | 'minutes') =>
+    formatQuantity(value, quantity, props.settings.units, words.locale);
+  return (
+    <ul class="listed">
+      <li>
+        <strong>{props.bowl.line}</strong>
+        <Show when={props.bowl.batch !== ''}> {words.mix.batch(props.bowl.batch)}</Show>
+      </li>
+      <li>
+        {words.mix.weighedColour(formatMass(brand(props.bowl.colourG), props.settings.units, words.locale))}
+        {', '}
+        {words.mix.limitRatio(write(props.bowl.ratio, 'count'))}
+      </li>
+      <li>
+        {words.mix.bottle(
+          formatPercent(props.bowl.developerPercent, props.settings.units, words.locale),
+          sayVolumes(props.bowl.developerPercent, words, props.settings.units),
+        )}
+        {', '}
+        {write(props.bowl.minutes, 'minutes')}
+      </li>
+      <li class="soft">{words.mix.weighedBy(props.bowl.by, words.moments.time(props.bowl.atMs))}</li>
+    </ul>
+  );
+}
+
+/** What the strand and the decision allow, each of them a limit of the permit. */
+export function Limits(props: { readonly permit: MixPermit; readonly settings: Settings }) {
+  const words = useWords();
+  const write = (value: number, quantity: 'count' | 'minutes') =>
+    formatQuantity(value, quantity, props.settings.units, words.locale);
+  const tested = () => props.permit.tested;
+  return (
+    <ul class="listed" data-panel="limits">
+      <li>{words.mix.limitLine(tested().line)}</li>
+      <li>
+        {words.mix.limitDeveloper(
+          formatPercent(props.permit.maxDeveloperPercent, props.settings.units, words.locale),
+          sayVolumes(props.permit.maxDeveloperPercent, words, props.settings.units),
+        )}
+        {', '}
+        {words.mix.limitRatio(write(tested().ratio, 'count'))}
+      </li>
+      <li>
+        {words.mix.limitMinutes(write(props.permit.maxMinutes, 'minutes'))}
+        {', '}
+        {words.mix.limitHeat[tested().heat]}
+      </li>
+      <li class="soft">
+        {words.mix.byStrand(write(props.permit.strand, 'count'))}
+        {'. '}
+        {words.mix.decided(words.decision.decisions[props.permit.decision].name)}
+      </li>
+    </ul>
+  );
+}

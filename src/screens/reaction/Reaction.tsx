@@ -1,0 +1,108 @@
+import { createMemo, For, Match, Show, Switch } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import { careForm, reactionForm } from '../../../shared/records/forms/course';
+import { formatCountdown } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { HoldButton } from '../../parts/HoldButton';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import { createEventForm } from '../eventForm';
+import '../layout.css';
+import { PartForm } from '../PartForm';
+import { createSender } from '../sender';
+import type { StepProps } from '../stepProps';
+import './reaction.css';
+import { viewReaction } from './viewReaction';
+
+const signsForm: Form = reactionForm;
+
+/** She burns, swells or cannot breathe: what to do now, in order; what is on goes on counting until it is rinsed. */
+export function Reaction(props: StepProps) {
+  const words = useWords();
+  const said = () => words.reaction;
+  const view = createMemo(() => viewReaction(props.consultation, props.nowMs));
+  const sender = createSender(props);
+  const signs = createEventForm(props, signsForm, `${props.consultation.id}/signs`, {});
+  const care = createEventForm(props, careForm, `${props.consultation.id}/care`, {});
+  /** Nobody is kept from recording by a question: nothing tapped is "not clear yet". */
+  const record = () => {
+    const { signs: seen } = signs.draft.raw();
+    if (!Array.isArray(seen) || seen.length === 0) signs.draft.set('signs', ['unclear']);
+    void signs.send('REACTION_RECORDED');
+  };
+  const contacts = createMemo(() => view()?.contacts.map(({ zone }) => zone) ?? []);
+  const findContact = (zone: string) => view()?.contacts.find((contact) => contact.zone === zone);
+  const isSeen = () => view()?.care === 'seen';
+
+  return (
+    <StepPage
+      page={{ ...props.page, isOnSkin: false }}
+      title={said().title}
+      actions={
+        <Show
+          when={isSeen()}
+          fallback={
+            <>
+              <HoldButton
+                label={said().notAReaction}
+                act="no-reaction"
+                onHeld={() => void sender.send({ type: 'NO_REACTION' })}
+              />
+              <HoldButton label={said().record} act="record-reaction" onHeld={record} />
+            </>
+          }
+        >
+          <BigButton
+            kind="primary"
+            act="give-care"
+            isDisabled={contacts().length > 0}
+            onPress={() => void care.send('CARE_GIVEN')}
+          >
+            {said().giveCare}
+          </BigButton>
+        </Show>
+      }
+    >
+      <p class="emergency">{said().emergency}</p>
+      <div class="contacts" aria-live="polite">
+        <For each={contacts()}>
+          {(zone) => (
+            <div class="contact" data-zone={zone}>
+              <p class="contact-time">
+                {said().onFor(words.general.zones[zone])}{' '}
+                <span class="contact-digits">{formatCountdown(-(findContact(zone)?.onForMs ?? 0))}</span>
+              </p>
+              <BigButton
+                act={`rinsed-${zone}`}
+                onPress={() => void sender.send({ type: 'BOWL_RINSED', answers: { zone } })}
+              >
+                {said().rinsed(words.general.zones[zone])}
+              </BigButton>
+            </div>
+          )}
+        </For>
+        <Show when={contacts().length === 0}>
+          <p>{said().nothingOn}</p>
+        </Show>
+      </div>
+      <Refusal refusal={sender.refusal() ?? signs.refusal() ?? care.refusal()} />
+      <div class="columns">
+        <ol class="care-steps">
+          <For each={said().steps}>{(step) => <li>{step}</li>}</For>
+        </ol>
+        <Switch>
+          <Match when={isSeen()}>
+            <div class="column">
+              <p>{contacts().length > 0 ? said().rinseFirst : said().recorded}</p>
+              <PartForm step={props} form={care} questions={careForm} words={{ care: said().care }} />
+            </div>
+          </Match>
+          <Match when={!isSeen()}>
+            <PartForm step={props} form={signs} questions={signsForm} words={{ signs: said().signs }} />
+          </Match>
+        </Switch>
+      </div>
+    </StepPage>
+  );
+}
