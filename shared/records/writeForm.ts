@@ -1,3 +1,4 @@
+import { findShownLimits } from '../units/numberField';
 import { findShownUnit, roundTo, type UnitSettings } from '../units/quantity';
 import type { Form, Question } from './form';
 import type { Raw, RawForm } from './readForm';
@@ -8,7 +9,9 @@ const DIGITS = 6;
 function writeAnswer(question: Question, answer: unknown, units: UnitSettings): Raw {
   if (answer === undefined) return undefined;
   if (question.kind === 'number' && typeof answer === 'number') {
-    return String(roundTo(findShownUnit(question.field.quantity, units).toShown(answer), DIGITS));
+    const { min, max } = findShownLimits(question.field, units);
+    const shown = roundTo(findShownUnit(question.field.quantity, units).toShown(answer), DIGITS);
+    return String(Math.min(Math.max(shown, min), max));
   }
   if (question.kind === 'list' && Array.isArray(answer)) {
     return answer.map((row: Readonly<Record<string, unknown>>) => writeForm(question.of, row, units));
@@ -18,7 +21,8 @@ function writeAnswer(question: Question, answer: unknown, units: UnitSettings): 
 
 /**
  * What stood in the fields when these answers were given? The way back from `readForm`, in the station's units.
- * Reading it again gives the same answers. Checked in tests/shared/records/writeForm.test.ts.
+ * Reading it again gives the same answers; at a limit, and in other units than it was typed in, the nearest that can be
+ * typed. Checked in tests/shared/records/writeForm.test.ts.
  */
 export const writeForm = (
   form: Form,

@@ -1,0 +1,267 @@
+import { describe, expect, it } from 'vitest';
+import { ASSUMED_GENTLER_TIME } from '../../../shared/judgement/limits';
+import type { RawEvent } from '../../../shared/records/classify';
+import { type Ending, endings, findBowl, findStrand, isAnythingOnHead } from '../../../shared/records/record';
+import { fold, reduce } from '../../../shared/records/reduce';
+import {
+  andThen,
+  bothHold,
+  change,
+  hour,
+  lowRisk,
+  minute,
+  ofStep,
+  ofType,
+  startAtMs,
+  story,
+  type Told,
+  tell,
+  tryRaw,
+  until,
+} from './telling';
+
+const whole = tell(story);
+const find = (matches: (raw: RawEvent) => boolean) => story.find(({ raw }) => matches(raw))?.raw as RawEvent;
+const override = (rule: string): RawEvent => ({
+  type: 'OVERRIDDEN',
+  answers: { rule, code: 'seniorAgreed', words: 'seen it herself' },
+});
+const correct = (answer: string): RawEvent => ({
+  type: 'CORRECTED',
+  answers: { answer, code: 'clientCorrectedIt', words: 'it was her sister' },
+});
+const onHead = tell(until('BOWL_RINSED'));
+const processing = tell(until('LOOKED'));
+const running = ({ record }: Told) => record.clocks.filter(({ endedAtMs }) => endedAtMs === null);
+
+describe('a folded log', () => {
+  it('is the same record step by step, at once, and after a trip through the store', () => {
+    expect(fold('told', whole.log)).toEqual(whole.record);
+    expect(fold('told', JSON.parse(JSON.stringify(whole.log)))).toEqual(whole.record);
+    const frozen = whole.log.map((event) => Object.freeze(event));
+    expect(frozen.reduce((record, event) => Object.freeze(reduce(record, event)), fold('told', []))).toEqual(
+      whole.record,
+    );
+  });
+
+  it('knows who did what, when, and in which place', () => {
+    expect(whole.record.nextSeq).toBe(whole.log.length);
+    expect(whole.record.newestAtMs).toBe(whole.atMs);
+    expect(whole.record.opened).toEqual({ atMs: startAtMs, by: 'Opal', seq: 0 });
+    expect(whole.record.ended).toMatchObject({ how: 'done', seq: whole.log.length - 1 });
+    expect(findStrand(whole.record, 'ends')).toMatchObject({ number: 1, ended: { how: 'broke' } });
+    expect(findBowl(whole.record, 'lengths')).toMatchObject({ strand: 2, state: 'rinsed', colourG: 40 });
+  });
+});
+
+describe('a correction', () => {
+  it('names what it amends, who made it and why, and keeps each one before it', () => {
+    const told = andThen(andThen(tell(until('DECIDED')), correct('hotTools')), correct('inherited'));
+    expect(told.record.corrections).toEqual([
+      {
+        answer: 'hotTools',
+        code: 'clientCorrectedIt',
+        words: 'it was her sister',
+        ...{ by: 'Opal', seq: 19 },
+        atMs: told.atMs - 1000,
+      },
+      {
+        answer: 'inherited',
+        code: 'clientCorrectedIt',
+        words: 'it was her sister',
+        ...{ by: 'Opal', seq: 20 },
+        atMs: told.atMs,
+      },
+    ]);
+    expect(told.log[4]).toMatchObject({ type: 'ANSWERED', payload: { step: 'hotTools' } });
+  });
+
+  it('takes back exactly the answer it names', () => {
+    const before = andThen(tell(until('DECIDED')), { type: 'INCOMPATIBILITY_STARTED' });
+    for (const step of ['client', 'hotTools', 'feelHair', 'heatSpray'] as const) {
+      const { [step]: _wrong, ...rest } = before.record.answers;
+      expect(andThen(before, correct(step)).record.answers).toEqual(rest);
+    }
+    expect(andThen(before, correct('incompatibility')).record.incompatibility).toBeNull();
+    const { skinTest, answers } = andThen(before, correct('skinTest')).record;
+    expect(skinTest).toEqual({ ...before.record.skinTest, seen: 'notReadYet' });
+    expect(answers).toEqual(before.record.answers);
+  });
+
+  it('voids strands and decision and ends every clock, whichever answer it was', () => {
+    for (const answer of ['client', 'skinTest', 'inherited']) {
+      const told = andThen(processing, correct(answer));
+      expect(told.record.strands.map(({ isVoid }) => isVoid)).toEqual([true, true]);
+      expect(running(told)).toEqual([]);
+      expect(andThen(tell(until('BOWL_WEIGHED')), correct(answer)).record.decision).toBeNull();
+    }
+  });
+});
+
+describe('a change of the tablet’s clock', () => {
+  const shift = (told: Told, shiftMs: number) =>
+    andThen(told, { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } }, shiftMs);
+
+  it.each([hour, -hour])('by %d ms moves the clocks that run, and no others', (shiftMs) => {
+    const told = shift(onHead, shiftMs);
+    for (const [index, clock] of onHead.record.clocks.entries()) {
+      const after = told.record.clocks[index];
+      const isRunning = clock.endedAtMs === null;
+      expect(after?.dueAtMs).toBe(clock.dueAtMs + (isRunning ? shiftMs : 0));
+      expect(after?.endedAtMs).toBe(clock.endedAtMs);
+    }
+    expect(running(told)).toHaveLength(1);
+    expect(told.record.clocks).toHaveLength(3);
+    expect(told.record.newestAtMs).toBe(onHead.atMs + shiftMs);
+  });
+
+  it('leaves on the head as long as before, and the skin test as old as before', () => {
+    const told = shift(onHead, -hour);
+    const [before] = running(onHead);
+    const [after] = running(told);
+    expect(told.atMs - (after?.startedAtMs ?? 0)).toBe(onHead.atMs - (before?.startedAtMs ?? 0));
+    const ageMs = ({ record, atMs }: Told) => atMs - (record.skinTest?.putOnAtMs ?? 0);
+    expect(ageMs(told)).toBe(ageMs(onHead));
+  });
+});
+
+describe('an ending', () => {
+  const end: Readonly<Record<Ending, RawEvent>> = {
+    done: { type: 'PLAN_GIVEN', answers: { settingC: '320' } },
+    weSaidNo: { type: 'WE_SAID_NO', answers: { reason: 'hairTooWeak' } },
+    clientSaidNo: { type: 'CLIENT_SAID_NO', answers: { reason: 'changedHerMind' } },
+    calledOff: { type: 'CALLED_OFF', answers: { reason: 'noTime' } },
+    reaction: { type: 'CARE_GIVEN', answers: { care: 'rinsedAndDoctor' } },
+  };
+  it.each(endings)('as %s ends every clock, and none twice', (how) => {
+    expect(running(processing)).toHaveLength(2);
+    const broke = andThen(processing, { type: 'STRAND_BROKE', answers: { zone: 'ends' } });
+    const told = andThen(broke, end[how]);
+    expect(told.record.ended?.how).toBe(how);
+    expect(told.record.clocks.map(({ endedAtMs }) => endedAtMs)).toEqual([broke.atMs, told.atMs]);
+  });
+});
+
+describe('a decision', () => {
+  const raised = andThen(tell(until('DECIDED', bothHold)), override('judgement.freerThanSuggested'));
+  const decided = andThen(raised, { type: 'DECIDED', answers: { decision: 'asPlanned' } });
+  const takesBack: readonly RawEvent[] = [
+    { type: 'REOPENED', answers: { step: 'heatSpray' } },
+    { type: 'PLAN_CHANGED' },
+    { type: 'OUTCOME_RETRACTED', answers: { zone: 'ends', code: 'wrongTap', words: 'x' } },
+    find(ofType('STRAND_STARTED', 'lengths')),
+    find(ofType('OUTCOME_RECORDED', 'lengths')),
+    correct('client'),
+    {
+      ...find(ofStep('client')),
+      answers: { ...find(ofStep('client')).answers, targetLevel: '7.5' },
+    } as RawEvent,
+  ];
+
+  it.each(takesBack)('and the leave to decide more freely are taken back by $type', (raw) => {
+    expect(decided.record.decision?.decision).toBe('asPlanned');
+    const told = andThen(decided, raw);
+    expect(told.record.decision).toBeNull();
+    expect(told.record.overrides).toEqual([]);
+  });
+
+  it('stands when the very same answers are given again, or a look is taken', () => {
+    const same = andThen(decided, find(ofStep('client')));
+    expect(same.record.decision).toEqual(decided.record.decision);
+    expect(same.record.overrides).toHaveLength(1);
+  });
+
+  it('keeps the leave for a judgement stop while its answer stands, and drops it with the answer', () => {
+    const steps = change(until('STRAND_STARTED'), ofStep('client'), { scalp: 'tight' });
+    const lifted = andThen(tell(steps), override('judgement.scalpTight'));
+    const reopened = andThen(lifted, { type: 'REOPENED', answers: { step: 'client' } });
+    expect(reopened.record.overrides.map(({ rule }) => rule)).toEqual(['judgement.scalpTight']);
+    expect(andThen(reopened, find(ofStep('client'))).record.overrides).toEqual([]);
+  });
+});
+
+describe('a bowl', () => {
+  it('on the head has a clock for its own minutes, which cannot be extended beyond what was tested', () => {
+    const [clock] = running(onHead);
+    expect((clock?.dueAtMs ?? 0) - (clock?.startedAtMs ?? 0)).toBe(25 * minute);
+    expect(clock?.limitAtMs).toBe(clock?.dueAtMs);
+    const extend: RawEvent = {
+      type: 'CLOCK_EXTENDED',
+      answers: { clock: clock?.id ?? '', minutes: '1', reason: 'liftIsSlow' },
+    };
+    expect(tryRaw(onHead, extend, onHead.atMs)).toMatchObject({
+      value: { tokens: { isWithinLimit: false } },
+    });
+    expect(isAnythingOnHead(onHead.record)).toBe(true);
+    expect(isAnythingOnHead(whole.record)).toBe(false);
+  });
+
+  it('stays on no longer than the decision allows, even when the strand held for longer', () => {
+    const weak = change(
+      change(lowRisk, ofType('STRAND_STARTED'), { developerPercent: '3' }),
+      ofType('DECIDED'),
+      {
+        decision: 'gentler',
+      },
+    );
+    // A quarter less time where the developer cannot go down: ASSUMED.
+    const mostMin = 25 * ASSUMED_GENTLER_TIME;
+    const weighed = change(weak, ofType('BOWL_WEIGHED'), { developerPercent: '3', minutes: '18' });
+    const applied: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } };
+    const told = andThen(tell(until('BOWL_APPLIED', weighed)), applied);
+    const [clock] = running(told);
+    expect((clock?.limitAtMs ?? 0) - (clock?.startedAtMs ?? 0)).toBe(mostMin * minute);
+    const extend = (minutes: string): RawEvent => ({
+      type: 'CLOCK_EXTENDED',
+      answers: { clock: clock?.id ?? '', minutes, reason: 'greyResists' },
+    });
+    expect(tryRaw(told, extend('1'), told.atMs)).toMatchObject({
+      value: { tokens: { isWithinLimit: false } },
+    });
+  });
+
+  it('that was only weighed is thrown away when a stop is answered; one on the head stays on till it is rinsed', () => {
+    const broken = {
+      ...find(ofStep('client')),
+      answers: { ...find(ofStep('client')).answers, scalp: 'broken' },
+    };
+    const weighed = tell(until('BOWL_APPLIED'));
+    expect(andThen(weighed, broken as RawEvent).record.bowls.map(({ state }) => state)).toEqual(['thrown']);
+    expect(andThen(onHead, broken as RawEvent).record.bowls.map(({ state }) => state)).toEqual(['on']);
+    const positive: RawEvent = {
+      type: 'SKIN_TEST_NOTED',
+      answers: { putOnAtMs: startAtMs, seen: 'reaction' },
+    };
+    expect(andThen(weighed, positive).record.bowls.map(({ state }) => state)).toEqual(['thrown']);
+  });
+});
+
+describe('a look and an extension', () => {
+  it('are kept with the strand or the head they belong to, and its clock', () => {
+    const [ends, lengths] = whole.record.strands;
+    expect(ends?.looks.map(({ level }) => level)).toEqual([5.5]);
+    expect(lengths?.looks.map(({ level }) => level)).toEqual([5.5, 6.5]);
+    expect(whole.record.bowls[0]?.looks.map(({ stinging }) => stinging)).toEqual(['no']);
+    expect(whole.record.clocks.map(({ lookedAtMs }) => lookedAtMs.length)).toEqual([1, 2, 1]);
+  });
+
+  it('give a running strand minutes within the maker’s limit, to the minute, and never beyond', () => {
+    const extend = (minutes: string): RawEvent => ({
+      type: 'CLOCK_EXTENDED',
+      answers: { clock: 'strand-ends-1', minutes, reason: 'liftIsSlow' },
+    });
+    const isWithin = (minutes: string) => {
+      const event = tryRaw(processing, extend(minutes), processing.atMs);
+      return event.ok && 'isWithinLimit' in event.value.tokens && event.value.tokens.isWithinLimit;
+    };
+    expect(isWithin('20')).toBe(true);
+    expect(isWithin('20.1')).toBe(false);
+    const [before, other] = processing.record.clocks;
+    const [after, same] = andThen(processing, extend('20')).record.clocks;
+    expect(after?.dueAtMs).toBe((before?.dueAtMs ?? 0) + 20 * minute);
+    expect(same).toEqual(other);
+    const ended = andThen(processing, { type: 'STRAND_BROKE', answers: { zone: 'ends' } });
+    const late = tryRaw(ended, extend('1'), ended.atMs);
+    expect(late).toMatchObject({ value: { tokens: { isWithinLimit: false } } });
+  });
+});
