@@ -6,8 +6,8 @@ export const clockDoubt = {
   why: 'Until this is settled no step can be kept: every clock at the bar counts from these times.',
   yes: 'The tablet is right now',
   yesHint: 'Running clocks move along, so that each has run as long as it has.',
-  no: 'The tablet is wrong',
-  noHint: 'Set its clock in the tablet’s own settings. This goes away by itself.',
+  noHint:
+    'Or is the tablet wrong? Then set its clock in the tablet’s own settings: this goes away by itself.',
   stillWrong: 'It still lies behind. More than ten days cannot be moved: set the tablet’s clock.',
   waiting: 'Moving the clocks …',
 };

@@ -57,6 +57,7 @@ const questions: FormWords<typeof settingsForm> = {
 export const settings = {
   questions,
   title: 'Settings',
+  altitudeIn: (unit: string) => `Height above the sea, ${unit}`,
   altitudeUnits: { m: 'metres', ft: 'feet' },
   note: 'Local law, the maker’s directions and a licensed professional’s judgement come first.',
   save: 'Save',

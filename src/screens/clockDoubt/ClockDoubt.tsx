@@ -1,0 +1,57 @@
+import { createSignal, Show } from 'solid-js';
+import { formatCountdown } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { useWords } from '../../parts/useWords';
+import './clockDoubt.css';
+import type { ClockDoubt as Doubt } from './viewClockDoubt';
+
+/** The tablet's clock lies before what was already written: a person says which of the two is right. */
+export function ClockDoubt(props: {
+  readonly doubt: Doubt;
+  readonly nowMs: number;
+  /** Moves every open clock along; resolves when that is written, or refused. */
+  readonly correct: () => Promise<void>;
+}) {
+  const words = useWords();
+  const said = () => words.clockDoubt;
+  const [state, setState] = createSignal<'asking' | 'moving' | 'tried'>('asking');
+  const correct = async () => {
+    if (state() === 'moving') return;
+    setState('moving');
+    await props.correct();
+    setState('tried');
+  };
+  return (
+    <section
+      class="clock-doubt"
+      role="alertdialog"
+      aria-labelledby="clock-doubt-title"
+      data-step="clockDoubt"
+    >
+      <h1 id="clock-doubt-title">{said().title}</h1>
+      <p class="clock-doubt-times">
+        {said().newest(words.moments.dayAndTime(props.doubt.newestAtMs))}
+        <br />
+        {said().now(words.moments.dayAndTime(props.nowMs))}
+        <br />
+        {said().behind(formatCountdown(props.doubt.behindMs))}
+      </p>
+      <p>{said().why}</p>
+      <Show when={state() !== 'asking'}>
+        <div role="status">
+          <Caution>
+            <p>{state() === 'moving' ? said().waiting : said().stillWrong}</p>
+          </Caution>
+        </div>
+      </Show>
+      <p class="soft">{said().noHint}</p>
+      <div class="clock-doubt-actions">
+        <p class="soft">{said().yesHint}</p>
+        <BigButton kind="primary" act="clock-is-right" onPress={() => void correct()}>
+          {said().yes}
+        </BigButton>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,14 @@
+/** So long the browser may take to read what it was handed, before the memory is given back: our own choice. */
+const ASSUMED_HANDED_OVER_MS = 60_000;
+
+/** Hands a text to the browser as a file of this name, as if a link to it had been followed. */
+export function saveText(name: string, text: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(url), ASSUMED_HANDED_OVER_MS);
+}

@@ -1,0 +1,108 @@
+import { createMemo, createSignal, Show } from 'solid-js';
+import type { FieldRefusal } from '../../../shared/records/readForm';
+import { readForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import type { Result } from '../../../shared/result';
+import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
+import { listMistakes } from '../../parts/form/draft';
+import { FormFields } from '../../parts/form/FormFields';
+import { Refusal } from '../../parts/Refusal';
+import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
+import '../day/day.css';
+import { createKeptDraft } from '../keptDraft';
+import '../layout.css';
+import { draftSettings, findAltitudeUnit, findSettingsForm, readSettings } from './settingsDraft';
+
+const DRAFT = 'settings';
+
+/** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
+export function SettingsScreen(props: {
+  readonly inForce: Settings;
+  readonly nowMs: number;
+  readonly save: (settings: Settings) => Promise<Result<void, SubmitRefusal>>;
+  readonly onBar: () => void;
+}) {
+  const words = useWords();
+  const said = () => words.settings;
+  const draft = createKeptDraft(DRAFT, draftSettings(props.inForce));
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [hasTried, setHasTried] = createSignal(false);
+  const [isSaved, setIsSaved] = createSignal(false);
+  const form = createMemo(() => findSettingsForm(props.inForce.units));
+  const context = () => ({ units: props.inForce.units, hasAgeLine: false, nowMs: props.nowMs });
+  const refusals = (): readonly FieldRefusal[] => {
+    if (!hasTried()) return listMistakes(form(), draft.raw(), context());
+    const read = readForm(form(), draft.raw(), context());
+    return read.ok ? [] : read.error;
+  };
+  const altitudeWords = () => ({
+    ...said().questions.altitude,
+    ask: said().altitudeIn(said().altitudeUnits[findAltitudeUnit(props.inForce.units)]),
+  });
+  const isChanged = () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce));
+
+  async function save(): Promise<void> {
+    setHasTried(true);
+    const read = readSettings(draft.raw(), props.inForce, props.nowMs);
+    if (!read.ok) {
+      setRefusal({ kind: 'fields', fields: read.error });
+      return;
+    }
+    const taken = await props.save(read.value);
+    setRefusal(taken.ok ? null : taken.error);
+    if (!taken.ok) return;
+    draft.begin(draftSettings(props.inForce));
+    setHasTried(false);
+    setIsSaved(true);
+  }
+
+  return (
+    <main class="day-page" data-step="settings">
+      <header>
+        <h1>{said().title}</h1>
+      </header>
+      <div class="day-content">
+        <Caution kind="plain">
+          <p>{said().note}</p>
+        </Caution>
+        <FormFields
+          form={form()}
+          words={{ ...said().questions, altitude: altitudeWords() }}
+          draft={draft}
+          onChange={() => {
+            setRefusal(null);
+            setIsSaved(false);
+          }}
+          refusals={refusals()}
+          units={props.inForce.units}
+          hasAgeLine={false}
+          nowMs={props.nowMs}
+          picks={picks}
+        />
+        <Refusal refusal={refusal()} />
+      </div>
+      <footer class="step-actions">
+        <p class="soft" aria-live="polite">
+          <Show when={isSaved()} fallback={isChanged() ? said().unsaved : ''}>
+            {said().saved}
+          </Show>
+        </p>
+        <BigButton act="bar" onPress={props.onBar}>
+          {words.general.bar}
+        </BigButton>
+        <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
+          {said().save}
+        </BigButton>
+      </footer>
+    </main>
+  );
+}
+
+const picks = {
+  chairs: ['4', '6', '8'],
+  ageLine: ['16', '18'],
+  skinTestWaitH: ['24', '48', '72'],
+  skinTestLapsesDays: ['7', '28', '90'],
+};
