@@ -15,8 +15,6 @@ import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
 import { draftSettings, findAltitudeUnit, findSettingsForm, readSettings } from './settingsDraft';
 
-const DRAFT = 'settings';
-
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
 export function SettingsScreen(props: {
   readonly inForce: Settings;
@@ -26,7 +24,7 @@ export function SettingsScreen(props: {
 }) {
   const words = useWords();
   const said = () => words.settings;
-  const draft = createKeptDraft(DRAFT, draftSettings(props.inForce));
+  const draft = createKeptDraft(`settings/${JSON.stringify(props.inForce)}`, draftSettings(props.inForce));
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const [hasTried, setHasTried] = createSignal(false);
   const [isSaved, setIsSaved] = createSignal(false);
