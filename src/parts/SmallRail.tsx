@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { type WayStep, waySteps } from '../../shared/records/steps';
 import './rail.css';
 import { type KnotReason, markStep } from './StrandRail';
@@ -13,7 +13,9 @@ export function SmallRail(props: { readonly here: WayStep | null; readonly knot:
   return (
     <svg class="small-rail" viewBox="0 0 360 44" aria-hidden="true">
       <line class="small-to-come" x1={hereAt()} x2={placeOf(waySteps.length - 1)} y1="22" y2="22" />
-      <line class="small-done" x1="18" x2={hereAt()} y1="22" y2="22" />
+      <Show when={props.here}>
+        <line class="small-done" x1="18" x2={hereAt()} y1="22" y2="22" />
+      </Show>
       <For each={waySteps}>
         {(step, index) => (
           <circle

@@ -1,4 +1,5 @@
-import { createSignal, Match, Show, Switch } from 'solid-js';
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import type { Consultation } from '../../machines/consultation/consultation';
 import type { RawForm } from '../../shared/records/readForm';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
@@ -9,11 +10,15 @@ import './app.css';
 import { Bar } from './bar/Bar';
 import { Ended } from './bar/Ended';
 import { viewBar } from './bar/viewBar';
-import { Who } from './bar/Who';
+import { WhoIsIt } from './bar/WhoIsIt';
+import { ClockDoubt } from './clockDoubt/ClockDoubt';
+import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { ConsultationScreen } from './consultation/ConsultationScreen';
+import { Day } from './day/Day';
 import { Notices } from './notices/Notices';
+import { SettingsScreen } from './settings/SettingsScreen';
 import { Start } from './start/Start';
-import type { Submit } from './stepProps';
+import { createWho } from './who';
 import { WindowPart } from './window/WindowPart';
 
 /** Where this tablet is. In memory only: no address shows a client, and every start begins at the bar. */
@@ -41,24 +46,17 @@ export function App(props: { readonly station: StationInUse }) {
 function Screens(props: { readonly station: StationInUse }) {
   const words = useWords();
   const [place, setPlace] = createSignal<Place>(bar);
-  const [by, setBy] = createSignal('');
-  /** What waits until somebody has said who she is. */
-  const [pending, setPending] = createSignal<(() => void) | null>(null);
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const isWriter = () => state().mode === 'writing';
+  const who = createWho(isWriter);
 
-  const asSomebody = (then: () => void): void => {
-    if (by() === '' && isWriter()) setPending(() => then);
-    else then();
-  };
-  const choose = (name: string): void => {
-    setBy(name);
-    const then = pending();
-    setPending(null);
-    then?.();
-  };
-  const openClient = (id: string) => asSomebody(() => setPlace({ at: 'consultation', id }));
+  const correctClocks = () =>
+    new Promise<void>((resolve) => {
+      who.asSomebody(() => void props.station.correctClocks(who.by()).then(resolve), resolve);
+    });
+  const doubt = () => (isWriter() ? viewClockDoubt(state(), props.station.nowMs()) : null);
+  const openClient = (id: string) => who.asSomebody(() => setPlace({ at: 'consultation', id }));
   const here = () => {
     const now = place();
     return now.at === 'consultation' ? state().open.get(now.id) : undefined;
@@ -88,45 +86,65 @@ function Screens(props: { readonly station: StationInUse }) {
               state={state()}
               settings={settings()}
               nowMs={props.station.nowMs()}
-              by={by()}
-              onWho={() => setPending(() => () => undefined)}
+              by={who.by()}
+              onWho={who.ask}
               onOpen={openClient}
               onStart={(chair) =>
-                asSomebody(() => setPlace({ at: 'start', chair: chair === null ? null : writeChair(chair) }))
+                who.asSomebody(() =>
+                  setPlace({ at: 'start', chair: chair === null ? null : writeChair(chair) }),
+                )
               }
               onDay={() => setPlace({ at: 'day' })}
-              onSettings={() => setPlace({ at: 'settings' })}
+              onSettings={() => who.asSomebody(() => setPlace({ at: 'settings' }))}
             />
           }
         >
+          <Match when={doubt()}>
+            {(found) => <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />}
+          </Match>
+          <Match when={place().at === 'day'}>
+            <Day state={state()} nowMs={props.station.nowMs()} onBar={() => setPlace(bar)} />
+          </Match>
+          <Match when={place().at === 'settings'}>
+            <SettingsScreen
+              inForce={settings()}
+              nowMs={props.station.nowMs()}
+              save={(next) => props.station.saveSettings(who.by(), next)}
+              onBar={() => setPlace(bar)}
+            />
+          </Match>
           <Match when={place().at === 'start'}>
             <Start
               settings={settings()}
               nowMs={props.station.nowMs()}
               freeChairs={freeChairs()}
               chair={chosenChair()}
-              open={(answers: RawForm) => props.station.open(by(), answers)}
+              open={(answers: RawForm) => props.station.open(who.by(), answers)}
               onOpened={openClient}
               onBar={() => setPlace(bar)}
             />
           </Match>
-          <Match when={here()}>
-            {(consultation) => (
-              <Show when={consultation().id} keyed>
-                {(id) => (
-                  <ConsultationScreen
-                    consultation={consultation()}
-                    settings={settings()}
-                    nowMs={props.station.nowMs()}
-                    by={by()}
-                    isWriter={isWriter()}
-                    submit={((raw, name) => props.station.submit(id, name ?? by(), raw)) satisfies Submit}
-                    onWho={() => setPending(() => () => undefined)}
-                    onBar={() => setPlace(bar)}
-                  />
-                )}
-              </Show>
-            )}
+          <Match when={here()?.id} keyed>
+            {(id) => {
+              // What is still on its way when she is closed reads her as she was last.
+              const last = createMemo<Consultation | undefined>((before) => state().open.get(id) ?? before);
+              return (
+                <Show when={last()}>
+                  {(consultation) => (
+                    <ConsultationScreen
+                      consultation={consultation()}
+                      settings={settings()}
+                      nowMs={props.station.nowMs()}
+                      by={who.by()}
+                      isWriter={isWriter()}
+                      submit={(raw, name) => props.station.submit(id, name ?? who.by(), raw)}
+                      onWho={who.ask}
+                      onBar={() => setPlace(bar)}
+                    />
+                  )}
+                </Show>
+              );
+            }}
           </Match>
         </Switch>
       </div>
@@ -136,12 +154,12 @@ function Screens(props: { readonly station: StationInUse }) {
         units={settings().units}
         onDismiss={(notice) => props.station.dismiss(notice)}
       />
-      <Dialog isOpen={pending() !== null} title={words.bar.who} onClose={() => setPending(null)}>
-        <Who
+      <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
+        <WhoIsIt
           settings={settings()}
           nowMs={props.station.nowMs()}
-          by={by()}
-          onChoose={choose}
+          by={who.by()}
+          onChoose={who.choose}
           saveSettings={props.station.saveSettings}
         />
       </Dialog>

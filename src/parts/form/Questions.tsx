@@ -9,6 +9,7 @@ import { Field } from './Field';
 import type { FieldProps, Picks } from './field';
 import { ListField } from './ListField';
 import { NumberField } from './NumberField';
+import { listNumberPicks } from './numberPicks';
 import { TextField } from './TextField';
 import { TimeField } from './TimeField';
 
@@ -101,11 +102,23 @@ function renderQuestion(props: QuestionsProps, name: string, question: Question)
   } satisfies Omit<FieldProps<Question>, 'question'>;
 
   return (
-    <Field path={path} words={field.words} refusals={props.refusals} units={props.units}>
+    <Field
+      path={path}
+      words={field.words}
+      refusals={props.refusals}
+      units={props.units}
+      kind={question.kind}
+      offers={countOffers(props, name, question)}
+    >
       {renderControl(props, field, question)}
     </Field>
   );
 }
+
+const countOffers = (props: QuestionsProps, name: string, question: Question): number => {
+  if (question.kind === 'number') return listNumberPicks(name, question, props.units, props.picks).length;
+  return 'options' in question ? question.options.length : 0;
+};
 
 function renderControl(
   props: QuestionsProps,

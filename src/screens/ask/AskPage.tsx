@@ -17,8 +17,8 @@ export function AskPage(
     readonly picks?: Picks;
     /** What the answers come to, beside or below the questions. */
     readonly children?: JSX.Element;
-    /** Something has to be done first: then Next waits, and the words for it stand in the content. */
-    readonly isHeldUp?: boolean;
+    /** What has to be done first, in words: then Next waits. */
+    readonly heldUp?: string | null;
   },
 ) {
   const words = useWords();
@@ -31,6 +31,9 @@ export function AskPage(
       title={words.rail.steps[props.step]}
       actions={
         <>
+          <p class="held-up" role="status">
+            {props.heldUp ?? asking.saysMissing(words, props.settings.units)}
+          </p>
           <Show when={before()}>
             {(step) => (
               <BigButton
@@ -41,7 +44,7 @@ export function AskPage(
               </BigButton>
             )}
           </Show>
-          <BigButton kind="primary" act="next" isDisabled={props.isHeldUp === true} onPress={asking.goOn}>
+          <BigButton kind="primary" act="next" isDisabled={props.heldUp != null} onPress={asking.goOn}>
             {words.general.next}
           </BigButton>
         </>

@@ -21,15 +21,13 @@ export function FeelHair(props: StepProps) {
   };
   const isGlassDue = () => sayGlass() === asking.glassDue;
   return (
-    <AskPage {...props} step="feelHair" isHeldUp={isDamp()}>
+    <AskPage {...props} step="feelHair" heldUp={isDamp() ? asking.dampTitle : null}>
       <Show when={isDamp()}>
-        <div role="alert">
-          <Caution>
-            <p>
-              <strong>{asking.dampTitle}</strong> {asking.damp}
-            </p>
-          </Caution>
-        </div>
+        <Caution>
+          <p>
+            <strong>{asking.dampTitle}</strong> {asking.damp}
+          </p>
+        </Caution>
       </Show>
       <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
         <Caution kind={isGlassDue() ? 'attention' : 'plain'}>

@@ -2,13 +2,13 @@ import { createMemo, createSignal, Show } from 'solid-js';
 import { skinTestForm } from '../../../shared/records/forms/test';
 import type { RawForm } from '../../../shared/records/readForm';
 import { BigButton } from '../../parts/BigButton';
-import { createDraft } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/makeStation';
 import type { Words } from '../../words/words';
+import { createKeptDraft } from '../keptDraft';
 import type { StepProps } from '../stepProps';
 import { type SkinTestView, viewSkinTest } from './skinTestView';
 
@@ -34,7 +34,7 @@ export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'n
   const words = useWords();
   const [isEarlierOpen, setIsEarlierOpen] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const draft = createDraft();
+  const draft = createKeptDraft(`${props.consultation.id}/skinTest`, {});
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
   const fields = () => {
     const refused = refusal();
@@ -44,7 +44,9 @@ export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'n
   async function note(answers: RawForm): Promise<void> {
     const taken = await props.submit({ type: 'SKIN_TEST_NOTED', answers });
     setRefusal(taken.ok ? null : taken.error);
-    if (taken.ok) setIsEarlierOpen(false);
+    if (!taken.ok) return;
+    draft.begin({});
+    setIsEarlierOpen(false);
   }
   const read = (seen: 'nothing' | 'reaction') => {
     const { skinTest } = props.consultation.record;

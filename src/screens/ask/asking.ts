@@ -3,8 +3,12 @@ import type { Form } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { AskStep } from '../../../shared/records/steps';
-import { createDraft, listMistakes, takeReadable } from '../../parts/form/draft';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { listMistakes, takeReadable } from '../../parts/form/draft';
 import type { SubmitRefusal } from '../../station/makeStation';
+import type { Words } from '../../words/words';
+import { createKeptDraft } from '../keptDraft';
 import type { StepProps } from '../stepProps';
 import { makeReading, writeKept } from './readContext';
 
@@ -16,7 +20,13 @@ import { makeReading, writeKept } from './readContext';
 export function createAsking(step: AskStep, props: StepProps) {
   const form: Form = askForms[step];
   const kept = (): RawForm => writeKept(form, props.consultation.record.answers[step], props.settings);
-  const draft = createDraft(untrack(kept));
+  /** A correction takes the answers back: then nothing that was typed before it comes up again. */
+  const draft = untrack(() =>
+    createKeptDraft(
+      [props.consultation.id, step, props.consultation.record.corrections.length].join('/'),
+      kept(),
+    ),
+  );
   const [isNextTried, setIsNextTried] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const readNow = () =>
@@ -46,6 +56,7 @@ export function createAsking(step: AskStep, props: StepProps) {
     const taken = await props.submit({ type: 'ANSWERED', step, answers });
     setRefusal(taken.ok ? null : taken.error);
     if (!taken.ok) sent = '';
+    if (taken.ok && listMistakes(form, draft.raw(), readNow()).length === 0) draft.drop();
     return taken.ok;
   }
 
@@ -60,7 +71,13 @@ export function createAsking(step: AskStep, props: StepProps) {
     setRefusal(taken.ok ? null : taken.error);
   }
 
-  return { form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
+  /** How many answers are still missing or wrong, once Next was tried. */
+  const saysMissing = (words: Words, units: UnitSettings): string => {
+    const count = isNextTried() ? refusals().length : 0;
+    return count === 0 ? '' : words.asking.missing(formatQuantity(count, 'count', units, words.locale));
+  };
+
+  return { saysMissing, form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
 }
 
 /** Brings the first marked question into sight, and the fingers or keys to it. */

@@ -29,6 +29,15 @@ export interface HeatSaid {
   readonly tools: readonly { readonly title: string; readonly reached: readonly HeatThresholdId[] }[];
 }
 
+/** What the setting does to hair; that the iron itself stays hot is said elsewhere. */
+export const listHairThresholds = (
+  settingC: number | 'unknown',
+  wetness: HeatHabit['wetness'],
+): readonly HeatThresholdId[] =>
+  listThresholdsMet(settingC === 'unknown' ? 'unknown' : brand(settingC), wetness).filter(
+    (id) => id !== 'staysHotAfterUse',
+  );
+
 /** What do the told habits come to? Rounded for reading: whole minutes, tenths of a boil equivalent. */
 export function sayHeat(habits: readonly HabitAnswers[], words: Words, units: UnitSettings): HeatSaid {
   const told = habits.map(readHabit);
@@ -55,7 +64,7 @@ export function sayHeat(habits: readonly HabitAnswers[], words: Words, units: Un
         words.asked.hotTools.habits.rows.tool.options[tool],
         settingC === 'unknown' ? null : formatTemperature(brand(settingC), units, words.locale),
       ),
-      reached: listThresholdsMet(settingC === 'unknown' ? 'unknown' : brand(settingC), wetness),
+      reached: listHairThresholds(settingC, wetness),
     })),
   };
 }

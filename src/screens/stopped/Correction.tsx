@@ -1,59 +1,49 @@
-import { createMemo, createSignal } from 'solid-js';
-import type { Form } from '../../../shared/records/form';
+import { Show } from 'solid-js';
 import { correctedForm } from '../../../shared/records/forms/course';
 import type { Correctable } from '../../../shared/records/steps';
-import { createDraft } from '../../parts/form/draft';
-import { FormFields } from '../../parts/form/FormFields';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import { createEventForm } from '../eventForm';
+import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
+
+const { code, words: ownWords } = correctedForm;
 
 /** A wrong answer taken back: by whom, why, and in words; held, since it opens what was stopped. */
 export function Correction(props: StepProps & { readonly answers: readonly Correctable[] }) {
   const words = useWords();
-  const draft = createDraft();
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const form = createMemo<Form>(() => ({
-    ...correctedForm,
-    answer: { kind: 'choice', options: props.answers, ...onlyOne(props.answers) },
-  }));
-  const fields = () => {
-    const refused = refusal();
-    return refused?.kind === 'fields' ? refused.fields : [];
+  const asked = createEventForm(props, { code, words: ownWords }, `${props.consultation.id}/corrected`, {});
+  const which = createEventForm(
+    props,
+    { answer: correctedForm.answer },
+    `${props.consultation.id}/correctedAnswer`,
+    {},
+  );
+  /** Where only one answer can be meant, it is not asked. */
+  const onlyOne = () => (props.answers.length === 1 ? props.answers[0] : undefined);
+  const question = () => ({ answer: { kind: 'choice', options: props.answers } }) as const;
+  const correct = async () => {
+    const answer = onlyOne() ?? which.draft.raw().answer;
+    if (await asked.send('CORRECTED', { answer })) which.draft.begin({});
   };
-  async function correct(): Promise<void> {
-    const answers = { ...onlyOneAnswer(props.answers), ...draft.raw() };
-    const taken = await props.submit({ type: 'CORRECTED', answers });
-    setRefusal(taken.ok ? null : taken.error);
-    if (taken.ok) draft.begin({});
-  }
   return (
     <section class="panel" data-panel="correction">
       <h2>{words.leaving.correct}</h2>
       <p>{words.leaving.correctLead(props.by)}</p>
-      <FormFields
-        form={form()}
+      <Show when={onlyOne() === undefined}>
+        <PartForm step={props} form={which} questions={question()} words={words.leaving.correctedForm} />
+      </Show>
+      <PartForm
+        step={props}
+        form={asked}
+        questions={{ code, words: ownWords }}
         words={words.leaving.correctedForm}
-        draft={draft}
-        onChange={() => setRefusal(null)}
-        refusals={fields()}
-        units={props.settings.units}
-        hasAgeLine={false}
-        nowMs={props.nowMs}
       />
-      <HoldButton label={words.leaving.holdToCorrect} act="correct" onHeld={() => void correct()} />
-      <Refusal refusal={refusal()} />
+      <div class="options">
+        <HoldButton label={words.leaving.holdToCorrect} act="correct" onHeld={() => void correct()} />
+      </div>
+      <Refusal refusal={asked.refusal()} />
     </section>
   );
 }
-
-/** Where only one answer can be meant, it is chosen already. */
-const onlyOne = ([answer, ...others]: readonly Correctable[]) =>
-  answer === undefined || others.length > 0 ? {} : { or: answer };
-
-const onlyOneAnswer = (answers: readonly Correctable[]) => {
-  const { or } = onlyOne(answers) as { readonly or?: Correctable };
-  return or === undefined ? {} : { answer: or };
-};

@@ -16,13 +16,13 @@ export function Stopped(props: StepProps) {
     <StepPage
       page={props.page}
       title={words.leaving.stoppedTitle}
-      also={words.leaving.stoppedLead}
       actions={
         <BigButton kind="primary" act="bar-primary" onPress={() => props.page.onBar()}>
           {words.general.bar}
         </BigButton>
       }
     >
+      <p class="panel-figure">{words.leaving.stoppedLead}</p>
       <For each={stops()}>
         {({ rule }) => (
           <div data-rule={rule}>

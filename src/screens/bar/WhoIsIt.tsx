@@ -14,7 +14,7 @@ import { makeReading } from '../ask/readContext';
 const nameForm = { name: { kind: 'text', maxLength: 20 } } as const satisfies Form;
 
 /** Who is at the station: one tap, or a first name when nobody is kept yet. */
-export function Who(props: {
+export function WhoIsIt(props: {
   readonly settings: Settings;
   readonly nowMs: number;
   readonly by: string;
@@ -45,15 +45,21 @@ export function Who(props: {
   return (
     <>
       <p>{words.bar.whoHint}</p>
-      <div class="options">
-        <For each={props.settings.staff}>
-          {(name) => (
-            <BigButton act={`who-${name}`} isPressed={props.by === name} onPress={() => props.onChoose(name)}>
-              {name}
-            </BigButton>
-          )}
-        </For>
-      </div>
+      <Show when={props.settings.staff.length > 0}>
+        <div class="options names">
+          <For each={props.settings.staff}>
+            {(name) => (
+              <BigButton
+                act={`who-${name}`}
+                isPressed={props.by === name}
+                onPress={() => props.onChoose(name)}
+              >
+                {name}
+              </BigButton>
+            )}
+          </For>
+        </div>
+      </Show>
       <Show when={props.settings.staff.length === 0}>
         <FormFields
           form={nameForm}
