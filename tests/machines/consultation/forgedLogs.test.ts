@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { beforeAll, expect, test } from 'vitest';
+import { replay } from '../../../machines/consultation/replay';
+import { findGate, type Log } from './walks/countWalk';
+import { forgeries, forgeTokens } from './walks/forge';
+import { settingsById } from './walks/rawTaps';
+import { drawnWalks, live } from './walks/walk';
+
+const seed = Number(process.env.WALK_SEED ?? 20_260_303);
+const logs: Log[] = [];
+
+/** Why this log is not taken up, as the station would have to say it; null when it is. */
+const refusalOf = (log: Log): string | null => {
+  const again = replay('walk', JSON.parse(JSON.stringify(log)), (id) => settingsById[id]);
+  return again.ok ? null : again.error.code;
+};
+
+beforeAll(() => {
+  for (const drawn of fc.sample(drawnWalks, { seed, numRuns: 300 })) {
+    const { log, record } = live(drawn).consultation;
+    if (record.bowls.length > 0) logs.push(log);
+  }
+  console.log(`seed ${seed}: ${logs.length} logs with a bowl`);
+});
+
+test('the logs are taken up as they are', () => {
+  expect(logs.length).toBeGreaterThan(150);
+  expect(logs.map(refusalOf).filter((refusal) => refusal !== null)).toEqual([]);
+});
+
+for (const [what, forge] of Object.entries(forgeries)) {
+  test(`a log is refused when ${what}`, () => {
+    const reasons = new Map<string, number>();
+    for (const log of logs) {
+      const forged = forge(log, findGate(log));
+      if (forged === null) continue;
+      const reason = refusalOf(forged) ?? 'TAKEN UP';
+      reasons.set(reason, (reasons.get(reason) ?? 0) + 1);
+    }
+    console.log(`${what}: ${JSON.stringify(Object.fromEntries(reasons))}`);
+    expect(reasons.size).toBeGreaterThan(0);
+    expect([...reasons.keys()]).not.toContain('TAKEN UP');
+  });
+}
+
+test('a log is refused when any one word for the guards was changed by hand', () => {
+  const taken: string[] = [];
+  let forged = 0;
+  for (const log of logs.slice(0, 12)) {
+    for (const each of forgeTokens(log)) {
+      forged += 1;
+      if (refusalOf(each.forged) === null) taken.push(each.what);
+    }
+  }
+  console.log(`${forged} tokens changed, one at a time`);
+  expect(forged).toBeGreaterThan(1000);
+  expect(taken).toEqual([]);
+}, 60_000);

@@ -1,0 +1,93 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { replay } from '../../../machines/consultation/replay';
+import { makeBowlOracle } from './walks/bowlOracle';
+import { addCounts, countAround, cutOut, findGate, noCounts, sign } from './walks/countWalk';
+import { findDeadEnd } from './walks/goToBowl';
+import { settingsById } from './walks/rawTaps';
+import { drawnWalks, type LivedWalk, live, tellWalk } from './walks/walk';
+
+/** `WALK_SEED=7 WALK_RUNS=6000 npx vitest run --project node walks.test.ts` walks otherwise, and longer. */
+const seed = Number(process.env.WALK_SEED ?? 20_260_303);
+const numRuns = Number(process.env.WALK_RUNS ?? 1700);
+const find = (settingsId: number) => settingsById[settingsId];
+
+/** Different walks that weighed a bowl, by their events. */
+const through = new Map<string, LivedWalk>();
+
+function listFaults(log: LivedWalk['consultation']['log'], inheritsStop: boolean): readonly string[] {
+  const oracle = makeBowlOracle(inheritsStop, settingsById);
+  return log.flatMap((event) => oracle.hear(event).map((fault) => `${event.type} although ${fault}`));
+}
+
+const takeUp = (log: LivedWalk['consultation']['log']) =>
+  replay('walk', JSON.parse(JSON.stringify(log)), find);
+
+test('no walk weighs a bowl that the accepted events do not allow, and every log is taken up again', () => {
+  const tally = { walks: 0, events: 0, refused: 0, bowls: 0, ended: 0 };
+  fc.assert(
+    fc.property(drawnWalks, (drawn) => {
+      const walk = live(drawn);
+      const { log, record, state } = walk.consultation;
+      const faults = listFaults(log, walk.inheritsStop);
+      if (faults.length > 0) throw new Error(`${faults.join('; ')}\n${tellWalk(walk)}`);
+      if (log.length > 0) {
+        const again = takeUp(log);
+        if (!again.ok)
+          throw new Error(`not taken up again: ${JSON.stringify(again.error)}\n${tellWalk(walk)}`);
+        expect(again.value.record).toEqual(record);
+        expect([again.value.state.value, again.value.state.context]).toEqual([state.value, state.context]);
+      }
+      tally.walks += 1;
+      tally.events += log.length;
+      tally.refused += walk.steps.length - log.length;
+      tally.bowls += record.bowls.length;
+      tally.ended += record.ended === null ? 0 : 1;
+      if (record.bowls.length > 0) through.set(sign(walk), walk);
+    }),
+    { seed, numRuns },
+  );
+  console.log(
+    `seed ${seed}: ${tally.walks} walks, ${tally.events} events accepted, ${tally.refused} refused, ${tally.bowls} bowls weighed, ${tally.ended} ended`,
+  );
+}, 120_000);
+
+test('at least a thousand different walks weigh a bowl, with refusals, corrections and returns before and after', () => {
+  const counts = [...through.values()].map(countAround).reduce(addCounts, noCounts);
+  console.log(`${through.size} different walks weighed a bowl; of those had ${JSON.stringify(counts)}`);
+  expect(through.size).toBeGreaterThanOrEqual(1000);
+  for (const count of Object.values(counts)) expect(count).toBeGreaterThanOrEqual(30);
+});
+
+test('every beginning of a log is taken up again, and ends where the walk was', () => {
+  let beginnings = 0;
+  for (const { consultation, stages } of [...through.values()].slice(0, 25)) {
+    for (const [index, stage] of stages.entries()) {
+      const again = takeUp(consultation.log.slice(0, index + 1));
+      if (!again.ok) throw new Error(JSON.stringify(again.error));
+      expect(again.value.record).toEqual(stage.record);
+      expect(again.value.state.context).toEqual(stage.state.context);
+      beginnings += 1;
+    }
+  }
+  console.log(`${beginnings} beginnings taken up again`);
+  expect(beginnings).toBeGreaterThan(500);
+}, 60_000);
+
+test('whoever goes on carefully comes to a bowl or an ending, from wherever a walk was left', () => {
+  const left = fc.sample(drawnWalks, { seed, numRuns: 400 }).map(live);
+  const stuck = left.flatMap((walk) => {
+    const deadEnd = findDeadEnd(walk.consultation, walk.inheritsStop);
+    return deadEnd === null ? [] : [`${deadEnd}\n${tellWalk(walk)}`];
+  });
+  expect(stuck).toEqual([]);
+}, 60_000);
+
+test('the oracle hears when the outcome or the decision before a bowl is missing', () => {
+  for (const { consultation, inheritsStop } of through.values()) {
+    const gate = findGate(consultation.log);
+    for (const seq of [gate.outcomeSeq, gate.decisionSeq]) {
+      expect(listFaults(cutOut(consultation.log, seq), inheritsStop)).not.toEqual([]);
+    }
+  }
+});

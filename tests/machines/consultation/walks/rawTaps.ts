@@ -1,0 +1,117 @@
+import { salon } from '../../../../seeds/salon';
+import type { RawEvent } from '../../../../shared/records/classify';
+import type { RawForm } from '../../../../shared/records/readForm';
+import type { Settings } from '../../../../shared/records/settings';
+import type { AskStep } from '../../../../shared/records/steps';
+import type { Zone } from '../../../../shared/records/zones';
+
+export const minuteMs = 60_000;
+export const hourMs = 60 * minuteMs;
+export const dayMs = 24 * hourMs;
+export const startAtMs = Date.UTC(2026, 2, 3, 9, 0);
+
+const { profile } = salon;
+/** The station's settings by id: as in the salon, a shorter wait, and no age line with fewer skin tests. */
+export const settingsById: readonly Settings[] = [
+  salon,
+  { ...salon, profile: { ...profile, skinTestWaitH: 24, skinTestLapsesDays: 14 } },
+  { ...salon, profile: { ...profile, ageLine: null, skinTestFor: ['lighten', 'liftAndDeposit'] } },
+];
+
+type Untimed = Exclude<RawEvent['type'], 'ANSWERED'>;
+export const tap = (type: Untimed, answers: RawForm = {}): RawEvent => ({ type, answers });
+export const say = (step: AskStep, answers: RawForm): RawEvent => ({ type: 'ANSWERED', step, answers });
+
+/** What she wants, and what her hair has been through; `change` names what is said otherwise. */
+export const cleanAnswers: { readonly [S in AskStep]: RawForm } = {
+  client: {
+    service: 'lighten',
+    reach: 'fullHead',
+    targetLevel: '7',
+    naturalLevel: '5',
+    endsLevel: '5',
+    length: 'braLine',
+    reactions: ['none'],
+    scalp: 'sound',
+    ageBand: 'over',
+  },
+  hotTools: {
+    habits: [{ tool: 'flatIron', wetness: 'dry', daysAWeek: '3', forMonths: '24', settingC: '350' }],
+    smoke: 'no',
+    history: ['none'],
+  },
+  feelHair: { porosity: 'normal', curl: 'sameAlong', breakage: 'no', wetStretch: 'springsBack' },
+  heatSpray: { finish: 'noHotTool' },
+};
+
+/** Answers that bear on the plan, that a person has to judge, that ask for a test, or that leave a part unsaid. */
+export const otherAnswers: readonly (readonly [AskStep, RawForm])[] = [
+  ['client', { targetLevel: '8' }],
+  ['client', { reach: 'endsOut' }],
+  ['client', { service: 'depositOnly', targetLevel: '5' }],
+  ['client', { reactions: ['tingled'] }],
+  ['client', { scalp: 'tight' }],
+  ['hotTools', { history: ['unknownBoxColour'] }],
+  ['hotTools', { history: ['salonColour', 'relaxer'] }],
+  ['hotTools', { bleaches: '1' }],
+  ['hotTools', { relaxedWithinTwoWeeks: 'unknown' }],
+  ['feelHair', { ends: 'damp' }],
+  ['feelHair', { wetStretch: 'snaps' }],
+  ['heatSpray', { finish: 'styled', spray: 'Cove mist', tool: 'flatIron', settingC: '350' }],
+];
+
+/** Answers to which there is no override. */
+export const absoluteAnswers: readonly RawForm[] = [
+  { reactions: ['swelling'] },
+  { reactions: ['tingled', 'hives'] },
+  { reactions: ['blackTattoo'] },
+  { scalp: 'broken' },
+  { ageBand: 'under' },
+];
+
+export const noteSkinTest = (atMs: number, putOnMsAgo: number, seen: string): RawEvent =>
+  tap('SKIN_TEST_NOTED', { putOnAtMs: atMs - putOnMsAgo, seen });
+
+/** Strengths that may be tried one after the other, in per cent. */
+export const strengths = ['9', '6', '3'] as const;
+const mixOf = (developerPercent: string, minutes: string): RawForm => ({
+  line: 'Sandbar powder',
+  batch: 'B-17',
+  developerPercent,
+  ratio: '2',
+  heat: 'none',
+  minutes,
+});
+
+export const startStrand = (zone: Zone, developerPercent: string, minutes = '25'): RawEvent =>
+  tap('STRAND_STARTED', {
+    zone,
+    place: 'crown',
+    hairs: '30',
+    ...mixOf(developerPercent, minutes),
+    makersLimitMin: '45',
+    lookEveryMin: '3',
+  });
+
+export const recordOutcome = (zone: Zone, fibre = 'sound', stretch = 'springsBack'): RawEvent =>
+  tap('OUTCOME_RECORDED', { zone, fibre, stretch, level: '8' });
+
+export const weighBowl = (
+  zone: Zone,
+  developerPercent: string,
+  minutes: string,
+  change: RawForm = {},
+): RawEvent =>
+  tap('BOWL_WEIGHED', {
+    zone,
+    shades: [{ shade: 'powder', parts: '1' }],
+    colourG: '40',
+    ...mixOf(developerPercent, minutes),
+    ...change,
+  });
+
+const why = { code: 'wrongTap', words: 'the other client said that' };
+export const correct = (answer: string): RawEvent => tap('CORRECTED', { answer, ...why });
+export const retract = (zone: Zone): RawEvent => tap('OUTCOME_RETRACTED', { zone, ...why });
+export const override = (rule: string): RawEvent =>
+  tap('OVERRIDDEN', { rule, code: 'seniorAgreed', words: 'felt it myself' });
