@@ -3,7 +3,7 @@ import './button.css';
 
 /** A tap that is done at once: never for what is dangerous. `act` is what tests and styles know it by. */
 export function BigButton(props: {
-  readonly kind?: 'primary' | 'plain' | 'danger' | 'quiet';
+  readonly kind?: 'primary' | 'plain' | 'danger' | 'quiet' | 'attention';
   readonly act: string;
   readonly onPress: () => void;
   readonly isDisabled?: boolean;

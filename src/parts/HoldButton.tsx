@@ -17,10 +17,11 @@ export function HoldButton(props: {
 }) {
   const words = useWords();
   const hold = createHold(() => props.onHeld());
+  let place!: HTMLDivElement;
   const isKey = (event: KeyboardEvent) => event.key === ' ' || event.key === 'Enter';
 
   return (
-    <div class="hold" data-phase={hold.phase()}>
+    <div ref={place} class="hold" data-phase={hold.phase()}>
       <button
         type="button"
         class="hold-button"
@@ -51,18 +52,25 @@ export function HoldButton(props: {
         </span>
       </button>
       <Show when={hold.phase() === 'armed'}>
-        <p class="hold-said" role="status">
-          {words.general.confirmWithin}
-        </p>
-        <button
-          type="button"
-          class="hold-confirm"
-          data-act={`${props.act}-confirm`}
-          onClick={() => hold.confirm()}
-        >
-          {words.general.confirmHold(props.label)}
-        </button>
+        <div class="hold-second" data-side={findSide(place)} ref={bringIntoSight}>
+          <p role="status">{words.general.confirmWithin}</p>
+          <button
+            type="button"
+            class="hold-confirm"
+            data-act={`${props.act}-confirm`}
+            onClick={() => hold.confirm()}
+          >
+            {words.general.confirmHold(props.label)}
+          </button>
+        </div>
       </Show>
     </div>
   );
 }
+
+/** What appears grows towards the middle of the screen, never beyond its edge. */
+const findSide = (place: HTMLElement): 'left' | 'right' =>
+  place.getBoundingClientRect().left > window.innerWidth / 2 ? 'right' : 'left';
+
+const bringIntoSight = (second: HTMLElement): void =>
+  queueMicrotask(() => second.scrollIntoView({ block: 'nearest' }));

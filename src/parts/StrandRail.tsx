@@ -25,7 +25,11 @@ export function StrandRail(props: { readonly here: WayStep | null; readonly knot
         {(step) => (
           <>
             <Show when={step === 'mix'}>
-              <li class="rail-knot" data-knot={props.knot ?? 'untied'}>
+              <li
+                class="rail-knot"
+                data-knot={props.knot ?? 'untied'}
+                data-state={markStep('mix', props.here) === 'toCome' ? 'toCome' : 'done'}
+              >
                 <Knot isUntied={props.knot === null} />
                 <span class="rail-name">
                   {props.knot === null

@@ -8,7 +8,6 @@ import type { StationInUse } from '../station/createStation';
 import { findWords } from '../words/words';
 import './app.css';
 import { Bar } from './bar/Bar';
-import { Ended } from './bar/Ended';
 import { viewBar } from './bar/viewBar';
 import { WhoIsIt } from './bar/WhoIsIt';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
@@ -87,6 +86,8 @@ function Screens(props: { readonly station: StationInUse }) {
               settings={settings()}
               nowMs={props.station.nowMs()}
               by={who.by()}
+              isWriter={isWriter()}
+              closed={endedHere()}
               onWho={who.ask}
               onOpen={openClient}
               onStart={(chair) =>
@@ -148,7 +149,6 @@ function Screens(props: { readonly station: StationInUse }) {
           </Match>
         </Switch>
       </div>
-      <Ended closed={endedHere()} />
       <Notices
         notices={state().notices}
         units={settings().units}

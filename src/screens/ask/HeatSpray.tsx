@@ -3,6 +3,7 @@ import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
+import { TodayHeat } from './TodayHeat';
 
 /** How it is finished today. */
 export function HeatSpray(props: StepProps) {
@@ -10,7 +11,8 @@ export function HeatSpray(props: StepProps) {
   const sprays = () => props.settings.shelf.filter(({ kind }) => kind === 'spray').map(({ name }) => name);
   return (
     <AskPage {...props} step="heatSpray" picks={{ spray: sprays() }}>
-      <Show when={sprays().length === 0}>
+      <TodayHeat answers={props.consultation.record.answers.heatSpray} units={props.settings.units} />
+      <Show when={sprays().length === 0 && props.consultation.record.answers.heatSpray?.finish === 'styled'}>
         <Caution kind="plain">
           <p>{words.asking.shelfEmpty}</p>
         </Caution>

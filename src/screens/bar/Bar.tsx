@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { ClosedRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -6,6 +7,7 @@ import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import './bar.css';
+import { Ended } from './Ended';
 import { ParkedList } from './ParkedList';
 import { PlaceButton } from './PlaceButton';
 import { Strip } from './Strip';
@@ -17,6 +19,10 @@ export function Bar(props: {
   readonly settings: Settings;
   readonly nowMs: number;
   readonly by: string;
+  /** Only a window that writes starts anybody, or is somebody. */
+  readonly isWriter: boolean;
+  /** The client who was in view, just closed. */
+  readonly closed: ClosedRecord | undefined;
   readonly onWho: () => void;
   readonly onOpen: (id: string) => void;
   readonly onStart: (chair: number | null) => void;
@@ -32,23 +38,28 @@ export function Bar(props: {
   return (
     <main class="bar">
       <header class="bar-head">
-        <h1>{words.bar.title}</h1>
+        <h1 class={props.closed === undefined ? '' : 'only-heard'}>{words.bar.title}</h1>
+        <Ended closed={props.closed} />
         <nav class="bar-ways">
-          <BigButton kind={props.by === '' ? 'danger' : 'quiet'} act="who" onPress={() => props.onWho()}>
-            {props.by === '' ? words.bar.tapYourName : props.by}
-          </BigButton>
+          <Show when={props.isWriter}>
+            <BigButton kind={props.by === '' ? 'attention' : 'quiet'} act="who" onPress={() => props.onWho()}>
+              {props.by === '' ? words.bar.tapYourName : props.by}
+            </BigButton>
+          </Show>
           <BigButton kind="quiet" act="parked" onPress={() => setIsParkedOpen(true)}>
             {words.bar.parked(write(away()))}
           </BigButton>
           <BigButton kind="quiet" act="day" onPress={() => props.onDay()}>
             {words.bar.day}
           </BigButton>
-          <BigButton kind="quiet" act="settings" onPress={() => props.onSettings()}>
-            {words.bar.settings}
-          </BigButton>
-          <BigButton kind="primary" act="start" onPress={() => props.onStart(null)}>
-            {words.bar.start}
-          </BigButton>
+          <Show when={props.isWriter}>
+            <BigButton kind="quiet" act="settings" onPress={() => props.onSettings()}>
+              {words.bar.settings}
+            </BigButton>
+            <BigButton kind="primary" act="start" onPress={() => props.onStart(null)}>
+              {words.bar.start}
+            </BigButton>
+          </Show>
         </nav>
       </header>
       <Strip
@@ -71,6 +82,7 @@ export function Bar(props: {
                       class="place place-free"
                       data-chair={chair}
                       data-act="start-here"
+                      disabled={!props.isWriter}
                       onClick={() => props.onStart(chair)}
                     >
                       {words.bar.free(write(chair))}

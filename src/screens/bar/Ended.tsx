@@ -12,14 +12,12 @@ const findTicket = ({ log }: ClosedRecord): string => {
 export function Ended(props: { readonly closed: ClosedRecord | undefined }) {
   const words = useWords();
   return (
-    <div role="status">
-      <Show when={props.closed}>
-        {(closed) => (
-          <p class="ended-said" data-ended={closed().how}>
-            {words.bar.ended(findTicket(closed()), words.bar.endings[closed().how])}
-          </p>
-        )}
-      </Show>
-    </div>
+    <Show when={props.closed}>
+      {(closed) => (
+        <p class="ended-said" role="status" data-ended={closed().how}>
+          {words.bar.ended(findTicket(closed()), words.bar.endings[closed().how])}
+        </p>
+      )}
+    </Show>
   );
 }

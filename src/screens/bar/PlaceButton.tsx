@@ -55,12 +55,20 @@ export function PlaceButton(props: {
         <span class="only-heard">{knot() === null ? words.rail.okToMix : words.rail.noMix}</span>
       </span>
       <span class="place-now" data-tone={tone()}>
-        <span class="place-what">{doNow()}</span>
-        <Show when={due()} fallback={<span class="place-go" aria-hidden="true" />}>
+        <Show
+          when={due()}
+          fallback={
+            <>
+              <span class="place-what">{doNow()}</span>
+              <span class="place-go" aria-hidden="true" />
+            </>
+          }
+        >
           {(next) => (
             <>
+              <span class="place-what">{screen() === 'reaction' ? words.bar.reaction : next().name}</span>
               <span class="place-says">
-                {next().name} {next().says}
+                {next().says}
                 <Show when={clocks().length > 1}> {words.bar.moreClocks(write(clocks().length - 1))}</Show>
               </span>
               <span class="place-digits">{next().digits}</span>

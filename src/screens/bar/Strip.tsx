@@ -36,7 +36,9 @@ export function Strip(props: {
               {sayWhose(props.running?.consultation, words, props.units)}
             </span>
             <span class="strip-what">
-              {due().name} · {due().says}
+              <span>{due().name}</span>
+              <span class="strip-dot">·</span>
+              <span>{due().says}</span>
             </span>
           </span>
           <span class="strip-digits">{due().digits}</span>

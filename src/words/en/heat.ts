@@ -26,5 +26,9 @@ export const heat = {
   toolAt: (tool: string, setting: string | null) =>
     setting === null ? `${tool}, setting not known: read as the hottest` : `${tool} at ${setting}`,
   thresholds,
+  todayTitle: (tool: string, setting: string) => `Today: ${tool} at ${setting}, on dry hair`,
+  todayReaches: 'Nothing of what is known begins at this setting on dry hair.',
+  onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
+  noSprayNear: 'No aerosol and no alcohol spray near a hot plate: it burns.',
   beyondPass: 'A plate is hotter than the hair under it.',
 };

@@ -31,16 +31,17 @@ const faults: Readonly<Record<ReplayFault['code'], string>> = {
   empty: 'there is nothing in it',
 };
 
+/** What the copy does not do, said of it. */
 const failures: Readonly<Record<WriteFailureKind, string>> = {
-  indexUnavailable: 'the index does not answer',
-  journalUnavailable: 'the journal does not answer',
-  quotaExceeded: 'the tablet is full',
-  lockedElsewhere: 'another window holds the file',
-  timedOut: 'no answer in time',
-  notRestored: 'the store has not been read yet',
-  wrongSeq: 'it was not the next entry',
-  badName: 'the log’s name is none',
-  notJson: 'it cannot be written down',
+  indexUnavailable: 'does not answer',
+  journalUnavailable: 'does not answer',
+  quotaExceeded: 'has no room left, the tablet is full',
+  lockedElsewhere: 'is held by another window',
+  timedOut: 'did not answer in time',
+  notRestored: 'has not been read yet',
+  wrongSeq: 'waits for another entry',
+  badName: 'knows no log of this name',
+  notJson: 'cannot write this down',
 };
 
 const unread: Readonly<Record<UnreadReason, string>> = {
@@ -82,14 +83,15 @@ export const notices = {
     `The last line of ${log} in ${copy} was torn off by a power cut. What was left of it is kept aside.`,
   lostTail: (log: string, entries: string) =>
     `Lost: neither copy of ${log} has its last entries any more, at least ${entries}. Ask again what is missing.`,
-  troubleAll: (copy: string, kind: WriteFailureKind) => `Nothing can be written: ${copy}: ${failures[kind]}.`,
+  troubleAll: (copy: string, kind: WriteFailureKind) => `Nothing can be written: ${copy} ${failures[kind]}.`,
   troubleLog: (log: string, copy: string, kind: WriteFailureKind) =>
-    `No entry can be added to ${log} now: ${copy}: ${failures[kind]}. Reload the station.`,
+    `No entry can be added to ${log} now: ${copy} ${failures[kind]}. Reload the station.`,
   unread: (log: string, copy: string, reason: UnreadReason) =>
     `Left where it is: ${log} in ${copy}: ${unread[reason]}.`,
-  notSaved: (log: string, kind: WriteFailureKind) => `Not saved: ${log}: ${failures[kind]}. Tap it again.`,
+  notSaved: (log: string, kind: WriteFailureKind) =>
+    `Not saved in ${log}: the store ${failures[kind]}. Tap it again.`,
   notSavedMaybe: (log: string, kind: WriteFailureKind) =>
-    `Perhaps not saved: ${log}: ${failures[kind]}. What the screen shows now is what is held.`,
+    `Perhaps not saved in ${log}: the store ${failures[kind]}. What the screen shows now is what is held.`,
   lostPlace: (why: LostWhy) => lost[why],
   takeOverRefused: 'The other window did not hand over.',
 };

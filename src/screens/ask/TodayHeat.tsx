@@ -1,0 +1,54 @@
+import { For, Show } from 'solid-js';
+import { LONGEST_PASS_SECONDS } from '../../../shared/heat/exposure';
+import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
+import { brand } from '../../../shared/units/brand';
+import { formatQuantity, formatTemperature } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { Caution } from '../../parts/Caution';
+import { useWords } from '../../parts/useWords';
+import { listHairThresholds } from './heatSaid';
+
+type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
+
+/** What today's tool and setting reach on dry hair, once both are told. */
+export function TodayHeat(props: {
+  readonly answers: Partial<HeatSprayAnswers> | undefined;
+  readonly units: UnitSettings;
+}) {
+  const words = useWords();
+  const styled = (): Styled | undefined => {
+    const { finish, tool, settingC } = props.answers ?? {};
+    return finish === 'styled' && tool !== undefined && settingC !== undefined
+      ? { tool, settingC }
+      : undefined;
+  };
+  const reached = () => {
+    const today = styled();
+    return today === undefined ? [] : listHairThresholds(today.settingC, 'dry');
+  };
+  const title = ({ tool, settingC }: Styled) =>
+    words.heat.todayTitle(
+      words.asked.heatSpray.tool.options[tool],
+      formatTemperature(brand(settingC), props.units, words.locale),
+    );
+  return (
+    <Show when={styled()}>
+      {(today) => (
+        <section class="panel" data-panel="today-heat" aria-live="polite">
+          <h2>{title(today())}</h2>
+          <Show when={reached().length > 0} fallback={<p>{words.heat.todayReaches}</p>}>
+            <ul class="reached">
+              <For each={reached()}>{(id) => <li data-threshold={id}>{words.heat.thresholds[id]}</li>}</For>
+            </ul>
+          </Show>
+          <p>
+            {words.heat.onePass(formatQuantity(LONGEST_PASS_SECONDS, 'seconds', props.units, words.locale))}
+          </p>
+          <Caution>
+            <p>{words.heat.noSprayNear}</p>
+          </Caution>
+        </section>
+      )}
+    </Show>
+  );
+}
