@@ -65,8 +65,7 @@ describe('a strand', () => {
       lengths: 'untested',
       ends: 'untested',
     });
-    const { outcome } = bothAtDecision.record.strands[1] ?? {};
-    const lastMs = (outcome?.atMs ?? 0) + 28 * day;
+    const lastMs = (bothAtDecision.record.strands[1]?.ended?.atMs ?? 0) + 28 * day;
     expect(gather(bothAtDecision, lastMs)).toMatchObject({ zones: { lengths: 'sound' }, strands: 1 });
     expect(gather(bothAtDecision, lastMs + 1)).toMatchObject({ zones: { lengths: 'untested' }, strands: 0 });
     const otherPlan = andThen(bothAtDecision, again('client', { targetLevel: '7.5' }));
@@ -85,6 +84,16 @@ describe('a strand', () => {
     };
     const told = andThen(off, { type: 'OUTCOME_RECORDED', answers: rough });
     expect(gather(told)).toMatchObject({ zones: { ends: 'rough' }, strands: 3 });
+  });
+
+  it('is used up by its bowl for every later decision, unless that bowl was thrown away', () => {
+    const decide: RawEvent = { type: 'DECIDED', answers: { decision: 'endsOut' } };
+    const weighed = andThen(andThen(atDecision, decide), find(ofType('BOWL_WEIGHED')));
+    expect(gather(weighed).zones.lengths).toBe('sound');
+    expect(gather(andThen(weighed, decide)).zones.lengths).toBe('untested');
+    expect(gather(andThen(weighed, { type: 'PLAN_CHANGED' })).zones.lengths).toBe('untested');
+    const thrown = andThen(weighed, { type: 'BOWL_THROWN', answers: { zone: 'lengths' } });
+    expect(gather(andThen(thrown, decide)).zones.lengths).toBe('sound');
   });
 
   it('that fell short counts by the shortest, that was patchy makes all uneven', () => {

@@ -106,9 +106,9 @@ describe('what a failed strand closes', () => {
     expect(closed(late, { minutes: 24.9 })).toEqual([]);
   });
 
-  it('is counted by its own clock when the tablet’s was put forward meanwhile', () => {
-    const shift: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(hour) } };
-    const shifted = andThen(andThen(ready, start), shift, hour + 5 * minute);
+  it('is counted by its own clock when the tablet’s was set back meanwhile', () => {
+    const shift: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(-hour) } };
+    const shifted = andThen(andThen(ready, start), shift, 5 * minute - hour);
     const told = andThen(shifted, broke, 4 * minute);
     expect(closed(told, { minutes: 9 })).toHaveLength(1);
     expect(closed(told, { minutes: 8.9 })).toEqual([]);

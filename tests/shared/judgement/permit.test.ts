@@ -78,12 +78,12 @@ describe('a mix permit', () => {
 
 describe('an outcome', () => {
   const lapseMs = ASSUMED_OUTCOME_LAPSES_DAYS * day;
-  const recordedAtMs = atMix.record.strands[1]?.outcome?.atMs ?? 0;
+  const endedAtMs = atMix.record.strands[1]?.ended?.atMs ?? 0;
 
-  it('stands for exactly 28 days (ASSUMED)', () => {
+  it('stands for exactly 28 days from when its strand came off (ASSUMED)', () => {
     expect(ASSUMED_OUTCOME_LAPSES_DAYS).toBe(28);
-    expect(ask(atMix, 'lengths', recordedAtMs + lapseMs, noSkinTest)).toBe('allowed');
-    expect(ask(atMix, 'lengths', recordedAtMs + lapseMs + 1, noSkinTest)).toBe('outcomeLapsed');
+    expect(ask(atMix, 'lengths', endedAtMs + lapseMs, noSkinTest)).toBe('allowed');
+    expect(ask(atMix, 'lengths', endedAtMs + lapseMs + 1, noSkinTest)).toBe('outcomeLapsed');
   });
 
   it('does not stay young when the tablet’s clock is set back', () => {
@@ -92,8 +92,8 @@ describe('an outcome', () => {
       { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(-5 * day) } },
       -5 * day + 60_000,
     );
-    const realAgeMs = (nowMs: number) => nowMs + 5 * day - recordedAtMs;
-    const lastMs = recordedAtMs + lapseMs - 5 * day;
+    const realAgeMs = (nowMs: number) => nowMs + 5 * day - endedAtMs;
+    const lastMs = endedAtMs + lapseMs - 5 * day;
     expect(realAgeMs(lastMs)).toBe(lapseMs);
     expect(ask(back, 'lengths', lastMs, noSkinTest)).toBe('allowed');
     expect(ask(back, 'lengths', lastMs + 1, noSkinTest)).toBe('outcomeLapsed');
