@@ -6,6 +6,7 @@ import { listMistakes } from '../parts/form/draft';
 import type { SubmitRefusal } from '../station/makeStation';
 import { createKeptDraft, type KeptDraft } from './keptDraft';
 import { createSender } from './sender';
+import { showFirstRefused } from './showFirstRefused';
 import type { StepProps } from './stepProps';
 
 /** One event's form: what was typed, what is wrong with it, and the sending. */
@@ -58,6 +59,7 @@ export function createEventForm(
       const fields = ownRefusals();
       if (fields.length > 0) {
         sender.say({ kind: 'fields', fields });
+        showFirstRefused();
         return false;
       }
       const isTaken = await sender.send({ type, answers: { ...draft.raw(), ...also } }, by);

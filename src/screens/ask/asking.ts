@@ -9,6 +9,7 @@ import { listMistakes, takeReadable } from '../../parts/form/draft';
 import type { SubmitRefusal } from '../../station/makeStation';
 import type { Words } from '../../words/words';
 import { createKeptDraft } from '../keptDraft';
+import { showFirstRefused } from '../showFirstRefused';
 import type { StepProps } from '../stepProps';
 import { makeReading, writeKept } from './readContext';
 
@@ -78,13 +79,4 @@ export function createAsking(step: AskStep, props: StepProps) {
   };
 
   return { saysMissing, form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
-}
-
-/** Brings the first marked question into sight, and the fingers or keys to it. */
-function showFirstRefused(): void {
-  queueMicrotask(() => {
-    const field = document.querySelector('[data-refused]');
-    field?.scrollIntoView({ block: 'center' });
-    field?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
-  });
 }

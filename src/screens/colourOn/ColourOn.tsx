@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { ClockFace } from '../../parts/ClockFace';
 import { Refusal } from '../../parts/Refusal';
@@ -79,35 +80,48 @@ function Head(
     >
       <Show when={props.one}>
         {(one) => (
-          <ClockFace clock={one().clock} strandNumber={null} nowMs={props.nowMs} units={props.settings.units}>
-            <p class="clock-aside">
-              {words.colourOn.mixedAt(words.moments.time(one().bowl.atMs))}
-              {' · '}
-              {countLooks(one())}
-            </p>
-          </ClockFace>
+          <div class="large-clock">
+            <ClockFace
+              clock={one().clock}
+              strandNumber={null}
+              nowMs={props.nowMs}
+              units={props.settings.units}
+            >
+              <div class="clock-aside">
+                <p>{words.colourOn.mixedAt(words.moments.time(one().bowl.atMs))}</p>
+                <p>{countLooks(one())}</p>
+                <Show when={one().mayExtendMin > 0}>
+                  <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
+                    {words.colourOn.moreTime}
+                  </BigButton>
+                </Show>
+              </div>
+            </ClockFace>
+          </div>
         )}
       </Show>
-      <div class="other-clocks">
-        <For each={props.view.on.filter(({ bowl }) => bowl.zone !== props.one?.bowl.zone)}>
-          {(other) => (
-            <button
-              type="button"
-              class="clock-choice"
-              data-act={`show-${other.bowl.zone}`}
-              onClick={() => props.onChoose(other.bowl.zone)}
-            >
-              <ClockFace
-                clock={other.clock}
-                strandNumber={null}
-                nowMs={props.nowMs}
-                units={props.settings.units}
-                size="small"
-              />
-            </button>
-          )}
-        </For>
-      </div>
+      <Show when={props.view.on.length > 1}>
+        <div class="other-clocks">
+          <For each={props.view.on.filter(({ bowl }) => bowl.zone !== props.one?.bowl.zone)}>
+            {(other) => (
+              <button
+                type="button"
+                class="clock-choice"
+                data-act={`show-${other.bowl.zone}`}
+                onClick={() => props.onChoose(other.bowl.zone)}
+              >
+                <ClockFace
+                  clock={other.clock}
+                  strandNumber={null}
+                  nowMs={props.nowMs}
+                  units={props.settings.units}
+                  size="small"
+                />
+              </button>
+            )}
+          </For>
+        </div>
+      </Show>
       <Caution>
         <p>{words.colourOn.caution}</p>
       </Caution>

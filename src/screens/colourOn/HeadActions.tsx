@@ -21,30 +21,23 @@ export function HeadActions(props: {
   const isRinseTime = () => props.one.reading.phase === 'over' || props.one.reading.phase === 'nearlyDue';
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
   return (
-    <>
-      <Show when={props.one.mayExtendMin > 0}>
-        <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
-          {said().moreTime}
-        </BigButton>
-      </Show>
-      <Show
-        when={isRinseTime()}
-        fallback={
-          <>
-            <HoldButton label={said().rinsed(zoneName())} act="rinsed" onHeld={rinse} />
-            <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
-              {said().look(zoneName())}
-            </BigButton>
-          </>
-        }
-      >
-        <BigButton act="look" onPress={() => props.onInside('look')}>
-          {said().look(zoneName())}
-        </BigButton>
-        <BigButton kind="primary" act="rinsed" onPress={rinse}>
-          {said().rinsed(zoneName())}
-        </BigButton>
-      </Show>
-    </>
+    <Show
+      when={isRinseTime()}
+      fallback={
+        <>
+          <HoldButton label={said().rinsed(zoneName())} act="rinsed" onHeld={rinse} />
+          <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
+            {said().look(zoneName())}
+          </BigButton>
+        </>
+      }
+    >
+      <BigButton act="look" onPress={() => props.onInside('look')}>
+        {said().look(zoneName())}
+      </BigButton>
+      <BigButton kind="primary" act="rinsed" onPress={rinse}>
+        {said().rinsed(zoneName())}
+      </BigButton>
+    </Show>
   );
 }

@@ -1,7 +1,5 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Decision } from '../../../shared/judgement/decisions';
-import { isMixingDecision } from '../../../shared/judgement/decisions';
-import { Knot } from '../../parts/Knot';
 import { useWords } from '../../parts/useWords';
 import type { Choice, DecisionView } from './viewDecision';
 
@@ -17,6 +15,7 @@ export function Choices(props: {
     props.view.choices.filter((choice) => choice.kind === kind).map(({ decision }) => decision);
   const lessFree = createMemo(() => listKind('lessFree'), [], { equals: isSameList });
   const freer = createMemo(() => listKind('freer'), [], { equals: isSameList });
+  const [isFreerOpen, setIsFreerOpen] = createSignal(false);
   const find = (decision: Decision) => props.view.choices.find((choice) => choice.decision === decision);
 
   const renderChoice = (decision: Decision) => (
@@ -33,47 +32,40 @@ export function Choices(props: {
   );
 
   return (
-    <div class="column">
-      <section class="panel" data-panel="suggestion" data-suggested={props.view.suggested}>
-        <h2>{said().suggests}</h2>
-        <p class="big-word">{said().decisions[props.view.suggested].name}</p>
-        <p>{said().decisions[props.view.suggested].means}</p>
-      </section>
-      <section class="panel" data-question="decision">
-        <h2>{said().other}</h2>
+    <section class="panel" data-question="decision" data-suggested={props.view.suggested}>
+      <h2>{props.chosen === props.view.suggested ? said().suggests : said().insteadOf}</h2>
+      <p class="big-word">{said().decisions[props.chosen].name}</p>
+      <p>{said().decisions[props.chosen].means}</p>
+      <Show when={props.chosen !== props.view.suggested}>
+        <h3>{said().suggests}</h3>
         <div class="options">{renderChoice(props.view.suggested)}</div>
-        <Show when={lessFree().length > 0}>
-          <h3>{said().lessFree}</h3>
-          <div class="options">
-            <For each={lessFree()}>{renderChoice}</For>
-          </div>
-        </Show>
-        <Show when={freer().length > 0}>
+      </Show>
+      <Show when={lessFree().length > 0}>
+        <h3>{said().lessFree}</h3>
+        <div class="options">
+          <For each={lessFree()}>{renderChoice}</For>
+        </div>
+      </Show>
+      <Show when={freer().length > 0}>
+        <Show
+          when={isFreerOpen() || freer().includes(props.chosen)}
+          fallback={
+            <button type="button" class="option" data-act="show-freer" onClick={() => setIsFreerOpen(true)}>
+              {said().freerMore}
+            </button>
+          }
+        >
           <h3>{said().freer}</h3>
           <p class="soft">{said().freerHint}</p>
           <div class="options">
             <For each={freer()}>{renderChoice}</For>
           </div>
         </Show>
-        <Show when={props.view.choices.some(({ isOpen }) => !isOpen)}>
-          <p class="soft">{said().notOpen}</p>
-        </Show>
-        <Show when={props.chosen !== props.view.suggested}>
-          <p>
-            <strong>{said().decisions[props.chosen].name}</strong>
-            {': '}
-            {said().decisions[props.chosen].means}
-          </p>
-        </Show>
-        <p class="knot-word" data-knot="tied" data-unties={isMixingDecision(props.chosen)}>
-          <Knot isUntied={false} />
-          <span>
-            <strong>{said().noMixYet}</strong>{' '}
-            {isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}
-          </span>
-        </p>
-      </section>
-    </div>
+      </Show>
+      <Show when={props.view.choices.some(({ isOpen }) => !isOpen)}>
+        <p class="soft">{said().notOpen}</p>
+      </Show>
+    </section>
   );
 }
 

@@ -1,7 +1,8 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
-import type { Decision } from '../../../shared/judgement/decisions';
+import { type Decision, isMixingDecision } from '../../../shared/judgement/decisions';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
+import { Knot } from '../../parts/Knot';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -10,6 +11,7 @@ import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Override } from '../strandTest/Override';
 import { Choices } from './Choices';
+import './decision.css';
 import { Found } from './Found';
 import { Retract } from './Retract';
 import { type DecisionView, viewDecision } from './viewDecision';
@@ -73,13 +75,23 @@ function Choosing(
   /** What was decided leads to no bowl, and nothing else has been chosen since. */
   const settled = () => (props.view.decided === props.chosen ? props.view.decided : null);
 
+  /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
+  const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
+
   return (
     <StepPage
       page={props.page}
       title={settled() === null ? said().titleOpen : said().titleDecided(nameOf(props.chosen))}
       actions={
         <>
-          <Show when={settled() !== 'cutFirst'}>
+          <p class="knot-word" data-unties={isMixingDecision(props.chosen)}>
+            <Knot isUntied={false} />
+            <span>
+              <strong>{said().noMixYet}</strong>{' '}
+              {isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}
+            </span>
+          </p>
+          <Show when={!isPlanToChange()}>
             <BigButton act="change-plan" onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}>
               {said().changePlan}
             </BigButton>
@@ -106,7 +118,7 @@ function Choosing(
                 {said().freerLift}
               </BigButton>
             </Match>
-            <Match when={settled() === 'cutFirst'}>
+            <Match when={isPlanToChange()}>
               <BigButton
                 kind="primary"
                 act="change-plan"

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import type { OutcomeRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -24,6 +25,13 @@ export function Found(
       ? reasonWords
       : reasonWords(write(props.view.findings.shortBy, 'level'));
   };
+  /** How it came back, whether it was even, by whom and when. */
+  const sayPull = ({ stretch, evenness, by, atMs }: OutcomeRecord): string =>
+    [
+      words.strandTest.forms.outcome.stretch.options[stretch],
+      ...(evenness === 'even' ? [] : [words.strandTest.forms.outcome.evenness.options[evenness]]),
+      said().recordedBy(by, words.moments.time(atMs)),
+    ].join(' · ');
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
@@ -39,7 +47,7 @@ export function Found(
                 {(found) => (
                   <li data-zone={zone} data-finding={found().finding} data-failed={isFailed(found())}>
                     <span class="found-mark" aria-hidden="true" />
-                    <span class="found-words">
+                    <div class="found-words">
                       <strong>
                         {found().strand === null
                           ? said().noStrand(words.general.zones[zone])
@@ -58,18 +66,12 @@ export function Found(
                               write(outcome().level, 'level'),
                               target() === undefined ? words.general.dontKnow : write(target() ?? 0, 'level'),
                             )}
-                            {'. '}
-                            {words.strandTest.forms.outcome.stretch.options[outcome().stretch]}
-                            {', '}
-                            {words.strandTest.forms.outcome.evenness.options[outcome().evenness]}
-                            {'. '}
-                            <span class="soft">
-                              {said().recordedBy(outcome().by, words.moments.time(outcome().atMs))}
-                            </span>
+                            <br />
+                            <span class="soft">{sayPull(outcome())}</span>
                           </>
                         )}
                       </Show>
-                    </span>
+                    </div>
                     <Show when={found().isRetractable}>
                       <BigButton kind="quiet" act={`retract-${zone}`} onPress={() => props.onRetract(zone)}>
                         {said().retract}

@@ -12,6 +12,7 @@ import '../layout.css';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
 import { BowlGrams } from './BowlGrams';
+import './bowl.css';
 import { computeBowl, draftBowl } from './bowlDraft';
 import { Thinning } from './Thinning';
 import type { ZoneAtScale } from './viewMix';
@@ -19,7 +20,15 @@ import { Limits, ZoneCard } from './ZoneCard';
 
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
 const inTheBowl = { shades, colourG } as const;
-const strength = { developerPercent, minutes, batch, line, ratio, heat } as const;
+/** Line and ratio are bound to what was tested: they stand behind "more", for a maker who says otherwise. */
+const strength = {
+  developerPercent,
+  minutes,
+  batch,
+  line: { ...line, more: true },
+  ratio: { ...ratio, more: true },
+  heat: { ...heat, more: true },
+} as const;
 const whole = { ...inTheBowl, ...strength } as const;
 
 /** Offered in one tap. common practice, no source: from a fringe to a full head of long hair. */
@@ -75,42 +84,45 @@ export function BowlPage(
         <p>{words.mix.cautionMix}</p>
       </Caution>
       <Refusal refusal={asked.refusal()} />
-      <div class="columns">
+      <div class="columns bowl-form">
         <div class="column">
           <PartForm
             step={props}
             form={asked}
-            questions={inTheBowl}
+            questions={whole}
             words={words.mix.bowl}
             picks={{ colourG: colourPicks[props.settings.units.mass] }}
           />
-          <PartForm step={props} form={asked} questions={strength} words={words.mix.bowl} />
         </div>
-        <div class="column">
+        <div class="column stays">
           <BowlGrams bowl={bowl()} settings={props.settings} />
           <Show when={given()}>
             {(issued) => (
-              <>
-                <section class="panel">
-                  <h2>{words.mix.limits}</h2>
-                  <Limits permit={issued()} settings={props.settings} />
-                </section>
-                <Thinning
-                  {...props}
-                  wantedPercent={issued().maxDeveloperPercent}
-                  developerG={developerOf(bowl())}
-                />
-              </>
+              <section class="panel">
+                <h2>{words.mix.limits}</h2>
+                <Limits permit={issued()} settings={props.settings} />
+              </section>
             )}
           </Show>
-          <For each={props.others.map(({ zone }) => zone)}>
-            {(zone) => (
-              <Show when={props.others.find((each) => each.zone === zone)}>
-                {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
-              </Show>
-            )}
-          </For>
         </div>
+      </div>
+      <div class="columns">
+        <Show when={given()}>
+          {(issued) => (
+            <Thinning
+              {...props}
+              wantedPercent={issued().maxDeveloperPercent}
+              developerG={developerOf(bowl())}
+            />
+          )}
+        </Show>
+        <For each={props.others.map(({ zone }) => zone)}>
+          {(zone) => (
+            <Show when={props.others.find((each) => each.zone === zone)}>
+              {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
+            </Show>
+          )}
+        </For>
       </div>
     </StepPage>
   );

@@ -87,7 +87,6 @@ function Scale(
       <Show when={weighed()}>
         <Caution>
           <p>{words.mix.cautionWeighed}</p>
-          <p>{words.mix.cautionApply}</p>
         </Caution>
       </Show>
       <Show when={props.view.isSkinTestOpen}>

@@ -2,6 +2,7 @@ import { createMemo, For, Match, Show, Switch } from 'solid-js';
 import type { Form } from '../../../shared/records/form';
 import { careForm, reactionForm } from '../../../shared/records/forms/course';
 import { formatCountdown } from '../../../shared/units/format';
+import { msPerSecond } from '../../../shared/units/time';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
@@ -14,6 +15,10 @@ import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import './reaction.css';
 import { viewReaction } from './viewReaction';
+
+/** Whole seconds that have passed: how long it has been on, never how long it will. */
+const sayOnFor = (onForMs: number): string =>
+  formatCountdown(Math.floor(onForMs / msPerSecond) * msPerSecond);
 
 const signsForm: Form = reactionForm;
 
@@ -44,11 +49,9 @@ export function Reaction(props: StepProps) {
           when={isSeen()}
           fallback={
             <>
-              <HoldButton
-                label={said().notAReaction}
-                act="no-reaction"
-                onHeld={() => void sender.send({ type: 'NO_REACTION' })}
-              />
+              <BigButton act="no-reaction" onPress={() => void sender.send({ type: 'NO_REACTION' })}>
+                {said().notAReaction}
+              </BigButton>
               <HoldButton label={said().record} act="record-reaction" onHeld={record} />
             </>
           }
@@ -65,32 +68,34 @@ export function Reaction(props: StepProps) {
       }
     >
       <p class="emergency">{said().emergency}</p>
-      <div class="contacts" aria-live="polite">
-        <For each={contacts()}>
-          {(zone) => (
-            <div class="contact" data-zone={zone}>
-              <p class="contact-time">
-                {said().onFor(words.general.zones[zone])}{' '}
-                <span class="contact-digits">{formatCountdown(-(findContact(zone)?.onForMs ?? 0))}</span>
-              </p>
-              <BigButton
-                act={`rinsed-${zone}`}
-                onPress={() => void sender.send({ type: 'BOWL_RINSED', answers: { zone } })}
-              >
-                {said().rinsed(words.general.zones[zone])}
-              </BigButton>
-            </div>
-          )}
-        </For>
-        <Show when={contacts().length === 0}>
-          <p>{said().nothingOn}</p>
-        </Show>
-      </div>
       <Refusal refusal={sender.refusal() ?? signs.refusal() ?? care.refusal()} />
       <div class="columns">
-        <ol class="care-steps">
-          <For each={said().steps}>{(step) => <li>{step}</li>}</For>
-        </ol>
+        <div class="column">
+          <div class="contacts" aria-live="polite">
+            <For each={contacts()}>
+              {(zone) => (
+                <div class="contact" data-zone={zone}>
+                  <p class="contact-time">
+                    {said().onFor(words.general.zones[zone])}{' '}
+                    <span class="contact-digits">{sayOnFor(findContact(zone)?.onForMs ?? 0)}</span>
+                  </p>
+                  <BigButton
+                    act={`rinsed-${zone}`}
+                    onPress={() => void sender.send({ type: 'BOWL_RINSED', answers: { zone } })}
+                  >
+                    {said().rinsed(words.general.zones[zone])}
+                  </BigButton>
+                </div>
+              )}
+            </For>
+            <Show when={contacts().length === 0}>
+              <p>{said().nothingOn}</p>
+            </Show>
+          </div>
+          <ol class="care-steps">
+            <For each={said().steps}>{(step) => <li>{step}</li>}</For>
+          </ol>
+        </div>
         <Switch>
           <Match when={isSeen()}>
             <div class="column">

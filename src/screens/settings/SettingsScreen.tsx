@@ -13,6 +13,8 @@ import type { SubmitRefusal } from '../../station/makeStation';
 import '../day/day.css';
 import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
+import { showFirstRefused } from '../showFirstRefused';
+import './settings.css';
 import { draftSettings, findAltitudeUnit, findSettingsForm, readSettings } from './settingsDraft';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
@@ -46,6 +48,7 @@ export function SettingsScreen(props: {
     const read = readSettings(draft.raw(), props.inForce, props.nowMs);
     if (!read.ok) {
       setRefusal({ kind: 'fields', fields: read.error });
+      showFirstRefused();
       return;
     }
     const taken = await props.save(read.value);
@@ -61,7 +64,7 @@ export function SettingsScreen(props: {
       <header>
         <h1>{said().title}</h1>
       </header>
-      <div class="day-content">
+      <div class="day-content settings-form">
         <Caution kind="plain">
           <p>{said().note}</p>
         </Caution>

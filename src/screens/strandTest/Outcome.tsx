@@ -9,13 +9,14 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
+import './outcome.css';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
 import { listAwaitingOutcome } from './viewProcessing';
 
-const { zone: _zone, level, evenness, ...touched } = outcomeForm;
-const seen = { level, evenness } as const;
+const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
+const form = { fibre, stretch, level, wentPast30, evenness } as const;
 
 /** Every strand that is off says what it said, one after the other. */
 export function Outcome(props: StepProps) {
@@ -35,13 +36,15 @@ function OneOutcome(props: StepProps & { readonly strand: StrandRecord; readonly
   const said = () => words.strandTest.takenOff;
   const { strand } = props;
   const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
-  const form = { ...touched, ...seen };
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
   return (
     <StepPage
       page={props.page}
-      title={said().title(words.clock.strandName(write(strand.number), strand.zone))}
-      also={words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place])}
+      title={said().title(words.general.zones[strand.zone])}
+      also={[
+        words.clock.strandName(write(strand.number), null),
+        words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place]),
+      ].join(' · ')}
       actions={
         <>
           <Show when={props.others > 0}>
@@ -70,12 +73,11 @@ function OneOutcome(props: StepProps & { readonly strand: StrandRecord; readonly
         </Caution>
       </Show>
       <Refusal refusal={asked.refusal()} />
-      <div class="columns">
-        <PartForm step={props} form={asked} questions={touched} words={words.strandTest.forms.outcome} />
+      <div class="outcome-form">
         <PartForm
           step={props}
           form={asked}
-          questions={seen}
+          questions={form}
           words={words.strandTest.forms.outcome}
           picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
         />

@@ -64,6 +64,8 @@ function Clocks(
   const sender = createSender(props);
   const write = (value: number, quantity: 'count' | 'level') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
+  const hasOthers = () =>
+    props.view.running.length > 1 || props.view.off.length > 0 || props.view.free.length > 0;
   const lastLook = () => props.one?.strand.looks.at(-1);
   const sayLastLook = () => {
     const look = lastLook();
@@ -87,51 +89,60 @@ function Clocks(
     >
       <Show when={props.one}>
         {(one) => (
-          <ClockFace
-            clock={one().clock}
-            strandNumber={one().strand.number}
-            nowMs={props.nowMs}
-            units={props.settings.units}
-          >
-            <p class="clock-aside">
-              <span>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</span>{' '}
-              <span>{sayLastLook()}</span>
-            </p>
-          </ClockFace>
+          <div class="large-clock">
+            <ClockFace
+              clock={one().clock}
+              strandNumber={one().strand.number}
+              nowMs={props.nowMs}
+              units={props.settings.units}
+            >
+              <div class="clock-aside">
+                <p>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</p>
+                <p>{sayLastLook()}</p>
+                <Show when={one().mayExtendMin > 0} fallback={<p>{said().noMoreTime}</p>}>
+                  <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
+                    {said().moreTime}
+                  </BigButton>
+                </Show>
+              </div>
+            </ClockFace>
+          </div>
         )}
       </Show>
-      <div class="other-clocks">
-        <For each={props.view.running.filter(({ zone }) => zone !== props.one?.zone)}>
-          {(other) => (
-            <button
-              type="button"
-              class="clock-choice"
-              data-act={`show-${other.zone}`}
-              onClick={() => props.onChoose(other.zone)}
-            >
-              <ClockFace
-                clock={other.clock}
-                strandNumber={other.strand.number}
-                nowMs={props.nowMs}
-                units={props.settings.units}
-                size="small"
-              />
-            </button>
-          )}
-        </For>
-        <For each={props.view.off}>
-          {(strand) => (
-            <Caution kind="plain">
-              <p>{said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}</p>
-            </Caution>
-          )}
-        </For>
-        <Show when={props.view.free.length > 0}>
-          <BigButton act="another-strand" onPress={() => props.onInside('another')}>
-            {said().another}
-          </BigButton>
-        </Show>
-      </div>
+      <Show when={hasOthers()}>
+        <div class="other-clocks">
+          <For each={props.view.running.filter(({ zone }) => zone !== props.one?.zone)}>
+            {(other) => (
+              <button
+                type="button"
+                class="clock-choice"
+                data-act={`show-${other.zone}`}
+                onClick={() => props.onChoose(other.zone)}
+              >
+                <ClockFace
+                  clock={other.clock}
+                  strandNumber={other.strand.number}
+                  nowMs={props.nowMs}
+                  units={props.settings.units}
+                  size="small"
+                />
+              </button>
+            )}
+          </For>
+          <For each={props.view.off}>
+            {(strand) => (
+              <Caution kind="plain">
+                <p>{said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}</p>
+              </Caution>
+            )}
+          </For>
+          <Show when={props.view.free.length > 0}>
+            <BigButton act="another-strand" onPress={() => props.onInside('another')}>
+              {said().another}
+            </BigButton>
+          </Show>
+        </div>
+      </Show>
       <Caution>
         <p>{said().caution}</p>
       </Caution>

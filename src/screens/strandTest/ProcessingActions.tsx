@@ -24,11 +24,6 @@ export function ProcessingActions(props: {
 
   return (
     <>
-      <Show when={props.one.mayExtendMin > 0}>
-        <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
-          {said().moreTime}
-        </BigButton>
-      </Show>
       <HoldButton
         label={said().broke}
         act="strand-broke"

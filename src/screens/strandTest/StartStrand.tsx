@@ -1,4 +1,4 @@
-import { createMemo } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { strandForm } from '../../../shared/records/forms/test';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
@@ -10,20 +10,23 @@ import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
+import { SameMix } from './SameMix';
 import { computeTestMix, draftStrand, listLines } from './strandDraft';
+import './startStrand.css';
 import { TestGrams } from './TestGrams';
 
 const { zone: _zone, place, buildUp, hairs, lookEveryMin, testG, ...mix } = strandForm;
+const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin } = mix;
 
 /** Where it was snipped; what is right for most stands behind "more". */
-const where = {
-  place,
-  buildUp,
+const where = { place, buildUp } as const;
+const theMix = { line, batch, developerPercent, ratio, minutes, makersLimitMin, heat } as const;
+const rest = {
   hairs: { ...hairs, more: true },
   lookEveryMin: { ...lookEveryMin, more: true },
   testG,
 } as const;
-const whole = { ...where, ...mix } as const;
+const whole = { ...where, ...theMix, ...rest } as const;
 
 /** Offered in one tap. common practice, no source: what stands in most directions. */
 const minutePicks = {
@@ -31,11 +34,13 @@ const minutePicks = {
   makersLimitMin: ['30', '35', '45', '50', '60'],
 };
 
-/** A strand of this zone: where it was snipped, the mix as planned, and the grams of it. */
+/** A strand of this zone: where it was snipped, the mix as planned, and the grams of it beside the button. */
 export function StartStrand(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {
   const words = useWords();
   const said = () => words.strandTest.start;
   const { record } = props.consultation;
+  const before = record.strands.at(-1);
+  const [isSame, setIsSame] = createSignal(before !== undefined);
   const name = `${props.consultation.id}/strand/${props.zone}/${record.strands.length}`;
   const asked = createEventForm(props, whole, name, draftStrand(record, props.settings, props.zone));
   const grams = createMemo(() =>
@@ -50,6 +55,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
       title={said().title(words.general.zones[props.zone])}
       actions={
         <>
+          <TestGrams grams={grams()} settings={props.settings} />
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
@@ -63,18 +69,23 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         <p>{said().caution}</p>
       </Caution>
       <Refusal refusal={asked.refusal()} />
-      <div class="columns">
-        <div class="column">
-          <PartForm step={props} form={asked} questions={where} words={words.strandTest.forms.strand} />
-          <TestGrams grams={grams()} settings={props.settings} />
-        </div>
-        <PartForm
-          step={props}
-          form={asked}
-          questions={mix}
-          words={words.strandTest.forms.strand}
-          picks={{ ...minutePicks, line: listLines(props.consultation.record, props.settings) }}
-        />
+      <div class="strand-form">
+        <PartForm step={props} form={asked} questions={where} words={words.strandTest.forms.strand} />
+        <Show
+          when={isSame() && before}
+          fallback={
+            <PartForm
+              step={props}
+              form={asked}
+              questions={theMix}
+              words={words.strandTest.forms.strand}
+              picks={{ ...minutePicks, line: listLines(props.consultation.record, props.settings) }}
+            />
+          }
+        >
+          {(same) => <SameMix strand={same()} settings={props.settings} onChange={() => setIsSame(false)} />}
+        </Show>
+        <PartForm step={props} form={asked} questions={rest} words={words.strandTest.forms.strand} />
       </div>
     </StepPage>
   );

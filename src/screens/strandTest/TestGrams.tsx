@@ -20,28 +20,14 @@ export function TestGrams(props: {
   const refused = () => (props.grams.ok || props.grams.error.kind === 'open' ? null : props.grams.error);
   const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
   return (
-    <section class="panel" data-panel="test-grams" aria-live="polite">
-      <h2>{said().grams}</h2>
+    <section class="grams-beside" data-panel="test-grams" aria-live="polite">
       <Switch fallback={<p class="soft">{said().gramsOpen}</p>}>
         <Match when={made()}>
           {(mixture) => (
             <>
-              <table class="grams">
-                <tbody>
-                  <tr>
-                    <td>{said().colour}</td>
-                    <td data-figure="colour">{write(mixture().shades[0]?.amountG ?? 0)}</td>
-                  </tr>
-                  <tr>
-                    <td>{said().developer}</td>
-                    <td data-figure="developer">{write(mixture().developerG)}</td>
-                  </tr>
-                  <tr class="together">
-                    <td>{said().together}</td>
-                    <td data-figure="total">{write(mixture().totalG)}</td>
-                  </tr>
-                </tbody>
-              </table>
+              <p class="grams-said" data-figure="grams">
+                {said().weigh(write(mixture().shades[0]?.amountG ?? 0), write(mixture().developerG))}
+              </p>
               <p data-figure="strength">{sayBottleAndBowl(mixture(), words, props.settings.units)}</p>
             </>
           )}

@@ -62,10 +62,9 @@ export const mix = {
   apply: (zone: string) => `It goes on: ${zone}`,
   throwAway: 'Throw the bowl away',
   finish: 'All rinsed: finish',
-  cautionMix:
-    'Plastic or glass, never metal. Lid on the powder, scoop low, air on. Staff with asthma do not mix it.',
-  cautionWeighed: 'Never capped, never stored: it bursts. Gloves on, a new pair.',
-  cautionApply: 'No dryer or lamp on lightener unless the maker says so.',
+  cautionMix: 'Plastic or glass, never metal. Scoop low, lid on, air on. Not with asthma.',
+  cautionWeighed:
+    'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',
   decided: (name: string) => `Decided: ${name}`,
   thin: {
     open: 'Only other bottles at hand?',

@@ -30,9 +30,9 @@ export const reaction = {
   title: 'Burning or reaction',
   emergency: 'Throat, breath, faint: the emergency number first. Then rinse.',
   steps: [
-    'Rinse now with cool running water. A burn: 20 minutes.',
-    'No neutraliser, no cream, nothing else on it.',
-    'Eyes: rinse at once, 15 to 20 minutes, lenses out. A doctor.',
+    'Cool running water now. A burn: 20 min.',
+    'No neutraliser, no cream on it.',
+    'Eyes: rinse 15 to 20 min, lenses out. A doctor.',
     'Blisters: a doctor. Burns can show late.',
     'Hives or wheeze with lightener: never again.',
   ],

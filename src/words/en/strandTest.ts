@@ -78,19 +78,17 @@ const outcome: FormWords<typeof outcomeForm> = {
   zone,
   fibre: {
     ask: 'Rinsed and wet between the fingers',
-    options: { sound: 'Sound', rough: 'Rough', gummy: 'Gummy', broken: 'Broken or mush' },
+    options: { sound: 'Sound', rough: 'Rough', gummy: 'Gummy', broken: 'Broken' },
   },
   stretch: {
     ask: 'Lightly pulled, then let go',
-    hint: 'Pull curls straight first.',
-    options: { springsBack: 'Springs back', staysLong: 'Slow, stays long', snaps: 'Snaps' },
+    options: { springsBack: 'Springs back', staysLong: 'Stays long', snaps: 'Snaps' },
   },
   wentPast30: {
-    ask: 'Ran on past a third on a light pull?',
-    hint: 'Past 30 % counts as gummy.',
+    ask: 'Ran on past 30 % on a light pull?',
     options: { no: 'No', yes: 'Yes' },
   },
-  level: { ask: 'Level reached', hint: 'Dried, on white.' },
+  level: { ask: 'Level reached' },
   evenness: { ask: 'Colour', options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' } },
 };
 
@@ -118,6 +116,8 @@ const flags: Readonly<Record<RedFlag, string>> = {
   curlLost: 'the curl is gone at the ends',
   slowStretch: 'wet, it stays long or snaps',
   breakage: 'it breaks',
+  veryHot: 'ironed above 400 °F',
+  notKnown: 'something about it is not known',
 };
 
 const care: Readonly<Record<Risk, string>> = {
@@ -180,13 +180,10 @@ export const strandTest = {
   },
   start: {
     title: (zoneName: string) => `Strand from the ${zoneName}`,
-    where: 'The strand',
-    mix: 'The mix as planned',
-    fromShelf: 'From the shelf',
-    grams: 'Weigh for the strand',
-    colour: 'colour',
-    developer: 'developer',
-    together: 'together',
+    sameMix: (number: string) => `Same mix as strand ${number}`,
+    limit: (minutes: string) => `maker’s limit ${minutes}`,
+    anotherMix: 'Another mix',
+    weigh: (colour: string, developer: string) => `Weigh ${colour} colour, ${developer} developer`,
     bottleAndBowl: (bottle: string, vol: string, bowl: string) =>
       `${bottle} bottle (${vol}), ${bowl} in the bowl`,
     gramsOpen: 'Developer and ratio first.',
@@ -211,7 +208,7 @@ export const strandTest = {
     noLook: 'not looked at yet',
     limitNear: 'off',
     off: (name: string) => `${name} is off. Its outcome comes when the others are off too.`,
-    lookTitle: 'What does the strand show?',
+    lookTitle: 'Look at the strand',
     saveLook: 'Keep this look',
     extendTitle: 'More time in the mix',
     extend: 'Add the minutes',
@@ -219,9 +216,9 @@ export const strandTest = {
     otherLevel: 'Other level',
   },
   takenOff: {
-    title: (name: string) => `${name}: what did it say?`,
+    title: (name: string) => `Outcome: ${name}`,
     brokeInMix: 'It broke in the mix, and stays recorded as broken.',
-    how: 'Rinse, blot, pull lightly while wet. Then dry it and look.',
+    how: 'Rinse, blot, straighten the curl, pull lightly while wet. Then dry it and look on white.',
     record: 'Record the outcome',
     still: (count: string) => `${count} more to record`,
   },

@@ -1,0 +1,8 @@
+/** Brings the first marked question into sight, and the fingers or keys to it. */
+export function showFirstRefused(): void {
+  queueMicrotask(() => {
+    const field = document.querySelector('[data-refused]');
+    field?.scrollIntoView({ block: 'center' });
+    field?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+  });
+}
