@@ -9,6 +9,10 @@ import type { BowlFact, Facts, StrandFact } from './facts';
 const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
   mapZones(strands, (strand) => (strand === 'notPlanned' || strand === 'none' ? strand : 'stale'));
 
+/** An answer put back as it was lets what was tested for it stand again. */
+const restore = (strands: ByZone<StrandFact>, restored: readonly Zone[]): ByZone<StrandFact> =>
+  mapZones(strands, (strand, zone) => (strand === 'stale' && restored.includes(zone) ? 'current' : strand));
+
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
 
@@ -25,7 +29,7 @@ function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
     raised: tokens.rules,
     overridden: lifted,
     incompatibility: tokens.incompatibility === 'asBefore' ? facts.incompatibility : tokens.incompatibility,
-    strands: tokens.bearsOnPlan ? makeStale(planned) : planned,
+    strands: restore(tokens.bearsOnPlan ? makeStale(planned) : planned, tokens.restores),
     ...(tokens.bearsOnPlan ? { decided: null } : {}),
     ...(tokens.said === 'absolute' ? { bowls: throwWeighed(facts.bowls) } : {}),
   };
@@ -48,6 +52,10 @@ const setBowl = (facts: Facts, zone: Zone, bowl: BowlFact): Pick<Facts, 'bowls'>
   bowls: { ...facts.bowls, [zone]: bowl },
 });
 
+/** What was on the head is used up: a second round asks for a new strand. */
+const spendStrand = (facts: Facts, zone: Zone): Pick<Facts, 'strands'> =>
+  facts.strands[zone] === 'notPlanned' ? { strands: facts.strands } : setStrand(facts, zone, 'stale');
+
 function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
   switch (event.type) {
     case 'OPENED':
@@ -62,11 +70,13 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'OVERRIDDEN':
       return { overridden: withMember(facts.overridden, event.tokens.rule) };
     case 'CORRECTED':
-      return {
-        ...takeBack(facts, event.tokens.answer),
-        ...undecide(facts),
-        strands: makeStale(facts.strands),
-      };
+      return event.tokens.voids
+        ? {
+            ...takeBack(facts, event.tokens.answer),
+            ...undecide(facts),
+            strands: makeStale(facts.strands),
+          }
+        : {};
     case 'INCOMPATIBILITY_STARTED':
       return { incompatibility: 'running' };
     case 'INCOMPATIBILITY_READ':
@@ -76,7 +86,12 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'PARKED':
       return { place: 'parked' };
     case 'RESUMED':
-      return { place: 'atBar' };
+      return {
+        place: 'atBar',
+        ...(event.tokens.asksAnew ? { said: { ...facts.said, client: 'unsaid' } } : {}),
+      };
+    case 'LOOKED':
+      return event.tokens.stings && facts.care === 'calm' ? { care: 'suspected' } : {};
     case 'REACTION_SUSPECTED':
       return { care: 'suspected' };
     case 'NO_REACTION':
@@ -92,7 +107,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'BOWL_RINSED':
       return {
         ...setBowl(facts, event.tokens.zone, 'rinsed'),
-        ...setStrand(facts, event.tokens.zone, 'stale'),
+        ...spendStrand(facts, event.tokens.zone),
       };
     default:
       return advanceStrands(facts, event);

@@ -13,6 +13,8 @@ export function advanceStrands(facts: Facts, event: ConsultationEvent): Partial<
         fibres: { ...facts.fibres, [event.tokens.zone]: 'unknown' },
         hasBroken: { ...facts.hasBroken, [event.tokens.zone]: false },
       };
+    case 'STRAND_DISCARDED':
+      return setStrand(facts, event.tokens.zone, 'none');
     case 'STRAND_TAKEN_OFF':
       return setStrand(facts, event.tokens.zone, 'takenOff');
     case 'STRAND_BROKE':

@@ -30,7 +30,7 @@ export const reopenBefore = (here: BackStep | 'mix', ...also: readonly 'isNothin
 
 /** An absolute answer stops at once, unless something is on a head: then it is rinsed first. */
 export const stop = {
-  guard: and([...onward, 'isAbsoluteAnswer', 'isNothingOn']),
+  guard: and(['isAbsoluteAnswer', 'isNothingOn']),
   target: '#stopped',
   actions: 'note',
 } as const;

@@ -1,5 +1,6 @@
 import { initialTransition, type SnapshotFrom, transition } from 'xstate';
 import type { ConsultationEvent } from '../../shared/records/event';
+import { findGateBreach, type GateBreach } from '../../shared/records/gateBreach';
 import { beginRecord, type ConsultationRecord } from '../../shared/records/record';
 import { reduce } from '../../shared/records/reduce';
 import { accept, type Result, refuse } from '../../shared/result';
@@ -23,20 +24,21 @@ export const beginConsultation = (id: string): Consultation => ({
   state: initialTransition(consultationMachine)[0],
 });
 
+/** The chart says not now; or the record itself finds a bowl without what the gate asks for. */
+export type AdvanceRefusal = 'notNow' | GateBreach;
+
 /**
- * What follows from one more event, if the chart lets it happen now?
+ * What follows from one more event, if chart and record let it happen now?
  * `transition` gives the very same state back exactly when it refuses, since every accepted edge has an action.
  */
 export function advance(
   consultation: Consultation,
   event: ConsultationEvent,
-): Result<Consultation, 'notNow'> {
+): Result<Consultation, AdvanceRefusal> {
   const [state] = transition(consultationMachine, consultation.state, event);
   if (state === consultation.state) return refuse('notNow');
-  return accept({
-    id: consultation.id,
-    log: [...consultation.log, event],
-    record: reduce(consultation.record, event),
-    state,
-  });
+  const record = reduce(consultation.record, event);
+  const breach = findGateBreach(record);
+  if (breach !== null) return refuse(breach);
+  return accept({ id: consultation.id, log: [...consultation.log, event], record, state });
 }

@@ -20,13 +20,19 @@ export const consultationMachine = chart.createMachine({
         CLIENT_SAID_NO: { guard: and(['isCalm', 'isNothingOn']), target: '#clientSaidNo', actions: 'note' },
         CLOCK_CORRECTED: { actions: 'note' },
         ALARM_ACKNOWLEDGED: { actions: 'note' },
-        CLOCK_EXTENDED: { guard: 'isWithinLimit', actions: 'note' },
+        CLOCK_EXTENDED: { guard: and(['isCalm', 'isWithinLimit', 'mayStayOn']), actions: 'note' },
       },
       states: {
         care: {
           initial: 'calm',
           states: {
-            calm: { on: { REACTION_SUSPECTED: { target: 'suspected', actions: 'note' } } },
+            calm: {
+              on: {
+                REACTION_SUSPECTED: { target: 'suspected', actions: 'note' },
+                // Noted by the head it is seen on; here it only moves.
+                LOOKED: { guard: and(['isHeadLook', 'isBowlOn', 'isStinging']), target: 'suspected' },
+              },
+            },
             suspected: {
               on: {
                 NO_REACTION: { target: 'calm', actions: 'note' },
@@ -55,6 +61,12 @@ export const consultationMachine = chart.createMachine({
           initial: 'unopened',
           on: {
             ANSWERED: stop,
+            CORRECTED: { guard: and([...onward, 'isSkinTestNote']), actions: 'note' },
+            FINISHED: {
+              guard: and([...onward, 'isRinsed', 'isNothingWeighed', 'isNothingRunning']),
+              target: '#finish',
+              actions: 'note',
+            },
             SKIN_TEST_NOTED: [
               { guard: and(['isAbsoluteAnswer', 'isNothingOn']), target: '#stopped', actions: 'note' },
               { guard: 'leavesStops', actions: 'note' },
@@ -83,6 +95,7 @@ export const consultationMachine = chart.createMachine({
               id: 'finish',
               on: {
                 ANSWERED: {},
+                FINISHED: {},
                 SKIN_TEST_NOTED: { guard: 'leavesStops', actions: 'note' },
                 PLAN_GIVEN: { guard: and(onward), target: '#done', actions: 'note' },
               },

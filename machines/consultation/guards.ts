@@ -44,12 +44,15 @@ const isAbsoluteAnswer = ({ event }: Shown): boolean =>
   (event.type === 'SKIN_TEST_NOTED' && event.tokens.isPositive) ||
   (event.type === 'INCOMPATIBILITY_READ' && event.tokens.reacted);
 
+/** No stop is open: nothing absolute, nothing that still has to be judged. */
+const isFree = (facts: Facts): boolean =>
+  facts.raised.every((rule) => facts.overridden.includes(rule)) && listAbsolute(facts).length === 0;
+
 /** Every step said, nothing open that a person has to judge, nothing absolute: a strand may be tested. */
 const mayTest = (facts: Facts): boolean =>
   Object.values(facts.said).every((said) => said === 'clean' || said === 'judgement') &&
-  facts.raised.every((rule) => facts.overridden.includes(rule)) &&
   (facts.incompatibility === 'notNeeded' || facts.incompatibility === 'clear') &&
-  listAbsolute(facts).length === 0;
+  isFree(facts);
 
 /** May this zone be mixed, as far as strand and decision go? */
 const isZoneOpen = (facts: Facts, zone: Zone, decided: Facts['decided']): boolean =>
@@ -138,6 +141,19 @@ export const guards = {
   isOnlyAbsolute: ({ context }: Shown) => listAbsolute(context.facts).length === 1,
   isCorrecting: ({ event }: Shown, { step }: { step: string }) =>
     event.type === 'CORRECTED' && backTo[event.tokens.answer] === step,
+  isNothingAwaited: ({ context }: Shown) => !hasStrand(context.facts, 'takenOff'),
+  isDiscardable: (shown: Shown) => {
+    const zone = zoneOf(shown.event);
+    return zone !== null && !shown.context.facts.hasBroken[zone];
+  },
+  isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
+  mayStayOn: ({ context: { facts }, event }: Shown) =>
+    event.type === 'CLOCK_EXTENDED' && (!event.tokens.isOnHead || (facts.decided !== null && isFree(facts))),
+  isRinsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed'),
+  isSkinTestNote: ({ context, event }: Shown) =>
+    event.type === 'CORRECTED' &&
+    event.tokens.answer === 'skinTest' &&
+    ['waiting', 'clear', 'lapsed'].includes(context.facts.skinTest),
   isWithinLimit: ({ event }: Shown) => event.type === 'CLOCK_EXTENDED' && event.tokens.isWithinLimit,
 };
 

@@ -1,21 +1,20 @@
-import { findConflict } from '../../shared/records/classify';
+import { findConflict } from '../../shared/records/conflict';
 import type { ConsultationEvent, EventOf, EventType } from '../../shared/records/event';
 import { MODEL_VERSION } from '../../shared/records/event';
-import { findGateBreach, type GateBreach } from '../../shared/records/gateBreach';
 import { judge, judgeTime } from '../../shared/records/judge';
 import { type EntryFault, parseEvent } from '../../shared/records/parseEvent';
 import type { Settings } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
-import { advance, beginConsultation, type Consultation } from './consultation';
+import { type AdvanceRefusal, advance, beginConsultation, type Consultation } from './consultation';
 
 /** Why a stored log is not taken up, and at which entry. */
 export interface ReplayFault {
   readonly seq: number;
-  readonly code: EntryFault | GateBreach | 'wentBackInTime' | 'saysOtherwise' | 'notNow' | 'empty';
+  readonly code: EntryFault | AdvanceRefusal | 'wentBackInTime' | 'saysOtherwise' | 'empty';
 }
 
-/** The settings of a given id, as kept; undefined when this station no longer has them. */
-export type FindSettings = (settingsId: number) => Settings | undefined;
+/** The settings of a given id; of an edition that is lost or never was, the newest one kept from before it. */
+export type FindSettings = (settingsId: number) => Settings;
 
 const isSame = (one: unknown, other: unknown): boolean => toSorted(one) === toSorted(other);
 
@@ -29,8 +28,8 @@ const toSorted = (value: unknown): string =>
 
 /**
  * Does the event mean what it says it means?
- * Judged anew under the settings it was judged under. A model version that is no longer shipped, or settings no
- * longer kept, are trusted: the chart and the record's own check still apply.
+ * Judged anew under the settings it was judged under. A model version that is no longer shipped is trusted: the chart
+ * and the record's own check still apply.
  */
 function saysOtherwise(
   before: Consultation,
@@ -39,7 +38,7 @@ function saysOtherwise(
   find: FindSettings,
 ): boolean {
   const settings = find(event.settingsId);
-  if (event.modelVersion !== MODEL_VERSION || settings === undefined) return false;
+  if (event.modelVersion !== MODEL_VERSION) return false;
   const inheritsStop = event.type === 'OPENED' && event.tokens.inherits;
   const context = { settings, atMs: event.atMs, inheritsStop };
   if (findConflict(before.record, event, context) !== null) return true;
@@ -63,8 +62,7 @@ function takeUp(
   const after = advance(before, event.value);
   if (!after.ok) return after;
   if (saysOtherwise(before, after.value, event.value, find)) return refuse('saysOtherwise');
-  const breach = findGateBreach(after.value.record);
-  return breach === null ? after : refuse(breach);
+  return after;
 }
 
 /**

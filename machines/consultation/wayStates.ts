@@ -15,7 +15,7 @@ export const asking = (step: AskStep, next: AskStep | 'strandTest') => {
   });
 };
 
-/** Off the head: prepared, processing, taken off, recorded. */
+/** Off the head: prepared, processing, taken off, recorded; or put aside by name, when it proves nothing. */
 export const strandTest = chart.createStateConfig({
   id: 'strandTest',
   initial: 'preparing',
@@ -60,10 +60,33 @@ export const strandTest = chart.createStateConfig({
           { guard: and(['isStrandRunning', 'isLastRunning']), target: 'takenOff', actions: 'note' },
           { guard: 'isStrandRunning', actions: 'note' },
         ],
+        OUTCOME_RECORDED: { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },
+        STRAND_DISCARDED: [
+          {
+            guard: and([...onward, 'isStrandRunning', 'isLastRunning', 'isNothingAwaited']),
+            target: 'preparing',
+            actions: 'note',
+          },
+          {
+            guard: and([...onward, 'isStrandRunning', 'isLastRunning']),
+            target: 'takenOff',
+            actions: 'note',
+          },
+          { guard: and([...onward, 'isStrandRunning']), actions: 'note' },
+          { guard: and([...onward, 'awaitsOutcome', 'isDiscardable']), actions: 'note' },
+        ],
       },
     },
     takenOff: {
       on: {
+        STRAND_DISCARDED: [
+          {
+            guard: and([...onward, 'awaitsOutcome', 'isDiscardable', 'isLastOutcome']),
+            target: 'preparing',
+            actions: 'note',
+          },
+          { guard: and([...onward, 'awaitsOutcome', 'isDiscardable']), actions: 'note' },
+        ],
         OUTCOME_RECORDED: [
           { guard: and([...onward, 'awaitsOutcome', 'isLastOutcome']), target: '#decision', actions: 'note' },
           { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },
@@ -137,11 +160,16 @@ export const colourOn = chart.createStateConfig({
   },
 });
 
-/** A client stop: left by closing, or by a named and reasoned correction of the very answer. */
+/**
+ * A client stop: left by closing, or by a named and reasoned correction of the very answer. A strand that was running
+ * is still taken off.
+ */
 export const stopped = chart.createStateConfig({
   id: 'stopped',
   on: {
     ANSWERED: {},
+    STRAND_TAKEN_OFF: { guard: 'isStrandRunning', actions: 'note' },
+    STRAND_BROKE: { guard: 'isStrandRunning', actions: 'note' },
     CORRECTED: [
       ...askSteps.map((step) => ({
         guard: and([

@@ -15,8 +15,11 @@ export const decisions = [
 ] as const;
 export type Decision = (typeof decisions)[number];
 
-/** Decisions under which a bowl may be weighed at all. */
-export const mixingDecisions = ['endsOut', 'depositOnly', 'smallerLift', 'gentler', 'asPlanned'] as const;
+/**
+ * Decisions under which a bowl may be weighed at all. Deposit only is another mix than the one tested: the plan is
+ * changed to it, and a strand of its own follows.
+ */
+export const mixingDecisions = ['endsOut', 'smallerLift', 'gentler', 'asPlanned'] as const;
 
 /** May anything be mixed under this decision? */
 export const isMixingDecision = (decision: Decision): boolean =>

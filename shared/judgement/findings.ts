@@ -1,10 +1,17 @@
+import { isAtLeastAsBad } from '../records/gradeOutcome';
 import { formPlanKey } from '../records/planKey';
-import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
+import {
+  type ConsultationRecord,
+  findStrand,
+  type OutcomeRecord,
+  type StrandRecord,
+} from '../records/record';
 import type { Settings } from '../records/settings';
 import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
+import { isNoGentler, nameTested } from './mixes';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listOpenStops } from './stops';
@@ -23,39 +30,92 @@ const plannedZones = {
 export const listPlannedZones = (reach: keyof typeof plannedZones | undefined): readonly Zone[] =>
   reach === undefined ? [] : plannedZones[reach];
 
-/** Is this outcome too old to stand for today's hair? */
+/**
+ * Is this outcome too old to stand for today's hair?
+ * It is as old as the strand it was seen on: recorded anew, it grows no younger.
+ */
 export const isLapsed = (strand: StrandRecord, nowMs: number): boolean =>
-  strand.outcome !== null && nowMs - strand.outcome.atMs > OUTCOME_LAPSES_MS;
+  strand.outcome !== null && nowMs - (strand.ended?.atMs ?? strand.atMs) > OUTCOME_LAPSES_MS;
 
 /** Does this strand stand for the plan as it is now? Its age is judged apart, from the time of asking. */
 export const isForThisPlan = (strand: StrandRecord, record: ConsultationRecord): boolean =>
   !strand.isVoid && strand.planKey === formPlanKey(record.answers);
 
-const findZone = (record: ConsultationRecord, zone: Zone, nowMs: number): ZoneFinding => {
+/** Was a bowl weighed on the strength of this strand under another decision than today's? Then it is used up. */
+const isSpent = (strand: StrandRecord, { bowls, decision }: ConsultationRecord): boolean =>
+  bowls.some(
+    (bowl) =>
+      bowl.strand === strand.number && bowl.state !== 'thrown' && bowl.proof?.decisionSeq !== decision?.seq,
+  );
+
+/** Did a bowl of this strand reach the head? Then a second round needs a new strand, whatever was decided. */
+const hasReachedHead = (strand: StrandRecord, { bowls }: ConsultationRecord): boolean =>
+  bowls.some((bowl) => bowl.strand === strand.number && (bowl.state === 'on' || bowl.state === 'rinsed'));
+
+/** Zones whose newest strand stands, with its outcome, for the plan as it is now. */
+export const listStanding = (record: ConsultationRecord, nowMs: number): readonly Zone[] =>
+  zones.filter((zone) => {
+    const strand = findStrand(record, zone);
+    return strand !== undefined && counts(strand, record, nowMs) && !hasReachedHead(strand, record);
+  });
+
+/** A strand whose outcome counts today. */
+type Counting = StrandRecord & { readonly outcome: OutcomeRecord };
+
+const counts = (strand: StrandRecord, record: ConsultationRecord, nowMs: number): strand is Counting =>
+  strand.outcome !== null &&
+  isForThisPlan(strand, record) &&
+  !isLapsed(strand, nowMs) &&
+  !isSpent(strand, record);
+
+/**
+ * What is known of one zone: the worst of its strands, but for those of a mix so much stronger that the newest one is
+ * gentler. A second strand from a better place takes nothing back.
+ */
+function findZone(record: ConsultationRecord, zone: Zone, nowMs: number): ZoneFinding {
+  if (!listPlannedZones(record.answers.client?.reach).includes(zone)) return 'notPlanned';
+  const newest = findStrand(record, zone);
+  if (newest === undefined || !counts(newest, record, nowMs)) return 'untested';
+  return record.strands
+    .filter((strand) => strand.zone === zone && counts(strand, record, nowMs))
+    .filter((strand) => strand === newest || isNoGentler(nameTested(newest), nameTested(strand)))
+    .map((strand) => strand.outcome?.grade ?? newest.outcome.grade)
+    .reduce((worst, grade) => (isAtLeastAsBad(grade, worst) ? grade : worst), newest.outcome.grade);
+}
+
+/** The newest strand of each zone that counts today: level and evenness are those of the mix that would go on. */
+const listNewest = (record: ConsultationRecord, nowMs: number): readonly Counting[] =>
+  zones
+    .map((zone) => findStrand(record, zone))
+    .filter((strand) => strand !== undefined)
+    .filter((strand) => counts(strand, record, nowMs));
+
+/** What do strands and answers say of the hair, for all zones of the plan or for one alone? */
+function findHair(record: ConsultationRecord, nowMs: number, only?: Zone): Omit<Findings, 'stop'> {
   const { client } = record.answers;
-  if (!listPlannedZones(client?.reach).includes(zone)) return 'notPlanned';
-  const strand = findStrand(record, zone);
-  if (strand?.outcome == null || !isForThisPlan(strand, record) || isLapsed(strand, nowMs)) return 'untested';
-  return strand.outcome.grade;
-};
+  const newest = listNewest(record, nowMs).filter(({ zone }) => only === undefined || zone === only);
+  const found = zones.map((zone) => [
+    zone,
+    only === undefined || zone === only ? findZone(record, zone, nowMs) : 'notPlanned',
+  ]);
+  return {
+    isLifting: client?.service === undefined || isLifting(client.service),
+    zones: Object.fromEntries(found) as ByZone<ZoneFinding>,
+    risk: judgeRisk(record.answers),
+    strands: record.strands.filter((strand) => counts(strand, record, nowMs)).length,
+    shortBy: Math.max(
+      0,
+      (client?.targetLevel ?? 0) - Math.min(10, ...newest.map(({ outcome }) => outcome.level)),
+    ),
+    isEven: newest.every(({ outcome }) => outcome.evenness === 'even'),
+  };
+}
 
 /** What do the strands, the answers and the stops say together, at this moment? */
 export function gatherFindings(record: ConsultationRecord, settings: Settings, nowMs: number): Findings {
-  const { client } = record.answers;
-  const tested = record.strands.filter(
-    (strand) => strand.outcome !== null && isForThisPlan(strand, record) && !isLapsed(strand, nowMs),
-  );
-  const levels = tested.map(({ outcome }) => outcome?.level ?? 0);
   const stops = listOpenStops(record, settings);
   return {
-    isLifting: client?.service === undefined || isLifting(client.service),
-    zones: Object.fromEntries(
-      zones.map((zone) => [zone, findZone(record, zone, nowMs)]),
-    ) as ByZone<ZoneFinding>,
-    risk: judgeRisk(record.answers),
-    strands: tested.length,
-    shortBy: Math.max(0, (client?.targetLevel ?? 0) - Math.min(10, ...levels)),
-    isEven: tested.every(({ outcome }) => outcome?.evenness === 'even'),
+    ...findHair(record, nowMs),
     stop: stops.some(isAbsoluteRule) ? 'absolute' : stops.length > 0 ? 'judgement' : 'none',
   };
 }
@@ -63,3 +123,7 @@ export function gatherFindings(record: ConsultationRecord, settings: Settings, n
 /** What does the table suggest for this client now? */
 export const suggestFor = (record: ConsultationRecord, settings: Settings, nowMs: number): Decision =>
   suggestDecision(gatherFindings(record, settings, nowMs));
+
+/** What does the table say of this zone alone, whatever the others and the stops say? */
+export const suggestForZone = (record: ConsultationRecord, zone: Zone, nowMs: number): Decision =>
+  suggestDecision({ ...findHair(record, nowMs, zone), stop: 'none' });

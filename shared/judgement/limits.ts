@@ -1,5 +1,7 @@
-import type { Decision } from './decisions';
-import type { Mix } from './mixes';
+import type { ConsultationRecord, StrandRecord } from '../records/record';
+import { chooseMoreCareful, type Decision } from './decisions';
+import { suggestForZone } from './findings';
+import { type Mix, nameTested } from './mixes';
 
 /** How strong, and for how long, under a decision. Never above what was tested. */
 export interface Limits {
@@ -8,31 +10,50 @@ export interface Limits {
   readonly maxMinutes: number;
 }
 
-/** One trade step of developer (10 volumes) in per cent: the trade's nominal table, common practice. */
-const ONE_STEP_PERCENT = 3;
+/** Developers there are bottles of, per cent: the trade's nominal table, and the 5 vol of glosses; common practice. */
+const commonDevelopers = [1.5, 3, 6, 9, 12] as const;
+
+/** The strongest that lifts one to two levels, per cent (20 vol): common practice, no source. */
+const SMALLER_LIFT_PERCENT = 6;
+
 /**
  * When the developer cannot go down any further, a gentler mix stays this share of the time. Assumed because a quarter
  * less is the smallest cut a clock on the head makes sure of.
  */
 export const ASSUMED_GENTLER_TIME = 0.75;
 
+const findWeaker = (percent: number): number | undefined =>
+  commonDevelopers.findLast((common) => common < percent);
+
+/** How far does this decision go below what was tested? A decision that mixes nothing leaves nothing. */
+export function limitBy(decision: Decision, tested: Mix): Limits {
+  const weaker = findWeaker(tested.developerPercent);
+  const gentler: Limits =
+    weaker === undefined
+      ? { maxDeveloperPercent: tested.developerPercent, maxMinutes: tested.minutes * ASSUMED_GENTLER_TIME }
+      : { maxDeveloperPercent: weaker, maxMinutes: tested.minutes };
+  switch (decision) {
+    case 'asPlanned':
+      return { maxDeveloperPercent: tested.developerPercent, maxMinutes: tested.minutes };
+    case 'gentler':
+      return gentler;
+    case 'smallerLift':
+      return { ...gentler, maxDeveloperPercent: Math.min(gentler.maxDeveloperPercent, SMALLER_LIFT_PERCENT) };
+    default:
+      return { maxDeveloperPercent: 0, maxMinutes: 0 };
+  }
+}
+
 /**
- * How far does this decision go below what was tested? 10 vol deposits, 20 vol lifts 1–2: common practice, no source.
+ * How strong may the bowl of this strand's zone be, and for how long?
+ * By the more careful of what was decided and what the table says of this zone alone, unless a named person lifted
+ * that: leaving the ends out takes a zone away, it gives the others nothing.
  * Checked in tests/shared/judgement/permit.test.ts.
  */
-export function limitBy(decision: Decision, tested: Mix): Limits {
-  const { developerPercent, minutes } = tested;
-  const isLowest = developerPercent <= ONE_STEP_PERCENT;
-  const lower = isLowest ? developerPercent : developerPercent - ONE_STEP_PERCENT;
-  const shorter = isLowest ? minutes * ASSUMED_GENTLER_TIME : minutes;
-  switch (decision) {
-    case 'gentler':
-      return { maxDeveloperPercent: lower, maxMinutes: shorter };
-    case 'smallerLift':
-      return { maxDeveloperPercent: Math.min(lower, 2 * ONE_STEP_PERCENT), maxMinutes: shorter };
-    case 'depositOnly':
-      return { maxDeveloperPercent: Math.min(developerPercent, ONE_STEP_PERCENT), maxMinutes: minutes };
-    default:
-      return { maxDeveloperPercent: developerPercent, maxMinutes: minutes };
-  }
+export function findLimits(record: ConsultationRecord, strand: StrandRecord, nowMs: number): Limits {
+  const decided = record.decision?.decision ?? 'weSayNo';
+  const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
+  const forZone = decided === 'endsOut' ? 'asPlanned' : decided;
+  const careful = chooseMoreCareful(forZone, suggestForZone(record, strand.zone, nowMs));
+  return limitBy(isLifted ? forZone : careful, nameTested(strand));
 }

@@ -7,7 +7,7 @@ export type Mix = Pick<MixAnswers, 'line' | 'developerPercent' | 'ratio' | 'heat
 
 const heatOrder: readonly string[] = ['none', 'foil', 'dryHeat'];
 
-/** The mix of a strand or a bowl, without batch and grams. */
+/** What a strand or a bowl is made of, for so many minutes; without batch and grams. */
 export const nameMix = ({ line, developerPercent, ratio, heat, minutes }: Mix): Mix => ({
   line,
   developerPercent,
@@ -16,34 +16,48 @@ export const nameMix = ({ line, developerPercent, ratio, heat, minutes }: Mix): 
   minutes,
 });
 
-/** One short text for a mix, equal for equal mixes whatever the case and spaces of the line. */
+/** What this strand really proved: its mix for as long as it was on, not for as long as it was meant to be. */
+export const nameTested = (strand: StrandRecord): Mix => ({
+  ...nameMix(strand),
+  minutes: strand.minutesOn ?? strand.minutes,
+});
+
+/** The name of a product line, the same however it is typed: case, spaces and invisible signs do not count. */
+const formLineKey = (line: string): string =>
+  line
+    .normalize('NFKC')
+    .replaceAll(/\p{Cf}/gu, '')
+    .replaceAll(/\s+/gu, ' ')
+    .trim()
+    .toLowerCase();
+
+/** Is it the same product line? */
+export const isSameLine = (one: string, other: string): boolean => formLineKey(one) === formLineKey(other);
+
+/** One short text for a mix, equal for equal mixes however the line is typed. */
 export const formMixKey = ({ line, developerPercent, ratio, heat, minutes }: Mix): string =>
-  [line.trim().toLowerCase(), developerPercent, `1:${ratio}`, heat, minutes].join('|');
+  [formLineKey(line), developerPercent, `1:${ratio}`, heat, minutes].join('|');
 
 /** Is one heat hotter than another? */
 export const isHotter = (one: string, other: string): boolean =>
   heatOrder.indexOf(one) > heatOrder.indexOf(other);
 
-/** Is this mix, of the same line, as strong as the other in every respect? Then what closed the other closes it. */
+/**
+ * A mix counts as gentler from one trade step of developer down (10 volumes, 3 %), or from this share of the time.
+ * Assumed because less than a bottle's step or a quarter of the time is no other mix, only another number.
+ */
+const ASSUMED_GENTLER = { byPercent: 3, ofTime: 0.75 } as const;
+
+/** Is this mix, of the same line, no gentler than the other in any respect? Then what closed the other closes it. */
 export const isNoGentler = (mix: Mix, closed: Mix): boolean =>
-  mix.line.trim().toLowerCase() === closed.line.trim().toLowerCase() &&
-  mix.developerPercent >= closed.developerPercent &&
-  mix.minutes >= closed.minutes &&
+  isSameLine(mix.line, closed.line) &&
+  mix.developerPercent > closed.developerPercent - ASSUMED_GENTLER.byPercent &&
+  mix.minutes > closed.minutes * ASSUMED_GENTLER.ofTime &&
   !isHotter(closed.heat, mix.heat);
 
 /**
- * For how long was it on when it went? Whole minutes, rounded down, so that no longer time escapes.
- * By its own clock, which a change of the tablet's clock moves along.
- */
-function countMinutesOn({ clocks }: ConsultationRecord, strand: StrandRecord): number {
-  const clock = clocks.find(({ id }) => id === strand.clock);
-  if (clock === undefined || clock.endedAtMs === null) return strand.minutes;
-  return Math.min(strand.minutes, Math.floor((clock.endedAtMs - clock.startedAtMs) / 60_000));
-}
-
-/**
  * Which strands of this zone, broken or gummy, close this mix for good?
- * A retracted outcome no longer closes; a strand that broke in the mix always does.
+ * Judged by the time they were really on. A retracted outcome no longer closes; a strand that broke in the mix does.
  */
 export const listClosedMixes = (
   record: ConsultationRecord,
@@ -55,6 +69,6 @@ export const listClosedMixes = (
         strand.zone === mix.zone &&
         (strand.ended?.how === 'broke' ||
           (strand.outcome !== null && isAtLeastAsBad(strand.outcome.grade, 'gummy'))) &&
-        isNoGentler(mix, { ...strand, minutes: countMinutesOn(record, strand) }),
+        isNoGentler(mix, nameTested(strand)),
     )
     .map(formMixKey);

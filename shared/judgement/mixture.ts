@@ -1,10 +1,10 @@
 import { isWithinCeiling, type PeroxidePercent } from '../chemistry/peroxide';
-import { computeBowlPercent, type RatioRefusal, splitByParts } from '../chemistry/ratio';
+import { ASSUMED_MAX_TOTAL_G, computeBowlPercent, type RatioRefusal, splitByParts } from '../chemistry/ratio';
 import type { BowlAnswers } from '../records/forms/bowl';
 import type { Zone } from '../records/zones';
 import { accept, type Result, refuse } from '../result';
 import { brand } from '../units/brand';
-import { isHotter, type Mix } from './mixes';
+import { isHotter, isSameLine, type Mix } from './mixes';
 import { isIssued, type MixPermit, type TestPermit } from './permit';
 
 /** What is asked of the scale. */
@@ -27,9 +27,6 @@ export type MixtureRefusal =
   | { readonly code: 'stronger' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
   | { readonly code: RatioRefusal };
 
-const isSameLine = (one: string, other: string): boolean =>
-  one.trim().toLowerCase() === other.trim().toLowerCase();
-
 /** Does the order go beyond what was tested and decided? Every respect a permit binds to. */
 function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
   if (order.zone !== permit.zone) return { code: 'anotherZone' };
@@ -41,6 +38,12 @@ function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
   }
   return order.minutes <= permit.maxMinutes ? null : { code: 'longer', most: permit.maxMinutes };
 }
+
+/**
+ * How far the scale's step may shift the ratio, as a share of it. Assumed because a twentieth more or less developer is
+ * within what a spoon leaves in the bottle, and more is another mix than the one that was tested.
+ */
+const ASSUMED_RATIO_TOLERANCE = 0.05;
 
 /** Weights are summed in whole milligrams, as the split reckons them: finer than any bar scale, and exact. */
 const mgPerG = 1000;
@@ -74,6 +77,9 @@ export function mixture(
   const stepMg = toMg(stepG);
   const developerMg = Math.round(toMg((colourMg / mgPerG) * order.ratio) / stepMg) * stepMg;
   const totalG = (colourMg + developerMg) / mgPerG;
+  if (totalG > ASSUMED_MAX_TOTAL_G) return refuse({ code: 'tooMuch' });
+  const ratio = developerMg / colourMg;
+  if (Math.abs(ratio / order.ratio - 1) > ASSUMED_RATIO_TOLERANCE) return refuse({ code: 'stepTooCoarse' });
   if (permit.kind === 'test' && totalG > permit.maxG) {
     return refuse({ code: 'tooMuchForAStrand', most: permit.maxG });
   }

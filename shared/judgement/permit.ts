@@ -4,8 +4,8 @@ import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
 import { accept, type Result, refuse } from '../result';
 import type { Decision } from './decisions';
-import { type Limits, limitBy } from './limits';
-import { type Mix, nameMix } from './mixes';
+import { findLimits, type Limits } from './limits';
+import { type Mix, nameTested } from './mixes';
 import { findMixRefusal, findTestRefusal, type PermitRefusal } from './permitRefusal';
 
 declare const permitBrand: unique symbol;
@@ -63,14 +63,14 @@ export function issuePermit(
   const strand = findStrand(record, zone);
   if (strand === undefined || record.decision === null) return refuse({ code: 'noOutcome' });
   const { decision } = record.decision;
-  const tested = Object.freeze(nameMix(strand));
+  const tested = Object.freeze(nameTested(strand));
   const permit = Object.freeze({
     kind: 'mix',
     zone,
     strand: strand.number,
     decision,
     tested,
-    ...limitBy(decision, tested),
+    ...findLimits(record, strand, nowMs),
   }) as MixPermit;
   issued.add(permit);
   return accept(permit);

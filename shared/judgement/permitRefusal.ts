@@ -5,7 +5,7 @@ import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
 import { isFreer, isMixingDecision } from './decisions';
 import { isForThisPlan, isLapsed, listPlannedZones, suggestFor } from './findings';
-import { listClosedMixes } from './mixes';
+import { listClosedMixes, nameTested } from './mixes';
 import { isAbsoluteRule, type RuleId } from './rules';
 import { judgeSkinTest } from './skinTest';
 import { isIncompatibilityDue, listOpenStops, listUnsaid } from './stops';
@@ -67,7 +67,8 @@ function findStrandRefusal(
   if (!isForThisPlan(strand, record)) return { code: 'outcomeOfAnotherPlan' };
   if (isLapsed(strand, nowMs)) return { code: 'outcomeLapsed' };
   if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return { code: 'strandFailed' };
-  if (listClosedMixes(record, strand).length > 0) return { code: 'mixClosed' };
+  if (listClosedMixes(record, { ...nameTested(strand), zone: strand.zone }).length > 0)
+    return { code: 'mixClosed' };
   const isUsed = record.bowls.some((bowl) => bowl.strand === strand.number && bowl.state !== 'thrown');
   return isUsed ? { code: 'strandUsed' } : null;
 }

@@ -9,7 +9,8 @@ export const findReadableAtMs = (putOnAtMs: number, profile: LocalProfile): numb
   putOnAtMs + profile.skinTestWaitH * MS_PER_HOUR;
 
 /**
- * How does the skin test stand at this moment? Judged anew at every event; a positive one stays positive.
+ * How does the skin test stand at this moment? Judged anew at every event; a positive one stays positive. It is clear
+ * only when it was read after the whole wait, whatever the wait was said to be at the time.
  * "Clear" says that no reaction was seen, never that the product is safe: of 42 people known to be allergic 38
  * noticed a 45-minute open application on the forearm (published: Coenraads et al., Dermatitis 2018).
  */
@@ -23,9 +24,8 @@ export function judgeSkinTest(
   const service = record.answers.client?.service;
   if (service !== undefined && !profile.skinTestFor.includes(service)) return 'notNeeded';
   if (skinTest === null) return 'missing';
-  const ageMs = nowMs - skinTest.putOnAtMs;
+  const ageMs = nowMs - skinTest.putOnAtMs + skinTest.olderByMs;
   if (ageMs > profile.skinTestLapsesDays * 24 * MS_PER_HOUR) return 'lapsed';
-  return skinTest.seen === 'nothing' && nowMs >= findReadableAtMs(skinTest.putOnAtMs, profile)
-    ? 'clear'
-    : 'waiting';
+  const isReadInTime = skinTest.atMs >= findReadableAtMs(skinTest.putOnAtMs, profile);
+  return skinTest.seen === 'nothing' && isReadInTime ? 'clear' : 'waiting';
 }

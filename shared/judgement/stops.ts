@@ -1,5 +1,6 @@
 import type { Said } from '../records/event';
 import { type Answers, askForms } from '../records/forms/asked';
+import { listIncompatible } from '../records/planKey';
 import { listUnanswered } from '../records/readForm';
 import type { ConsultationRecord } from '../records/record';
 import type { Settings } from '../records/settings';
@@ -20,6 +21,7 @@ const byReaction: Readonly<Record<string, RuleId>> = {
 const byScalp: Readonly<Record<string, RuleId | null>> = {
   sound: null,
   tight: 'judgement.scalpTight',
+  irritated: 'stop.scalpBroken',
   broken: 'stop.scalpBroken',
   faceRash: 'stop.faceRash',
 };
@@ -87,16 +89,5 @@ export function judgeStep(step: AskStep, answers: Answers, settings: Settings): 
 export const listUnsaid = (answers: Answers, settings: Settings): readonly AskStep[] =>
   askSteps.filter((step) => judgeStep(step, answers, settings) === 'unsaid');
 
-const asksForIncompatibilityTest: readonly string[] = [
-  'unknown',
-  'unknownBoxColour',
-  'compoundHenna',
-  'metallicColour',
-];
-
-/**
- * Must a cutting meet peroxide in a glass first? Metallic salts, compound henna, gradual restorers and unknown
- * home colour: training texts, not a regulator; the maker's method comes first.
- */
-export const isIncompatibilityDue = (answers: Answers): boolean =>
-  (answers.hotTools?.history ?? []).some((item) => asksForIncompatibilityTest.includes(item));
+/** Must a cutting meet peroxide in a glass first? */
+export const isIncompatibilityDue = (answers: Answers): boolean => listIncompatible(answers).length > 0;

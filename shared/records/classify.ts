@@ -1,8 +1,5 @@
-import { type MixtureRefusal, mixture } from '../judgement/mixture';
-import { issuePermit, issueTestPermit } from '../judgement/permit';
-import type { PermitRefusal } from '../judgement/permitRefusal';
-import { findReadableAtMs } from '../judgement/skinTest';
 import { accept, type Result, refuse } from '../result';
+import { type ClassifyRefusal, findConflict } from './conflict';
 import {
   BY_MAX_LENGTH,
   type ConsultationEvent,
@@ -15,10 +12,9 @@ import type { Form } from './form';
 import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
 import { type JudgingContext, judge, judgeTime } from './judge';
-import { type FieldRefusal, type RawForm, readForm } from './readForm';
+import { type RawForm, readForm } from './readForm';
 import type { ConsultationRecord } from './record';
 import { reduce } from './reduce';
-import { INCOMPATIBILITY_MS } from './reduce/answers';
 import { type AskStep, askSteps } from './steps';
 
 /** What was tapped or typed, before anything is judged. */
@@ -30,20 +26,6 @@ export interface ClassifyContext extends JudgingContext {
   readonly settingsId: number;
   readonly by: string;
 }
-
-/** Why a tap did not become an event. `fields` are said at the field; the rest on the screen. */
-export type ClassifyRefusal =
-  | { readonly kind: 'fields'; readonly fields: readonly FieldRefusal[] }
-  | { readonly kind: 'permit'; readonly permit: PermitRefusal }
-  | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal }
-  | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
-  | { readonly kind: 'nobody' }
-  | { readonly kind: 'unknownEvent' };
-
-const atField = (path: string, code: 'overLimit' | 'readTooEarly'): ClassifyRefusal => ({
-  kind: 'fields',
-  fields: [{ path, code }],
-});
 
 /** A screen can only send what there is; a wrong caller is told so too, and never by an exception. */
 function isKnown(raw: RawEvent | null | undefined): boolean {
@@ -63,45 +45,6 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
   const read = readForm(form, raw.answers ?? {}, reading);
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
   return accept(isAnswered ? { step: raw.step, answers: read.value } : read.value);
-}
-
-/** What one event asks of the record beyond its own fields: times, limits, a permit and a mixture within it. */
-export function findConflict(
-  record: ConsultationRecord,
-  event: ConsultationEvent,
-  context: Pick<JudgingContext, 'settings' | 'atMs'>,
-): ClassifyRefusal | null {
-  const { settings, atMs } = context;
-  switch (event.type) {
-    case 'SKIN_TEST_NOTED': {
-      const isEarly = atMs < findReadableAtMs(event.payload.putOnAtMs, settings.profile);
-      return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
-    }
-    case 'INCOMPATIBILITY_READ': {
-      const running = record.clocks.find(
-        ({ kind, endedAtMs }) => kind === 'incompatibility' && endedAtMs === null,
-      );
-      const isEarly = atMs - (running?.startedAtMs ?? atMs) < INCOMPATIBILITY_MS;
-      return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
-    }
-    case 'STRAND_STARTED': {
-      if (event.payload.minutes > event.payload.makersLimitMin) return atField('minutes', 'overLimit');
-      const permit = issueTestPermit(record, settings);
-      if (!permit.ok) return { kind: 'permit', permit: permit.error };
-      const { testG, ratio } = event.payload;
-      const order = { ...event.payload, shades: [{ shade: '', parts: 1 }], colourG: testG / (1 + ratio) };
-      const made = mixture(permit.value, order, settings.scaleStepG);
-      return made.ok ? null : { kind: 'mixture', mixture: made.error };
-    }
-    case 'BOWL_WEIGHED': {
-      const permit = issuePermit(record, event.payload.zone, settings, atMs);
-      if (!permit.ok) return { kind: 'permit', permit: permit.error };
-      const made = mixture(permit.value, event.payload, settings.scaleStepG);
-      return made.ok ? null : { kind: 'mixture', mixture: made.error };
-    }
-    default:
-      return null;
-  }
 }
 
 /**

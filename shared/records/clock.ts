@@ -62,8 +62,8 @@ export function readClock(clock: Clock, nowMs: number): ClockReading {
 function readPhase(clock: Clock, remainingMs: number, isLookOpen: boolean): ClockReading['phase'] {
   if (clock.endedAtMs !== null) return 'ended';
   if (remainingMs <= 0) return 'over';
-  if (isLookOpen) return 'lookDue';
-  return remainingMs <= WARN_BEFORE_MS ? 'nearlyDue' : 'running';
+  if (remainingMs <= WARN_BEFORE_MS) return 'nearlyDue';
+  return isLookOpen ? 'lookDue' : 'running';
 }
 
 function findNextLook(clock: Clock, begun: number, isLookOpen: boolean): number | null {

@@ -16,6 +16,8 @@ export interface ClosedRecord {
   readonly how: Ending;
   /** An absolute stop that was never corrected goes on standing for the same ticket. */
   readonly hasStandingStop: boolean;
+  /** A stop handed on by an earlier record was corrected by name in this one. */
+  readonly hasClearedStop: boolean;
   readonly log: readonly ConsultationEvent[];
 }
 
@@ -26,6 +28,7 @@ const schema = v.strictObject({
   endedAtMs: v.pipe(v.number(), v.safeInteger()),
   how: v.picklist(endings),
   hasStandingStop: v.boolean(),
+  hasClearedStop: v.boolean(),
   log: v.array(v.record(v.string(), v.unknown())),
 });
 
@@ -43,6 +46,7 @@ export const closeRecord = (
         endedAtMs: record.ended.atMs,
         how: record.ended.how,
         hasStandingStop: hasStandingStop(record),
+        hasClearedStop: record.corrections.some(({ answer }) => answer === 'inherited'),
         log,
       };
 

@@ -39,16 +39,22 @@ export interface TokensByType {
     /** Every judgement stop the answers raise, all steps together. */
     readonly rules: readonly RuleId[];
     readonly bearsOnPlan: boolean;
+    /** Zones whose tested strand stands for the plan as this answer makes it: an answer put back restores it. */
+    readonly restores: readonly Zone[];
     /** Zones the plan colours, after this answer. */
     readonly planned: readonly Zone[];
-    /** Whether the history asks for an incompatibility test; as before when one was begun for this very history. */
-    readonly incompatibility: 'notNeeded' | 'due' | 'asBefore';
+    /** How the incompatibility test stands for the history as it is now told; as before where this step tells none. */
+    readonly incompatibility: 'asBefore' | 'notNeeded' | 'due' | 'running' | 'clear' | 'reacted';
   };
   STEP_CONFIRMED: { readonly step: AskStep };
   REOPENED: { readonly step: BackStep };
   SKIN_TEST_NOTED: { readonly isPositive: boolean };
   OVERRIDDEN: { readonly rule: RuleId };
-  CORRECTED: { readonly answer: Correctable };
+  CORRECTED: {
+    readonly answer: Correctable;
+    /** A stop is taken back, and with it what was tested and decided; a skin test noted wrongly voids nothing. */
+    readonly voids: boolean;
+  };
   INCOMPATIBILITY_STARTED: None;
   INCOMPATIBILITY_READ: { readonly reacted: boolean };
   STRAND_STARTED: ZoneToken & {
@@ -56,8 +62,9 @@ export interface TokensByType {
     /** Closed mixes of this zone that this one is no gentler than. */
     readonly closedBy: readonly string[];
   };
-  LOOKED: ZoneToken & { readonly of: 'strand' | 'head' };
+  LOOKED: ZoneToken & { readonly of: 'strand' | 'head'; readonly stings: boolean };
   STRAND_TAKEN_OFF: ZoneToken;
+  STRAND_DISCARDED: ZoneToken;
   STRAND_BROKE: ZoneToken & { readonly mix: string };
   OUTCOME_RECORDED: ZoneToken & { readonly fibre: Fibre; readonly mix: string };
   OUTCOME_KEPT: None;
@@ -75,7 +82,7 @@ export interface TokensByType {
   FINISHED: None;
   PLAN_GIVEN: None;
   PARKED: None;
-  RESUMED: None;
+  RESUMED: { readonly asksAnew: boolean };
   REACTION_SUSPECTED: None;
   NO_REACTION: None;
   REACTION_RECORDED: None;
@@ -83,7 +90,7 @@ export interface TokensByType {
   CALLED_OFF: None;
   WE_SAID_NO: None;
   CLIENT_SAID_NO: None;
-  CLOCK_EXTENDED: { readonly isWithinLimit: boolean };
+  CLOCK_EXTENDED: { readonly isWithinLimit: boolean; readonly isOnHead: boolean };
   CLOCK_CORRECTED: None;
   ALARM_ACKNOWLEDGED: None;
 }

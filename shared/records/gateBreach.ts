@@ -1,4 +1,4 @@
-import { isHotter, type Mix } from '../judgement/mixes';
+import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
 import { isAtLeastAsBad } from './gradeOutcome';
 import type { ConsultationRecord } from './record';
 
@@ -20,18 +20,18 @@ const isBeyond = (bowl: Mix, tested: Mix): boolean =>
 
 /**
  * Does any bowl of this record lack what the gate asks for?
- * The record's own refusal: it looks at what came before each bowl by place in the log, and knows neither chart nor
- * permit. Checked in tests/shared/records/gateBreach.test.ts.
+ * The record's own refusal: it looks at what stood in the log when each bowl was weighed, whatever was retracted later,
+ * and knows neither chart nor permit. Checked in tests/shared/records/gateBreach.test.ts.
  */
 export function findGateBreach(record: ConsultationRecord): GateBreach | null {
   for (const bowl of record.bowls) {
     const strand = record.strands.find(({ number }) => number === bowl.strand);
     if (strand === undefined || strand.zone !== bowl.zone) return 'bowlWithoutStrand';
-    if (strand.outcome === null || strand.outcome.seq > bowl.seq) return 'bowlWithoutOutcome';
-    if (bowl.decisionSeq === null || bowl.decisionSeq < strand.outcome.seq) return 'bowlWithoutDecision';
-    if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return 'bowlAfterFailedStrand';
-    if (strand.line.trim().toLowerCase() !== bowl.line.trim().toLowerCase()) return 'bowlOfAnotherLine';
-    if (isBeyond(bowl, strand)) return 'bowlTooStrong';
+    if (bowl.proof === null) return 'bowlWithoutOutcome';
+    if (bowl.proof.decisionSeq < bowl.proof.outcomeSeq) return 'bowlWithoutDecision';
+    if (isAtLeastAsBad(bowl.proof.grade, 'gummy')) return 'bowlAfterFailedStrand';
+    if (!isSameLine(bowl.line, bowl.proof.tested.line)) return 'bowlOfAnotherLine';
+    if (isBeyond(bowl, bowl.proof.tested)) return 'bowlTooStrong';
   }
   return null;
 }

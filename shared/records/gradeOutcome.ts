@@ -1,25 +1,41 @@
 import { judgePull } from '../hair/stretch';
 import type { Fibre } from './event';
 import type { OutcomeAnswers } from './forms/test';
+import type { StrandRecord } from './record';
 
 const order = ['sound', 'rough', 'gummy', 'broken'] as const satisfies readonly Exclude<Fibre, 'unknown'>[];
 export type Grade = (typeof order)[number];
 
 const byPull = { sound: 'sound', slow: 'rough', gummy: 'gummy', broken: 'broken' } as const;
 
+/** What was seen of a strand while it lay in the mix. */
+export interface StrandSigns {
+  readonly hasBroken: boolean;
+  /** A look found it stretchy, or it was taken off because it looked weak. */
+  readonly hasWeakened: boolean;
+}
+
+/** What did the looks and the taking off show? */
+export const findSigns = (strand: StrandRecord | undefined): StrandSigns => ({
+  hasBroken: strand?.ended?.how === 'broke',
+  hasWeakened: strand?.why === 'looksWeak' || strand?.looks.some(({ feel }) => feel === 'stretchy') === true,
+});
+
 /**
  * How bad is it, all in all? The worst of what was seen, how it came back, and how far it went.
- * The pull is judged in shared/hair/stretch.ts, where its sources stand. A strand that broke in the mix stays broken.
+ * The pull is judged in shared/hair/stretch.ts, where its sources stand. A strand that broke in the mix stays
+ * broken, one that weakened there is rough at best.
  * Checked in tests/shared/records/gradeOutcome.test.ts.
  */
 export function gradeOutcome(
   outcome: Pick<OutcomeAnswers, 'fibre' | 'stretch' | 'wentPast30'>,
-  hasBroken: boolean,
+  signs: StrandSigns,
 ): Grade {
   const found: readonly Grade[] = [
     outcome.fibre,
     byPull[judgePull(outcome.stretch, outcome.wentPast30 === 'yes')],
-    hasBroken ? 'broken' : 'sound',
+    signs.hasBroken ? 'broken' : 'sound',
+    signs.hasWeakened ? 'rough' : 'sound',
   ];
   return order[Math.max(...found.map((grade) => order.indexOf(grade)))] ?? 'broken';
 }

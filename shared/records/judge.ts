@@ -1,12 +1,12 @@
 import { type Decision, isFreer } from '../judgement/decisions';
-import { isLapsed, listPlannedZones, suggestFor } from '../judgement/findings';
+import { isLapsed, listPlannedZones, listStanding, suggestFor } from '../judgement/findings';
 import { formMixKey, listClosedMixes } from '../judgement/mixes';
 import { isAbsoluteRule } from '../judgement/rules';
 import { judgeSkinTest } from '../judgement/skinTest';
 import { isIncompatibilityDue, judgeStep, listStops } from '../judgement/stops';
 import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
-import { gradeOutcome } from './gradeOutcome';
+import { findSigns, gradeOutcome } from './gradeOutcome';
 import { formHistoryKey, formPlanKey } from './planKey';
 import { type ConsultationRecord, findStrand } from './record';
 import type { Settings } from './settings';
@@ -35,30 +35,41 @@ const mixOf = (record: ConsultationRecord, zone: Zone): string => {
   return strand === undefined ? '' : formMixKey(strand);
 };
 
+/** Away for longer than this, what holds for today is asked anew. Assumed because skin changes overnight. */
+const ASSUMED_SAME_DAY_MS = 12 * 3_600_000;
+
+const bySeen = { running: 'running', nothing: 'clear', reacted: 'reacted' } as const;
+
+/** How the incompatibility test stands for this history: one that was begun for another does not count. */
 const judgeIncompatibility = (record: ConsultationRecord, said: Answers) => {
   if (!isIncompatibilityDue(said)) return 'notNeeded';
-  return record.incompatibility?.historyKey === formHistoryKey(said) ? 'asBefore' : 'due';
+  const { incompatibility } = record;
+  return incompatibility?.historyKey === formHistoryKey(said) ? bySeen[incompatibility.seen] : 'due';
 };
 
 /** One judge for each event: what its payload means in small tokens. Numbers are judged here and nowhere later. */
 const judges: Judges = {
   OPENED: (_record, _payload, { inheritsStop }) => ({ inherits: inheritsStop }),
-  ANSWERED: (record, { step, answers }, { settings }) => {
+  ANSWERED: (record, { step, answers }, { settings, atMs }) => {
     const said = { ...record.answers, [step]: answers };
     return {
       step,
       said: judgeStep(step, said, settings),
       rules: listStops(said, settings).filter((rule) => !isAbsoluteRule(rule)),
       bearsOnPlan: formPlanKey(said) !== formPlanKey(record.answers),
+      restores: listStanding({ ...record, answers: said }, atMs),
       planned: listPlannedZones(said.client?.reach),
-      incompatibility: judgeIncompatibility(record, said),
+      incompatibility: step === 'hotTools' ? judgeIncompatibility(record, said) : 'asBefore',
     };
   },
   STEP_CONFIRMED: (_record, { step }) => ({ step }),
   REOPENED: (_record, { step }) => ({ step }),
   SKIN_TEST_NOTED: (_record, { seen }) => ({ isPositive: seen === 'reaction' }),
   OVERRIDDEN: (_record, { rule }) => ({ rule }),
-  CORRECTED: (_record, { answer }) => ({ answer }),
+  CORRECTED: (record, { answer }) => ({
+    answer,
+    voids: answer !== 'skinTest' || record.skinTest?.seen === 'reaction',
+  }),
   INCOMPATIBILITY_STARTED: nothing,
   INCOMPATIBILITY_READ: (_record, { seen }) => ({ reacted: seen === 'reacted' }),
   STRAND_STARTED: (record, payload) => ({
@@ -66,12 +77,13 @@ const judges: Judges = {
     mix: formMixKey(payload),
     closedBy: listClosedMixes(record, payload),
   }),
-  LOOKED: (_record, { of, zone }) => ({ of, zone }),
+  LOOKED: (_record, { of, zone, stinging }) => ({ of, zone, stings: stinging === 'yes' }),
   STRAND_TAKEN_OFF: zoneOnly,
+  STRAND_DISCARDED: zoneOnly,
   STRAND_BROKE: (record, { zone }) => ({ zone, mix: mixOf(record, zone) }),
   OUTCOME_RECORDED: (record, payload) => ({
     zone: payload.zone,
-    fibre: gradeOutcome(payload, findStrand(record, payload.zone)?.ended?.how === 'broke'),
+    fibre: gradeOutcome(payload, findSigns(findStrand(record, payload.zone))),
     mix: mixOf(record, payload.zone),
   }),
   OUTCOME_KEPT: nothing,
@@ -88,7 +100,9 @@ const judges: Judges = {
   FINISHED: nothing,
   PLAN_GIVEN: nothing,
   PARKED: nothing,
-  RESUMED: nothing,
+  RESUMED: ({ parked }, _payload, { atMs }) => ({
+    asksAnew: parked !== null && atMs - parked.atMs > ASSUMED_SAME_DAY_MS,
+  }),
   REACTION_SUSPECTED: nothing,
   NO_REACTION: nothing,
   REACTION_RECORDED: nothing,
@@ -99,6 +113,7 @@ const judges: Judges = {
   CLOCK_EXTENDED: (record, { clock, minutes }) => {
     const running = record.clocks.find(({ id, endedAtMs }) => id === clock && endedAtMs === null);
     return {
+      isOnHead: running?.kind === 'head',
       isWithinLimit: running !== undefined && running.dueAtMs + minutes * 60_000 <= running.limitAtMs,
     };
   },

@@ -17,6 +17,20 @@ export const formPlanKey = (answers: Answers): string =>
     }),
   );
 
-/** What an incompatibility test was made for: what has been on the hair. */
-export const formHistoryKey = (answers: Answers): string =>
-  JSON.stringify([...(answers.hotTools?.history ?? [])].sort());
+const asksForIncompatibilityTest: readonly string[] = [
+  'unknown',
+  'unknownBoxColour',
+  'henna',
+  'compoundHenna',
+  'metallicColour',
+];
+
+/**
+ * Which of what has been on the hair asks for an incompatibility test? Metallic salts, henna (few know whether theirs
+ * was compound), gradual restorers and unknown home colour: training texts, not a regulator; the maker's method first.
+ */
+export const listIncompatible = (answers: Answers): readonly string[] =>
+  (answers.hotTools?.history ?? []).filter((item) => asksForIncompatibilityTest.includes(item)).sort();
+
+/** What an incompatibility test was made for; another history needs another one. */
+export const formHistoryKey = (answers: Answers): string => JSON.stringify(listIncompatible(answers));

@@ -9,6 +9,9 @@ export interface RawForm {
   readonly [name: string]: Raw;
 }
 
+/** What is wrong with an answer that its field alone could not tell. */
+export type ConflictCode = 'overLimit' | 'readTooEarly' | 'earlierThanNoted' | 'anotherService';
+
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (
   | NumberRefusal
@@ -24,7 +27,7 @@ export type FieldRefusal = { readonly path: string } & (
         | 'tooFew';
       readonly most?: number;
     }
-  | { readonly code: 'notYet' | 'alreadyPast' | 'overLimit' | 'readTooEarly' }
+  | { readonly code: 'notYet' | 'alreadyPast' | ConflictCode }
 );
 
 /** `isPartial`: questions of the form itself may still be unanswered; what is answered must be right. */
@@ -142,7 +145,10 @@ export function isAsked(
   context: Pick<ReadingContext, 'hasAgeLine'>,
 ): boolean {
   if (question.whenAgeLine === true && !context.hasAgeLine) return false;
-  return question.when === undefined || question.when.is.includes(answers[question.when.question] as string);
+  if (question.when === undefined) return true;
+  const said = answers[question.when.question];
+  const given: readonly unknown[] = Array.isArray(said) ? said : [said];
+  return question.when.is.some((option) => given.includes(option));
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Decision } from '../judgement/decisions';
+import type { Mix } from '../judgement/mixes';
 import type { RuleId } from '../judgement/rules';
 import type { Clock } from './clock';
 import type { Fibre } from './event';
@@ -27,10 +28,19 @@ export interface StrandRecord extends StrandAnswers, Stamp {
   /** What the plan was when this strand was started; it stands for that plan only. */
   readonly planKey: string;
   readonly looks: readonly (LookAnswers & Stamp)[];
-  readonly ended: (Stamp & { readonly how: 'takenOff' | 'broke' }) | null;
+  /** Why it was taken off; null while it runs, and when it broke. */
+  readonly why: string | null;
+  readonly ended: (Stamp & { readonly how: 'takenOff' | 'broke' | 'discarded' }) | null;
+  /** For how many whole minutes it was on, never beyond its clock; null while it runs. This is what was tested. */
+  readonly minutesOn: number | null;
   readonly outcome: OutcomeRecord | null;
   /** A named correction took away what this strand stood for. */
   readonly isVoid: boolean;
+}
+
+export interface SkinTestRecord extends SkinTestAnswers, Stamp {
+  /** By how much the clock was set back since: it may be so much older than it looks, never younger. */
+  readonly olderByMs: number;
 }
 
 export interface IncompatibilityRecord extends Stamp {
@@ -45,10 +55,20 @@ export interface DecisionRecord extends Stamp {
   readonly planKey: string;
 }
 
+/** What was known when a bowl was weighed: kept with it, whatever is retracted later. */
+export interface BowlProof {
+  readonly tested: Mix;
+  readonly grade: OutcomeRecord['grade'];
+  readonly outcomeSeq: number;
+  readonly decisionSeq: number;
+}
+
 export interface BowlRecord extends BowlAnswers, Stamp {
-  /** The strand that allows it, and the place in the log of the decision under which it was weighed. */
+  /** The strand that allows it, and what stood in the log when it was weighed. */
   readonly strand: number;
-  readonly decisionSeq: number | null;
+  readonly proof: BowlProof | null;
+  /** The longest it may stay on, under what was tested and decided. */
+  readonly maxMinutes: number;
   readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
   readonly clock: string | null;
   readonly looks: readonly (LookAnswers & Stamp)[];
@@ -78,7 +98,7 @@ export interface ConsultationRecord {
   readonly opened: Stamp | null;
   readonly inheritedStop: boolean;
   readonly answers: Answers;
-  readonly skinTest: (SkinTestAnswers & Stamp) | null;
+  readonly skinTest: SkinTestRecord | null;
   readonly incompatibility: IncompatibilityRecord | null;
   readonly overrides: readonly OverrideRecord[];
   readonly corrections: readonly CorrectionRecord[];
@@ -86,8 +106,8 @@ export interface ConsultationRecord {
   readonly decision: DecisionRecord | null;
   readonly bowls: readonly BowlRecord[];
   readonly clocks: readonly Clock[];
-  /** Between visits, and until when. */
-  readonly parked: { readonly untilAtMs: number } | null;
+  /** Between visits: since when, and until when. */
+  readonly parked: { readonly atMs: number; readonly untilAtMs: number } | null;
   readonly reaction: (Stamp & { readonly signs: readonly string[]; readonly care: string | null }) | null;
   readonly plan: (PlanAnswers & Stamp) | null;
   readonly ended: (Stamp & { readonly how: Ending; readonly reason: string | null }) | null;
@@ -123,6 +143,16 @@ export const beginRecord = (id: string): ConsultationRecord => ({
 /** The newest strand that stands for this zone. */
 export const findStrand = (record: ConsultationRecord, zone: Zone): StrandRecord | undefined =>
   record.strands.findLast((strand) => strand.zone === zone);
+
+/** What was known of this zone when a bowl was weighed for it: null when something is missing. */
+export const findProof = (
+  strand: StrandRecord | undefined,
+  decision: DecisionRecord | null,
+  tested: Mix | undefined,
+): BowlProof | null =>
+  strand?.outcome == null || decision === null || tested === undefined
+    ? null
+    : { tested, grade: strand.outcome.grade, outcomeSeq: strand.outcome.seq, decisionSeq: decision.seq };
 
 /** The newest bowl for this zone. */
 export const findBowl = (record: ConsultationRecord, zone: Zone): BowlRecord | undefined =>

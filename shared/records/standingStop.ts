@@ -11,6 +11,10 @@ const isAbsoluteAnswer = (form: Form, said: Readonly<Record<string, unknown>>): 
     return given.some((option) => (absolute as readonly unknown[]).includes(option));
   });
 
+/** Stinging, burning and a splash are not the signs of an allergy; anything else, and what is unclear, may be. */
+const isSkinBurnOnly = (signs: readonly string[]): boolean =>
+  signs.length > 0 && signs.every((sign) => ['stinging', 'burning', 'eyes'].includes(sign));
+
 /**
  * Does an absolute stop of this record still stand, so that a new consultation for the same ticket inherits it?
  * A corrected one does not. What has changed since (a scalp that healed) is said by name, as a correction.
@@ -18,6 +22,7 @@ const isAbsoluteAnswer = (form: Form, said: Readonly<Record<string, unknown>>): 
 export function hasStandingStop(record: ConsultationRecord): boolean {
   if (record.inheritedStop || record.skinTest?.seen === 'reaction') return true;
   if (record.incompatibility?.seen === 'reacted') return true;
+  if (record.ended?.how === 'reaction' && !isSkinBurnOnly(record.reaction?.signs ?? [])) return true;
   return askSteps.some((step) => {
     const said = record.answers[step];
     return said !== undefined && isAbsoluteAnswer(askForms[step], said);

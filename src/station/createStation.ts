@@ -3,7 +3,7 @@ import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { requestWriter, type WriterClaim } from '../storage/writerLock';
 import { makeStation, type Station } from './makeStation';
-import type { StationState } from './stationState';
+import { findNewestAtMs, type StationState } from './stationState';
 import { createTicker } from './ticker';
 
 const LOCK = 'strandproof-writer';
@@ -11,9 +11,13 @@ const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
 export interface StationInUse
-  extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'correctClocks' | 'dismiss'> {
+  extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'dismiss'> {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
+  /** The latest time this tablet is known to have shown: ahead of now when its clock was set back. */
+  readonly seenMs: Accessor<number>;
+  /** A person says the clock is right now: every consultation is told, and what ran stays as long as it was. */
+  readonly correctClocks: (by: string) => Promise<void>;
   /** A window that watches asks the one that writes to hand over. */
   readonly askTakeOver: () => void;
 }
@@ -30,7 +34,7 @@ const makeId = (): string =>
  */
 export function createStation(): StationInUse {
   const [state, setState] = createSignal<StationState | undefined>();
-  const { nowMs, refresh } = createTicker();
+  const { nowMs, refresh, seenMs, trustNow } = createTicker();
   const channel = new BroadcastChannel(CHANNEL);
   let voice: WriterVoice | null = null;
   let watcher: Watcher | null = null;
@@ -91,13 +95,19 @@ export function createStation(): StationInUse {
     channel.close();
   });
 
+  const readState = (): StationState => state() ?? station.readState();
+
   return {
-    state: () => state() ?? station.readState(),
+    state: readState,
     nowMs,
     open: station.open,
     submit: station.submit,
     saveSettings: station.saveSettings,
-    correctClocks: station.correctClocks,
+    seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
+    correctClocks: async (by) => {
+      await station.correctClocks(by, seenMs());
+      trustNow();
+    },
     dismiss: station.dismiss,
     askTakeOver: () => watcher?.askTakeOver(),
   };

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { advance, beginConsultation, type Consultation } from '../../machines/consultation/consultation';
-import { type ClassifyRefusal, classify, type RawEvent } from '../../shared/records/classify';
+import { classify, type RawEvent } from '../../shared/records/classify';
 import { closeRecord } from '../../shared/records/closedRecord';
+import type { ClassifyRefusal } from '../../shared/records/conflict';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
@@ -9,7 +10,7 @@ import type { Json } from '../storage/json';
 import { makeQueues } from '../storage/queue';
 import type { Store, WriteFailure } from '../storage/store';
 import type { Logs } from '../storage/watcherChannel';
-import { inheritsStop } from './inheritsStop';
+import { inheritsStop, isStoppedElsewhere } from './inheritsStop';
 import { makeMemory } from './memory';
 import { listNotices, type Notice } from './notice';
 import { nameClosedLog, nameOpenLog, type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
@@ -19,6 +20,7 @@ import { findNewestAtMs, type StationState } from './stationState';
 export type SubmitRefusal =
   | ClassifyRefusal
   | { readonly kind: 'notNow' }
+  | { readonly kind: 'stoppedElsewhere' }
   | { readonly kind: 'notWriting' }
   | { readonly kind: 'badSettings'; readonly path: string }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure };
@@ -46,8 +48,8 @@ export interface Station {
   submit(id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
-  /** The tablet's clock was set back: says so in every consultation whose newest entry lies ahead of it. */
-  correctClocks(by: string): Promise<void>;
+  /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
+  correctClocks(by: string, seenMs: number): Promise<void>;
   /** All that is held, by log: what a newly opened window asks for. */
   readLogs(): Logs;
   /** The newest published state. */
@@ -107,8 +109,10 @@ export function makeStation(parts: StationParts): Station {
     const { id: settingsId, settings } = state.settings;
     const event = classify(before.record, raw, { settings, settingsId, atMs: now(), by, inheritsStop });
     if (!event.ok) return event;
+    const reachesHead = raw.type === 'BOWL_WEIGHED' || raw.type === 'BOWL_APPLIED';
+    if (reachesHead && isStoppedElsewhere(state, before.record)) return refuse({ kind: 'stoppedElsewhere' });
     const after = advance(before, event.value);
-    if (!after.ok) return refuse({ kind: after.error });
+    if (!after.ok) return refuse({ kind: 'notNow' });
     const written = await append(nameOpenLog(before.id), event.value as unknown as Json);
     if (!written.ok) return written;
     show({ open: new Map(state.open).set(before.id, after.value) });
@@ -186,8 +190,8 @@ export function makeStation(parts: StationParts): Station {
         return written;
       }),
 
-    async correctClocks(by) {
-      const shiftMs = now() - findNewestAtMs(state);
+    async correctClocks(by, seenMs) {
+      const shiftMs = now() - Math.max(seenMs, findNewestAtMs(state));
       if (shiftMs >= 0) return;
       const raw: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } };
       await Promise.all([...state.open.keys()].map((id) => submit(id, by, raw)));

@@ -65,7 +65,8 @@ const findTicket = (entries: readonly Json[]): string | null => {
 export function readLogs(logs: Logs): ReadLogs {
   const { kept, notices: aboutSettings } = readSettings(logs);
   const { closed, notices: aboutClosed } = readClosed(logs);
-  const findSettings: FindSettings = (id) => kept[id];
+  const findSettings: FindSettings = (id) =>
+    kept.slice(0, id + 1).findLast((settings) => settings !== undefined) ?? defaultSettings;
   const lastId = kept.findLastIndex((settings) => settings !== undefined);
   const open = new Map<string, Consultation>();
   const notices = [...aboutSettings, ...aboutClosed];

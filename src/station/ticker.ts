@@ -8,14 +8,20 @@ import { type Accessor, createSignal, onCleanup } from 'solid-js';
 export function createTicker(readNow: () => number = Date.now): {
   readonly nowMs: Accessor<number>;
   readonly refresh: () => void;
+  /** The latest time the tablet's clock has shown since this page was opened: ahead of now when it was set back. */
+  readonly seenMs: Accessor<number>;
+  /** A person said that the clock is right as it is now. */
+  readonly trustNow: () => void;
 } {
   const [nowMs, setNowMs] = createSignal(readNow());
+  const [seenMs, setSeenMs] = createSignal(nowMs());
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const refresh = (): void => {
     clearTimeout(timer);
     const atMs = readNow();
     setNowMs(atMs);
+    setSeenMs((seen) => Math.max(seen, atMs));
     timer = setTimeout(refresh, 1000 - (atMs % 1000));
   };
 
@@ -29,5 +35,5 @@ export function createTicker(readNow: () => number = Date.now): {
     window.removeEventListener('focus', refresh);
     window.removeEventListener('pageshow', refresh);
   });
-  return { nowMs, refresh };
+  return { nowMs, refresh, seenMs, trustNow: () => setSeenMs(readNow()) };
 }

@@ -55,6 +55,7 @@ function nameLog(name: string, ticket: string | null, { notices }: Words): strin
   const id = rest.join('-');
   if (kind === 'settings') return notices.settingsLog;
   if (kind === 'closed') return notices.monthLog(id);
+  if (kind !== 'open') return notices.otherLog(name);
   return ticket === null ? notices.openLog(id) : notices.ticketLog(ticket, id);
 }
 

@@ -1,4 +1,4 @@
-import type { ClassifyRefusal } from '../../shared/records/classify';
+import type { ClassifyRefusal } from '../../shared/records/conflict';
 import type { FieldRefusal } from '../../shared/records/readForm';
 import { formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
@@ -8,7 +8,7 @@ import type { Words } from './words';
 /** Everything the station may answer to a tap. The station's own refusals fit in here, or a screen does not compile. */
 export type AnyRefusal =
   | ClassifyRefusal
-  | { readonly kind: 'notNow' | 'notWriting' | 'badSettings' | 'notSaved' };
+  | { readonly kind: 'notNow' | 'stoppedElsewhere' | 'notWriting' | 'badSettings' | 'notSaved' };
 
 const withUnit = (figure: string, unit: string): string => (unit === '' ? figure : `${figure}\u00a0${unit}`);
 

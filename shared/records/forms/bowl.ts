@@ -34,7 +34,7 @@ export const extendedForm = {
 export const planForm = {
   settingC: { kind: 'number', field: { quantity: 'temperature', min: 40, max: 250 } },
   passes: { kind: 'number', field: { quantity: 'count', min: 1, max: 3, step: 1 }, or: 1 },
-  restH: { kind: 'number', field: { quantity: 'count', min: 24, max: 336, step: 1 }, or: 48 },
+  restH: { kind: 'number', field: { quantity: 'count', min: 48, max: 336, step: 1 }, or: 48 },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

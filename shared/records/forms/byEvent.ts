@@ -15,7 +15,15 @@ import {
   retractedForm,
   stepForm,
 } from './course';
-import { incompatibilityForm, lookForm, outcomeForm, skinTestForm, strandForm, takenOffForm } from './test';
+import {
+  discardedForm,
+  incompatibilityForm,
+  lookForm,
+  outcomeForm,
+  skinTestForm,
+  strandForm,
+  takenOffForm,
+} from './test';
 
 /** What each event but `ANSWERED` carries. Types are for ever: they are what is stored. */
 export const eventForms = {
@@ -30,6 +38,7 @@ export const eventForms = {
   STRAND_STARTED: strandForm,
   LOOKED: lookForm,
   STRAND_TAKEN_OFF: takenOffForm,
+  STRAND_DISCARDED: discardedForm,
   STRAND_BROKE: zoneForm,
   OUTCOME_RECORDED: outcomeForm,
   OUTCOME_KEPT: nothingForm,

@@ -11,9 +11,21 @@ export const clientForm = {
   targetLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
   naturalLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
   endsLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
-  greyPercent: { kind: 'number', field: { quantity: 'percent', min: 0, max: 100 }, unknown: true, or: 0 },
+  greyPercent: {
+    kind: 'number',
+    field: { quantity: 'percent', min: 0, max: 100 },
+    unknown: true,
+    or: 0,
+    aside: true,
+  },
   texture: { kind: 'choice', options: ['fine', 'medium', 'coarse', 'unknown'], or: 'medium', more: true },
-  density: { kind: 'choice', options: ['thin', 'medium', 'thick', 'unknown'], or: 'medium', more: true },
+  density: {
+    kind: 'choice',
+    options: ['thin', 'medium', 'thick', 'unknown'],
+    or: 'medium',
+    more: true,
+    aside: true,
+  },
   length: { kind: 'choice', options: ['ear', 'chin', 'collarbone', 'braLine', 'waist'] },
   reactions: {
     kind: 'choices',
@@ -29,14 +41,22 @@ export const clientForm = {
       'blackTattoo',
     ],
     none: 'none',
+    aside: true,
     absolute: ['swelling', 'blisters', 'weeping', 'hives', 'tightChest', 'rash', 'blackTattoo'],
   },
   scalp: {
     kind: 'choice',
-    options: ['sound', 'tight', 'broken', 'faceRash'],
-    absolute: ['broken', 'faceRash'],
+    options: ['sound', 'tight', 'irritated', 'broken', 'faceRash'],
+    aside: true,
+    absolute: ['irritated', 'broken', 'faceRash'],
   },
-  ageBand: { kind: 'choice', options: ['over', 'under'], absolute: ['under'], whenAgeLine: true },
+  ageBand: {
+    kind: 'choice',
+    options: ['over', 'under'],
+    absolute: ['under'],
+    aside: true,
+    whenAgeLine: true,
+  },
 } as const satisfies Form;
 
 export type ClientAnswers = AnswersOf<typeof clientForm>;

@@ -62,9 +62,9 @@ export const careForm = {
 
 export const clockForm = { clock: { kind: 'text', maxLength: 40 } } as const satisfies Form;
 
-/** By how much was the tablet's clock changed? Negative when it was set back. */
+/** By how much was the tablet's clock set back? Always below zero: a clock that jumps ahead needs no correction. */
 export const clockCorrectedForm = {
-  shiftMs: { kind: 'number', field: { quantity: 'count', min: -8.64e8, max: 8.64e8, step: 1 } },
+  shiftMs: { kind: 'number', field: { quantity: 'count', min: -3.2e12, max: -1, step: 1 } },
 } as const satisfies Form;
 
 export const nothingForm = {} as const satisfies Form;

@@ -1,6 +1,6 @@
 import type { AnswersOf, Form } from '../form';
 
-const touch = { kind: 'choice', options: ['dry', 'damp'], or: 'dry' } as const;
+const touch = { kind: 'choice', options: ['dry', 'damp'] } as const;
 
 /** What do fingers find, dry at nape, mid and ends, then on one wet strand with the curl pulled straight first? */
 export const feelHairForm = {

@@ -4,10 +4,20 @@ const styled = { question: 'finish', is: ['styled'] } as const;
 
 /** How is it finished today: no hot tool, or which spray with which tool and setting? */
 export const heatSprayForm = {
-  finish: { kind: 'choice', options: ['noHotTool', 'styled'], or: 'noHotTool' },
-  spray: { kind: 'text', maxLength: 40, when: styled },
-  tool: { kind: 'choice', options: ['flatIron', 'curlingIron', 'hotBrush', 'dryer'], when: styled },
-  settingC: { kind: 'number', field: { quantity: 'temperature', min: 40, max: 250 }, when: styled },
+  finish: { kind: 'choice', options: ['noHotTool', 'styled'], or: 'noHotTool', aside: true },
+  spray: { kind: 'text', maxLength: 40, when: styled, aside: true },
+  tool: {
+    kind: 'choice',
+    options: ['flatIron', 'curlingIron', 'hotBrush', 'dryer'],
+    when: styled,
+    aside: true,
+  },
+  settingC: {
+    kind: 'number',
+    field: { quantity: 'temperature', min: 40, max: 250 },
+    when: styled,
+    aside: true,
+  },
 } as const satisfies Form;
 
 export type HeatSprayAnswers = AnswersOf<typeof heatSprayForm>;

@@ -48,8 +48,17 @@ export const hotToolsForm = {
     ],
     none: 'none',
   },
-  bleaches: { kind: 'number', field: { quantity: 'count', min: 0, max: 20, step: 1 }, unknown: true, or: 0 },
-  relaxedWithinTwoWeeks: { kind: 'choice', options: ['no', 'yes', 'unknown'], or: 'no' },
+  bleaches: {
+    kind: 'number',
+    field: { quantity: 'count', min: 0, max: 20, step: 1 },
+    unknown: true,
+    when: { question: 'history', is: ['lightener', 'unknown'] },
+  },
+  relaxedWithinTwoWeeks: {
+    kind: 'choice',
+    options: ['no', 'yes', 'unknown'],
+    when: { question: 'history', is: ['relaxer', 'perm', 'keratin', 'unknown'] },
+  },
 } as const satisfies Form;
 
 export type HabitAnswers = AnswersOf<typeof habitForm>;

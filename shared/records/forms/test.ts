@@ -15,9 +15,9 @@ export const mixQuestions = {
     kind: 'number',
     field: { quantity: 'percent', min: 0.5, max: LEGAL_CEILING_PERCENT },
   },
-  ratio: { kind: 'number', field: { quantity: 'parts', min: 0.25, max: 5 }, or: 1 },
+  ratio: { kind: 'number', field: { quantity: 'parts', min: 0.5, max: 5 }, or: 1 },
   heat: { kind: 'choice', options: ['none', 'foil', 'dryHeat'], or: 'none' },
-  minutes: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 60 } },
+  minutes: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 60, step: 1 } },
 } as const satisfies Form;
 
 /** From where was the strand snipped, and what goes on it? 20–50 hairs: common practice, no source. */
@@ -27,7 +27,7 @@ export const strandForm = {
   hairs: { kind: 'number', field: { quantity: 'count', min: 20, max: 50, step: 1 }, or: 30 },
   buildUp: { kind: 'choice', options: ['none', 'washedOff'], or: 'washedOff' },
   ...mixQuestions,
-  makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90 } },
+  makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90, step: 1 } },
   lookEveryMin: { kind: 'choice', options: ['3', '5'], or: '5' },
   testG: { kind: 'number', field: { quantity: 'mass', min: 2, max: 20 }, or: 6, more: true },
 } as const satisfies Form;
@@ -54,7 +54,13 @@ export const takenOffForm = {
   why: { kind: 'choice', options: ['timeIsUp', 'levelReached', 'looksWeak', 'clientLeaves'], or: 'timeIsUp' },
 } as const satisfies Form;
 
-/** What did the strand say? Stretch after a light pull to 20–30 % (EVIDENCE marks: ASSUMED from published yield). */
+/** Why does this strand prove nothing? One that broke cannot be put aside. */
+export const discardedForm = {
+  zone,
+  why: { kind: 'choice', options: ['wrongTap', 'lost', 'clientLeft', 'wrongPlace'] },
+} as const satisfies Form;
+
+/** What did the strand say? Stretch after a light pull to 20–30 %: see ASSUMED_LIGHT_PULL_LIMIT_PERCENT. */
 export const outcomeForm = {
   zone,
   fibre: { kind: 'choice', options: ['sound', 'rough', 'gummy', 'broken'] },

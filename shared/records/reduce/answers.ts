@@ -27,15 +27,34 @@ const takeBack = (record: ConsultationRecord, answer: Correctable): Partial<Cons
   if (answer === 'inherited') return { inheritedStop: false };
   if (answer === 'incompatibility') return { incompatibility: null };
   if (answer === 'skinTest') {
-    return { skinTest: record.skinTest && { ...record.skinTest, seen: 'notReadYet' } };
+    return record.skinTest?.seen === 'reaction'
+      ? { skinTest: { ...record.skinTest, seen: 'notReadYet' } }
+      : { skinTest: null };
   }
   const { [answer]: _wrong, ...rest } = record.answers;
   return { answers: rest };
 };
 
+/** Nothing that was tested under a stop stands for anything; a test of the cutting goes on, unless it was the answer. */
+const voidStrands = (
+  record: ConsultationRecord,
+  answer: Correctable,
+  atMs: number,
+): Partial<ConsultationRecord> => ({
+  strands: record.strands.map((strand) => ({ ...strand, isVoid: true })),
+  clocks: endClocks(record.clocks, atMs, ({ kind }) =>
+    kind === 'incompatibility' ? answer === 'incompatibility' : true,
+  ),
+  ...undecide(record),
+});
+
 /** A stop leaves nothing standing by: what was weighed is to be thrown away. */
 const throwWeighed = (bowls: readonly BowlRecord[]): readonly BowlRecord[] =>
   bowls.map((bowl) => (bowl.state === 'weighed' ? { ...bowl, state: 'thrown' } : bowl));
+
+/** A reading keeps what a clock set back added to the age of the same test. */
+const findOlderByMs = ({ skinTest }: ConsultationRecord, putOnAtMs: number): number =>
+  skinTest?.putOnAtMs === putOnAtMs ? skinTest.olderByMs : 0;
 
 /** What is said of the client and her hair before, between and after strands. */
 export const answerReducers = {
@@ -58,7 +77,7 @@ export const answerReducers = {
   STEP_CONFIRMED: () => ({}),
   REOPENED: undecide,
   SKIN_TEST_NOTED: (record, { payload }, stamp) => ({
-    skinTest: { ...payload, ...stamp },
+    skinTest: { ...payload, ...stamp, olderByMs: findOlderByMs(record, payload.putOnAtMs) },
     ...(payload.seen === 'reaction' ? { bowls: throwWeighed(record.bowls) } : {}),
   }),
   OVERRIDDEN: (record, event, stamp) => ({
@@ -67,14 +86,12 @@ export const answerReducers = {
   CORRECTED: (record, event, stamp) => ({
     ...takeBack(record, event.payload.answer),
     corrections: [...record.corrections, { ...event.payload, ...stamp }],
-    strands: record.strands.map((strand) => ({ ...strand, isVoid: true })),
-    clocks: endClocks(record.clocks, stamp.atMs),
-    ...undecide(record),
+    ...(event.tokens.voids ? voidStrands(record, event.payload.answer, stamp.atMs) : {}),
   }),
   INCOMPATIBILITY_STARTED: (record, _event, stamp) => ({
     incompatibility: { ...stamp, seen: 'running', historyKey: formHistoryKey(record.answers) },
     clocks: [
-      ...record.clocks,
+      ...endClocks(record.clocks, stamp.atMs, ({ kind }) => kind === 'incompatibility'),
       makeIncompatibilityClock(
         stamp,
         1 + record.clocks.filter(({ kind }) => kind === 'incompatibility').length,

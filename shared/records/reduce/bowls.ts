@@ -1,20 +1,28 @@
-import { limitBy } from '../../judgement/limits';
+import { findLimits } from '../../judgement/limits';
+import { nameTested } from '../../judgement/mixes';
 import { type Clock, endClocks } from '../clock';
-import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
+import {
+  type BowlRecord,
+  type ConsultationRecord,
+  findBowl,
+  findProof,
+  findStrand,
+  type Stamp,
+} from '../record';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
 /** On a head somebody looks, and asks whether it stings, every five minutes: common practice, no source. */
 export const HEAD_LOOK_MS = 5 * 60_000;
 
-const makeHeadClock = (id: string, bowl: BowlRecord, limitMin: number, stamp: Stamp): Clock => ({
+const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp): Clock => ({
   id,
   kind: 'head',
   zone: bowl.zone,
   startedAtMs: stamp.atMs,
   looks: { firstAfterMs: HEAD_LOOK_MS, everyMs: HEAD_LOOK_MS },
   dueAtMs: stamp.atMs + bowl.minutes * 60_000,
-  limitAtMs: stamp.atMs + limitMin * 60_000,
+  limitAtMs: stamp.atMs + bowl.maxMinutes * 60_000,
   lookedAtMs: [],
   acknowledgedAtMs: null,
   endedAtMs: null,
@@ -32,30 +40,28 @@ const changeBowl = (
 
 /** What happens to bowls, from the scale to the basin. */
 export const bowlReducers = {
-  BOWL_WEIGHED: (record, { payload }, stamp) => ({
-    bowls: [
-      ...record.bowls,
-      {
-        ...payload,
-        ...stamp,
-        strand: findStrand(record, payload.zone)?.number ?? 0,
-        decisionSeq: record.decision?.seq ?? null,
-        state: 'weighed',
-        clock: null,
-        looks: [],
-      },
-    ],
-  }),
+  BOWL_WEIGHED: (record, { payload }, stamp) => {
+    const strand = findStrand(record, payload.zone);
+    const bowl: BowlRecord = {
+      ...payload,
+      ...stamp,
+      strand: strand?.number ?? 0,
+      proof: findProof(strand, record.decision, strand && nameTested(strand)),
+      maxMinutes: strand === undefined ? 0 : findLimits(record, strand, stamp.atMs).maxMinutes,
+      state: 'weighed',
+      clock: null,
+      looks: [],
+    };
+    return { bowls: [...record.bowls, bowl] };
+  },
   BOWL_THROWN: (record, { payload }) => ({ bowls: changeBowl(record, payload.zone, { state: 'thrown' }) }),
   BOWL_APPLIED: (record, { payload }, stamp) => {
     const bowl = findBowl(record, payload.zone);
     if (bowl === undefined) return {};
     const clock = `head-${payload.zone}-${record.bowls.length}`;
-    const tested = record.strands.find(({ number }) => number === bowl.strand);
-    const limits = tested && record.decision && limitBy(record.decision.decision, tested);
     return {
       bowls: changeBowl(record, payload.zone, { state: 'on', clock }),
-      clocks: [...record.clocks, makeHeadClock(clock, bowl, limits?.maxMinutes ?? bowl.minutes, stamp)],
+      clocks: [...record.clocks, makeHeadClock(clock, bowl, stamp)],
     };
   },
   BOWL_RINSED: (record, { payload }, stamp) => {

@@ -1,14 +1,32 @@
 import { shiftClock } from '../clock';
+import type { Answers } from '../forms/asked';
 import { formPlanKey } from '../planKey';
-import { findBowl, findStrand, type StrandRecord } from '../record';
+import { findBowl, findStrand, type SkinTestRecord, type StrandRecord } from '../record';
 import type { Reducers } from './reducers';
 import { undecide } from './undecide';
 
-/** Setting the clock back makes no outcome younger; where two clocks disagree, it counts as the older. */
-const ageOutcome = (strand: StrandRecord, shiftMs: number): StrandRecord =>
-  strand.outcome === null
+/** Setting the clock back makes no strand younger: when it came off is moved with the clock. */
+const ageStrand = (strand: StrandRecord, shiftMs: number): StrandRecord =>
+  strand.ended === null
     ? strand
-    : { ...strand, outcome: { ...strand.outcome, atMs: strand.outcome.atMs + Math.min(0, shiftMs) } };
+    : { ...strand, ended: { ...strand.ended, atMs: strand.ended.atMs + shiftMs } };
+
+/**
+ * Where two clocks disagree, a skin test has waited for the shorter time and lapses after the longer; a reading stamped
+ * ahead of the corrected clock has to be done again.
+ */
+const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number): SkinTestRecord => ({
+  ...skinTest,
+  olderByMs: skinTest.olderByMs - shiftMs,
+  seen: skinTest.seen === 'nothing' && skinTest.atMs > atMs ? 'notReadYet' : skinTest.seen,
+});
+
+/** What is asked anew on another day, whatever was said before: reactions, scalp and face, age. */
+const forgetToday = ({ client, ...others }: Answers): Answers => {
+  if (client === undefined) return others;
+  const { reactions: _reactions, scalp: _scalp, ageBand: _ageBand, ...rest } = client;
+  return { ...others, client: rest };
+};
 
 /** Where the consultation goes: decided, parked, looked at, ended, and what the clock did. */
 export const courseReducers = {
@@ -28,6 +46,9 @@ export const courseReducers = {
         ? findStrand(record, payload.zone)?.clock
         : findBowl(record, payload.zone)?.clock;
     return {
+      ...(payload.stinging === 'yes'
+        ? { reaction: record.reaction ?? { ...stamp, signs: [], care: null } }
+        : {}),
       strands: record.strands.map((strand) =>
         payload.of === 'strand' && strand.clock === clockId
           ? { ...strand, looks: [...strand.looks, look] }
@@ -43,8 +64,11 @@ export const courseReducers = {
       ),
     };
   },
-  PARKED: (_record, { payload }) => ({ parked: { untilAtMs: payload.untilAtMs } }),
-  RESUMED: () => ({ parked: null }),
+  PARKED: (_record, { payload, atMs }) => ({ parked: { atMs, untilAtMs: payload.untilAtMs } }),
+  RESUMED: (record, { tokens }) => ({
+    parked: null,
+    ...(tokens.asksAnew ? { answers: forgetToday(record.answers) } : {}),
+  }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
   NO_REACTION: () => ({ reaction: null }),
   REACTION_RECORDED: (_record, { payload }, stamp) => ({
@@ -75,12 +99,9 @@ export const courseReducers = {
       clock.id === payload.clock ? { ...clock, acknowledgedAtMs: stamp.atMs } : clock,
     ),
   }),
-  CLOCK_CORRECTED: (record, { payload }) => ({
+  CLOCK_CORRECTED: (record, { payload, atMs }) => ({
+    skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
-    skinTest: record.skinTest && {
-      ...record.skinTest,
-      putOnAtMs: record.skinTest.putOnAtMs + payload.shiftMs,
-    },
-    strands: record.strands.map((strand) => ageOutcome(strand, payload.shiftMs)),
+    strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
   }),
 } satisfies Partial<Reducers>;

@@ -1,6 +1,6 @@
 import { type Clock, endClocks } from '../clock';
 import type { StrandAnswers } from '../forms/test';
-import { gradeOutcome } from '../gradeOutcome';
+import { findSigns, gradeOutcome } from '../gradeOutcome';
 import { formPlanKey } from '../planKey';
 import { type ConsultationRecord, findStrand, type Stamp, type StrandRecord } from '../record';
 import type { Zone } from '../zones';
@@ -33,17 +33,28 @@ const changeStrand = (
   return record.strands.map((each) => (each === strand ? change(each) : each));
 };
 
+/** Whole minutes by its own clock, which a change of the tablet's clock moves along; never beyond what it was set to. */
+const countMinutes = ({ startedAtMs, dueAtMs, endedAtMs }: Clock, atMs: number): number =>
+  Math.floor((Math.min(endedAtMs ?? atMs, dueAtMs) - startedAtMs) / 60_000);
+
 /** Ends the strand of this zone and its clock. */
 const endStrand = (
   record: ConsultationRecord,
   zone: Zone,
-  how: 'takenOff' | 'broke',
+  how: 'takenOff' | 'broke' | 'discarded',
+  why: string | null,
   stamp: Stamp,
 ): Partial<ConsultationRecord> => {
-  const clockId = findStrand(record, zone)?.clock;
+  const clock = record.clocks.find(({ id }) => id === findStrand(record, zone)?.clock);
+  const minutesOn = clock === undefined ? 0 : countMinutes(clock, stamp.atMs);
   return {
-    strands: changeStrand(record, zone, (strand) => ({ ...strand, ended: { ...stamp, how } })),
-    clocks: endClocks(record.clocks, stamp.atMs, ({ id }) => id === clockId),
+    strands: changeStrand(record, zone, (strand) => ({
+      ...strand,
+      why,
+      ended: { ...stamp, how },
+      minutesOn,
+    })),
+    clocks: endClocks(record.clocks, stamp.atMs, ({ id }) => id === clock?.id),
   };
 };
 
@@ -59,7 +70,9 @@ export const strandReducers = {
       clock,
       planKey: formPlanKey(record.answers),
       looks: [],
+      why: null,
       ended: null,
+      minutesOn: null,
       outcome: null,
       isVoid: false,
     };
@@ -69,12 +82,15 @@ export const strandReducers = {
       ...undecide(record),
     };
   },
-  STRAND_TAKEN_OFF: (record, { payload }, stamp) => endStrand(record, payload.zone, 'takenOff', stamp),
-  STRAND_BROKE: (record, { payload }, stamp) => endStrand(record, payload.zone, 'broke', stamp),
+  STRAND_TAKEN_OFF: (record, { payload }, stamp) =>
+    endStrand(record, payload.zone, 'takenOff', payload.why, stamp),
+  STRAND_DISCARDED: (record, { payload }, stamp) =>
+    endStrand(record, payload.zone, 'discarded', payload.why, stamp),
+  STRAND_BROKE: (record, { payload }, stamp) => endStrand(record, payload.zone, 'broke', null, stamp),
   OUTCOME_RECORDED: (record, { payload }, stamp) => ({
     strands: changeStrand(record, payload.zone, (strand) => ({
       ...strand,
-      outcome: { ...payload, ...stamp, grade: gradeOutcome(payload, strand.ended?.how === 'broke') },
+      outcome: { ...payload, ...stamp, grade: gradeOutcome(payload, findSigns(strand)) },
     })),
     ...undecide(record),
   }),

@@ -55,6 +55,7 @@ export const mix = {
   grams: 'Weigh',
   developer: 'developer',
   together: 'together',
+  inAll: (grams: string) => `${grams} together`,
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',

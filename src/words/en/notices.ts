@@ -65,6 +65,7 @@ export const notices = {
   copies,
   settingsLog: 'the settings',
   monthLog: (month: string) => `the closed records of ${month}`,
+  otherLog: (name: string) => `“${name}”`,
   openLog: (id: string) => `the open consultation ${id}`,
   ticketLog: (ticket: string, id: string) => `the consultation of ${ticket} (${id})`,
   setAside: (log: string, copy: string, reason: AsideReason, kept: string) =>

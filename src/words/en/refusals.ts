@@ -34,6 +34,8 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   alreadyPast: () => 'That has passed. Choose a time to come.',
   overLimit: () => 'Longer than the maker’s limit.',
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
+  earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
+  anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
 };
 
 const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
@@ -113,6 +115,11 @@ export const refusals = {
   },
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
+  bowlTooOld: { what: 'Mixed more than an hour ago.', clears: 'Throw it away and weigh a new bowl.' },
+  stoppedElsewhere: {
+    what: 'The same ticket was stopped in another consultation.',
+    clears: 'Close this one and start her again: the stop comes along and can be corrected by name.',
+  },
   notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },

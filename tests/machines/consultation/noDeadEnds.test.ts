@@ -23,8 +23,6 @@ import {
   weighBowl,
 } from './walks/rawTaps';
 
-// Each of these is what should be so and is not yet: `test.fails` turns red the day it is, and then loses its `.fails`.
-
 const [salon] = settingsById;
 if (salon === undefined) throw new Error('no settings');
 
@@ -81,7 +79,7 @@ test('the stories below are possible up to where they end', () => {
   expect(play([...askedOfBox, 31 * minuteMs, readIt]).record.incompatibility?.seen).toBe('nothing');
 });
 
-test.fails('an outcome that was retracted and recorded anew is as old as the strand it was seen on', () => {
+test('an outcome that was retracted and recorded anew is as old as the strand it was seen on', () => {
   const { record, atMs } = play([
     ...asked,
     ...tested,
@@ -97,7 +95,7 @@ test.fails('an outcome that was retracted and recorded anew is as old as the str
   expect(issuePermit(fresh, 'lengths', salon, atMs)).toMatchObject({ ok: false });
 });
 
-test.fails('an incompatibility test goes on while an answer is corrected, and can be read', () => {
+test('an incompatibility test goes on while an answer is corrected, and can be read', () => {
   const swelling = say('client', { ...ends.client, reactions: ['swelling'] });
   const back = [...(['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm)];
   play([
@@ -111,7 +109,7 @@ test.fails('an incompatibility test goes on while an answer is corrected, and ca
   ]);
 });
 
-test.fails('an incompatibility test that runs can be read after the history was said otherwise and back again', () => {
+test('an incompatibility test that runs can be read after the history was said otherwise and back again', () => {
   const back = [...(['hotTools', 'feelHair', 'heatSpray'] as const).map(confirm)];
   play([
     ...askedOfBox,
@@ -124,7 +122,7 @@ test.fails('an incompatibility test that runs can be read after the history was 
   ]);
 });
 
-test.fails('nothing is suggested on the strength of a strand that was used up', () => {
+test('nothing is suggested on the strength of a strand that was used up', () => {
   const used = [
     ...(['BOWL_APPLIED', 'BOWL_RINSED'] as const).map((type) => tap(type, { zone: 'lengths' })),
     tap('REOPENED', { step: 'decision' }),
@@ -133,7 +131,7 @@ test.fails('nothing is suggested on the strength of a strand that was used up', 
   expect(suggestFor(record, salon, atMs)).toBe('testAgain');
 });
 
-test.fails('a log judged under settings this station never had is not trusted for its skin test', () => {
+test('a log judged under settings this station never had is not trusted for its skin test', () => {
   const { log } = play([...asked, ...tested, ...mixed, weighBowl('lengths', '9', '25')]);
   const forged = log.map((event) =>
     event.type === 'SKIN_TEST_NOTED'

@@ -152,7 +152,7 @@ describe('the clock of the tablet', () => {
     under.clock.atMs -= 2 * 3_600_000;
     const broke = { type: 'STRAND_BROKE', answers: { zone: 'ends' } } as const;
     expect(await under.station.submit(id, opal, broke)).toMatchObject({ error: { kind: 'clockWentBack' } });
-    await under.station.correctClocks(opal);
+    await under.station.correctClocks(opal, 0);
     const after = under.station.readState().open.get(id)?.record.clocks[0];
     expect(after?.dueAtMs).toBe((before?.dueAtMs ?? 0) - 2 * 3_600_000);
     expect(await under.station.submit(id, opal, broke)).toMatchObject({ ok: true });

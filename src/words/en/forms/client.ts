@@ -58,7 +58,8 @@ export const clientWords: FormWords<typeof clientForm> = {
     hint: 'Look, part by part.',
     options: {
       sound: 'Sound',
-      tight: 'Tight or tender',
+      tight: 'Tight',
+      irritated: 'Tender or irritated',
       broken: 'Scalp broken',
       faceRash: 'Rash on the face',
     },

@@ -13,7 +13,7 @@ const state = {
 } as const;
 
 it('doubts the clock from the first millisecond before the newest entry', () => {
-  expect(viewClockDoubt(state, atMs)).toBeNull();
-  expect(viewClockDoubt(state, atMs - 1)).toEqual({ newestAtMs: atMs, behindMs: 1 });
+  expect(viewClockDoubt(state, atMs, 0)).toBeNull();
+  expect(viewClockDoubt(state, atMs - 1, 0)).toEqual({ newestAtMs: atMs, behindMs: 1 });
   expect(viewClockDoubt({ ...state, open: new Map() }, 0)).toBeNull();
 });

@@ -1,0 +1,90 @@
+import { isSameLine } from '../judgement/mixes';
+import { type MixtureRefusal, mixture } from '../judgement/mixture';
+import { issuePermit, issueTestPermit } from '../judgement/permit';
+import type { PermitRefusal } from '../judgement/permitRefusal';
+import { findReadableAtMs } from '../judgement/skinTest';
+import { isLifting } from '../judgement/stops';
+import type { ConsultationEvent } from './event';
+import type { StrandAnswers } from './forms/test';
+import type { JudgingContext } from './judge';
+import type { ConflictCode, FieldRefusal } from './readForm';
+import { type ConsultationRecord, findBowl } from './record';
+import { INCOMPATIBILITY_MS } from './reduce/answers';
+import type { Settings } from './settings';
+
+/** Why a tap did not become an event. `fields` are said at the field; the rest on the screen. */
+export type ClassifyRefusal =
+  | { readonly kind: 'fields'; readonly fields: readonly FieldRefusal[] }
+  | { readonly kind: 'permit'; readonly permit: PermitRefusal }
+  | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal }
+  | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
+  | { readonly kind: 'bowlTooOld'; readonly weighedAtMs: number }
+  | { readonly kind: 'nobody' }
+  | { readonly kind: 'unknownEvent' };
+
+const atField = (path: string, code: ConflictCode): ClassifyRefusal => ({
+  kind: 'fields',
+  fields: [{ path, code }],
+});
+
+/** What one event asks of the record beyond its own fields: times, limits, a permit and a mixture within it. */
+export function findConflict(
+  record: ConsultationRecord,
+  event: ConsultationEvent,
+  context: Pick<JudgingContext, 'settings' | 'atMs'>,
+): ClassifyRefusal | null {
+  const { settings, atMs } = context;
+  switch (event.type) {
+    case 'SKIN_TEST_NOTED': {
+      const { putOnAtMs, seen } = event.payload;
+      if (putOnAtMs < (record.skinTest?.putOnAtMs ?? 0)) return atField('putOnAtMs', 'earlierThanNoted');
+      const isEarly = atMs < findReadableAtMs(putOnAtMs, settings.profile);
+      return seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
+    }
+    case 'INCOMPATIBILITY_READ': {
+      const running = record.clocks.findLast(
+        ({ kind, endedAtMs }) => kind === 'incompatibility' && endedAtMs === null,
+      );
+      const isEarly = atMs - (running?.startedAtMs ?? atMs) < INCOMPATIBILITY_MS;
+      return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
+    }
+    case 'STRAND_STARTED': {
+      if (event.payload.minutes > event.payload.makersLimitMin) return atField('minutes', 'overLimit');
+      if (isAnotherService(record, event.payload, settings)) return atField('line', 'anotherService');
+      const permit = issueTestPermit(record, settings);
+      if (!permit.ok) return { kind: 'permit', permit: permit.error };
+      const { testG, ratio } = event.payload;
+      const order = { ...event.payload, shades: [{ shade: '', parts: 1 }], colourG: testG / (1 + ratio) };
+      const made = mixture(permit.value, order, settings.scaleStepG);
+      return made.ok ? null : { kind: 'mixture', mixture: made.error };
+    }
+    case 'BOWL_WEIGHED': {
+      const permit = issuePermit(record, event.payload.zone, settings, atMs);
+      if (!permit.ok) return { kind: 'permit', permit: permit.error };
+      const made = mixture(permit.value, event.payload, settings.scaleStepG);
+      return made.ok ? null : { kind: 'mixture', mixture: made.error };
+    }
+    case 'BOWL_APPLIED': {
+      const weighedAtMs = findBowl(record, event.payload.zone)?.atMs ?? atMs;
+      return atMs - weighedAtMs > ASSUMED_USE_WITHIN_MS ? { kind: 'bowlTooOld', weighedAtMs } : null;
+    }
+    default:
+      return null;
+  }
+}
+
+/** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
+const ASSUMED_USE_WITHIN_MS = 60 * 60_000;
+
+/** The strongest developer of a service that does not lift, per cent (20 vol): common practice, no source. */
+const NOT_LIFTING_PERCENT = 6;
+
+/** Is this the mix of a lift under the name of a gloss? Then what she wants has to be said anew. */
+const isAnotherService = (
+  { answers }: ConsultationRecord,
+  { line, developerPercent }: StrandAnswers,
+  { shelf }: Settings,
+): boolean =>
+  !isLifting(answers.client?.service ?? '') &&
+  (developerPercent > NOT_LIFTING_PERCENT ||
+    shelf.some(({ kind, name }) => kind === 'lightener' && isSameLine(name, line)));
