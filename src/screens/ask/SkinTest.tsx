@@ -7,6 +7,7 @@ import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/makeStation';
+import { sayFieldRefusal } from '../../words/sayRefusal';
 import type { Words } from '../../words/words';
 import { createKeptDraft } from '../keptDraft';
 import type { StepProps } from '../stepProps';
@@ -109,7 +110,14 @@ export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'n
           </BigButton>
         </div>
       </Show>
-      <Refusal refusal={refusal()} />
+      <Show when={isEarlierOpen() ? undefined : fields()[0]}>
+        {(wrong) => (
+          <p class="field-refusal" role="alert">
+            {sayFieldRefusal(wrong(), words, props.settings.units)}
+          </p>
+        )}
+      </Show>
+      <Refusal refusal={isEarlierOpen() || fields().length === 0 ? refusal() : null} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, untrack } from 'solid-js';
+import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Form } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
@@ -21,12 +22,9 @@ import { makeReading, writeKept } from './readContext';
 export function createAsking(step: AskStep, props: StepProps) {
   const form: Form = askForms[step];
   const kept = (): RawForm => writeKept(form, props.consultation.record.answers[step], props.settings);
-  /** A correction takes the answers back: then nothing that was typed before it comes up again. */
+  /** A correction or another day takes answers back: then nothing that was typed before comes up again. */
   const draft = untrack(() =>
-    createKeptDraft(
-      [props.consultation.id, step, props.consultation.record.corrections.length].join('/'),
-      kept(),
-    ),
+    createKeptDraft([props.consultation.id, step, countTakenBack(props.consultation)].join('/'), kept()),
   );
   const [isNextTried, setIsNextTried] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
@@ -80,3 +78,6 @@ export function createAsking(step: AskStep, props: StepProps) {
 
   return { saysMissing, form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
 }
+
+const countTakenBack = ({ log }: Consultation): number =>
+  log.filter(({ type }) => type === 'CORRECTED' || type === 'RESUMED').length;

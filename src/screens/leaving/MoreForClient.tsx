@@ -6,7 +6,9 @@ import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/makeStation';
 import { SkinTest } from '../ask/SkinTest';
 import { isOpenNow } from '../isOpenNow';
+import { screenOf } from '../screenOf';
 import type { StepProps } from '../stepProps';
+import { Correction } from '../stopped/Correction';
 import { EndForm } from './EndForm';
 import { ParkForm } from './ParkForm';
 
@@ -16,10 +18,22 @@ export function MoreForClient(
 ) {
   const words = useWords();
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const wouldTake = (type: 'PARKED' | 'REOPENED', answers: Readonly<Record<string, string | number>>) =>
-    isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
+  const wouldTake = (
+    type: 'PARKED' | 'REOPENED' | 'CORRECTED',
+    answers: Readonly<Record<string, string | number>>,
+  ) => isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
   const backTo = createMemo(() => backSteps.filter((step) => wouldTake('REOPENED', { step })));
+  /** Where she is stopped, the screen itself corrects; elsewhere only a skin test that was noted wrongly. */
+  const mayCorrectSkinTest = () =>
+    screenOf(props.consultation.state) !== 'stopped' &&
+    wouldTake('CORRECTED', { answer: 'skinTest', code: 'wrongTap', words: '-' });
   const mayPark = () => wouldTake('PARKED', { untilAtMs: props.nowMs + 1 });
+
+  const mayReact = () => props.consultation.state.context.facts.care === 'calm';
+  const reactionFromMenu = () => {
+    props.page.onReaction();
+    props.onDone();
+  };
 
   async function goBack(step: BackStep): Promise<void> {
     const taken = await props.submit({ type: 'REOPENED', answers: { step } });
@@ -34,6 +48,11 @@ export function MoreForClient(
         <BigButton kind="quiet" act="change-who" onPress={() => props.onWho()}>
           {words.leaving.changeWho}
         </BigButton>
+        <Show when={mayReact()}>
+          <BigButton kind="danger" act="reaction-from-menu" onPress={reactionFromMenu}>
+            {words.general.reaction}
+          </BigButton>
+        </Show>
       </div>
       <Show when={backTo().length > 0}>
         <section class="panel" data-panel="back">
@@ -52,6 +71,9 @@ export function MoreForClient(
         </section>
       </Show>
       <SkinTest {...props} />
+      <Show when={mayCorrectSkinTest()}>
+        <Correction {...props} answers={['skinTest']} title={words.leaving.correctSkinTest} />
+      </Show>
       <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
         <ParkForm {...props} onParked={() => props.onDone()} />
       </Show>

@@ -31,6 +31,7 @@ export function Parked(props: StepProps) {
       }
     >
       <p class="panel-figure">{sayWhen()}</p>
+      <p class="soft">{words.leaving.askedAnew}</p>
       <SkinTest {...props} />
       <Refusal refusal={refusal()} />
     </StepPage>

@@ -11,7 +11,9 @@ import type { StepProps } from '../stepProps';
 const { code, words: ownWords } = correctedForm;
 
 /** A wrong answer taken back: by whom, why, and in words; held, since it opens what was stopped. */
-export function Correction(props: StepProps & { readonly answers: readonly Correctable[] }) {
+export function Correction(
+  props: StepProps & { readonly answers: readonly Correctable[]; readonly title?: string },
+) {
   const words = useWords();
   const asked = createEventForm(props, { code, words: ownWords }, `${props.consultation.id}/corrected`, {});
   const which = createEventForm(
@@ -29,8 +31,11 @@ export function Correction(props: StepProps & { readonly answers: readonly Corre
   };
   return (
     <section class="panel" data-panel="correction">
-      <h2>{words.leaving.correct}</h2>
+      <h2>{props.title ?? words.leaving.correct}</h2>
       <p>{words.leaving.correctLead(props.by)}</p>
+      <Show when={onlyOne()}>
+        {(answer) => <p>{words.leaving.correctsOnly(words.leaving.correctables[answer()])}</p>}
+      </Show>
       <Show when={onlyOne() === undefined}>
         <PartForm step={props} form={which} questions={question()} words={words.leaving.correctedForm} />
       </Show>

@@ -1,0 +1,232 @@
+import { cleanup } from '@solidjs/testing-library';
+import { afterEach, describe, expect, it } from 'vitest';
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { salon } from '../../../seeds/salon';
+import { defaultSettings } from '../../../shared/records/settings';
+import { clientAnswers, showStation, startClient } from './stationOnTablet';
+
+afterEach(cleanup);
+
+const hour = 3_600_000;
+
+describe('the station', () => {
+  it('begins at the bar, whatever the address says', async () => {
+    window.history.replaceState(null, '', '/consultation/client0001/mix');
+    const shown = await showStation({ settings: salon });
+    expect(shown.look('main.bar')).not.toBeNull();
+    expect(shown.container.querySelectorAll('[data-act=start-here]')).toHaveLength(8);
+  });
+
+  it('asks once who is there before anything is entered', async () => {
+    const shown = await showStation({ settings: salon });
+    expect(shown.find('[data-act=who]').textContent).toBe('Tap your name');
+    await shown.tap('[data-act=start]');
+    expect(shown.look('[data-question=ticket]')).toBeNull();
+    await shown.tap('[data-act=who-Juno]');
+    expect(shown.look('[data-question=ticket]')).not.toBeNull();
+    await shown.tap('[data-act=cancel]');
+    expect(shown.find('[data-act=who]').textContent).toBe('Juno');
+  });
+
+  it('goes nowhere when nobody is named', async () => {
+    const shown = await showStation({ settings: salon });
+    await shown.tap('[data-act=start]');
+    await shown.tap('dialog[open] [data-act=close-dialog]');
+    expect(shown.look('main.bar')).not.toBeNull();
+    expect(shown.find('[data-act=who]').textContent).toBe('Tap your name');
+  });
+
+  it('asks for a first name where none is kept, and keeps it', async () => {
+    const shown = await showStation();
+    await shown.tap('[data-act=start]');
+    await shown.tap('[data-act=keep-name]');
+    expect(shown.find('[data-question=name]').dataset.refused).toBe('empty');
+    await shown.type('name', 'Wren');
+    await shown.tap('[data-act=keep-name]');
+    expect(shown.station.readState().settings.settings.staff).toEqual(['Wren']);
+    expect(shown.look('[data-question=ticket]')).not.toBeNull();
+  });
+
+  it('starts a client at the free place that was tapped', async () => {
+    const shown = await startClient('J.P.');
+    expect(shown.find('.kicker').textContent).toBe('Chair 3 · J.P.');
+    await shown.tap('[data-act=bar]');
+    expect(shown.find('[data-chair="3"] .place-ticket').textContent).toBe('3 · J.P.');
+    await shown.tap('[data-act=start]');
+    const offered = [...shown.container.querySelectorAll('[data-question=chair] [data-option]')].map(
+      (option) => option.textContent,
+    );
+    expect(offered).toEqual(['1', '2', '4', '5', '6', '7', '8']);
+  });
+
+  it.each(['', '   ', 'thirteen letters', 'a\u0007b'])(
+    'does not start a client for the ticket %j',
+    async (ticket) => {
+      const shown = await startClient(ticket);
+      expect(shown.station.readState().open.size).toBe(0);
+      expect(shown.find('[data-question=ticket]').dataset.refused).toBeDefined();
+      expect((shown.find('[data-question=ticket] input') as HTMLInputElement).value).toBe(ticket);
+    },
+  );
+
+  it('says at the bar what was closed', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=more-for-client]');
+    await shown.answer(['reason', 'noTime']);
+    await shown.hold('[data-act=CALLED_OFF]');
+    expect(shown.find('[data-ended]').textContent).toBe('Q.F.: called off. The record is kept.');
+    expect(shown.station.readState().closed).toHaveLength(1);
+  });
+
+  it('does not close without a reason', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=more-for-client]');
+    await shown.hold('[data-act=WE_SAID_NO]');
+    expect(shown.station.readState().closed).toHaveLength(0);
+    expect(shown.find('[data-question=reason]').dataset.refused).toBe('notAnswered');
+  });
+
+  it('parks her, lists her, and takes her up again', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=more-for-client]');
+    await shown.answer(['untilAtMs', '2d']);
+    await shown.tap('[data-act=park]');
+    expect(shown.find('main').dataset.step).toBe('parked');
+    await shown.tap('[data-act=bar]');
+    expect(shown.find('[data-act=parked]').textContent).toBe('Parked 1');
+    await shown.tap('[data-act=parked]');
+    await shown.tap('[data-act=open-parked]');
+    await shown.tap('[data-act=resume]');
+    expect(shown.find('main').dataset.step).toBe('client');
+  });
+
+  it('shows the window that only watches without the ways to enter anything', async () => {
+    const writer = await startClient();
+    const logs = writer.station.readLogs();
+    writer.unmount();
+    const shown = await showStation({ settings: salon });
+    shown.station.watch(logs);
+    await shown.settle();
+    expect(shown.find('[data-mode]').dataset.mode).toBe('watching');
+    expect(shown.look('[data-act=start]')).toBeNull();
+    await shown.tap('[data-chair="3"]');
+    await shown.answer(['service', 'gloss']);
+    expect(shown.find('[data-refusal]').dataset.refusal).toBe('notWriting');
+  });
+
+  it('names what it has to tell until somebody has read it', async () => {
+    const shown = await showStation({ settings: salon });
+    shown.station.note({
+      kind: 'refusedLog',
+      name: 'open-k3f9',
+      ticket: 'R.M.',
+      fault: { seq: 11, code: 'bowlWithoutOutcome' },
+    });
+    await shown.settle();
+    expect(shown.find('.notice-bar').textContent).toContain('the consultation of R.M. (k3f9)');
+    await shown.tap('[data-act=read-notices]');
+    await shown.tap('[data-act=dismiss]');
+    expect(shown.look('.notice-bar')).toBeNull();
+  });
+
+  it('asks which clock is right when the tablet was set back', async () => {
+    const shown = await startClient();
+    await shown.turnClock(endsIronedWet.startAtMs - hour);
+    expect(shown.look('[data-step=clockDoubt]')).not.toBeNull();
+    await shown.tap('[data-act=clock-is-right]');
+    expect(shown.find('main').dataset.step).toBe('client');
+  });
+});
+
+describe('the skin test', () => {
+  const findState = (shown: Awaited<ReturnType<typeof startClient>>) =>
+    shown.find('[data-panel=skin-test]').dataset.skinTest;
+
+  it('is put on, waits, and is read when its time has come', async () => {
+    const shown = await startClient();
+    expect(findState(shown)).toBe('missing');
+    await shown.tap('[data-act=skin-test-put-on]');
+    expect(findState(shown)).toBe('waiting');
+    expect(shown.look('[data-act=skin-test-nothing]')).toBeNull();
+    await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
+    await shown.tap('[data-act=skin-test-nothing]');
+    expect(findState(shown)).toBe('clear');
+    await shown.turnClock(endsIronedWet.startAtMs + 29 * 24 * hour);
+    expect(findState(shown)).toBe('lapsed');
+  });
+
+  it('that was put on earlier is noted with its time, not before it may be read', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=skin-test-earlier]');
+    await shown.answer(['putOnAtMs', 'now'], ['seen', 'nothing']);
+    await shown.tap('[data-act=skin-test-keep]');
+    expect(shown.find('[data-question=seen]').dataset.refused).toBe('readTooEarly');
+    expect(findState(shown)).toBe('missing');
+    await shown.answer(['putOnAtMs', '49h']);
+    await shown.tap('[data-act=skin-test-keep]');
+    expect(findState(shown)).toBe('clear');
+  });
+
+  it('stops her at once when it reacted', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=skin-test-put-on]');
+    await shown.hold('[data-act=skin-test-reaction]');
+    expect(shown.find('main').dataset.step).toBe('stopped');
+    expect(shown.find('[data-rule]').dataset.rule).toBe('stop.skinTestPositive');
+  });
+
+  it('is not asked for where the local rules do not', async () => {
+    const profile = { ...defaultSettings.profile, skinTestFor: [] };
+    const shown = await showStation({ settings: { ...salon, profile } });
+    await shown.tap('[data-act=start-here][data-chair="1"]');
+    await shown.tap('[data-act=who-Opal]');
+    await shown.type('ticket', 'D.K.');
+    await shown.tap('[data-act=open]');
+    await shown.answer(['service', 'gloss']);
+    expect(findState(shown)).toBe('notNeeded');
+  });
+});
+
+describe('a stop', () => {
+  const isStopped = (shown: Awaited<ReturnType<typeof startClient>>) =>
+    shown.find('main').dataset.step === 'stopped';
+  const option = '[data-question=reactions] [data-option=hives]';
+
+  it('is not set by a tap, and set at once by a hold, with its reason', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap(option);
+    expect(isStopped(shown)).toBe(false);
+    await shown.hold(option);
+    expect(isStopped(shown)).toBe(true);
+    expect(shown.find('[data-rule]').dataset.rule).toBe('stop.persulfateReaction');
+    expect(shown.find('[data-rule]').textContent).toContain('a named correction');
+  });
+
+  it('stands through a restart and in a new consultation for the same ticket', async () => {
+    const first = await startClient();
+    await first.hold(option);
+    await first.answer(['reason', 'notSafeToday']);
+    await first.hold('[data-act=WE_SAID_NO]');
+    first.unmount();
+    const second = await startClient('q f', first.tablet);
+    expect(isStopped(second)).toBe(true);
+    expect(second.find('[data-rule]').dataset.rule).toBe('stop.inherited');
+  });
+
+  it('is lifted by a named, coded and worded correction alone', async () => {
+    const shown = await startClient();
+    await shown.hold(option);
+    await shown.hold('[data-act=correct]');
+    expect(isStopped(shown)).toBe(true);
+    expect(shown.find('[data-question=code]').dataset.refused).toBe('notAnswered');
+    expect(shown.find('[data-question=words]').dataset.refused).toBe('empty');
+    await shown.answer(['code', 'wrongTap']);
+    await shown.type('words', 'Meant the row above');
+    await shown.hold('[data-act=correct]');
+    expect(shown.find('main').dataset.step).toBe('client');
+    expect(shown.find('[data-question=reactions] [aria-pressed]').getAttribute('aria-pressed')).toBe('false');
+    const { record } = [...shown.station.readState().open.values()][0] ?? {};
+    expect(record?.corrections).toMatchObject([{ answer: 'client', code: 'wrongTap', by: 'Opal' }]);
+  });
+});

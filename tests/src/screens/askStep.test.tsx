@@ -1,0 +1,153 @@
+import { cleanup } from '@solidjs/testing-library';
+import { afterEach, describe, expect, it } from 'vitest';
+import { clientAnswers, feelAnswers, showStation, startClient } from './stationOnTablet';
+
+afterEach(cleanup);
+
+const readStep = (shown: { find: (selector: string) => HTMLElement }) => shown.find('main').dataset.step;
+const readAnswers = (shown: Awaited<ReturnType<typeof startClient>>) =>
+  [...shown.station.readState().open.values()][0]?.record.answers;
+
+describe('a step that asks', () => {
+  it('keeps each tap as it is made, and counts what is acknowledged', async () => {
+    const shown = await startClient();
+    expect(shown.find('main').dataset.logLength).toBe('1');
+    await shown.answer(['service', 'lighten']);
+    expect(readAnswers(shown)?.client?.service).toBe('lighten');
+    await shown.answer(['reach', 'roots']);
+    expect(readAnswers(shown)?.client?.reach).toBe('roots');
+    expect(shown.find('main').dataset.logLength).toBe('3');
+  });
+
+  it('does not go on while something is missing, and says it at the field', async () => {
+    const shown = await startClient();
+    await shown.answer(['service', 'lighten']);
+    await shown.tap('[data-act=next]');
+    expect(readStep(shown)).toBe('client');
+    expect(shown.find('[data-question=reach]').dataset.refused).toBe('notAnswered');
+    expect(shown.find('[data-question=service]').dataset.refused).toBeUndefined();
+    expect(shown.find('.held-up').textContent).toBe('Still to answer or mend: 8');
+  });
+
+  it.each(['', 'abc', '1e309', '-0', 'NaN', '70', '7.3'])(
+    'does not go on with %j as a level, keeps it in the field and out of the log',
+    async (typed) => {
+      const shown = await startClient();
+      await shown.answer(...clientAnswers);
+      const input = await shown.type('targetLevel', typed);
+      const before = shown.find('main').dataset.logLength;
+      await shown.tap('[data-act=next]');
+      expect(readStep(shown)).toBe('client');
+      expect(input.value).toBe(typed);
+      expect(shown.find('[data-question=targetLevel] .field-refusal').textContent).not.toBe('');
+      expect(readAnswers(shown)?.client?.targetLevel).toBeUndefined();
+      expect(readAnswers(shown)?.client?.service).toBe('lighten');
+      expect(shown.find('main').dataset.logLength).toBe(before);
+      await shown.type('targetLevel', '7.5');
+      await shown.tap('[data-act=next]');
+      expect(readStep(shown)).toBe('hotTools');
+      expect(readAnswers(shown)?.client?.targetLevel).toBe(7.5);
+    },
+  );
+
+  it('keeps what was typed wrong while another client is looked at', async () => {
+    const shown = await startClient();
+    await shown.type('targetLevel', '70');
+    await shown.tap('[data-act=bar]');
+    await shown.tap('[data-chair="3"]');
+    expect((shown.find('[data-question=targetLevel] input') as HTMLInputElement).value).toBe('70');
+  });
+
+  it('shows after a restart what was kept', async () => {
+    const first = await startClient();
+    await first.answer(...clientAnswers);
+    await first.tap('[data-act=next]');
+    await first.tap('[data-act=add-row]');
+    await first.answer(
+      ['habits.0.tool', 'flatIron'],
+      ['habits.0.wetness', 'wet'],
+      ['habits.0.daysAWeek', '3'],
+      ['habits.0.forMonths', '24'],
+      ['habits.0.settingC', '400'],
+    );
+    expect(first.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
+    expect(first.find('[data-figure=boils]').textContent).toMatch(/: 10\.4$/);
+    first.unmount();
+
+    const second = await showStation({ tablet: first.tablet });
+    await second.tap('[data-chair="3"]');
+    await second.tap('[data-act=who-Opal]');
+    expect(readStep(second)).toBe('hotTools');
+    expect((second.find('[data-question="habits.0.settingC"] input') as HTMLInputElement).value).toBe('400');
+    expect(second.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
+    const reached = [...second.container.querySelectorAll('[data-threshold]')].map(
+      (item) => (item as HTMLElement).dataset.threshold,
+    );
+    expect(reached).toEqual([
+      'waterBoils',
+      'poresBegin',
+      'helixMeltsInWater',
+      'poresRiseFast',
+      'cortexSoftens',
+    ]);
+  });
+
+  it('gives a range where she does not know', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.tap('[data-act=add-row]');
+    await shown.answer(
+      ['habits.0.tool', 'flatIron'],
+      ['habits.0.wetness', 'wet'],
+      ['habits.0.daysAWeek', 'unknown'],
+      ['habits.0.forMonths', '24'],
+      ['habits.0.settingC', 'unknown'],
+    );
+    expect(shown.find('[data-figure=iron-minutes]').textContent).toMatch(/: about 312.min \(104–728.min\)$/);
+  });
+
+  it('has damp hair dried and felt again, and says whether a glass test is due', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'compoundHenna']);
+    await shown.tap('[data-act=next]');
+    expect(shown.find('[data-glass]').dataset.glass).toBe('due');
+    await shown.answer(
+      ['nape', 'dry'],
+      ['mid', 'dry'],
+      ['ends', 'damp'],
+      ['porosity', 'high'],
+      ['curl', 'sameAlong'],
+      ['breakage', 'no'],
+      ['wetStretch', 'springsBack'],
+    );
+    expect((shown.find('[data-act=next]') as HTMLButtonElement).disabled).toBe(true);
+    expect(shown.find('.held-up').textContent).toBe('Damp: dry it and look again.');
+    await shown.answer(['ends', 'dry']);
+    await shown.tap('[data-act=next]');
+    expect(readStep(shown)).toBe('heatSpray');
+    await shown.tap('[data-act=next]');
+    expect(readStep(shown)).toBe('preparing');
+    expect(readAnswers(shown)?.heatSpray).toEqual({ finish: 'noHotTool' });
+  });
+
+  it('takes a spray from the shelf, and says what the setting reaches on dry hair', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'none']);
+    await shown.tap('[data-act=next]');
+    await shown.answer(...feelAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(
+      ['finish', 'styled'],
+      ['spray', 'Cove mist'],
+      ['tool', 'flatIron'],
+      ['settingC', '400'],
+    );
+    expect(readAnswers(shown)?.heatSpray).toMatchObject({ spray: 'Cove mist', tool: 'flatIron' });
+    expect(shown.find('[data-panel=today-heat] li').dataset.threshold).toBe('cortexSoftens');
+  });
+});

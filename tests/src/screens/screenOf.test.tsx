@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { beginConsultation } from '../../../machines/consultation/consultation';
+import { findKnot } from '../../../src/screens/knot';
+import { screenOf, stepOf } from '../../../src/screens/screenOf';
+import { type Played, playUntil, playUntilConfirmed, settings, tap } from './playStory';
+
+const at = (played: Played) => {
+  const { state, record } = played.consultation;
+  return [screenOf(state), stepOf(state), findKnot(record, settings, played.atMs)];
+};
+
+describe('the screen of a state', () => {
+  it('follows the whole way of one client, and the knot with it', () => {
+    expect(at(playUntil('OPENED'))).toEqual(['client', 'client', 'stepUnsaid']);
+    expect(at(playUntilConfirmed('client'))).toEqual(['hotTools', 'hotTools', 'stepUnsaid']);
+    expect(at(playUntilConfirmed('hotTools'))).toEqual(['feelHair', 'feelHair', 'stepUnsaid']);
+    expect(at(playUntilConfirmed('feelHair'))).toEqual(['heatSpray', 'heatSpray', 'stepUnsaid']);
+    expect(at(playUntilConfirmed('heatSpray'))).toEqual(['preparing', 'strandTest', 'noOutcome']);
+    expect(at(playUntil('STRAND_STARTED'))).toEqual(['processing', 'strandTest', 'noOutcome']);
+    expect(at(playUntil('STRAND_TAKEN_OFF'))).toEqual(['outcome', 'strandTest', 'noOutcome']);
+    expect(at(playUntil('OUTCOME_RECORDED', 'lengths'))).toEqual(['decision', 'decision', 'notDecided']);
+    expect(at(playUntil('DECIDED'))).toEqual(['mix', 'mix', null]);
+    expect(at(playUntil('BOWL_APPLIED'))[0]).toBe('colourOn');
+    expect(at(playUntil('FINISHED'))[0]).toBe('finish');
+    expect(at(playUntil('whole'))).toEqual(['ended', null, 'closed']);
+  });
+
+  it('shows a reaction over everything, and parking over the way', () => {
+    const on = playUntil('BOWL_APPLIED');
+    expect(at(tap(on, 1, { type: 'REACTION_SUSPECTED' })).slice(0, 2)).toEqual(['reaction', 'colourOn']);
+    const waiting = playUntilConfirmed('heatSpray');
+    const untilAtMs = waiting.atMs + 86_400_000;
+    const parked = tap(waiting, 1, { type: 'PARKED', answers: { untilAtMs } });
+    expect(at(parked)).toEqual(['parked', 'strandTest', 'parked']);
+  });
+
+  it('shows no step as reached when she is stopped', () => {
+    const answers = { reactions: ['hives'] };
+    const stopped = tap(playUntil('OPENED'), 1, { type: 'ANSWERED', step: 'client', answers });
+    expect(at(stopped)).toEqual(['stopped', null, 'stopped']);
+  });
+
+  it('is the first question before anything was said', () => {
+    expect(screenOf(beginConsultation('new').state)).toBe('client');
+  });
+});

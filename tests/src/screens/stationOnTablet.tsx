@@ -1,0 +1,150 @@
+import { render } from '@solidjs/testing-library';
+import { createSignal } from 'solid-js';
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { salon } from '../../../seeds/salon';
+import type { Settings } from '../../../shared/records/settings';
+import { App } from '../../../src/screens/App';
+import type { StationInUse } from '../../../src/station/createStation';
+import { makeStation } from '../../../src/station/makeStation';
+import type { StationState } from '../../../src/station/stationState';
+import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
+
+/** The station with its screens over a pretended tablet: everything but the windows of a browser is the real thing. */
+export async function showStation(
+  options: { readonly tablet?: Tablet; readonly settings?: Settings; readonly atMs?: number } = {},
+) {
+  const tablet = options.tablet ?? makeTablet();
+  const [nowMs, setNowMs] = createSignal(options.atMs ?? endsIronedWet.startAtMs);
+  const [seenMs, setSeenMs] = createSignal(nowMs());
+  const [published, setPublished] = createSignal<StationState | undefined>();
+  let ids = 0;
+  const station = makeStation({
+    store: switchOn(tablet).store,
+    now: nowMs,
+    makeId: () => {
+      ids += 1;
+      return `client${String(ids).padStart(4, '0')}`;
+    },
+    publish: setPublished,
+    onAcknowledged: () => undefined,
+    onDropped: () => undefined,
+  });
+  let underWay = 0;
+  const follow = async <T,>(asked: Promise<T>): Promise<T> => {
+    underWay += 1;
+    try {
+      return await asked;
+    } finally {
+      underWay -= 1;
+    }
+  };
+  const inUse: StationInUse = {
+    ...station,
+    open: (by, answers) => follow(station.open(by, answers)),
+    submit: (id, by, raw) => follow(station.submit(id, by, raw)),
+    saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
+    seenMs,
+    correctClocks: async (by) => {
+      await follow(station.correctClocks(by, seenMs()));
+      setSeenMs(nowMs());
+    },
+    state: () => published() ?? station.readState(),
+    nowMs,
+    askTakeOver: () => undefined,
+  };
+  await station.startWriting();
+  if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
+  const { container, unmount } = render(() => <App station={inUse} />);
+
+  const look = (selector: string) => container.querySelector<HTMLElement>(selector);
+  const find = (selector: string): HTMLElement => {
+    const element = look(selector);
+    if (element === null) throw new Error(`nothing at ${selector}, but ${container.textContent}`);
+    return element;
+  };
+  /** Everything the station was asked for is written and shown. */
+  const settle = async () => {
+    let quietTurns = 0;
+    while (quietTurns < 3) {
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      quietTurns = underWay === 0 ? quietTurns + 1 : 0;
+    }
+  };
+  const tap = async (selector: string) => {
+    find(selector).click();
+    await settle();
+  };
+  /** Presses shortly, then the second button that appears: the way of a switch. */
+  const hold = async (selector: string) => {
+    const button = find(selector);
+    button.click();
+    const second = button.parentElement?.querySelector<HTMLElement>('.hold-confirm');
+    if (second == null) throw new Error(`nothing to confirm at ${selector}`);
+    second.click();
+    await settle();
+  };
+  const type = async (path: string, text: string) => {
+    const input = find(`[data-question="${path}"] input`) as HTMLInputElement;
+    input.value = text;
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    await settle();
+    return input;
+  };
+  const answer = async (...given: readonly (readonly [string, string])[]) => {
+    for (const [path, option] of given) await tap(`[data-question="${path}"] [data-option="${option}"]`);
+  };
+  /** The clock goes on, or is set back; the tablet remembers the latest it showed. */
+  const turnClock = async (atMs: number) => {
+    setSeenMs(Math.max(seenMs(), atMs));
+    setNowMs(atMs);
+    await settle();
+  };
+  return {
+    tablet,
+    station,
+    container,
+    unmount,
+    look,
+    find,
+    tap,
+    hold,
+    type,
+    answer,
+    settle,
+    turnClock,
+  };
+}
+
+export type Shown = Awaited<ReturnType<typeof showStation>>;
+
+/** A station of the invented salon with Opal at it, and Q.F. started at chair 3. */
+export async function startClient(ticket = 'Q.F.', tablet: Tablet = makeTablet()): Promise<Shown> {
+  const shown = await showStation({ tablet, settings: salon });
+  await shown.tap('[data-act=start-here][data-chair="3"]');
+  await shown.tap('[data-act=who-Opal]');
+  await shown.type('ticket', ticket);
+  await shown.tap('[data-act=open]');
+  return shown;
+}
+
+export const clientAnswers = [
+  ['service', 'lighten'],
+  ['reach', 'fullHead'],
+  ['targetLevel', '7'],
+  ['naturalLevel', '5'],
+  ['endsLevel', '5'],
+  ['length', 'braLine'],
+  ['reactions', 'none'],
+  ['scalp', 'sound'],
+  ['ageBand', 'over'],
+] as const;
+
+export const feelAnswers = [
+  ['nape', 'dry'],
+  ['mid', 'dry'],
+  ['ends', 'dry'],
+  ['porosity', 'high'],
+  ['curl', 'sameAlong'],
+  ['breakage', 'no'],
+  ['wetStretch', 'springsBack'],
+] as const;
