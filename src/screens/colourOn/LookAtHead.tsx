@@ -23,10 +23,9 @@ export function LookAtHead(props: StepProps & { readonly zone: Zone; readonly on
   const sayNo = async () => {
     if (await look('no')) props.onClose();
   };
-  /** The steps open even if the look itself could not be kept: she burns now. */
+  /** Yes opens the rinse steps by itself; if the look cannot be kept they open all the same: she burns now. */
   const sayYes = async () => {
-    await look('yes');
-    await sender.send({ type: 'REACTION_SUSPECTED' });
+    if (!(await look('yes'))) await sender.send({ type: 'REACTION_SUSPECTED' });
   };
   return (
     <StepPage

@@ -136,7 +136,7 @@ function Choosing(
         </>
       }
     >
-      <div class="columns">
+      <div class="columns decision-columns">
         <Found {...props} view={props.view} onRetract={props.onRetract} />
         <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} />
       </div>

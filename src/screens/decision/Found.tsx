@@ -84,7 +84,7 @@ export function Found(
           </For>
         </ul>
       </section>
-      <section class="panel">
+      <section class="panel why">
         <h2>{said().why}</h2>
         <ul class="reached">
           <For each={props.view.reasons}>{(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}</For>

@@ -9,46 +9,60 @@ import { useWords } from '../../parts/useWords';
 import { sayBottleAndBowl } from '../bottleAndBowl';
 import type { BowlRefusal } from './bowlDraft';
 
-/** The grams of each, live from the fields; or why this is not mixed. */
-export function BowlGrams(props: {
-  readonly bowl: Result<Mixture, BowlRefusal>;
-  readonly settings: Settings;
-}) {
+type Bowl = Result<Mixture, BowlRefusal>;
+const madeOf = (bowl: Bowl): Mixture | null => (bowl.ok ? bowl.value : null);
+
+/** The grams of each, live from the fields. */
+export function BowlGrams(props: { readonly bowl: Bowl; readonly settings: Settings }) {
   const words = useWords();
-  const made = () => (props.bowl.ok ? props.bowl.value : null);
+  const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
+  return (
+    <Show when={madeOf(props.bowl)}>
+      {(mixture) => (
+        <section class="panel" data-panel="grams">
+          <h2>{words.mix.grams}</h2>
+          <table class="grams">
+            <tbody>
+              <Index each={mixture().shades}>
+                {(shade) => (
+                  <tr>
+                    <td>{shade().shade}</td>
+                    <td data-figure="shade">{write(shade().amountG)}</td>
+                  </tr>
+                )}
+              </Index>
+              <tr>
+                <td>{words.mix.developer}</td>
+                <td data-figure="developer">{write(mixture().developerG)}</td>
+              </tr>
+              <tr class="together">
+                <td>{words.mix.together}</td>
+                <td data-figure="total">{write(mixture().totalG)}</td>
+              </tr>
+            </tbody>
+          </table>
+          <Show when={mixture().remainderG > 0}>
+            <p class="soft">{words.mix.remainder(write(mixture().remainderG))}</p>
+          </Show>
+        </section>
+      )}
+    </Show>
+  );
+}
+
+/** Beside the button: how much in all and how strong, or why this is not mixed. */
+export function BowlBeside(props: { readonly bowl: Bowl; readonly settings: Settings }) {
+  const words = useWords();
   const refused = () => (props.bowl.ok || props.bowl.error.kind === 'open' ? null : props.bowl.error);
   const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
   return (
-    <section class="panel" data-panel="grams" aria-live="polite">
-      <h2>{words.mix.grams}</h2>
+    <section class="grams-beside" data-panel="bowl-said" aria-live="polite">
       <Switch fallback={<p class="soft">{words.mix.fieldsOpen}</p>}>
-        <Match when={made()}>
+        <Match when={madeOf(props.bowl)}>
           {(mixture) => (
             <>
-              <table class="grams">
-                <tbody>
-                  <Index each={mixture().shades}>
-                    {(shade) => (
-                      <tr>
-                        <td>{shade().shade}</td>
-                        <td data-figure="shade">{write(shade().amountG)}</td>
-                      </tr>
-                    )}
-                  </Index>
-                  <tr>
-                    <td>{words.mix.developer}</td>
-                    <td data-figure="developer">{write(mixture().developerG)}</td>
-                  </tr>
-                  <tr class="together">
-                    <td>{words.mix.together}</td>
-                    <td data-figure="total">{write(mixture().totalG)}</td>
-                  </tr>
-                </tbody>
-              </table>
+              <p class="grams-said">{words.mix.inAll(write(mixture().totalG))}</p>
               <p data-figure="strength">{sayBottleAndBowl(mixture(), words, props.settings.units)}</p>
-              <Show when={mixture().remainderG > 0}>
-                <p class="soft">{words.mix.remainder(write(mixture().remainderG))}</p>
-              </Show>
             </>
           )}
         </Match>

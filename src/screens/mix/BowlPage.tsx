@@ -11,7 +11,7 @@ import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
-import { BowlGrams } from './BowlGrams';
+import { BowlBeside, BowlGrams } from './BowlGrams';
 import './bowl.css';
 import { computeBowl, draftBowl } from './bowlDraft';
 import { Thinning } from './Thinning';
@@ -67,6 +67,7 @@ export function BowlPage(
       title={words.mix.titleFor(words.general.zones[props.zone])}
       actions={
         <>
+          <BowlBeside bowl={bowl()} settings={props.settings} />
           <Show when={props.onClose}>
             {(close) => (
               <BigButton act="cancel" onPress={close()}>

@@ -1,4 +1,4 @@
-import { createMemo, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { outcomeForm } from '../../../shared/records/forms/test';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
@@ -12,6 +12,7 @@ import '../layout.css';
 import './outcome.css';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
+import { Discard } from './Discard';
 import { listLevelPicks } from './levelPicks';
 import { listAwaitingOutcome } from './viewProcessing';
 
@@ -20,18 +21,39 @@ const form = { fibre, stretch, level, wentPast30, evenness } as const;
 
 /** Every strand that is off says what it said, one after the other. */
 export function Outcome(props: StepProps) {
+  const [discarding, setDiscarding] = createSignal<number | null>(null);
   const awaiting = createMemo(() => listAwaitingOutcome(props.consultation));
   const first = createMemo(() => awaiting()[0], undefined, {
     equals: (one, other) => one?.number === other?.number,
   });
   return (
     <Show when={first()} keyed>
-      {(strand) => <OneOutcome {...props} strand={strand} others={awaiting().length - 1} />}
+      {(strand) => (
+        <Show
+          when={discarding() === strand.number}
+          fallback={
+            <OneOutcome
+              {...props}
+              strand={strand}
+              others={awaiting().length - 1}
+              onDiscard={() => setDiscarding(strand.number)}
+            />
+          }
+        >
+          <Discard {...props} zone={strand.zone} onClose={() => setDiscarding(null)} />
+        </Show>
+      )}
     </Show>
   );
 }
 
-function OneOutcome(props: StepProps & { readonly strand: StrandRecord; readonly others: number }) {
+function OneOutcome(
+  props: StepProps & {
+    readonly strand: StrandRecord;
+    readonly others: number;
+    readonly onDiscard: () => void;
+  },
+) {
   const words = useWords();
   const said = () => words.strandTest.takenOff;
   const { strand } = props;
@@ -49,6 +71,11 @@ function OneOutcome(props: StepProps & { readonly strand: StrandRecord; readonly
         <>
           <Show when={props.others > 0}>
             <p class="soft">{said().still(write(props.others))}</p>
+          </Show>
+          <Show when={strand.ended?.how !== 'broke'}>
+            <BigButton act="discard-strand" onPress={props.onDiscard}>
+              {words.strandTest.processing.discard}
+            </BigButton>
           </Show>
           <BigButton
             kind="primary"

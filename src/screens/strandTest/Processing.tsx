@@ -11,6 +11,7 @@ import '../layout.css';
 import { MoreTime } from '../MoreTime';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
+import { Discard } from './Discard';
 import { LookAtStrand } from './LookAtStrand';
 import { ProcessingActions } from './ProcessingActions';
 import './processing.css';
@@ -18,7 +19,7 @@ import { StartStrand } from './StartStrand';
 import { TakeOff } from './TakeOff';
 import { type RunningStrand, viewProcessing } from './viewProcessing';
 
-export type Inside = 'look' | 'takeOff' | 'moreTime' | 'another';
+export type Inside = 'look' | 'takeOff' | 'discard' | 'moreTime' | 'another';
 
 /** Strands in the mix: the one that wants something next is large, and the actions are for it. */
 export function Processing(props: StepProps) {
@@ -42,7 +43,10 @@ export function Processing(props: StepProps) {
         {(zone) => <LookAtStrand {...props} zone={zone} onClose={leave} />}
       </Match>
       <Match when={isInside('takeOff') && name()} keyed>
-        {(zone) => <TakeOff {...props} zone={zone} onClose={leave} />}
+        {(zone) => <TakeOff {...props} zone={zone} onClose={leave} onDiscard={() => setInside('discard')} />}
+      </Match>
+      <Match when={isInside('discard') && name()} keyed>
+        {(zone) => <Discard {...props} zone={zone} onClose={leave} />}
       </Match>
       <Match when={isInside('moreTime') && one()?.clock.id} keyed>
         {(clockId) => <MoreTime {...props} clockId={clockId} onClose={leave} />}

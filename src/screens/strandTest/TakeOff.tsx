@@ -14,7 +14,13 @@ const form = {
 } as const;
 
 /** A strand comes off before its time is up: why? */
-export function TakeOff(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {
+export function TakeOff(
+  props: StepProps & {
+    readonly zone: Zone;
+    readonly onClose: () => void;
+    readonly onDiscard: () => void;
+  },
+) {
   const words = useWords();
   const name = `${props.consultation.id}/takeOff/${props.zone}/${props.consultation.record.strands.length}`;
   const asked = createEventForm(props, form, name, {});
@@ -30,6 +36,9 @@ export function TakeOff(props: StepProps & { readonly zone: Zone; readonly onClo
         <>
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
+          </BigButton>
+          <BigButton act="discard-strand" onPress={props.onDiscard}>
+            {words.strandTest.processing.discard}
           </BigButton>
           <BigButton kind="primary" act="take-off" onPress={() => void takeOff()}>
             {words.strandTest.processing.takeOff(words.general.zones[props.zone])}

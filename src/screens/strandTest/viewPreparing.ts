@@ -2,6 +2,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import type { StrandFact } from '../../../machines/consultation/facts';
 import { ASSUMED_STRANDS_WHEN_HIGH } from '../../../shared/judgement/decisionTable';
 import { gatherFindings } from '../../../shared/judgement/findings';
+import { issueTestPermit } from '../../../shared/judgement/permit';
 import { judgeRisk, listRedFlags, type RedFlag, type Risk } from '../../../shared/judgement/risk';
 import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
 import { listStops, listUnsaid } from '../../../shared/judgement/stops';
@@ -59,8 +60,6 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
   const openRules = listStops(record.answers, settings).filter(
     (rule) => !isAbsoluteRule(rule) && !lifted.has(rule),
   );
-  const incompatibility = viewIncompatibility(consultation, nowMs);
-  const unsaid = listUnsaid(record.answers, settings);
   const risk = judgeRisk(record.answers);
   const planned = zones.flatMap((zone) => {
     const strand = facts.strands[zone];
@@ -74,12 +73,9 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     strandsTested: gatherFindings(record, settings, nowMs).strands,
     openRules,
     lifted: record.overrides,
-    incompatibility,
-    unsaid,
-    isReady:
-      openRules.length === 0 &&
-      unsaid.length === 0 &&
-      (incompatibility === null || incompatibility.state === 'clear'),
+    incompatibility: viewIncompatibility(consultation, nowMs),
+    unsaid: listUnsaid(record.answers, settings),
+    isReady: issueTestPermit(record, settings).ok,
     mayKeep: isOpenNow(consultation, { type: 'OUTCOME_KEPT' }, settings, nowMs),
   };
 }

@@ -2,6 +2,7 @@ import type { RedFlag, Risk } from '../../../shared/judgement/risk';
 import type { extendedForm } from '../../../shared/records/forms/bowl';
 import type { overriddenForm } from '../../../shared/records/forms/course';
 import type {
+  discardedForm,
   lookForm,
   mixQuestions,
   outcomeForm,
@@ -62,6 +63,19 @@ const takenOff: Pick<FormWords<typeof takenOffForm>, 'why'> = {
       levelReached: 'Level reached',
       looksWeak: 'It looks weak',
       clientLeaves: 'She has to leave',
+    },
+  },
+};
+
+const discarded: Pick<FormWords<typeof discardedForm>, 'why'> & { readonly by: { readonly ask: string } } = {
+  by: { ask: 'Who puts it aside?' },
+  why: {
+    ask: 'Why does it prove nothing?',
+    options: {
+      wrongTap: 'A wrong tap',
+      lost: 'It was lost',
+      clientLeft: 'The client left',
+      wrongPlace: 'Snipped in the wrong place',
     },
   },
 };
@@ -135,7 +149,7 @@ export const gradeWords: Readonly<Record<Grade, string>> = {
 };
 
 export const strandTest = {
-  forms: { strand, look, takenOff, extended, outcome, override },
+  forms: { strand, look, takenOff, discarded, extended, outcome, override },
   flags,
   care,
   grades: gradeWords,
@@ -213,6 +227,10 @@ export const strandTest = {
     extendTitle: 'More time in the mix',
     extend: 'Add the minutes',
     takeOffTitle: 'Take the strand off',
+    discard: 'It proves nothing',
+    discardTitle: 'Put the strand aside',
+    discardDo: 'Put it aside, by name',
+    discardHint: 'It stays in the record and counts for nothing. A new strand is needed.',
     otherLevel: 'Other level',
   },
   takenOff: {

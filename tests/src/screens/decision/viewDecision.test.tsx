@@ -48,7 +48,7 @@ describe('what the strands said', () => {
     const both = playUntil('OUTCOME_RECORDED', 'lengths', { fibre: 'gummy', stretch: 'staysLong' });
     const seen = view(both);
     expect(seen.suggested).toBe('weSayNo');
-    const mixing = ['asPlanned', 'gentler', 'smallerLift', 'depositOnly', 'endsOut'];
+    const mixing = ['asPlanned', 'gentler', 'smallerLift', 'endsOut'];
     expect(seen.choices.filter(({ isOpen }) => !isOpen).map(({ decision }) => decision)).toEqual(mixing);
   });
 

@@ -16,12 +16,12 @@ const draftFor = (from: typeof record) => {
 describe('the fields of a bowl', () => {
   const draft = draftFor(record);
 
-  it('begin with the mix that was tested', () => {
+  it('begin with the mix that was tested, taken down to what the table says of these lengths', () => {
     expect(draft).toMatchObject({
       zone: 'lengths',
       line: 'Sandbar powder',
       batch: 'B-17',
-      developerPercent: '6',
+      developerPercent: '3',
       ratio: '2',
       heat: 'none',
       minutes: '25',
@@ -29,28 +29,28 @@ describe('the fields of a bowl', () => {
     });
   });
 
-  it('begin one step of developer lower when it was decided to be gentler', () => {
+  it('begin with all that was tested when a named person took that on', () => {
     const lengths = playUntil('OUTCOME_RECORDED', 'lengths');
     let played = tap(lengths, 1, {
       type: 'OVERRIDDEN',
       answers: { rule: 'judgement.freerThanSuggested', code: 'seniorAgreed', words: 'Both looked.' },
     });
-    played = tap(played, 1, { type: 'DECIDED', answers: { decision: 'gentler' } });
-    expect(draftFor(played.consultation.record)).toMatchObject({ developerPercent: '3', minutes: '25' });
+    played = tap(played, 1, { type: 'DECIDED', answers: { decision: 'asPlanned' } });
+    expect(draftFor(played.consultation.record)).toMatchObject({ developerPercent: '6', minutes: '25' });
   });
 
   it('give the grams at once, with the bottle and the bowl', () => {
     expect(computeBowl(record, settings, draft, 'lengths', atMs)).toMatchObject({
       ok: true,
-      value: { shades: [{ amountG: 40 }], developerG: 80, totalG: 120, bottlePercent: 6, bowlPercent: 4 },
+      value: { shades: [{ amountG: 40 }], developerG: 80, totalG: 120, bottlePercent: 3, bowlPercent: 2 },
     });
   });
 
   it('say why a stronger or longer bowl is refused, before anything is weighed', () => {
-    const stronger = computeBowl(record, settings, { ...draft, developerPercent: '9' }, 'lengths', atMs);
+    const stronger = computeBowl(record, settings, { ...draft, developerPercent: '6' }, 'lengths', atMs);
     expect(stronger).toEqual({
       ok: false,
-      error: { kind: 'mixture', mixture: { code: 'stronger', most: 6 } },
+      error: { kind: 'mixture', mixture: { code: 'stronger', most: 3 } },
     });
     const longer = computeBowl(record, settings, { ...draft, minutes: '26' }, 'lengths', atMs);
     expect(longer).toEqual({ ok: false, error: { kind: 'mixture', mixture: { code: 'longer', most: 25 } } });

@@ -18,7 +18,7 @@ describe('at the scale', () => {
     ]);
     expect(zones[0]?.permit).toMatchObject({
       ok: true,
-      value: { maxDeveloperPercent: 6, maxMinutes: 25, tested: { line: 'Sandbar powder', ratio: 2 } },
+      value: { maxDeveloperPercent: 3, maxMinutes: 25, tested: { line: 'Sandbar powder', ratio: 2 } },
     });
     expect(zones[1]?.permit).toEqual({ ok: false, error: { code: 'strandFailed' } });
     expect({ isAnyOpen, mayFinish }).toEqual({ isAnyOpen: true, mayFinish: false });

@@ -3,6 +3,7 @@ import { viewPreparing } from '../../../../src/screens/strandTest/viewPreparing'
 import { playUntil, playUntilConfirmed, settings, tap } from '../playStory';
 
 const minute = 60_000;
+const dry = { nape: 'dry', mid: 'dry', ends: 'dry' };
 const view = ({ consultation, atMs }: ReturnType<typeof playUntil>, afterMs = 0) =>
   viewPreparing(consultation, settings, atMs + afterMs);
 
@@ -23,7 +24,7 @@ describe('before the first strand', () => {
 
   it('names a judgement stop until a person has lifted it, then who did', () => {
     const before = playUntilConfirmed('hotTools');
-    const snaps = { porosity: 'high', curl: 'lostAtEnds', breakage: 'no', wetStretch: 'snaps' };
+    const snaps = { ...dry, porosity: 'high', curl: 'lostAtEnds', breakage: 'no', wetStretch: 'snaps' };
     let played = tap(before, minute, { type: 'ANSWERED', step: 'feelHair', answers: snaps });
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'feelHair' } });
     played = tap(played, 1, { type: 'ANSWERED', step: 'heatSpray', answers: { finish: 'noHotTool' } });
@@ -53,7 +54,7 @@ describe('before the first strand', () => {
     played = tap(played, 1, {
       type: 'ANSWERED',
       step: 'feelHair',
-      answers: { porosity: 'normal', curl: 'straight', breakage: 'no', wetStretch: 'springsBack' },
+      answers: { ...dry, porosity: 'normal', curl: 'straight', breakage: 'no', wetStretch: 'springsBack' },
     });
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'feelHair' } });
     played = tap(played, 1, { type: 'ANSWERED', step: 'heatSpray', answers: { finish: 'noHotTool' } });
