@@ -54,7 +54,8 @@ function Screens(props: { readonly station: StationInUse }) {
     new Promise<void>((resolve) => {
       who.asSomebody(() => void props.station.correctClocks(who.by()).then(resolve), resolve);
     });
-  const doubt = () => (isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null);
+  const doubt = () =>
+    isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
   const openClient = (id: string) => who.asSomebody(() => setPlace({ at: 'consultation', id }));
   const here = () => {
     const now = place();

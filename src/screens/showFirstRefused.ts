@@ -3,6 +3,6 @@ export function showFirstRefused(): void {
   queueMicrotask(() => {
     const field = document.querySelector('[data-refused]');
     field?.scrollIntoView({ block: 'center' });
-    field?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+    field?.querySelector<HTMLElement>(':is(input,button)')?.focus({ preventScroll: true });
   });
 }
