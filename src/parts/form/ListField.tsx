@@ -29,7 +29,7 @@ export function ListField(
         {(row, index) => (
           <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
             <header class="row-head">
-              <h3>{props.words.rowTitle?.(countRow(index))}</h3>
+              <h2>{props.words.rowTitle?.(countRow(index))}</h2>
               <button type="button" class="option" data-act="remove-row" onClick={() => remove(index)}>
                 {props.words.removeRow?.(countRow(index))}
               </button>
