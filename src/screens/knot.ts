@@ -7,7 +7,7 @@ import type { KnotReason } from '../parts/StrandRail';
 /**
  * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment.
  * Asks for the permit itself, so that the rail never says other than the gate does; it keeps none.
- * Checked in tests/src/screens/knot.test.tsx.
+ * Checked in tests/src/screens/screenOf.test.tsx.
  */
 export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: number): KnotReason {
   const planned = listPlannedZones(record.answers.client?.reach);

@@ -8,7 +8,7 @@ import { listNumberPicks, writeDefault } from './numberPicks';
 
 /**
  * A figure, tapped or typed, with its unit. What was typed stays as it was typed, right or wrong.
- * Checked in tests/src/parts/numberField.test.tsx.
+ * Checked in tests/src/parts/formFields.test.tsx.
  */
 export function NumberField(props: FieldProps<NumberQuestion>) {
   const words = useWords();

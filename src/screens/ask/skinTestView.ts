@@ -14,7 +14,7 @@ export interface SkinTestView {
   readonly mayPutOn: boolean;
 }
 
-/** How does the skin test stand now? Checked in tests/src/screens/skinTest.test.tsx. */
+/** How does the skin test stand now? Checked in tests/src/screens/app.test.tsx. */
 export function viewSkinTest(record: ConsultationRecord, settings: Settings, nowMs: number): SkinTestView {
   const { profile } = settings;
   const token = judgeSkinTest(record, profile, nowMs);

@@ -16,7 +16,7 @@ const answerOf = (rule: RuleId): Correctable => {
   return rules[rule].step ?? 'inherited';
 };
 
-/** Which stops hold her, and what was answered for each? Checked in tests/src/screens/stopped.test.tsx. */
+/** Which stops hold her, and what was answered for each? Checked in tests/src/screens/app.test.tsx. */
 export function listStandingStops(record: ConsultationRecord, settings: Settings): readonly StandingStop[] {
   const refusal = findTestRefusal(record, settings);
   if (refusal?.code !== 'stopped') return [];

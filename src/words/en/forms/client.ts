@@ -40,7 +40,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   reactions: {
     ask: 'Ever, after colour, lightener or a black temporary tattoo?',
-    hint: 'Ask each one aloud. The dark ones stop everything: press and hold.',
+    hint: 'Ask each one aloud. The red ones stop everything: press and hold.',
     options: {
       none: 'None of these',
       tingled: 'Tingled, gone on rinsing',
