@@ -23,13 +23,8 @@ export function ClockDoubt(props: {
     setState('tried');
   };
   return (
-    <section
-      class="clock-doubt"
-      role="alertdialog"
-      aria-labelledby="clock-doubt-title"
-      data-step="clockDoubt"
-    >
-      <h1 id="clock-doubt-title">{said().title}</h1>
+    <main class="clock-doubt" data-step="clockDoubt">
+      <h1>{said().title}</h1>
       <p class="clock-doubt-times">
         {said().newest(words.moments.dayAndTime(props.doubt.newestAtMs))}
         <br />
@@ -52,6 +47,6 @@ export function ClockDoubt(props: {
           {said().yes}
         </BigButton>
       </div>
-    </section>
+    </main>
   );
 }

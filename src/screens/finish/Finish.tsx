@@ -16,7 +16,9 @@ import type { StepProps } from '../stepProps';
 /** So hot is an iron still said to be minutes after use, °C. published: J. Burn Care Res. 29:650–654, 2008. */
 const STILL_HOT_C = 80;
 
-const picks = { passes: ['1', '2'], restH: ['48', '72', '168'] };
+/** Offered in one tap: ASSUMED, well below 400 °F, above which the cortex softens (common practice, no source). */
+const ASSUMED_SETTINGS = { C: ['120', '140', '160', '180'], F: ['250', '300', '325', '350'] } as const;
+const otherPicks = { passes: ['1', '2'], restH: ['48', '72', '168'] };
 
 /** What she does at home from today; giving her the plan closes the consultation. */
 export function Finish(props: StepProps) {
@@ -42,7 +44,13 @@ export function Finish(props: StepProps) {
       </Caution>
       <Refusal refusal={asked.refusal()} />
       <div class="columns">
-        <PartForm step={props} form={asked} questions={planForm} words={said().plan} picks={picks} />
+        <PartForm
+          step={props}
+          form={asked}
+          questions={planForm}
+          words={said().plan}
+          picks={{ ...otherPicks, settingC: ASSUMED_SETTINGS[props.settings.units.temperature] }}
+        />
         <div class="column">
           <section class="panel">
             <h2>{said().sayToHer}</h2>

@@ -28,6 +28,9 @@ export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settin
       <Switch>
         <Match when={bowl()}>{(made) => <BowlSaid bowl={made()} settings={props.settings} />}</Match>
         <Match when={permit()}>{(given) => <Limits permit={given()} settings={props.settings} />}</Match>
+        <Match when={props.atScale.bowlState === 'rinsed' && refusal()}>
+          {(why) => <p class="soft">{words.refusals.permit[why().code].clears}</p>}
+        </Match>
         <Match when={isFree(props.atScale.bowlState) && refusal()}>
           {(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}
         </Match>

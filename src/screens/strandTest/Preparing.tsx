@@ -57,7 +57,15 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
       title={said().title}
       actions={
         <>
-          <Show when={view().isReady}>
+          <Show when={view().blockedBy}>
+            {(blocked) => (
+              <p data-blocked={blocked().code}>
+                <strong>{words.refusals.permit[blocked().code].what}</strong>{' '}
+                {words.refusals.permit[blocked().code].clears}
+              </p>
+            )}
+          </Show>
+          <Show when={view().blockedBy === null}>
             <For each={inOrder().filter(({ zone }) => zone !== next()?.zone)}>
               {({ zone, state }) => (
                 <BigButton act={`test-${zone}`} onPress={() => props.onInside({ kind: 'strand', zone })}>
@@ -82,7 +90,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
               <BigButton
                 kind="primary"
                 act={`test-${zone().zone}`}
-                isDisabled={!view().isReady}
+                isDisabled={view().blockedBy !== null}
                 onPress={() => props.onInside({ kind: 'strand', zone: zone().zone })}
               >
                 {said().test(words.general.zones[zone().zone])}

@@ -3,6 +3,7 @@ import type { StrandFact } from '../../../machines/consultation/facts';
 import { ASSUMED_STRANDS_WHEN_HIGH } from '../../../shared/judgement/decisionTable';
 import { gatherFindings } from '../../../shared/judgement/findings';
 import { issueTestPermit } from '../../../shared/judgement/permit';
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { judgeRisk, listRedFlags, type RedFlag, type Risk } from '../../../shared/judgement/risk';
 import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
 import { listStops, listUnsaid } from '../../../shared/judgement/stops';
@@ -38,8 +39,8 @@ export interface PreparingView {
   readonly lifted: readonly OverrideRecord[];
   readonly incompatibility: IncompatibilityView | null;
   readonly unsaid: readonly AskStep[];
-  /** Nothing stands before a strand any more. */
-  readonly isReady: boolean;
+  /** What stands before a strand; null when one may be started. */
+  readonly blockedBy: PermitRefusal | null;
   /** What was tested still stands for this plan: it may be kept as it is. */
   readonly mayKeep: boolean;
 }
@@ -60,6 +61,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
   const openRules = listStops(record.answers, settings).filter(
     (rule) => !isAbsoluteRule(rule) && !lifted.has(rule),
   );
+  const permit = issueTestPermit(record, settings);
   const risk = judgeRisk(record.answers);
   const planned = zones.flatMap((zone) => {
     const strand = facts.strands[zone];
@@ -75,7 +77,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     lifted: record.overrides,
     incompatibility: viewIncompatibility(consultation, nowMs),
     unsaid: listUnsaid(record.answers, settings),
-    isReady: issueTestPermit(record, settings).ok,
+    blockedBy: permit.ok ? null : permit.error,
     mayKeep: isOpenNow(consultation, { type: 'OUTCOME_KEPT' }, settings, nowMs),
   };
 }

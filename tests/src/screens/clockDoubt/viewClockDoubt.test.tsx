@@ -15,5 +15,10 @@ const state = {
 it('doubts the clock from the first millisecond before the newest entry', () => {
   expect(viewClockDoubt(state, atMs, 0)).toBeNull();
   expect(viewClockDoubt(state, atMs - 1, 0)).toEqual({ newestAtMs: atMs, behindMs: 1 });
-  expect(viewClockDoubt({ ...state, open: new Map() }, 0)).toBeNull();
+  expect(viewClockDoubt({ ...state, open: new Map() }, 0, atMs)).toBeNull();
+});
+
+it('doubts a clock that showed more than a few seconds later before, even if nothing was written then', () => {
+  expect(viewClockDoubt(state, atMs, atMs + 5_000)).toBeNull();
+  expect(viewClockDoubt(state, atMs, atMs + 5_001)).toEqual({ newestAtMs: atMs + 5_001, behindMs: 5_001 });
 });

@@ -18,7 +18,7 @@ describe('before the first strand', () => {
     expect(seen.risk).toBe('raised');
     expect(seen.strandsAsked).toBe(2);
     expect(seen.strandsTested).toBe(0);
-    expect(seen.isReady).toBe(true);
+    expect(seen.blockedBy).toBeNull();
     expect(seen.mayKeep).toBe(false);
   });
 
@@ -29,7 +29,10 @@ describe('before the first strand', () => {
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'feelHair' } });
     played = tap(played, 1, { type: 'ANSWERED', step: 'heatSpray', answers: { finish: 'noHotTool' } });
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'heatSpray' } });
-    expect(view(played)).toMatchObject({ openRules: ['judgement.snapsWhenWet'], isReady: false });
+    expect(view(played)).toMatchObject({
+      openRules: ['judgement.snapsWhenWet'],
+      blockedBy: { code: 'forAJudgement' },
+    });
 
     const lifted = tap(
       played,
@@ -40,7 +43,7 @@ describe('before the first strand', () => {
       },
       'Juno',
     );
-    expect(view(lifted)).toMatchObject({ openRules: [], isReady: true, lifted: [{ by: 'Juno' }] });
+    expect(view(lifted)).toMatchObject({ openRules: [], blockedBy: null, lifted: [{ by: 'Juno' }] });
   });
 
   it('wants the glass first after unknown colour, counts its half hour, and is ready once it is read', () => {
@@ -59,7 +62,10 @@ describe('before the first strand', () => {
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'feelHair' } });
     played = tap(played, 1, { type: 'ANSWERED', step: 'heatSpray', answers: { finish: 'noHotTool' } });
     played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'heatSpray' } });
-    expect(view(played)).toMatchObject({ incompatibility: { state: 'due', reading: null }, isReady: false });
+    expect(view(played)).toMatchObject({
+      incompatibility: { state: 'due', reading: null },
+      blockedBy: { code: 'incompatibilityOpen' },
+    });
 
     const started = tap(played, minute, { type: 'INCOMPATIBILITY_STARTED' });
     expect(view(started, 10 * minute).incompatibility).toMatchObject({
@@ -69,7 +75,7 @@ describe('before the first strand', () => {
     expect(view(started, 31 * minute).incompatibility?.reading?.phase).toBe('over');
 
     const read = tap(started, 30 * minute, { type: 'INCOMPATIBILITY_READ', answers: { seen: 'nothing' } });
-    expect(view(read)).toMatchObject({ incompatibility: { state: 'clear' }, isReady: true });
+    expect(view(read)).toMatchObject({ incompatibility: { state: 'clear' }, blockedBy: null });
   });
 
   it('offers to keep what was tested when one goes back and nothing has changed', () => {

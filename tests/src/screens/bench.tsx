@@ -1,0 +1,106 @@
+import { render, screen } from '@solidjs/testing-library';
+import { type Component, createSignal } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import { onTestFinished } from 'vitest';
+import { advance } from '../../../machines/consultation/consultation';
+import { classify } from '../../../shared/records/classify';
+import { accept, refuse } from '../../../shared/result';
+import type { StepProps, Submit } from '../../../src/screens/stepProps';
+import { type Played, settings } from './playStory';
+
+/** A screen over a consultation that the real judge and the real chart move on; only the store is left out. */
+export function layOnBench(component: Component<StepProps>, played: Played, by = 'Opal') {
+  const [consultation, setConsultation] = createSignal(played.consultation);
+  const [nowMs, setNowMs] = createSignal(played.atMs);
+  const [shown, setShown] = createSignal(component);
+  let moreAsked = 0;
+  const submit: Submit = async (raw, name = by) => {
+    const context = { settings, settingsId: 0, by: name, atMs: nowMs(), inheritsStop: false };
+    const event = classify(consultation().record, raw, context);
+    if (!event.ok) return event;
+    const next = advance(consultation(), event.value);
+    if (!next.ok) return refuse({ kind: 'notNow' });
+    setConsultation(next.value);
+    return accept(undefined);
+  };
+  const page = {
+    kicker: '',
+    isOnSkin: false,
+    onReaction: () => undefined,
+    onMore: () => {
+      moreAsked += 1;
+    },
+    onBar: () => undefined,
+  };
+  const { unmount } = render(() => (
+    <Dynamic
+      component={shown()}
+      consultation={consultation()}
+      settings={settings}
+      nowMs={nowMs()}
+      by={by}
+      page={page}
+      submit={submit}
+    />
+  ));
+  onTestFinished(unmount);
+  return {
+    unmount,
+    consultation,
+    show: (next: Component<StepProps>) => setShown(() => next),
+    pass: (ms: number) => setNowMs((now) => now + ms),
+    way: () => JSON.stringify(consultation().state.value),
+    countMore: () => moreAsked,
+    last: () => consultation().log.at(-1),
+  };
+}
+
+/** Lets what was submitted come back. */
+export const settle = async (): Promise<void> => {
+  for (let turn = 0; turn < 5; turn += 1) await Promise.resolve();
+};
+
+const find = (selector: string): HTMLElement => {
+  const found = document.querySelector<HTMLElement>(selector);
+  if (found === null) throw new Error(`nothing on the screen is ${selector}`);
+  return found;
+};
+
+export const act = (name: string): HTMLElement => find(`[data-act="${name}"]`);
+export const hasAct = (name: string): boolean => document.querySelector(`[data-act="${name}"]`) !== null;
+
+/** Presses a button, and waits until it is taken or refused. */
+export async function press(name: string): Promise<void> {
+  act(name).click();
+  await settle();
+}
+
+/** The other way to hold: a short press, then the button that appears. */
+export async function pressTwice(name: string): Promise<void> {
+  await press(name);
+  await press(`${name}-confirm`);
+}
+
+export async function choose(question: string, option: string): Promise<void> {
+  find(`[data-question="${question}"] [data-option="${option}"]`).click();
+  await settle();
+}
+
+export async function type(question: string, text: string): Promise<void> {
+  const input = find(`[data-question="${question}"] input`) as HTMLInputElement;
+  input.value = text;
+  input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await settle();
+}
+
+export const typed = (question: string): string =>
+  (find(`[data-question="${question}"] input`) as HTMLInputElement).value;
+
+/** What is said at a field. */
+export const said = (question: string): string =>
+  find(`[data-question="${question}"] .field-refusal`).textContent ?? '';
+
+export const seen = (selector: string): string =>
+  document.querySelector(selector)?.textContent?.replaceAll('\u00a0', ' ') ?? '';
+
+export const title = (): string => screen.getByRole('heading', { level: 1 }).textContent ?? '';

@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { ColourOn } from '../../../../src/screens/colourOn/ColourOn';
+import { Finish } from '../../../../src/screens/finish/Finish';
+import { MixScreen } from '../../../../src/screens/mix/MixScreen';
+import { Reaction } from '../../../../src/screens/reaction/Reaction';
+import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import { playUntil } from '../playStory';
+
+const minute = 60_000;
+const isDisabled = (name: string) => (act(name) as HTMLButtonElement).disabled;
+
+describe('at the scale', () => {
+  it('refuses in words what goes beyond the strand, and keeps what was typed', async () => {
+    const bench = layOnBench(MixScreen, playUntil('DECIDED'));
+    expect(title()).toBe('Bowl for the lengths');
+    await choose('developerPercent', '12');
+    expect(seen('[data-panel="bowl-said"]')).toContain('Stronger than the strand and the decision allow.');
+    expect(isDisabled('weigh')).toBe(true);
+    await type('minutes', '-0');
+    expect(said('minutes')).toContain('Minus zero is not a number here.');
+    expect(typed('minutes')).toBe('-0');
+    await type('minutes', '25');
+    await choose('developerPercent', '3');
+    expect(seen('[data-figure="strength"]')).toBe('3 % bottle (10 vol), 2 % in the bowl');
+    expect(seen('[data-figure="developer"]')).toBe('80 g');
+    await press('weigh');
+    expect(bench.last()).toMatchObject({ type: 'BOWL_WEIGHED', payload: { developerPercent: 3 } });
+  });
+
+  it('puts a weighed bowl on in one tap, and throws it away only when held', async () => {
+    const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
+    await press('throw');
+    expect(bench.last()?.type).toBe('BOWL_WEIGHED');
+    await press('apply');
+    expect(bench.way()).toContain('colourOn');
+  });
+});
+
+describe('on the head', () => {
+  it('asks at every look whether it stings, and yes opens the rinse steps', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    bench.pass(5 * minute);
+    await press('look');
+    expect(title()).toBe('Any stinging or burning?');
+    await press('stinging-no');
+    expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no' } });
+    await press('look');
+    await press('stinging-yes');
+    expect(bench.way()).toContain('suspected');
+  });
+
+  it('is rinsed before its time when that is held', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await pressTwice('rinsed');
+    expect(bench.last()?.type).toBe('BOWL_RINSED');
+  });
+
+  it('is not rinsed by a stray tap before its time, but in one tap near its end', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await press('rinsed');
+    expect(bench.last()?.type).toBe('BOWL_APPLIED');
+    bench.pass(23 * minute);
+    await press('rinsed');
+    expect(bench.last()?.type).toBe('BOWL_RINSED');
+  });
+});
+
+describe('a reaction', () => {
+  it('counts contact time on, is recorded when held, and closes only after the rinse', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await press('look');
+    await press('stinging-yes');
+    bench.show(Reaction);
+    bench.pass(90_000);
+    expect(seen('.contact-digits')).toBe('1:30');
+    await pressTwice('record-reaction');
+    expect(bench.last()).toMatchObject({ type: 'REACTION_RECORDED', payload: { signs: ['unclear'] } });
+    await choose('care', 'rinsedAndDoctor');
+    expect(isDisabled('give-care')).toBe(true);
+    await press('rinsed-lengths');
+    await press('give-care');
+    expect(bench.consultation().record.ended?.how).toBe('reaction');
+  });
+
+  it('goes back where she was when it was none', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await press('look');
+    await press('stinging-yes');
+    bench.show(Reaction);
+    await press('no-reaction');
+    expect(bench.way()).toContain('calm');
+    expect(bench.consultation().record.clocks.some(({ endedAtMs }) => endedAtMs === null)).toBe(true);
+  });
+});
+
+it('closes with the plan she takes home, and not without a setting', async () => {
+  const bench = layOnBench(Finish, playUntil('FINISHED'));
+  await press('give-plan');
+  expect(said('settingC')).toContain('A number from');
+  await choose('settingC', '300');
+  await press('give-plan');
+  expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48 });
+  expect(bench.consultation().record.ended?.how).toBe('done');
+});

@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest';
+import { Outcome } from '../../../../src/screens/strandTest/Outcome';
+import { Preparing } from '../../../../src/screens/strandTest/Preparing';
+import { Processing } from '../../../../src/screens/strandTest/Processing';
+import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import { playUntil, playUntilConfirmed } from '../playStory';
+
+const minute = 60_000;
+
+async function fillMix(): Promise<void> {
+  await choose('place', 'whereIroned');
+  await choose('line', 'Sandbar powder');
+  await choose('developerPercent', '6');
+  await choose('ratio', '2');
+  await type('minutes', '25');
+  await choose('makersLimitMin', '45');
+}
+
+describe('starting a strand', () => {
+  it('says at each field what is missing, keeps what was typed wrong, and starts nothing', async () => {
+    const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
+    await press('test-ends');
+    await press('start-strand');
+    expect(said('place')).toBe('Still to be answered.');
+    expect(said('line')).toBe('Still to be filled in.');
+    await fillMix();
+    await type('minutes', '1e309');
+    await press('start-strand');
+    expect(typed('minutes')).toBe('1e309');
+    expect(said('minutes')).toContain('no number anybody can measure');
+    expect(bench.consultation().record.strands).toEqual([]);
+  });
+
+  it('shows the grams as they are typed, and begins the clock', async () => {
+    const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
+    await press('test-ends');
+    await fillMix();
+    expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g colour, 4 g developer');
+    expect(seen('[data-figure="strength"]')).toBe('6 % bottle (20 vol), 4 % in the bowl');
+    await press('start-strand');
+    expect(bench.way()).toContain('processing');
+    expect(bench.consultation().record.strands).toMatchObject([
+      { zone: 'ends', lookEveryMin: '3', hairs: 30 },
+    ]);
+  });
+
+  it('says longer than the maker’s limit at the minutes', async () => {
+    const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
+    await press('test-lengths');
+    await fillMix();
+    await type('minutes', '46');
+    await press('start-strand');
+    expect(said('minutes')).toBe('Longer than the maker’s limit.');
+    await type('minutes', '45');
+    expect(said('minutes')).toBe('');
+  });
+
+  it('is as she left it when she comes back from another chair', async () => {
+    const played = playUntilConfirmed('heatSpray');
+    const first = layOnBench(Preparing, played);
+    await press('test-lengths');
+    await type('batch', 'K-9');
+    await type('developerPercent', '13');
+    first.unmount();
+    const again = layOnBench(Preparing, played);
+    await press('test-lengths');
+    expect([typed('batch'), typed('developerPercent')]).toEqual(['K-9', '13']);
+  });
+});
+
+describe('a strand in the mix', () => {
+  it('gets the same mix as the one before with one tap for its place', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    await press('another-strand');
+    expect(seen('[data-panel="same-mix"]')).toContain('Sandbar powder · 6 % bottle (20 vol) · 1 : 2');
+    await choose('place', 'crown');
+    await press('start-strand');
+    expect(bench.consultation().record.strands[1]).toMatchObject({
+      zone: 'lengths',
+      line: 'Sandbar powder',
+      batch: 'B-17',
+    });
+  });
+
+  it('is looked at in four taps', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    bench.pass(3 * minute);
+    await press('look');
+    await choose('feel', 'sound');
+    await choose('level', '5.5');
+    await press('keep-look');
+    expect(bench.consultation().record.strands[0]?.looks).toMatchObject([{ level: 5.5, feel: 'sound' }]);
+    expect(title()).toBe('Strand in the mix');
+  });
+
+  it('comes off in one tap once its time is up, and only for a reason before', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    await press('take-off');
+    await press('take-off');
+    expect(said('why')).toBe('Still to be answered.');
+    await press('cancel');
+    bench.pass(25 * minute);
+    await press('take-off');
+    expect(bench.last()).toMatchObject({ type: 'STRAND_TAKEN_OFF', payload: { why: 'timeIsUp' } });
+  });
+
+  it('breaks only when held, or pressed and confirmed', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    await press('strand-broke');
+    expect(bench.last()?.type).toBe('STRAND_STARTED');
+    await pressTwice('strand-broke');
+    expect(bench.last()?.type).toBe('STRAND_BROKE');
+  });
+
+  it('is extended within the maker’s limit, with a reason', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    await press('more-time');
+    await type('minutes', '21');
+    await choose('reason', 'liftIsSlow');
+    await press('extend');
+    expect(seen('.refusal')).toContain('That does not go now.');
+    expect(typed('minutes')).toBe('21');
+    await type('minutes', '20');
+    await press('extend');
+    expect(bench.last()).toMatchObject({ type: 'CLOCK_EXTENDED', payload: { minutes: 20 } });
+    expect(hasAct('more-time')).toBe(false);
+  });
+
+  it('is put aside in the name of whoever takes that on', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    await press('take-off');
+    await press('discard-strand');
+    await choose('by', 'Juno');
+    await choose('why', 'lost');
+    await press('discard');
+    expect(bench.last()).toMatchObject({ type: 'STRAND_DISCARDED', by: 'Juno' });
+  });
+});
+
+describe('an outcome', () => {
+  it('is asked of each strand that is off, one after the other', async () => {
+    const bench = layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
+    expect(title()).toBe('Outcome: lengths');
+    await press('record-outcome');
+    expect([said('fibre'), said('stretch'), said('evenness')]).toEqual([
+      'Still to be answered.',
+      'Still to be answered.',
+      '',
+    ]);
+    await choose('fibre', 'sound');
+    await choose('stretch', 'springsBack');
+    await choose('level', '7');
+    await press('record-outcome');
+    expect(title()).toBe('Outcome: ends');
+    expect(act('record-outcome')).toBeTruthy();
+    expect(hasAct('discard-strand')).toBe(false);
+    expect(seen('.caution')).toContain('stays recorded as broken');
+  });
+});
