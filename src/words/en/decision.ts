@@ -73,7 +73,6 @@ export const decision = {
   retractTitle: (zone: string) => `Wrong outcome: ${zone}`,
   retractDo: 'Take it back',
   changePlan: 'Change the plan',
-  changePlanHint: 'A new plan wants a new strand.',
   noMixYet: 'No mix yet.',
   wouldUntie: 'Decided like this: OK to mix.',
   wouldStayTied: 'Decided like this, nothing is mixed.',

@@ -2,8 +2,8 @@ import type { BowlFact } from '../../../machines/consultation/facts';
 import type { ThinningRefusal } from '../../../shared/chemistry/thinning';
 import type { bowlForm } from '../../../shared/records/forms/bowl';
 import type { FormWords } from '../formWords';
+import { mixWords } from './forms/strand';
 import { general } from './general';
-import { mixWords } from './strandTest';
 
 const bowl: FormWords<typeof bowlForm> = {
   zone: { ask: 'Which hair?', options: general.zones },

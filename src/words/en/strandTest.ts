@@ -1,127 +1,7 @@
 import type { RedFlag, Risk } from '../../../shared/judgement/risk';
-import type { extendedForm } from '../../../shared/records/forms/bowl';
-import type { overriddenForm } from '../../../shared/records/forms/course';
-import type {
-  discardedForm,
-  lookForm,
-  mixQuestions,
-  outcomeForm,
-  strandForm,
-  takenOffForm,
-} from '../../../shared/records/forms/test';
 import type { Grade } from '../../../shared/records/gradeOutcome';
-import type { FormWords } from '../formWords';
+import { strandForms } from './forms/strand';
 import { general } from './general';
-
-const zone = { ask: 'Which hair?', options: general.zones } as const;
-
-/** What a mix is, wherever it is asked. */
-export const mixWords: FormWords<typeof mixQuestions> = {
-  line: { ask: 'Line', hint: 'The maker’s product family, as on the shelf.' },
-  batch: { ask: 'Batch', hint: 'From the label, if there is one.' },
-  developerPercent: { ask: 'Developer bottle', hint: '3 % is 10 vol, 6 % is 20, 9 % is 30, 12 % is 40.' },
-  ratio: { ask: 'Developer to 1 part of colour', hint: '2 means 1 : 2.' },
-  heat: { ask: 'Heat', options: { none: 'None', foil: 'Foil', dryHeat: 'Dry heat' } },
-  minutes: { ask: 'Minutes on' },
-};
-
-const strand: FormWords<typeof strandForm> = {
-  zone,
-  place: {
-    ask: 'Snipped where?',
-    hint: 'Where she irons most, not the nape unless that is worst.',
-    options: {
-      hairline: 'Hairline',
-      fringe: 'Fringe',
-      crown: 'Crown',
-      whereIroned: 'Where she irons',
-      oldBleach: 'Old bleach band',
-      nape: 'Nape',
-    },
-  },
-  hairs: { ask: 'Hairs', hint: '20 to 50, and taped at one end.' },
-  buildUp: { ask: 'Build-up', options: { none: 'None', washedOff: 'Washed off' } },
-  ...mixWords,
-  makersLimitMin: { ask: 'Maker’s limit', hint: 'The longest the directions allow.' },
-  lookEveryMin: { ask: 'Look every', hint: 'First after 2 min.', options: { '3': '3 min', '5': '5 min' } },
-  testG: { ask: 'Mix for the strand', hint: 'A few grams.' },
-};
-
-const look: Pick<FormWords<typeof lookForm>, 'level' | 'feel'> = {
-  level: { ask: 'Level now', hint: 'Wiped, blotted, on white.' },
-  feel: {
-    ask: 'How does it feel?',
-    options: { sound: 'Sound', rough: 'Rough', stretchy: 'Stretchy' },
-  },
-};
-
-const takenOff: Pick<FormWords<typeof takenOffForm>, 'why'> = {
-  why: {
-    ask: 'Why now?',
-    options: {
-      timeIsUp: 'Time is up',
-      levelReached: 'Level reached',
-      looksWeak: 'It looks weak',
-      clientLeaves: 'She has to leave',
-    },
-  },
-};
-
-const discarded: Pick<FormWords<typeof discardedForm>, 'why'> & { readonly by: { readonly ask: string } } = {
-  by: { ask: 'Who puts it aside?' },
-  why: {
-    ask: 'Why does it prove nothing?',
-    options: {
-      wrongTap: 'A wrong tap',
-      lost: 'It was lost',
-      clientLeft: 'The client left',
-      wrongPlace: 'Snipped in the wrong place',
-    },
-  },
-};
-
-const extended: Pick<FormWords<typeof extendedForm>, 'minutes' | 'reason'> = {
-  minutes: { ask: 'How many minutes more?' },
-  reason: {
-    ask: 'Why?',
-    options: { liftIsSlow: 'Lift is slow', greyResists: 'Grey resists', makerSaysSo: 'Maker says so' },
-  },
-};
-
-const outcome: FormWords<typeof outcomeForm> = {
-  zone,
-  fibre: {
-    ask: 'Rinsed and wet between the fingers',
-    options: { sound: 'Sound', rough: 'Rough', gummy: 'Gummy', broken: 'Broken' },
-  },
-  stretch: {
-    ask: 'Lightly pulled, then let go',
-    options: { springsBack: 'Springs back', staysLong: 'Stays long', snaps: 'Snaps' },
-  },
-  wentPast30: {
-    ask: 'Ran on past 30 % on a light pull?',
-    options: { no: 'No', yes: 'Yes' },
-  },
-  level: { ask: 'Level reached' },
-  evenness: { ask: 'Colour', options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' } },
-};
-
-/** A named person's reason to lift a judgement stop, here and at the decision. */
-const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
-  readonly by: { readonly ask: string };
-} = {
-  by: { ask: 'Who takes it on?' },
-  code: {
-    ask: 'Reason',
-    options: {
-      knowsHerHair: 'I know her hair',
-      makerAllows: 'The maker allows it',
-      seniorAgreed: 'A senior agreed',
-      clientInsists: 'The client insists',
-    },
-  },
-  words: { ask: 'In your own words', hint: 'Kept with your name, and told at the end of the day.' },
-};
 
 const flags: Readonly<Record<RedFlag, string>> = {
   ironedWet: 'ironed wet, or she does not know',
@@ -130,7 +10,7 @@ const flags: Readonly<Record<RedFlag, string>> = {
   curlLost: 'the curl is gone at the ends',
   slowStretch: 'wet, it stays long or snaps',
   breakage: 'it breaks',
-  veryHot: 'ironed above 400 °F',
+  veryHot: 'ironed so hot that the cortex softens',
   notKnown: 'something about it is not known',
 };
 
@@ -149,13 +29,12 @@ export const gradeWords: Readonly<Record<Grade, string>> = {
 };
 
 export const strandTest = {
-  forms: { strand, look, takenOff, discarded, extended, outcome, override },
+  forms: strandForms,
   flags,
   care,
   grades: gradeWords,
   preparing: {
     title: 'Snip and test a strand',
-    strands: 'Strands',
     strandsTested: (done: string, asked: string) => `${done} of ${asked} strands tested`,
     states: {
       none: 'not tested yet',
@@ -167,8 +46,6 @@ export const strandTest = {
     testedBy: (grade: string, level: string) => `${grade}, level ${level}`,
     howCareful: 'How careful',
     estimate: general.estimate,
-    flagsTitle: 'Against this hair',
-    noFlags: 'Nothing was told or felt.',
     test: (zoneName: string) => `Test ${zoneName}`,
     testAgain: (zoneName: string) => `Test ${zoneName} again`,
     keep: 'Keep what was tested',
@@ -177,7 +54,6 @@ export const strandTest = {
     stops: 'To be judged first',
     judge: 'Lift it, by name',
     liftedBy: (name: string, time: string) => `Lifted by ${name}, ${time}`,
-    notReady: 'No strand yet',
   },
   glass: {
     title: 'First a cutting in a glass',
@@ -207,12 +83,10 @@ export const strandTest = {
   processing: {
     title: 'Strand in the mix',
     snippedAt: (place: string) => `snipped: ${place}`,
-    look: 'Look at the strand',
     lookOf: (zoneName: string) => `Look: ${zoneName}`,
     takeOff: (zoneName: string) => `Take off: ${zoneName}`,
     takeOffNow: 'Take off now',
     broke: 'Breaking or mush',
-    brokeHint: 'Ends this strand. Its mix is closed on this hair.',
     moreTime: 'More time',
     noMoreTime: 'The maker’s limit is reached.',
     atMost: (minutes: string) => `At most ${minutes} more, the maker’s limit.`,
@@ -220,7 +94,6 @@ export const strandTest = {
     caution: 'Gloves on. Wipe, blot, look on white. A running test can be ended, never held.',
     lastLook: (level: string, feel: string) => `last look: level ${level}, ${feel}`,
     noLook: 'not looked at yet',
-    limitNear: 'off',
     off: (name: string) => `${name} is off. Its outcome comes when the others are off too.`,
     lookTitle: 'Look at the strand',
     saveLook: 'Keep this look',
@@ -231,7 +104,6 @@ export const strandTest = {
     discardTitle: 'Put the strand aside',
     discardDo: 'Put it aside, by name',
     discardHint: 'It stays in the record and counts for nothing. A new strand is needed.',
-    otherLevel: 'Other level',
   },
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,

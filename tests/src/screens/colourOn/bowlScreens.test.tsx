@@ -3,7 +3,7 @@ import { ColourOn } from '../../../../src/screens/colourOn/ColourOn';
 import { Finish } from '../../../../src/screens/finish/Finish';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
 import { Reaction } from '../../../../src/screens/reaction/Reaction';
-import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import { act, choose, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
 import { playUntil } from '../playStory';
 
 const minute = 60_000;

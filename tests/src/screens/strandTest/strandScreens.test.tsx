@@ -45,7 +45,7 @@ describe('starting a strand', () => {
   });
 
   it('says longer than the maker’s limit at the minutes', async () => {
-    const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
+    layOnBench(Preparing, playUntilConfirmed('heatSpray'));
     await press('test-lengths');
     await fillMix();
     await type('minutes', '46');
@@ -62,7 +62,7 @@ describe('starting a strand', () => {
     await type('batch', 'K-9');
     await type('developerPercent', '13');
     first.unmount();
-    const again = layOnBench(Preparing, played);
+    layOnBench(Preparing, played);
     await press('test-lengths');
     expect([typed('batch'), typed('developerPercent')]).toEqual(['K-9', '13']);
   });
@@ -139,7 +139,7 @@ describe('a strand in the mix', () => {
 
 describe('an outcome', () => {
   it('is asked of each strand that is off, one after the other', async () => {
-    const bench = layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
+    layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
     expect(title()).toBe('Outcome: lengths');
     await press('record-outcome');
     expect([said('fibre'), said('stretch'), said('evenness')]).toEqual([
