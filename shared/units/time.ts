@@ -1,8 +1,5 @@
 import type { Branded } from './brand';
 
-/** A moment: milliseconds since 1970-01-01 UTC. Handed in as an argument; nothing here reads a clock. */
-export type EpochMs = Branded<'EpochMs'>;
-
 /** A length of time as the trade counts it at the chair and under the iron. */
 export type Minutes = Branded<'Minutes'>;
 

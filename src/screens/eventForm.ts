@@ -28,7 +28,7 @@ export interface EventForm {
 
 /**
  * Makes the form of one event. `form` is what the fields ask; `name` keeps its draft apart from every other.
- * What was typed stays as it was typed, however often it is refused. Checked in tests/src/screens/eventForm.test.tsx.
+ * What was typed stays as it was typed, however often it is refused. Checked in tests/src/screens/strandTest/strandScreens.test.tsx.
  */
 export function createEventForm(
   props: Pick<StepProps, 'submit' | 'settings' | 'nowMs'>,

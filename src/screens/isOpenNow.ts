@@ -8,7 +8,7 @@ const ANYONE = '?';
 /**
  * Would this tap be taken now?
  * Asks the very judge and chart that will take it, so that no button promises what the gate refuses. Writes nothing.
- * Checked in tests/src/screens/isOpenNow.test.tsx.
+ * Checked in tests/src/screens/strandTest/strandScreens.test.tsx.
  */
 export function isOpenNow(
   consultation: Consultation,

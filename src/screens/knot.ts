@@ -5,8 +5,8 @@ import type { Settings } from '../../shared/records/settings';
 import type { KnotReason } from '../parts/StrandRail';
 
 /**
- * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment.
- * Asks for the permit itself, so that the rail never says other than the gate does; it keeps none.
+ * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment, and as long as
+ * one that was weighed is standing by or on the head. Asks for the permit itself, so that the rail never says other than the gate does; it keeps none.
  * Checked in tests/src/screens/screenOf.test.tsx.
  */
 export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: number): KnotReason {
@@ -14,7 +14,8 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
   const asked = (planned.length === 0 ? (['lengths'] as const) : planned).map((zone) =>
     issuePermit(record, zone, settings, nowMs),
   );
-  if (asked.some((permit) => permit.ok)) return null;
+  const isInUse = record.bowls.some(({ state }) => state === 'weighed' || state === 'on');
+  if (isInUse || asked.some((permit) => permit.ok)) return null;
   const [first] = asked;
   return first === undefined || first.ok ? 'noOutcome' : first.error.code;
 }
