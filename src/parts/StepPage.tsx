@@ -17,7 +17,7 @@ export interface PageSurroundings {
 
 /**
  * One step: whose, what, its content, and its actions with the primary one last, bottom right.
- * The content may scroll, the head and the actions stay.
+ * The content may scroll, also by keys; the head and the actions stay.
  */
 export function StepPage(props: {
   readonly page: PageSurroundings;
@@ -52,7 +52,9 @@ export function StepPage(props: {
           </BigButton>
         </nav>
       </header>
-      <div class="step-content">{props.children}</div>
+      <section class="step-content" aria-label={props.title} tabindex="0">
+        {props.children}
+      </section>
       <footer class="step-actions">{props.actions}</footer>
     </div>
   );

@@ -9,7 +9,10 @@ export interface KeptDraft extends Draft {
   readonly drop: () => void;
 }
 
-/** The draft of this name as it was left, or a new one with these contents. Checked in tests/src/screens/strandTest/strandScreens.test.tsx. */
+/**
+ * The draft of this name as it was left, or a new one with these contents.
+ * Checked in tests/src/screens/strandTest/strandScreens.test.tsx.
+ */
 export function createKeptDraft(name: string, initial: RawForm): KeptDraft {
   const draft = createDraft(kept.get(name) ?? initial);
   return {

@@ -9,7 +9,7 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { MoreTime } from '../MoreTime';
 import { BowlPage } from '../mix/BowlPage';
-import { isFree } from '../mix/viewMix';
+import { isFree, type ZoneAtScale } from '../mix/viewMix';
 import { ZoneCard } from '../mix/ZoneCard';
 import '../layout.css';
 import { createSender } from '../sender';
@@ -130,10 +130,12 @@ function Head(
           {(zone) => (
             <Show when={find(zone)}>
               {(atScale) => (
-                <div class="column">
-                  <ZoneCard atScale={atScale()} settings={props.settings} />
-                  <OtherZoneActions atScale={atScale()} sender={sender} onInside={props.onInside} />
-                </div>
+                <Show when={isStandingBy(atScale())} fallback={<ClosedZone atScale={atScale()} />}>
+                  <div class="column">
+                    <ZoneCard atScale={atScale()} settings={props.settings} />
+                    <OtherZoneActions atScale={atScale()} sender={sender} onInside={props.onInside} />
+                  </div>
+                </Show>
               )}
             </Show>
           )}
@@ -141,5 +143,28 @@ function Head(
       </div>
       <Refusal refusal={sender.refusal()} />
     </StepPage>
+  );
+}
+
+/** Weighed, or open to be weighed: there is something to do for this zone. */
+const isStandingBy = ({ permit, bowlState }: ZoneAtScale): boolean => permit.ok || bowlState === 'weighed';
+
+/** A zone with nothing to do, and why, in one line. */
+function ClosedZone(props: { readonly atScale: ZoneAtScale }) {
+  const words = useWords();
+  const why = () => {
+    const { permit } = props.atScale;
+    return permit.ok ? '' : words.refusals.permit[permit.error.code].what;
+  };
+  return (
+    <p class="soft closed-zone" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
+      <strong>
+        {words.general.zones[props.atScale.zone]}
+        {': '}
+        {words.mix.states[props.atScale.bowlState]}
+      </strong>
+      {'. '}
+      {why()}
+    </p>
   );
 }

@@ -38,7 +38,7 @@ export function Day(props: {
       <header>
         <h1>{said().title}</h1>
       </header>
-      <div class="day-content">
+      <section class="day-content" aria-label={said().title} tabindex="0">
         <div class="columns">
           <section class="panel" data-panel="closed">
             <h2>{said().closed}</h2>
@@ -80,7 +80,7 @@ export function Day(props: {
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>
         </p>
-      </div>
+      </section>
       <footer class="step-actions">
         <BigButton act="bar" onPress={props.onBar}>
           {words.general.bar}

@@ -63,7 +63,7 @@ export const mix = {
   apply: (zone: string) => `It goes on: ${zone}`,
   throwAway: 'Throw the bowl away',
   finish: 'All rinsed: finish',
-  cautionMix: 'Plastic or glass, never metal. Scoop low, lid on, air on. Not with asthma.',
+  cautionMix: 'Never a metal bowl. Scoop low, lid on, air on. With asthma: not you.',
   cautionWeighed:
     'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',
   decided: (name: string) => `Decided: ${name}`,
