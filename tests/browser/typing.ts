@@ -1,0 +1,73 @@
+import type { Locator } from 'playwright-core';
+import type { Raw, RawForm } from '../../shared/records/readForm';
+import type { Person } from './person';
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0');
+
+/** A moment as it is typed into a date-time field, in the zone of the tests, which is the tablet's. */
+function writeLocal(atMs: number): string {
+  const at = new Date(atMs);
+  const day = `${at.getFullYear()}-${twoDigits(at.getMonth() + 1)}-${twoDigits(at.getDate())}`;
+  return `${day}T${twoDigits(at.getHours())}:${twoDigits(at.getMinutes())}`;
+}
+
+const isRows = (value: Raw): value is readonly RawForm[] =>
+  Array.isArray(value) && value.some((row) => typeof row === 'object');
+
+/** The field of one question; what stands behind "more" is brought out first. */
+async function findField(person: Person, path: string): Promise<Locator> {
+  const field = person.page.locator(`[data-question="${path}"]`);
+  if ((await field.count()) > 0) return field;
+  const [row] = /\.\d+\./.exec(path) ?? [];
+  const place =
+    row === undefined
+      ? person.page.locator('.form > [data-act="more"]')
+      : person.page.locator(`[data-row="${row.replaceAll('.', '')}"] > [data-act="more"]`);
+  await person.press(place);
+  return field;
+}
+
+/** Says one answer with fingers: the button that offers it, held where it stops everything, else typed. */
+async function answerOne(person: Person, path: string, value: string): Promise<void> {
+  const field = await findField(person, path);
+  const offered = field.locator(`[data-option="${value}"]`);
+  if ((await offered.count()) === 0) return person.type(field.locator('input'), value);
+  if ((await offered.getAttribute('data-act')) === 'absolute') return person.hold(offered);
+  return person.press(offered);
+}
+
+/** Says the answer to one question. `each` wraps every tap that the station keeps by itself. */
+export async function answer(
+  person: Person,
+  path: string,
+  value: Raw,
+  each: (what: () => Promise<void>) => Promise<void> = (what) => what(),
+): Promise<void> {
+  if (value === undefined || value === null) return;
+  if (typeof value === 'number') {
+    return each(() =>
+      person.page.locator(`[data-question="${path}"] input[type="datetime-local"]`).fill(writeLocal(value)),
+    );
+  }
+  if (typeof value === 'string') return each(() => answerOne(person, path, value));
+  if (!isRows(value)) {
+    for (const option of value as readonly string[]) await each(() => answerOne(person, path, option));
+    return;
+  }
+  for (const [index, row] of value.entries()) await each(() => answerRow(person, path, index, row));
+}
+
+async function answerRow(person: Person, path: string, index: number, row: RawForm): Promise<void> {
+  const field = person.page.locator(`[data-question="${path}"]`);
+  if ((await field.locator(`[data-row="${index}"]`).count()) === 0) {
+    await person.press(field.locator('[data-act="add-row"]'));
+  }
+  for (const [name, value] of Object.entries(row)) await answer(person, `${path}.${index}.${name}`, value);
+}
+
+/** Fills a form in, question by question; `not` names what stands there already. */
+export async function fill(person: Person, answers: RawForm, not: readonly string[] = []): Promise<void> {
+  for (const [name, value] of Object.entries(answers)) {
+    if (!not.includes(name)) await answer(person, name, value);
+  }
+}
