@@ -32,8 +32,9 @@ const suggest = (change: Partial<Findings>) => suggestDecision({ ...best, ...cha
 const withZone = (zone: string, finding: ZoneFinding) => ({ zones: { ...best.zones, [zone]: finding } });
 
 describe('the order of decisions', () => {
-  it('is from saying no to doing as planned (ASSUMED), and only its upper part mixes', () => {
-    expect(decisions.filter(isMixingDecision)).toEqual(decisions.slice(4));
+  it('is from saying no to doing as planned (ASSUMED), and only its upper part mixes what was tested', () => {
+    expect(decisions.filter(isMixingDecision)).toEqual(['endsOut', 'smallerLift', 'gentler', 'asPlanned']);
+    expect(decisions.slice(4)).toEqual(['endsOut', 'depositOnly', 'smallerLift', 'gentler', 'asPlanned']);
     expect(decisions[0]).toBe('weSayNo');
     expect(decisions.at(-1)).toBe('asPlanned');
   });

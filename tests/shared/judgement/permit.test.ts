@@ -51,7 +51,8 @@ describe('a mix permit', () => {
         strand: 2,
         decision: 'endsOut',
         tested: { line: 'Sandbar powder', developerPercent: 6, ratio: 2, heat: 'none', minutes: 25 },
-        maxDeveloperPercent: 6,
+        // Ironed wet: one sign of damage, so the lengths get the next weaker bottle (decision table, ASSUMED).
+        maxDeveloperPercent: 3,
         maxMinutes: 25,
       },
     });
@@ -132,12 +133,13 @@ describe('the skin test', () => {
     ...salon,
     profile: { ...salon.profile, skinTestWaitH },
   });
-  /** How long it has been on at the mix, in hours: the wait at which it is just readable. */
-  const onH = (atMix.atMs - putOnAtMs) / hour;
+  /** How long it had been on when it was read, in hours: the longest wait that this reading answers. */
+  const readH = ((atMix.record.skinTest?.atMs ?? 0) - putOnAtMs) / hour;
 
-  it('waits as long as the local profile says, to the millisecond', () => {
-    expect(ask(atMix, 'lengths', atMix.atMs, waiting(onH))).toBe('allowed');
-    expect(ask(atMix, 'lengths', atMix.atMs - 1, waiting(onH))).toBe('skinTestWaiting');
+  it('must have been read after the whole wait of the local profile, to the millisecond', () => {
+    expect(ask(atMix, 'lengths', atMix.atMs, waiting(readH))).toBe('allowed');
+    expect(ask(atMix, 'lengths', atMix.atMs, waiting(readH + 1 / 3_600_000))).toBe('skinTestWaiting');
+    expect(ask(atMix, 'lengths', atMix.atMs + 10 * hour, waiting(readH + 1))).toBe('skinTestWaiting');
   });
 
   it('lapses 28 days after it was put on (ASSUMED), to the millisecond', () => {
@@ -206,17 +208,18 @@ describe('a decision', () => {
   });
 
   it.each<[string, string, number, number]>([
-    // One step of 10 volumes is 3 %: the trade's nominal table, common practice, no source.
+    // Bottles of 1.5, 3, 6, 9 and 12 %: the trade's nominal table, common practice, no source.
     ['asPlanned', '9', 9, 25],
     ['endsOut', '9', 9, 25],
     ['gentler', '9', 6, 25],
-    ['gentler', '3', 3, 25 * ASSUMED_GENTLER_TIME],
-    ['gentler', '3.1', 0.1, 25],
+    ['gentler', '4', 3, 25],
+    ['gentler', '3.1', 3, 25],
+    ['gentler', '3', 1.5, 25],
+    ['gentler', '1.5', 1.5, 25 * ASSUMED_GENTLER_TIME],
     ['smallerLift', '12', 6, 25],
+    ['smallerLift', '9', 6, 25],
     ['smallerLift', '6', 3, 25],
-    ['smallerLift', '3', 3, 25 * ASSUMED_GENTLER_TIME],
-    ['depositOnly', '12', 3, 25],
-    ['depositOnly', '2', 2, 25],
+    ['smallerLift', '1.5', 1.5, 25 * ASSUMED_GENTLER_TIME],
   ])('%s after %s %% allows %d %% for %d minutes', (decision, developerPercent, mostPercent, mostMinutes) => {
     const permit = under(decision, { developerPercent });
     expect(permit.ok && permit.value.maxDeveloperPercent).toBeCloseTo(mostPercent, 9);
@@ -224,7 +227,7 @@ describe('a decision', () => {
   });
 
   it('that does not mix gives no permit', () => {
-    for (const decision of ['weSayNo', 'testAgain', 'cutFirst', 'severalVisits'] as const) {
+    for (const decision of ['weSayNo', 'testAgain', 'cutFirst', 'severalVisits', 'depositOnly'] as const) {
       expect(isMixingDecision(decision)).toBe(false);
       expect(ask(andThen(tell(raised), decide(decision))), decision).toBe('notDecided');
     }

@@ -67,6 +67,7 @@ describe('mixing without a permit', () => {
     if (!permit.ok) throw new Error(permit.error.code);
     const order: Order = {
       ...permit.value.tested,
+      developerPercent: permit.value.maxDeveloperPercent,
       zone: 'lengths',
       shades: [{ shade: 'x', parts: 1 }],
       colourG: 40,

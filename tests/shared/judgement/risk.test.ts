@@ -11,7 +11,11 @@ import {
 import type { Answers } from '../../../shared/records/forms/asked';
 
 interface Said {
-  readonly habits?: readonly { readonly tool: string; readonly wetness: string }[];
+  readonly habits?: readonly {
+    readonly tool: string;
+    readonly wetness: string;
+    readonly settingC?: number | 'unknown';
+  }[];
   readonly smoke?: string;
   readonly bleaches?: number | 'unknown';
   readonly curl?: string;
@@ -23,7 +27,12 @@ const answers = ({ habits = [], smoke = 'no', bleaches = 0, ...felt }: Said): An
     hotTools: { habits, smoke, bleaches },
     feelHair: { curl: 'sameAlong', wetStretch: 'springsBack', breakage: 'no', ...felt },
   }) as unknown as Answers;
-const ironed = (wetness: string, tool = 'flatIron'): Said => ({ habits: [{ tool, wetness }] });
+const ironed = (wetness: string, tool = 'flatIron', settingC: number | 'unknown' = 180): Said => ({
+  habits: [{ tool, wetness, settingC }],
+});
+
+/** 400 °F, above which the cortex softens: common practice, no source. */
+const softensC = ((400 - 32) * 5) / 9;
 
 /** For each flag (all common practice, no source): what raises it, and the nearest that does not. */
 const edges: readonly (readonly [RedFlag, readonly Said[], readonly Said[]])[] = [
@@ -32,19 +41,31 @@ const edges: readonly (readonly [RedFlag, readonly Said[], readonly Said[]])[] =
     [ironed('wet'), ironed('damp'), ironed('unknown'), ironed('wet', 'wand')],
     [ironed('dry'), ironed('wet', 'dryer'), {}],
   ],
-  ['scorched', [{ smoke: 'smokes' }, { smoke: 'smellsBurnt' }], [{ smoke: 'no' }, { smoke: 'unknown' }]],
+  ['scorched', [{ smoke: 'smokes' }, { smoke: 'smellsBurnt' }], [{ smoke: 'no' }]],
   [
     'bleachedTwice',
     [{ bleaches: ASSUMED_BLEACHES_SUSPECT }, { bleaches: 20 }, { bleaches: 'unknown' }],
     [{ bleaches: ASSUMED_BLEACHES_SUSPECT - 1 }, { bleaches: 0 }],
   ],
-  ['curlLost', [{ curl: 'lostAtEnds' }], [{ curl: 'straight' }, { curl: 'unknown' }]],
+  ['curlLost', [{ curl: 'lostAtEnds' }], [{ curl: 'straight' }, { curl: 'sameAlong' }]],
+  ['slowStretch', [{ wetStretch: 'staysLong' }, { wetStretch: 'snaps' }], [{ wetStretch: 'springsBack' }]],
+  ['breakage', [{ breakage: 'some' }, { breakage: 'much' }], [{ breakage: 'no' }]],
   [
-    'slowStretch',
-    [{ wetStretch: 'staysLong' }, { wetStretch: 'snaps' }],
-    [{ wetStretch: 'springsBack' }, { wetStretch: 'unknown' }],
+    'veryHot',
+    [ironed('dry', 'flatIron', softensC + 0.01), ironed('dry', 'wand', 232)],
+    [ironed('dry', 'flatIron', softensC), ironed('dry', 'dryer', 232), ironed('dry', 'flatIron', 'unknown')],
   ],
-  ['breakage', [{ breakage: 'some' }, { breakage: 'much' }], [{ breakage: 'no' }, { breakage: 'unknown' }]],
+  [
+    'notKnown',
+    [
+      { smoke: 'unknown' },
+      { curl: 'unknown' },
+      { breakage: 'unknown' },
+      { wetStretch: 'unknown' },
+      { smoke: 'unknown', curl: 'unknown' },
+    ],
+    [{}],
+  ],
 ];
 
 describe('red flags', () => {
@@ -64,27 +85,37 @@ describe('red flags', () => {
 });
 
 describe('the risk', () => {
-  /** One way to raise each flag; every set of flags is a subset of these. */
-  const ways: Said[] = edges.map(([, [first]]) => first ?? {});
+  /** One way to raise each flag but "not known", which lies in the same answers; every set is a subset of these. */
+  const ways: Said[] = edges.filter(([flag]) => flag !== 'notKnown').map(([, [first]]) => first ?? {});
   const subsets = Array.from({ length: 2 ** ways.length }, (_, bits) =>
     ways.filter((_way, index) => (bits >> index) % 2 === 1),
   );
+  /** All of these said together: habits add up, and what is not known does not hide what is. */
+  const join = (all: readonly Said[]): Said => ({
+    ...Object.assign({}, ...[...all].reverse()),
+    habits: all.flatMap(({ habits = [] }) => habits),
+  });
 
-  it('is low with no flag, raised with one, high with two or more (ASSUMED), for all 64 sets of flags', () => {
-    expect(subsets).toHaveLength(64);
+  it('is low with no flag, raised with one, high with two or more (ASSUMED), for all 128 sets of flags', () => {
+    expect(subsets).toHaveLength(128);
     for (const subset of subsets) {
-      const risk = judgeRisk(answers(Object.assign({}, ...subset)));
+      const risk = judgeRisk(answers(join(subset)));
       const expected =
         subset.length === 0 ? 'low' : subset.length < ASSUMED_FLAGS_FOR_HIGH ? 'raised' : 'high';
       expect(risk, JSON.stringify(subset)).toBe(expected);
     }
   });
 
+  it('is raised by something that is not known, and high when that comes to another flag', () => {
+    expect(judgeRisk(answers({ curl: 'unknown' }))).toBe('raised');
+    expect(judgeRisk(answers({ curl: 'unknown', smoke: 'smokes' }))).toBe('high');
+  });
+
   it('never falls when one more flag is raised', () => {
     for (const subset of subsets) {
       for (const way of ways) {
-        const before = judgeRisk(answers(Object.assign({}, ...subset)));
-        const after = judgeRisk(answers(Object.assign({}, ...subset, way)));
+        const before = judgeRisk(answers(join(subset)));
+        const after = judgeRisk(answers(join([...subset, way])));
         expect(risks.indexOf(after)).toBeGreaterThanOrEqual(risks.indexOf(before));
       }
     }

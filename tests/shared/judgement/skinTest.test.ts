@@ -7,30 +7,36 @@ import {
   defaultSettings,
   type LocalProfile,
 } from '../../../shared/records/settings';
-import { andThen, day, hour, minute, type Told, tell, until } from '../records/telling';
+import { andThen, day, hour, minute, type Told, tell, tryRaw, until } from '../records/telling';
 
 /** 48 h: published, Cosmetics Europe 2023, one maker's protocol. 28 days: ASSUMED. */
 const { profile } = defaultSettings;
 const putOnAtMs = Date.UTC(2026, 2, 1, 9, 0);
 const told = tell(until('SKIN_TEST_NOTED'));
 
-const noted = (seen: string): Pick<ConsultationRecord, 'answers' | 'skinTest'> =>
+const noted = (
+  seen: string,
+  readAtMs = putOnAtMs + 48 * hour,
+): Pick<ConsultationRecord, 'answers' | 'skinTest'> =>
   ({
     answers: { client: { service: 'lighten' } },
-    skinTest: { method: 'makersMethod', site: 'behindEar', putOnAtMs, seen },
+    skinTest: { method: 'makersMethod', site: 'behindEar', putOnAtMs, seen, atMs: readAtMs, olderByMs: 0 },
   }) as unknown as ConsultationRecord;
 const judge = (seen: string, agoMs: number, by: LocalProfile = profile) =>
   judgeSkinTest(noted(seen), by, putOnAtMs + agoMs);
+/** Read so long after it was put on, and judged two weeks later. */
+const readAfter = (waitMs: number, by: LocalProfile = profile) =>
+  judgeSkinTest(noted('nothing', putOnAtMs + waitMs), by, putOnAtMs + 14 * day);
 
 describe('a skin test', () => {
   it('is missing until one is put on', () =>
     expect(judgeSkinTest({ ...noted('nothing'), skinTest: null }, profile, putOnAtMs)).toBe('missing'));
 
-  it('waits its 48 hours out to the millisecond, even when nothing was seen', () => {
+  it('is clear only when it was read after its whole 48 hours, to the millisecond', () => {
     expect(profile.skinTestWaitH).toBe(48);
     expect(findReadableAtMs(putOnAtMs, profile)).toBe(putOnAtMs + 48 * hour);
-    expect(judge('nothing', 48 * hour - 1)).toBe('waiting');
-    expect(judge('nothing', 48 * hour)).toBe('clear');
+    expect(readAfter(48 * hour - 1)).toBe('waiting');
+    expect(readAfter(48 * hour)).toBe('clear');
   });
 
   it('goes on waiting while nobody has read it', () => {
@@ -53,33 +59,52 @@ describe('a skin test', () => {
   it('is not needed for a service the local profile leaves out, and for every other it is', () => {
     const onlyColour: LocalProfile = { ...profile, skinTestFor: ['depositOnly', 'gloss', 'tone'] };
     expect(judge('nothing', 0, onlyColour)).toBe('notNeeded');
-    expect(judge('nothing', 0, { ...onlyColour, skinTestFor: ['lighten'] })).toBe('waiting');
+    expect(judge('notReadYet', 0, { ...onlyColour, skinTestFor: ['lighten'] })).toBe('waiting');
     const unsaid = { answers: {}, skinTest: null };
     expect(judgeSkinTest(unsaid, { ...profile, skinTestFor: [] }, putOnAtMs)).toBe('missing');
   });
 
   it('takes the waiting time of the local profile, to the millisecond', () => {
     const open: LocalProfile = { ...profile, skinTestWaitH: 0.75 };
-    expect(judge('nothing', 45 * minute - 1, open)).toBe('waiting');
-    expect(judge('nothing', 45 * minute, open)).toBe('clear');
+    expect(readAfter(45 * minute - 1, open)).toBe('waiting');
+    expect(readAfter(45 * minute, open)).toBe('clear');
+    expect(readAfter(45 * minute, profile)).toBe('waiting');
   });
 });
 
 describe('setting the tablet’s clock back', () => {
+  const shift = (ms: number): RawEvent => ({ type: 'CLOCK_CORRECTED', answers: { shiftMs: String(ms) } });
+  const note = (from: Told, putOnAtMs: number, seen: string, afterMs = 0): Told =>
+    andThen(from, { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs, seen } }, afterMs);
+  const read = ({ record, atMs }: Told) => judgeSkinTest(record, profile, atMs);
+
   it('takes a skin test to have waited for the shorter time', () => {
-    const putOn = { putOnAtMs: told.atMs - 48 * hour, seen: 'notReadYet' };
-    const noted = andThen(told, { type: 'SKIN_TEST_NOTED', answers: putOn });
-    const back: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(-day) } };
-    const read = ({ record, atMs }: Told, afterMs = 0) =>
-      judgeSkinTest(
-        { ...record, skinTest: record.skinTest && { ...record.skinTest, seen: 'nothing' } },
-        profile,
-        atMs + afterMs,
-      );
-    expect(read(noted)).toBe('clear');
-    const corrected = andThen(noted, back, -day);
-    expect(read(corrected)).toBe('waiting');
-    expect(read(corrected, day - 1001)).toBe('waiting');
-    expect(read(corrected, day)).toBe('clear');
+    const putOnAtMs = told.atMs - 24 * hour;
+    const corrected = andThen(note(told, putOnAtMs, 'notReadYet'), shift(-day), -day);
+    const early = tryRaw(
+      corrected,
+      { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs, seen: 'nothing' } },
+      putOnAtMs + 48 * hour - 1,
+    );
+    expect(early).toMatchObject({ error: { fields: [{ path: 'seen', code: 'readTooEarly' }] } });
+    expect(read(note(corrected, putOnAtMs, 'nothing', 48 * hour))).toBe('clear');
+  });
+
+  it('voids a reading that was stamped ahead of the corrected clock', () => {
+    const putOnAtMs = told.atMs;
+    const ahead = note(note(told, putOnAtMs, 'notReadYet'), putOnAtMs, 'nothing', 3 * day);
+    expect(read(ahead)).toBe('clear');
+    const corrected = andThen(ahead, shift(-3 * day), -3 * day + hour);
+    expect(corrected.record.skinTest?.seen).toBe('notReadYet');
+    expect(read({ ...corrected, atMs: putOnAtMs + 5 * day })).toBe('waiting');
+  });
+
+  it('takes a skin test to lapse after the longer time, however often', () => {
+    const putOnAtMs = told.atMs - 48 * hour;
+    const once = andThen(note(told, putOnAtMs, 'nothing'), shift(-9 * day), 1000);
+    const twice = andThen(once, shift(-9 * day), 1000);
+    const at = (agoMs: number) => read({ ...twice, atMs: putOnAtMs + agoMs });
+    expect(at(10 * day)).toBe('clear');
+    expect(at(10 * day + 1)).toBe('lapsed');
   });
 });
