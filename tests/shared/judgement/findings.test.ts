@@ -66,8 +66,9 @@ describe('a strand', () => {
       ends: 'untested',
     });
     const lastMs = (bothAtDecision.record.strands[1]?.ended?.atMs ?? 0) + 28 * day;
-    expect(gather(bothAtDecision, lastMs)).toMatchObject({ zones: { lengths: 'sound' }, strands: 1 });
-    expect(gather(bothAtDecision, lastMs + 1)).toMatchObject({ zones: { lengths: 'untested' }, strands: 0 });
+    expect(gather(bothAtDecision, lastMs)).toMatchObject({ zones: { lengths: 'sound' }, strands: 2 });
+    // The ends came off a second later than the lengths.
+    expect(gather(bothAtDecision, lastMs + 1)).toMatchObject({ zones: { lengths: 'untested' }, strands: 1 });
     const otherPlan = andThen(bothAtDecision, again('client', { targetLevel: '7.5' }));
     expect(gather(otherPlan)).toMatchObject({ zones: { lengths: 'untested' }, strands: 0, shortBy: 0 });
     expect(suggest(otherPlan)).toBe('testAgain');

@@ -1,41 +1,36 @@
 import { describe, expect, it } from 'vitest';
 import type { RawEvent } from '../../../shared/records/classify';
 import { findGateBreach, type GateBreach } from '../../../shared/records/gateBreach';
-import type { BowlRecord, ConsultationRecord, StrandRecord } from '../../../shared/records/record';
+import type { BowlProof, BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
 import { andThen, lowRisk, ofType, story, tell, until } from './telling';
 
 const { record } = tell(story);
 const [bowl] = record.bowls as readonly [BowlRecord];
 
-/** The story's record with its bowl, or the strand that allowed it, edited by hand. */
+/** The story's record with its bowl, or what was known when it was weighed, edited by hand. */
 const withBowl = (change: Partial<BowlRecord>): ConsultationRecord => ({
   ...record,
   bowls: [{ ...bowl, ...change }],
 });
-const withStrand = (change: (strand: StrandRecord) => Partial<StrandRecord>): ConsultationRecord => ({
-  ...record,
-  strands: record.strands.map((strand) => ({
-    ...strand,
-    ...(strand.number === bowl.strand ? change(strand) : {}),
-  })),
-});
+const withProof = (change: Partial<BowlProof>): ConsultationRecord =>
+  withBowl({ proof: bowl.proof && { ...bowl.proof, ...change } });
 const outcomeSeq = record.strands[1]?.outcome?.seq ?? 0;
-const regraded = (grade: 'sound' | 'rough' | 'gummy' | 'broken') =>
-  withStrand(({ outcome }) => ({ outcome: outcome && { ...outcome, grade } }));
+const testedFor = (minutes: number) =>
+  withProof({ tested: { line: 'Sandbar powder', developerPercent: 6, ratio: 2, heat: 'none', minutes } });
 
 const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])[] = [
   ['nothing changed', record, null],
   ['a strand that is not there', withBowl({ strand: 3 }), 'bowlWithoutStrand'],
   ['the strand of another zone', withBowl({ strand: 1 }), 'bowlWithoutStrand'],
   ['another zone', withBowl({ zone: 'ends' }), 'bowlWithoutStrand'],
-  ['an outcome taken away', withStrand(() => ({ outcome: null })), 'bowlWithoutOutcome'],
-  ['a place before the outcome', withBowl({ seq: outcomeSeq - 1 }), 'bowlWithoutOutcome'],
-  ['no decision', withBowl({ decisionSeq: null }), 'bowlWithoutDecision'],
-  ['a decision before the outcome', withBowl({ decisionSeq: outcomeSeq - 1 }), 'bowlWithoutDecision'],
-  ['a rough strand', regraded('rough'), null],
-  ['a gummy strand', regraded('gummy'), 'bowlAfterFailedStrand'],
-  ['a broken strand', regraded('broken'), 'bowlAfterFailedStrand'],
+  ['neither outcome nor decision', withBowl({ proof: null }), 'bowlWithoutOutcome'],
+  ['a decision before the outcome', withProof({ decisionSeq: outcomeSeq - 1 }), 'bowlWithoutDecision'],
+  ['a rough strand', withProof({ grade: 'rough' }), null],
+  ['a gummy strand', withProof({ grade: 'gummy' }), 'bowlAfterFailedStrand'],
+  ['a broken strand', withProof({ grade: 'broken' }), 'bowlAfterFailedStrand'],
+  ['a strand that was on for as long', testedFor(25), null],
+  ['a strand that was on for a minute less', testedFor(24), 'bowlTooStrong'],
   ['another line', withBowl({ line: 'Sandbar cream' }), 'bowlOfAnotherLine'],
   ['the same line in other letters', withBowl({ line: ' SANDBAR powder' }), null],
   ['6.1 % where 6 % was tested', withBowl({ developerPercent: 6.1 }), 'bowlTooStrong'],
@@ -50,8 +45,8 @@ describe('a record that claims a bowl', () => {
   it.each(edits)('with %s', (_what, edited, breach) => expect(findGateBreach(edited)).toBe(breach));
 
   it('has every one of its bowls looked at, thrown or not', () => {
-    const thrown = { ...bowl, state: 'thrown', decisionSeq: null } as const;
-    expect(findGateBreach({ ...record, bowls: [bowl, thrown] })).toBe('bowlWithoutDecision');
+    const thrown = { ...bowl, state: 'thrown', proof: null } as const;
+    expect(findGateBreach({ ...record, bowls: [bowl, thrown] })).toBe('bowlWithoutOutcome');
     expect(findGateBreach({ ...record, bowls: [] })).toBeNull();
   });
 
@@ -62,6 +57,16 @@ describe('a record that claims a bowl', () => {
     const told = andThen(andThen(weighed, start), broke);
     expect(told.record.strands.at(-1)?.ended?.how).toBe('broke');
     expect(findGateBreach(told.record)).toBeNull();
+  });
+
+  it('keeps what allowed a bowl that was thrown away, when its outcome is retracted afterwards', () => {
+    const weighed = tell(story.slice(0, until('BOWL_APPLIED').length));
+    const retract: RawEvent = {
+      type: 'OUTCOME_RETRACTED',
+      answers: { zone: 'lengths', code: 'wrongTap', words: 'the row above' },
+    };
+    const thrown = andThen(weighed, { type: 'BOWL_THROWN', answers: { zone: 'lengths' } });
+    expect(findGateBreach(andThen(thrown, retract).record)).toBeNull();
   });
 
   it('is found out wherever its log lost a strand, an outcome or the decision', () => {

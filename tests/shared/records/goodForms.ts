@@ -18,12 +18,19 @@ export const allForms: readonly (readonly [string, Form])[] = [
 const isAskedFor = (form: Form, name: string): readonly string[] | undefined =>
   Object.values(form).find(({ when }) => when?.question === name)?.when?.is;
 
+/** Options that make every question ask that hangs on this one. */
+const listAskedFor = (form: Form, name: string): readonly string[] => [
+  ...new Set(Object.values(form).flatMap(({ when }) => (when?.question === name ? [when.is[0] ?? ''] : []))),
+];
+
 function answerWell(form: Form, name: string, question: Question, units: UnitSettings): Raw {
   switch (question.kind) {
     case 'choice':
       return isAskedFor(form, name)?.[0] ?? question.options[0];
     case 'choices':
-      return question.options.filter((option) => option !== question.none).slice(0, 2);
+      return isAskedFor(form, name) === undefined
+        ? question.options.filter((option) => option !== question.none).slice(0, 2)
+        : listAskedFor(form, name);
     case 'number':
       return String(findShownLimits(question.field, units).min);
     case 'text':
@@ -53,7 +60,9 @@ export interface FoundField {
 }
 
 function shownBy(form: Form, { when }: Question): RawForm {
-  return when === undefined || form[when.question] === undefined ? {} : { [when.question]: when.is[0] };
+  if (when === undefined || form[when.question] === undefined) return {};
+  const isList = form[when.question]?.kind === 'choices';
+  return { [when.question]: isList ? listAskedFor(form, when.question) : (when.is[0] ?? '') };
 }
 
 function findIn(where: string, form: Form): readonly FoundField[] {

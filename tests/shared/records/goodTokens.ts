@@ -9,6 +9,7 @@ const own: Readonly<Record<string, object>> = {
     said: 'clean',
     rules: ['judgement.tingled'],
     bearsOnPlan: true,
+    restores: ['ends'],
     planned: ['lengths', 'ends'],
     incompatibility: 'notNeeded',
   },
@@ -16,11 +17,12 @@ const own: Readonly<Record<string, object>> = {
   REOPENED: { step: 'decision' },
   SKIN_TEST_NOTED: { isPositive: false },
   OVERRIDDEN: { rule: 'judgement.tingled' },
-  CORRECTED: { answer: 'skinTest' },
+  CORRECTED: { answer: 'skinTest', voids: false },
   INCOMPATIBILITY_READ: { reacted: false },
   STRAND_STARTED: { zone, mix, closedBy: [mix] },
-  LOOKED: { zone, of: 'strand' },
+  LOOKED: { zone, of: 'strand', stings: false },
   STRAND_TAKEN_OFF: { zone },
+  STRAND_DISCARDED: { zone },
   STRAND_BROKE: { zone, mix },
   OUTCOME_RECORDED: { zone, mix, fibre: 'sound' },
   OUTCOME_RETRACTED: { zone, mix },
@@ -29,7 +31,8 @@ const own: Readonly<Record<string, object>> = {
   BOWL_THROWN: { zone },
   BOWL_APPLIED: { zone },
   BOWL_RINSED: { zone },
-  CLOCK_EXTENDED: { isWithinLimit: true },
+  RESUMED: { asksAnew: true },
+  CLOCK_EXTENDED: { isWithinLimit: true, isOnHead: false },
 };
 
 /** Good tokens for this type of event, with those that every event has. */
