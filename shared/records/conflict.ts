@@ -50,9 +50,9 @@ export function findConflict(
     }
     case 'STRAND_STARTED': {
       if (event.payload.minutes > event.payload.makersLimitMin) return atField('minutes', 'overLimit');
-      if (isAnotherService(record, event.payload, settings)) return atField('line', 'anotherService');
       const permit = issueTestPermit(record, settings);
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
+      if (isAnotherService(record, event.payload, settings)) return atField('line', 'anotherService');
       const { testG, ratio } = event.payload;
       const order = { ...event.payload, shades: [{ shade: '', parts: 1 }], colourG: testG / (1 + ratio) };
       const made = mixture(permit.value, order, settings.scaleStepG);

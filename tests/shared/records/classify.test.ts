@@ -11,9 +11,11 @@ import { holds } from '../seeded';
 import { answerAll } from './goodForms';
 import {
   andThen,
+  change,
   hour,
   minute,
   nothing,
+  ofStep,
   ofType,
   startAtMs,
   story,
@@ -119,7 +121,7 @@ describe('what an event asks of the record', () => {
 
   it('keeps a strand within the maker’s limit, to the minute', () => {
     expect(refusalOf(beforeStrands, start({ minutes: '45', makersLimitMin: '45' }))).toBeNull();
-    expect(refusalOf(beforeStrands, start({ minutes: '45.1', makersLimitMin: '45' }))).toEqual({
+    expect(refusalOf(beforeStrands, start({ minutes: '46', makersLimitMin: '45' }))).toEqual({
       kind: 'fields',
       fields: [{ path: 'minutes', code: 'overLimit' }],
     });
@@ -143,7 +145,7 @@ describe('what an event asks of the record', () => {
   it('gives every gram of every ratio to a scale that shows tenths', () => {
     const fine = { ...salon, scaleStepG: 0.1 as const };
     const refused = [];
-    for (let ratio = 0.25; ratio <= 5; ratio += 0.05) {
+    for (let ratio = 0.5; ratio <= 5; ratio += 0.05) {
       const raw = start({ testG: '20', ratio: ratio.toFixed(2) });
       const event = tryRaw(beforeStrands, raw, beforeStrands.atMs, fine);
       if (!event.ok) refused.push([ratio.toFixed(2), JSON.stringify(event.error)]);
@@ -155,11 +157,46 @@ describe('what an event asks of the record', () => {
     expect(refusalOf(atMix, weigh)).toBeNull();
     expect(refusalOf(beforeStrands, weigh)).toEqual({ kind: 'permit', permit: { code: 'noOutcome' } });
     const stronger = { ...weigh, answers: { ...weigh.answers, developerPercent: '9' } } as RawEvent;
-    expect(refusalOf(atMix, stronger)).toEqual({ kind: 'mixture', mixture: { code: 'stronger', most: 6 } });
+    expect(refusalOf(atMix, stronger)).toEqual({ kind: 'mixture', mixture: { code: 'stronger', most: 3 } });
     const overCeiling = { ...weigh, answers: { ...weigh.answers, developerPercent: '12.1' } } as RawEvent;
     // published: Reg. (EC) 1223/2009 Annex III entry 12, 12 % ready for use.
     expect(refusalOf(atMix, overCeiling)).toMatchObject({
       fields: [{ path: 'developerPercent', code: 'tooHigh' }],
+    });
+  });
+
+  it('starts no lift under the name of a gloss: neither a lightener from the shelf nor more than 6 %', () => {
+    // 20 vol = 6 % lifts one to two levels: common practice, no source.
+    const gloss = tell(change(until('STRAND_STARTED'), ofStep('client'), { service: 'gloss' }));
+    const another = { kind: 'fields', fields: [{ path: 'line', code: 'anotherService' }] };
+    expect(refusalOf(gloss, start({ line: 'sandbar  POWDER', developerPercent: '3' }))).toEqual(another);
+    expect(refusalOf(gloss, start({ line: 'Sandbar cream', developerPercent: '6.1' }))).toEqual(another);
+    expect(refusalOf(gloss, start({ line: 'Sandbar cream', developerPercent: '6' }))).toBeNull();
+    expect(refusalOf(beforeStrands, start({ line: 'Sandbar powder', developerPercent: '12' }))).toBeNull();
+  });
+
+  it('puts a bowl on a head within an hour of mixing it (ASSUMED), to the millisecond', () => {
+    const weighed = andThen(atMix, weigh);
+    const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } };
+    expect(refusalOf(weighed, apply, weighed.atMs + hour)).toBeNull();
+    expect(refusalOf(weighed, apply, weighed.atMs + hour + 1)).toEqual({
+      kind: 'bowlTooOld',
+      weighedAtMs: weighed.atMs,
+    });
+  });
+
+  it('takes no skin test for older than it was noted, and a newer one at any time', () => {
+    const told = tell(until('STEP_CONFIRMED'));
+    const noted = told.record.skinTest?.putOnAtMs ?? 0;
+    const note = (putOnAtMs: number): RawEvent => ({
+      type: 'SKIN_TEST_NOTED',
+      answers: { putOnAtMs, seen: 'notReadYet' },
+    });
+    expect(refusalOf(told, note(noted))).toBeNull();
+    expect(refusalOf(told, note(noted + 1))).toBeNull();
+    expect(refusalOf(told, note(noted - 1))).toEqual({
+      kind: 'fields',
+      fields: [{ path: 'putOnAtMs', code: 'earlierThanNoted' }],
     });
   });
 

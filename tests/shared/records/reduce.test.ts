@@ -84,8 +84,22 @@ describe('a correction', () => {
     }
     expect(andThen(before, correct('incompatibility')).record.incompatibility).toBeNull();
     const { skinTest, answers } = andThen(before, correct('skinTest')).record;
-    expect(skinTest).toEqual({ ...before.record.skinTest, seen: 'notReadYet' });
+    expect(skinTest).toBeNull();
     expect(answers).toEqual(before.record.answers);
+  });
+
+  it('asks for a positive skin test to be read again, and keeps when it was put on', () => {
+    const noted = tell(until('DECIDED')).record.skinTest?.putOnAtMs ?? 0;
+    const positive: RawEvent = { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs: noted, seen: 'reaction' } };
+    const told = andThen(andThen(tell(until('DECIDED')), positive), correct('skinTest'));
+    expect(told.record.skinTest).toMatchObject({ putOnAtMs: noted, seen: 'notReadYet' });
+    expect(told.record.strands.map(({ isVoid }) => isVoid)).toEqual([true, true]);
+  });
+
+  it('of a skin test noted wrongly leaves what was tested off the head', () => {
+    const told = andThen(processing, correct('skinTest'));
+    expect(told.record.strands.map(({ isVoid }) => isVoid)).toEqual([false, false]);
+    expect(running(told)).toHaveLength(2);
   });
 
   it('ends an incompatibility test only when that was what it took back', () => {
@@ -98,7 +112,7 @@ describe('a correction', () => {
   });
 
   it('voids strands and decision and ends their clocks, whichever answer it was', () => {
-    for (const answer of ['client', 'skinTest', 'inherited']) {
+    for (const answer of ['client', 'feelHair', 'inherited']) {
       const told = andThen(processing, correct(answer));
       expect(told.record.strands.map(({ isVoid }) => isVoid)).toEqual([true, true]);
       expect(running(told)).toEqual([]);
@@ -206,7 +220,7 @@ describe('a bowl', () => {
 
   it('stays on no longer than the decision allows, even when the strand held for longer', () => {
     const weak = change(
-      change(lowRisk, ofType('STRAND_STARTED'), { developerPercent: '3' }),
+      change(lowRisk, ofType('STRAND_STARTED'), { developerPercent: '1.5' }),
       ofType('DECIDED'),
       {
         decision: 'gentler',
@@ -214,7 +228,7 @@ describe('a bowl', () => {
     );
     // A quarter less time where the developer cannot go down: ASSUMED.
     const mostMin = 25 * ASSUMED_GENTLER_TIME;
-    const weighed = change(weak, ofType('BOWL_WEIGHED'), { developerPercent: '3', minutes: '18' });
+    const weighed = change(weak, ofType('BOWL_WEIGHED'), { developerPercent: '1.5', minutes: '18' });
     const applied: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } };
     const told = andThen(tell(until('BOWL_APPLIED', weighed)), applied);
     const [clock] = running(told);
@@ -271,5 +285,46 @@ describe('a look and an extension', () => {
     const ended = andThen(processing, { type: 'STRAND_BROKE', answers: { zone: 'ends' } });
     const late = tryRaw(ended, extend('1'), ended.atMs);
     expect(late).toMatchObject({ value: { tokens: { isWithinLimit: false } } });
+  });
+});
+
+describe('a strand', () => {
+  const started = tell(until('LOOKED'));
+  const off: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'timeIsUp' } };
+  const minutesOn = (told: Told) => findStrand(told.record, 'ends')?.minutesOn;
+
+  it('has been on for whole minutes, never beyond its clock', () => {
+    const [clock] = started.record.clocks;
+    const endAt = (ms: number) => andThen(started, off, (clock?.startedAtMs ?? 0) + ms - started.atMs);
+    expect(minutesOn(started)).toBeNull();
+    expect(minutesOn(endAt(25 * minute - 1))).toBe(24);
+    expect(minutesOn(endAt(25 * minute))).toBe(25);
+    expect(minutesOn(endAt(40 * minute))).toBe(25);
+  });
+
+  it('that was given more time has been on for that as well', () => {
+    const extend: RawEvent = {
+      type: 'CLOCK_EXTENDED',
+      answers: { clock: 'strand-ends-1', minutes: '15', reason: 'liftIsSlow' },
+    };
+    expect(minutesOn(andThen(andThen(started, extend), off, 50 * minute))).toBe(40);
+  });
+
+  it('put aside proves nothing and says why', () => {
+    const aside: RawEvent = { type: 'STRAND_DISCARDED', answers: { zone: 'ends', why: 'wrongTap' } };
+    const strand = findStrand(andThen(started, aside).record, 'ends');
+    expect(strand).toMatchObject({ ended: { how: 'discarded' }, why: 'wrongTap', outcome: null });
+  });
+});
+
+describe('another day', () => {
+  const park: RawEvent = { type: 'PARKED', answers: { untilAtMs: startAtMs + 100 * hour } };
+  const parked = andThen(tell(until('DECIDED')), park);
+  const resumed = (afterMs: number) => andThen(parked, { type: 'RESUMED' }, afterMs).record.answers.client;
+
+  it('asks reactions, scalp and age anew, and nothing that a strand stands for', () => {
+    const { reactions: _r, scalp: _s, ageBand: _a, ...rest } = parked.record.answers.client ?? {};
+    expect(resumed(12 * hour)).toEqual(parked.record.answers.client);
+    expect(resumed(12 * hour + 1)).toEqual(rest);
   });
 });

@@ -71,7 +71,7 @@ describe('a log edited by hand', () => {
         ...entry,
         payload: { ...(entry.payload as Entry), developerPercent: 12 },
       })),
-      'saysOtherwise',
+      'bowlTooStrong',
     ],
     [
       'is of a version from later',
