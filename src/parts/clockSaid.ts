@@ -65,6 +65,17 @@ export interface NextDue {
   readonly atMs: number;
 }
 
+/** When does this clock next want somebody: at a look, or at the end once it is near? */
+export function findNextDue(
+  clock: Clock,
+  nowMs: number,
+): { readonly isLook: boolean; readonly atMs: number } {
+  const { nextLookAtMs, phase } = readClock(clock, nowMs);
+  return nextLookAtMs === null || phase === 'nearlyDue'
+    ? { isLook: false, atMs: clock.dueAtMs }
+    : { isLook: true, atMs: nextLookAtMs };
+}
+
 /** What of this clock is due next, and in how long? Digits count up once it is due. */
 export function sayNextDue(
   clock: Clock,
@@ -73,10 +84,9 @@ export function sayNextDue(
   words: Words,
   units: UnitSettings,
 ): NextDue {
-  const { nextLookAtMs, phase } = readClock(clock, nowMs);
+  const { phase } = readClock(clock, nowMs);
   const { name, says, tone } = sayClock(clock, strandNumber, nowMs, words, units);
-  const isLook = nextLookAtMs !== null && phase !== 'nearlyDue';
-  const atMs = isLook ? nextLookAtMs : clock.dueAtMs;
+  const { isLook, atMs } = findNextDue(clock, nowMs);
   const lookSays = phase === 'lookDue' ? words.clock.lookDue : words.clock.lookIn;
   return { name, says: isLook ? lookSays : says, digits: formatCountdown(atMs - nowMs), tone, atMs };
 }

@@ -1,5 +1,6 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
-import { type Clock, readClock } from '../../../shared/records/clock';
+import { type Clock, WARN_BEFORE_MS } from '../../../shared/records/clock';
+import { findNextDue } from '../../parts/clockSaid';
 
 /** The places of the bar: two columns of four. */
 export const PLACES = 8;
@@ -13,7 +14,7 @@ export interface RunningClock {
   readonly consultation: Consultation;
   readonly clock: Clock;
   readonly strandNumber: number | null;
-  /** The next look or the end, whichever comes first. */
+  /** The next look, or the end once it is near: the moment that is shown. */
   readonly nextAtMs: number;
 }
 
@@ -26,6 +27,17 @@ export interface BarView {
   readonly clocks: readonly RunningClock[];
 }
 
+/** Must this head be on its way to the basin? Nothing on a strand comes before that. */
+const isForTheBasin = ({ kind, dueAtMs }: Clock, nowMs: number): boolean =>
+  kind === 'head' && dueAtMs - nowMs <= WARN_BEFORE_MS;
+
+/** Heads for the basin first, then by the moment that is shown. */
+const compareUrgency =
+  (nowMs: number) =>
+  (one: RunningClock, other: RunningClock): number =>
+    Number(isForTheBasin(other.clock, nowMs)) - Number(isForTheBasin(one.clock, nowMs)) ||
+    one.nextAtMs - other.nextAtMs;
+
 const isRunning = ({ endedAtMs }: Clock): boolean => endedAtMs === null;
 
 /** The running clocks of one client, the most urgent first. */
@@ -36,9 +48,9 @@ export const listClocks = (consultation: Consultation, nowMs: number): readonly 
       consultation,
       clock,
       strandNumber: consultation.record.strands.find((strand) => strand.clock === clock.id)?.number ?? null,
-      nextAtMs: Math.min(readClock(clock, nowMs).nextLookAtMs ?? clock.dueAtMs, clock.dueAtMs),
+      nextAtMs: findNextDue(clock, nowMs).atMs,
     }))
-    .sort((one, other) => one.nextAtMs - other.nextAtMs);
+    .sort(compareUrgency(nowMs));
 
 /** Who sits where, who is away, and what is due next? Checked in tests/src/screens/viewBar.test.tsx. */
 export function viewBar(open: readonly Consultation[], chairs: number, nowMs: number): BarView {
@@ -52,8 +64,6 @@ export function viewBar(open: readonly Consultation[], chairs: number, nowMs: nu
     places,
     parked: open.filter(({ record }) => record.parked !== null),
     waiting: here.filter(({ id }) => !seated.has(id)),
-    clocks: open
-      .flatMap((consultation) => listClocks(consultation, nowMs))
-      .sort((one, other) => one.nextAtMs - other.nextAtMs),
+    clocks: open.flatMap((consultation) => listClocks(consultation, nowMs)).sort(compareUrgency(nowMs)),
   };
 }

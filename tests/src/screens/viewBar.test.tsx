@@ -66,6 +66,34 @@ describe('the bar', () => {
     expect(clocks.map(({ strandNumber }) => strandNumber)).toEqual([1, 2, 1, 2]);
   });
 
+  it('puts a head that must go to the basin before a look that is long due, looked at or not', () => {
+    const { consultation, atMs: onAtMs } = playUntil('BOWL_APPLIED');
+    const head = move(consultation, 'head', 2);
+    const nearMs = onAtMs + 23 * 60_000;
+    const began = move(running, 'strand', 1);
+    const strand: Consultation = {
+      ...began,
+      record: {
+        ...began.record,
+        clocks: running.record.clocks.map((clock) => ({
+          ...clock,
+          startedAtMs: nearMs - 8 * 60_000,
+          dueAtMs: nearMs + 17 * 60_000,
+        })),
+      },
+    };
+    const looked = tap({ consultation: head, atMs: onAtMs }, 22 * 60_000, {
+      type: 'LOOKED',
+      answers: { of: 'head', zone: 'lengths', stinging: 'no' },
+    }).consultation;
+    for (const one of [head, looked]) {
+      const firstAt = (nowMs: number) => viewBar([strand, one], 8, nowMs).clocks[0]?.clock.kind;
+      expect(firstAt(nearMs)).toBe('head');
+      expect(firstAt(nearMs + 10 * 60_000)).toBe('head');
+    }
+    expect(viewBar([strand, looked], 8, nearMs - 1).clocks[0]?.clock.kind).toBe('strand');
+  });
+
   it('leaves out a clock that has ended', () => {
     const { consultation, atMs: brokeAtMs } = playUntil('STRAND_BROKE');
     expect(viewBar([consultation], 8, brokeAtMs).clocks.map(({ clock }) => clock.zone)).toEqual(['lengths']);
