@@ -21,6 +21,8 @@ export interface Person {
   readonly nowMs: () => number;
   /** Time passes on the tablet; what was due in between happens once. */
   readonly pass: (ms: number) => Promise<void>;
+  /** Time passes while the page is hidden and none of its timers runs; then it is seen again. */
+  readonly sleep: (ms: number) => Promise<void>;
   readonly press: (what: Locator) => Promise<void>;
   readonly type: (into: Locator, text: string) => Promise<void>;
   /** A finger, or a key, rests on it for as long as a hold takes. */
@@ -97,6 +99,11 @@ export async function makePerson(
     complaints,
     nowMs: () => nowMs,
     pass,
+    sleep: async (ms) => {
+      nowMs += ms;
+      await page.clock.setSystemTime(nowMs);
+      await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    },
     where,
     kept,
     ...own,

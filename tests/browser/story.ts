@@ -1,7 +1,7 @@
 import type { StoryStep } from '../../seeds/story';
 import type { RawEvent } from '../../shared/records/classify';
 import { mixQuestions } from '../../shared/records/forms/test';
-import type { RawForm } from '../../shared/records/readForm';
+import type { Raw, RawForm } from '../../shared/records/readForm';
 import type { Settings } from '../../shared/records/settings';
 import { ASSUMED_HOLD_MS } from '../../src/parts/hold';
 import type { Person } from './person';
@@ -102,12 +102,14 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
   }
 }
 
+const isFilled = (value: Raw): boolean => Array.isArray(value) && value.length > 0;
+
 /** Each tap of a step that asks is kept by itself; the first tap of a step keeps even that nothing reads yet. */
 async function answerStep(person: Person, answers: RawForm): Promise<void> {
   let isFirst = true;
   for (const [name, value] of Object.entries(answers)) {
     await answer(person, name, value, (what) => {
-      const more = isFirst && name === 'habits' ? 2 : 1;
+      const more = isFirst && name === 'habits' && isFilled(value) ? 2 : 1;
       isFirst = false;
       return person.kept(what, more);
     });

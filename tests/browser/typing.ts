@@ -14,6 +14,8 @@ function writeLocal(atMs: number): string {
 const isRows = (value: Raw): value is readonly RawForm[] =>
   Array.isArray(value) && value.some((row) => typeof row === 'object');
 
+const isNone = (value: Raw): boolean => Array.isArray(value) && value.length === 0;
+
 /** The field of one question; what stands behind "more" is brought out first. */
 async function findField(person: Person, path: string): Promise<Locator> {
   const field = person.page.locator(`[data-question="${path}"]`);
@@ -50,6 +52,7 @@ export async function answer(
     );
   }
   if (typeof value === 'string') return each(() => answerOne(person, path, value));
+  if (isNone(value)) return each(() => answerOne(person, path, 'none'));
   if (!isRows(value)) {
     for (const option of value as readonly string[]) await each(() => answerOne(person, path, option));
     return;
