@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core';
+import type { ConsultationEvent } from '../../../shared/records/event';
+import type { Chance } from './chance';
+import { readAnswer, tap } from './readBack';
+import type { Place } from './salonDay';
+import type { Point } from './window';
+
+/** A tap about to be made: where, and what must stand in the log if it was taken. */
+export interface ComingTap {
+  readonly at: Point;
+  readonly makes: string;
+  isThis(event: ConsultationEvent): boolean;
+}
+
+/** Makes one client's screen ready for a tap that is written down, or several in a row; the screen is hers already. */
+type Scene = (page: Page, chance: Chance) => Promise<readonly ComingTap[]>;
+
+/** Which questions get another answer again and again. */
+export const answeredQuestions = {
+  client: ['reach', 'length', 'targetLevel', 'naturalLevel'],
+  feelHair: ['porosity', 'curl', 'breakage', 'wetStretch', 'mid'],
+} as const;
+
+/** What is tapped on each client. */
+export const scenes: Readonly<Record<Place, Scene>> = {
+  client: (page, chance) => answerSome(page, chance, answeredQuestions.client),
+  feelHair: (page, chance) => answerSome(page, chance, answeredQuestions.feelHair),
+  strands: async (page, chance) => {
+    await tap(page, '[data-act="look"]');
+    await choose(page, 'feel', chance.pick(['sound', 'rough']));
+    await chooseAny(page, 'level');
+    return [await aim(page, '[data-act="keep-look"]', 'LOOKED')];
+  },
+  outcome: async (page) => {
+    await choose(page, 'fibre', 'sound');
+    await choose(page, 'stretch', 'springsBack');
+    await chooseAny(page, 'level');
+    return [await aim(page, '[data-act="record-outcome"]', 'OUTCOME_RECORDED')];
+  },
+  decision: async (page) => [await aim(page, '[data-act^="decide-"]', 'DECIDED')],
+  bowl: async (page) => [await aim(page, '[data-act="apply"]', 'BOWL_APPLIED')],
+  head: async (page) => {
+    await tap(page, '[data-act="look"]');
+    return [await aim(page, '[data-act="stinging-no"]', 'LOOKED')];
+  },
+  plan: async (page) => {
+    await chooseAny(page, 'settingC');
+    return [await aim(page, '[data-act="give-plan"]', 'PLAN_GIVEN')];
+  },
+};
+
+/** Those that may be tapped again and again; the others lead on to another screen. */
+export const lastingPlaces = ['client', 'feelHair', 'strands', 'head'] as const satisfies readonly Place[];
+export const passingPlaces = ['outcome', 'decision', 'bowl', 'plan'] as const satisfies readonly Place[];
+
+/** One to three questions get another answer each, as fast as fingers go. */
+async function answerSome(page: Page, chance: Chance, questions: readonly string[]): Promise<ComingTap[]> {
+  const taps: (Omit<ComingTap, 'at'> & { readonly selector: string })[] = [];
+  for (const question of chance.shuffle(questions).slice(0, 1 + chance.drawBelow(3))) {
+    const options = await page
+      .locator(`[data-question="${question}"] button.option[aria-pressed="false"]`)
+      .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('data-option') ?? ''));
+    const option = chance.pick(options.filter((each) => each !== 'unknown'));
+    taps.push({
+      selector: `[data-question="${question}"] [data-option="${option}"]`,
+      makes: `${question} = ${option}`,
+      isThis: (event) => event.type === 'ANSWERED' && readAnswer(event, question) === option,
+    });
+  }
+  const points = await findPoints(
+    page,
+    taps.map(({ selector }) => selector),
+  );
+  return taps.flatMap(({ makes, isThis }, place) => {
+    const at = points[place];
+    return at ? [{ at, makes, isThis }] : [];
+  });
+}
+
+async function aim(page: Page, selector: string, type: ConsultationEvent['type']): Promise<ComingTap> {
+  await page.locator(selector).first().waitFor();
+  const [at] = await findPoints(page, [selector]);
+  if (!at) throw new Error(`${selector} lies under something`);
+  return { at, makes: type, isThis: (event) => event.type === type };
+}
+
+/** The middle of each, once the first is in sight; null for one that a finger would not reach then. */
+const findPoints = (page: Page, selectors: readonly string[]): Promise<readonly (Point | null)[]> =>
+  page.evaluate((wanted) => {
+    const found = wanted.map((selector) => document.querySelector(selector));
+    found[0]?.scrollIntoView({ block: 'nearest' });
+    return found.map((element) => {
+      if (element === null) return null;
+      const { left, top, width, height } = element.getBoundingClientRect();
+      const middle = { x: left + width / 2, y: top + height / 2 };
+      return element.contains(document.elementFromPoint(middle.x, middle.y)) ? middle : null;
+    });
+  }, selectors);
+
+const choose = (page: Page, question: string, option: string): Promise<void> =>
+  tap(page, `[data-question="${question}"] [data-option="${option}"]`);
+
+const chooseAny = (page: Page, question: string): Promise<void> =>
+  tap(page, `[data-question="${question}"] button.option[data-option]:not([data-option="unknown"])`);
