@@ -1,6 +1,10 @@
 import * as v from 'valibot';
 
-/** The station's settings. A log names the id of those it was judged under, so every version is kept. */
+/**
+ * The station's settings. A log names the id of those it was judged under, so every version is kept.
+ * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: in metres from the shore of the Dead Sea to
+ * the highest towns. Scale steps of 0.1, 0.5 and 1 g: common practice, no source.
+ */
 export const settingsSchema = v.strictObject({
   altitudeM: v.pipe(v.number(), v.minValue(-430), v.maxValue(5500)),
   units: v.strictObject({
@@ -19,9 +23,14 @@ export const settingsSchema = v.strictObject({
     }),
   ),
   profile: v.strictObject({
-    /** Under this age nothing is coloured; null where the local rule draws no line. */
+    /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
+    /**
+     * Hours from putting on to reading. As little as half an hour only because makers' open-application protocols
+     * exist (published: Cosmetics Europe 2023: some, 45 min open); the maker's directions come first.
+     */
     skinTestWaitH: v.pipe(v.number(), v.minValue(0.5), v.maxValue(96)),
+    /** Days from putting on. */
     skinTestLapsesDays: v.pipe(v.number(), v.minValue(1), v.maxValue(365)),
     skinTestFor: v.array(v.picklist(['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'])),
   }),
@@ -37,8 +46,9 @@ export type LocalProfile = Settings['profile'];
 export const ASSUMED_SKIN_TEST_LAPSES_DAYS = 28;
 
 /**
- * What a new station starts with. Age line: published, Reg. (EC) 1223/2009 Annex III label text (not meant for
- * under 16). Wait of 48 h: published, Cosmetics Europe 2023, one maker's protocol; the maker's directions come first.
+ * What a new station starts with. Sea level, whole grams, eight chairs: ASSUMED, as many as the bar has places.
+ * Age line: published, Reg. (EC) 1223/2009 Annex III label text (not meant for under 16). Wait of 48 h: published,
+ * Cosmetics Europe 2023, one maker's protocol; the maker's directions come first.
  */
 export const defaultSettings: Settings = {
   altitudeM: 0,

@@ -4,7 +4,11 @@ import { mixQuestions } from './test';
 
 const zone = { kind: 'choice', options: zones } as const;
 
-/** What goes into the bowl: shades in parts, the developer at hand, and how long it is meant to stay. */
+/**
+ * What goes into the bowl: shades in parts, the developer at hand, and how long it is meant to stay.
+ * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside; 40 g of colour where nothing else is said:
+ * common practice, no source. What the mix itself may be stands in test.ts.
+ */
 export const bowlForm = {
   zone,
   shades: {
@@ -23,18 +27,35 @@ export const bowlForm = {
 /** Which bowl? */
 export const zoneForm = { zone } as const satisfies Form;
 
-/** Why is more time right? Within the maker's limit only; a running test is never held. */
+/**
+ * Why is more time right? Within the maker's limit only; a running test is never held.
+ * At most half an hour at a time: ASSUMED range.
+ */
 export const extendedForm = {
   clock: { kind: 'text', maxLength: 40 },
   minutes: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 30 } },
   reason: { kind: 'choice', options: ['liftIsSlow', 'greyResists', 'makerSaysSo'] },
 } as const satisfies Form;
 
-/** How should she treat it at home? Nothing hot for 48 h: ASSUMED. */
+/**
+ * For so many hours nothing hot touches coloured hair. Assumed because two days let it dry and settle through a wash,
+ * and are short enough to be kept.
+ */
+export const ASSUMED_REST_H = 48;
+
+/**
+ * How should she treat it at home? No less rest than ASSUMED_REST_H. One pass: common practice, no source.
+ * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: two weeks at most, from hand-warm to past
+ * what tools are sold for.
+ */
 export const planForm = {
   settingC: { kind: 'number', field: { quantity: 'temperature', min: 40, max: 250 } },
   passes: { kind: 'number', field: { quantity: 'count', min: 1, max: 3, step: 1 }, or: 1 },
-  restH: { kind: 'number', field: { quantity: 'count', min: 48, max: 336, step: 1 }, or: 48 },
+  restH: {
+    kind: 'number',
+    field: { quantity: 'count', min: ASSUMED_REST_H, max: 336, step: 1 },
+    or: ASSUMED_REST_H,
+  },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

@@ -1,6 +1,12 @@
 import type { AnswersOf, Form } from '../form';
 
 /**
+ * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside. Levels from 1 to 10 are the trade's
+ * depths (from memory: cosmetology textbooks), told to half a level: common practice, no source.
+ */
+const level = { quantity: 'level', min: 1, max: 10, step: 0.5 } as const;
+
+/**
  * What does she want, and may anything go on this skin at all?
  * Absolute reactions: published, Reg. (EC) 1223/2009 Annex III label text, and Pang & Fiume,
  * Int. J. Toxicol. 20(S3):7–21, 2001 (hives, tight chest with persulfates).
@@ -8,9 +14,9 @@ import type { AnswersOf, Form } from '../form';
 export const clientForm = {
   service: { kind: 'choice', options: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] },
   reach: { kind: 'choice', options: ['fullHead', 'roots', 'endsOut'] },
-  targetLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
-  naturalLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
-  endsLevel: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, unknown: true },
+  targetLevel: { kind: 'number', field: level },
+  naturalLevel: { kind: 'number', field: level, unknown: true },
+  endsLevel: { kind: 'number', field: level, unknown: true },
   greyPercent: {
     kind: 'number',
     field: { quantity: 'percent', min: 0, max: 100 },

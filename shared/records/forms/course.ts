@@ -4,7 +4,10 @@ import type { Form } from '../form';
 import { askSteps, backSteps, correctables } from '../steps';
 import { zones } from '../zones';
 
-/** Whose strand is it, and at which chair? */
+/**
+ * Whose strand is it, and at which chair?
+ * Ranges and lengths of texts in this file: ASSUMED, wide enough that only a slip of the finger lies outside.
+ */
 export const openedForm = {
   ticket: { kind: 'text', maxLength: 12 },
   chair: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
@@ -62,7 +65,10 @@ export const careForm = {
 
 export const clockForm = { clock: { kind: 'text', maxLength: 40 } } as const satisfies Form;
 
-/** By how much was the tablet's clock set back? Always below zero: a clock that jumps ahead needs no correction. */
+/**
+ * By how much was the tablet's clock set back? Always below zero: a clock that jumps ahead needs no correction.
+ * At most about a hundred years: ASSUMED, no tablet's clock begins earlier.
+ */
 export const clockCorrectedForm = {
   shiftMs: { kind: 'number', field: { quantity: 'count', min: -3.2e12, max: -1, step: 1 } },
 } as const satisfies Form;

@@ -1,8 +1,11 @@
+import { ASSUMED_PLATE_WIDTH_CM, DEFAULT_SECONDS_A_SECTION } from '../../heat/habit';
 import type { AnswersOf, Form } from '../form';
 
 /**
  * What has heat done at home, and what has been on the hair?
- * "None" for the chemistry never clears the heat. Default of one minute a section: common practice, no source.
+ * "None" for the chemistry never clears the heat. What is taken where she gives no figure has its mark in
+ * shared/heat/habit.ts. Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: from once a month,
+ * for a week, to every day of thirty years; from hand-warm (40 °C) to past what household tools are sold for (250).
  */
 const habitForm = {
   tool: {
@@ -17,12 +20,18 @@ const habitForm = {
     kind: 'number',
     field: { quantity: 'seconds', min: 1, max: 600 },
     unknown: true,
-    or: 60,
+    or: DEFAULT_SECONDS_A_SECTION,
     more: true,
   },
-  plateWidthCm: { kind: 'number', field: { quantity: 'length', min: 0.5, max: 10 }, or: 2.54, more: true },
+  plateWidthCm: {
+    kind: 'number',
+    field: { quantity: 'length', min: 0.5, max: 10 },
+    or: ASSUMED_PLATE_WIDTH_CM,
+    more: true,
+  },
 } as const satisfies Form;
 
+/** Two weeks after a relaxer, a perm or a keratin service: common practice, no source. */
 export const hotToolsForm = {
   habits: { kind: 'list', of: habitForm, min: 0, max: 8 },
   smoke: { kind: 'choice', options: ['no', 'smokes', 'smellsBurnt', 'unknown'] },

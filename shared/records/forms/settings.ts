@@ -4,7 +4,8 @@ const services = ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] a
 
 /**
  * How is this salon set up? The questions behind `settingsSchema`, with the same limits: a value these fields take,
- * the schema takes too. Altitude is in metres; a station that speaks of inches asks it in feet.
+ * the schema takes too, and their marks stand there. Altitude is in metres; a station that speaks of inches asks it
+ * in feet. Ranges: ASSUMED, wide enough that only a slip of the finger lies outside.
  * Checked in tests/src/screens/settings/settingsDraft.test.tsx.
  */
 export const settingsForm = {

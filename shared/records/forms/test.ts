@@ -6,7 +6,9 @@ const zone = { kind: 'choice', options: zones } as const;
 
 /**
  * What a mix is, as far as a permit binds to it: line, developer, ratio, heat, minutes.
- * Developer ceiling: published, Reg. (EC) 1223/2009 Annex III entry 12. Ratio is developer to one part of colour.
+ * Ratio is developer to one part of colour; equal parts where no other is given: common practice, no source.
+ * Developer ceiling: published, Reg. (EC) 1223/2009 Annex III entry 12. Other ranges: ASSUMED, wide enough that only a
+ * slip of the finger lies outside.
  */
 export const mixQuestions = {
   line: { kind: 'text', maxLength: 40 },
@@ -20,7 +22,11 @@ export const mixQuestions = {
   minutes: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 60, step: 1 } },
 } as const satisfies Form;
 
-/** From where was the strand snipped, and what goes on it? 20–50 hairs: common practice, no source. */
+/**
+ * From where was the strand snipped, and what goes on it?
+ * 20–50 hairs, a look every 3 or 5 minutes, 6 g: common practice, no source. Grams end at ASSUMED_TEST_MAX_G
+ * (shared/judgement/permit.ts). Other ranges: ASSUMED; the maker's own limit is asked.
+ */
 export const strandForm = {
   zone,
   place: { kind: 'choice', options: ['hairline', 'fringe', 'crown', 'whereIroned', 'oldBleach', 'nape'] },
@@ -34,7 +40,11 @@ export const strandForm = {
 
 const ofStrand = { question: 'of', is: ['strand'] } as const;
 
-/** What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings. */
+/**
+ * What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings.
+ * Levels from 1 to 10 are the trade's depths (from memory: cosmetology textbooks), told to half a level: common
+ * practice, no source.
+ */
 export const lookForm = {
   of: { kind: 'choice', options: ['strand', 'head'] },
   zone,
@@ -60,7 +70,10 @@ export const discardedForm = {
   why: { kind: 'choice', options: ['wrongTap', 'lost', 'clientLeft', 'wrongPlace'] },
 } as const satisfies Form;
 
-/** What did the strand say? Stretch after a light pull to 20–30 %: see ASSUMED_LIGHT_PULL_LIMIT_PERCENT. */
+/**
+ * What did the strand say? Levels as in a look.
+ * Stretch after a light pull to 20–30 %: see ASSUMED_LIGHT_PULL_LIMIT_PERCENT in shared/hair/stretch.ts.
+ */
 export const outcomeForm = {
   zone,
   fibre: { kind: 'choice', options: ['sound', 'rough', 'gummy', 'broken'] },
@@ -70,7 +83,7 @@ export const outcomeForm = {
   evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'], or: 'even' },
 } as const satisfies Form;
 
-/** What did the incompatibility test show after its 30 minutes? */
+/** What did the incompatibility test show after its time? 30 minutes: see INCOMPATIBILITY_MS. */
 export const incompatibilityForm = {
   seen: { kind: 'choice', options: ['nothing', 'reacted'], absolute: ['reacted'] },
 } as const satisfies Form;
