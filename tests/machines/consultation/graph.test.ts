@@ -18,7 +18,7 @@ import {
   type Transition,
 } from './graph/explore';
 import { keepLongest, reloadAfterEach, restartWithAll } from './graph/reload';
-import { answer, noteSkinTest } from './tokenEvents';
+import { answer, noteSkinTest, plain } from './tokenEvents';
 
 const graphs: Graph[] = [];
 /** Each transition that was taken, by the edge that is nearest to the start. */
@@ -74,10 +74,11 @@ test('an edge that says no gives the very same state back', () => {
     'consultation.open.way.unopened ANSWERED → stays',
     'consultation.open.way.unopened SKIN_TEST_NOTED → stays',
     'finish ANSWERED → stays',
+    'finish FINISHED → stays',
     'stopped ANSWERED → stays',
   ]);
   const heard = new Set<Transition>();
-  const tried = [answer('client', { said: 'absolute' }), noteSkinTest(true)];
+  const tried = [answer('client', { said: 'absolute' }), noteSkinTest(true), plain('FINISHED')];
   for (const { places } of graphs) {
     for (const { state } of places) {
       for (const event of tried) {
@@ -103,23 +104,36 @@ test('no path leads to a bowl without an outcome that stands and a decision afte
   }
 }, 60_000);
 
-test('nothing leaves a stop but a correction or an ending', () => {
+test('nothing leaves a stop but a correction, an ending, or the plan for a head that was rinsed', () => {
   const ways = new Set<string>();
+  const finished = new Set<string>();
   for (const { edges } of graphs) {
     for (const { from, event, to } of edges) {
-      if (nameWay(from.state) === 'stopped' && nameWay(to.state) !== 'stopped') ways.add(event.type);
+      if (nameWay(from.state) !== 'stopped' || nameWay(to.state) === 'stopped') continue;
+      ways.add(event.type);
+      if (event.type !== 'FINISHED') continue;
+      const isRinsed = Object.values(from.state.context.facts.bowls).includes('rinsed');
+      finished.add(`${nameWay(to.state)}, rinsed ${isRinsed}`);
     }
   }
-  expect([...ways].sort()).toEqual(['CALLED_OFF', 'CARE_GIVEN', 'CLIENT_SAID_NO', 'CORRECTED', 'WE_SAID_NO']);
+  expect([...ways].sort()).toEqual([
+    'CALLED_OFF',
+    'CARE_GIVEN',
+    'CLIENT_SAID_NO',
+    'CORRECTED',
+    'FINISHED',
+    'WE_SAID_NO',
+  ]);
+  expect([...finished]).toEqual(['finish, rinsed true']);
 });
 
-test('an absolute answer stops from everywhere before the head, and over the head leaves nothing', () => {
+test('an absolute answer stops from everywhere before the head, reaction or away, and over the head leaves nothing', () => {
   let stopped = 0;
   for (const { places } of graphs) {
     for (const { state } of places) {
       const way = nameWay(state);
-      const { care, place, bowls } = state.context.facts;
-      if (care !== 'calm' || place !== 'atBar' || state.status !== 'active') continue;
+      const { bowls } = state.context.facts;
+      if (state.status !== 'active') continue;
       if (['stopped', 'finish', 'unopened'].includes(way)) continue;
       const [edge] = runEdge(state, answer('feelHair', { said: 'absolute' })).taken;
       const isOn = Object.values(bowls).includes('on');

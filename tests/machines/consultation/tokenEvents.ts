@@ -46,6 +46,7 @@ export const answer = (
       said: 'clean',
       rules: [],
       bearsOnPlan: false,
+      restores: [],
       planned: ['lengths', 'ends'],
       incompatibility: 'notNeeded',
       ...tokens,
@@ -58,7 +59,10 @@ export const reopen = (step: TokensByType['REOPENED']['step']) => makeEvent('REO
 export const correct = (
   subject: TokensByType['CORRECTED']['answer'],
   time: Partial<TimeTokens> = {},
-): ConsultationEvent => makeEvent('CORRECTED', { answer: subject }, time);
+): ConsultationEvent => makeEvent('CORRECTED', { answer: subject, voids: true }, time);
+/** A skin test that was noted wrongly, and is not positive. */
+export const correctNote = (): ConsultationEvent =>
+  makeEvent('CORRECTED', { answer: 'skinTest', voids: false }, { skinTest: 'missing' });
 export const noteSkinTest = (isPositive: boolean) =>
   makeEvent('SKIN_TEST_NOTED', { isPositive }, { skinTest: isPositive ? 'positive' : 'clear' });
 export const override = (rule: TokensByType['OVERRIDDEN']['rule']) => makeEvent('OVERRIDDEN', { rule });
@@ -70,7 +74,10 @@ export const startStrand = (
   closedBy: readonly string[] = [],
   time: Partial<TimeTokens> = {},
 ) => makeEvent('STRAND_STARTED', { zone, mix, closedBy }, time);
-export const look = (of: 'strand' | 'head', zone: Zone) => makeEvent('LOOKED', { of, zone });
+export const look = (of: 'strand' | 'head', zone: Zone, stings = false) =>
+  makeEvent('LOOKED', { of, zone, stings });
+export const discard = (zone: Zone) => makeEvent('STRAND_DISCARDED', { zone });
+export const resume = (asksAnew = false) => makeEvent('RESUMED', { asksAnew });
 export const takeOff = (zone: Zone) => makeEvent('STRAND_TAKEN_OFF', { zone });
 export const breakStrand = (zone: Zone, mix = strong) => makeEvent('STRAND_BROKE', { zone, mix });
 export const record = (
@@ -91,4 +98,5 @@ export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
 export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('BOWL_APPLIED', { zone }, time);
 export const rinse = (zone: Zone) => makeEvent('BOWL_RINSED', { zone });
-export const extend = (isWithinLimit: boolean) => makeEvent('CLOCK_EXTENDED', { isWithinLimit });
+export const extend = (isWithinLimit: boolean, isOnHead = false) =>
+  makeEvent('CLOCK_EXTENDED', { isWithinLimit, isOnHead });

@@ -2,14 +2,17 @@ import {
   answer,
   confirm,
   correct,
+  correctNote,
   noteSkinTest,
   open,
   plain,
   readIncompatibility,
   reopen,
+  resume,
   rinse,
+  weigh,
 } from '../tokenEvents';
-import { ask, toBothOn, toClient, toColourOn, toDecision, toStrandTest } from '../ways';
+import { ask, park, suspect, toBothOn, toClient, toColourOn, toDecision, toMix, toStrandTest } from '../ways';
 import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 
 const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
@@ -27,6 +30,9 @@ const stoppedTwice = [
   readIncompatibility(true),
   noteSkinTest(true),
 ];
+
+const toOtherPlan = [...toDecision, reopen('client'), answer('client', { bearsOnPlan: true })];
+const putBack = answer('client', { bearsOnPlan: true, restores: ['lengths'] });
 
 /** Questions, and the stops their answers are. */
 export const asking: readonly Behaviour[] = [
@@ -78,6 +84,45 @@ export const asking: readonly Behaviour[] = [
     ),
   },
   {
+    title: 'stops at an absolute answer of a client who is away, or while a reaction is looked into',
+    guard: 'isAbsoluteAnswer',
+    check: both(
+      leadsTo([...toDecision, park, absolute('client')], 'stopped'),
+      leadsTo([...toClient, suspect, absolute('client')], 'stopped'),
+      refuses([...toDecision, park], answer('client')),
+    ),
+  },
+  {
+    title:
+      'takes a skin test back that was noted wrongly, from anywhere, and no other answer that is no stop',
+    guard: 'isSkinTestNote',
+    check: both(
+      leadsTo([...toDecision, correctNote()], 'decision'),
+      leadsTo([...toColourOn, correctNote()], 'colourOn'),
+      refuses(toDecision, correct('client'), correct('inherited')),
+      refuses([...toDecision, correctNote()], correctNote()),
+      refuses([...toMix, correctNote()], weigh('lengths', { skinTest: 'missing' })),
+    ),
+  },
+  {
+    title: 'lets what was tested stand again when an answer is put back',
+    guard: 'isEveryStrandCurrent',
+    check: both(
+      refuses([...toOtherPlan, ...ask()], plain('OUTCOME_KEPT')),
+      leadsTo([...toOtherPlan, putBack, ...ask(), plain('OUTCOME_KEPT')], 'decision'),
+      refuses([...toOtherPlan, putBack, ...ask(), plain('OUTCOME_KEPT')], weigh('lengths')),
+    ),
+  },
+  {
+    title: 'asks anew what holds for today when she comes back on another day',
+    guard: 'isSaid',
+    check: both(
+      refuses([...toMix, park, resume(true)], weigh('lengths')),
+      refuses([...toMix, park, resume(true), reopen('client')], confirm('client')),
+      leadsTo([...toMix, park, resume(), weigh('lengths')], 'mix'),
+    ),
+  },
+  {
     title: 'confirms no step that was not said',
     guard: 'isSaid',
     check: refuses(toClient, confirm('client')),
@@ -90,12 +135,7 @@ export const asking: readonly Behaviour[] = [
   {
     title: 'corrects only an answer that was absolute',
     guard: 'isAbsoluteSubject',
-    check: refuses(
-      [...toClient, absolute('client')],
-      correct('hotTools'),
-      correct('inherited'),
-      correct('skinTest'),
-    ),
+    check: refuses([...toClient, absolute('client')], correct('hotTools'), correct('inherited')),
   },
   {
     title: 'stays stopped after one of two absolute answers was corrected, and leaves after the other',

@@ -111,6 +111,20 @@ export const bowls: readonly Behaviour[] = [
     check: refuses(toMix, plain('FINISHED')),
   },
   {
+    title: 'finishes from wherever the way went back to, once a head was rinsed and never before',
+    guard: 'isRinsed',
+    check: both(
+      refuses(toBothDecision, plain('FINISHED')),
+      leadsTo([...toColourOn, rinse('lengths'), reopen('decision'), plain('FINISHED')], 'finish'),
+      leadsTo([...toColourOn, rinse('lengths'), reopen('client'), plain('FINISHED')], 'finish'),
+      leadsTo(
+        [...toColourOn, answer('client', { said: 'absolute' }), rinse('lengths'), plain('FINISHED')],
+        'finish',
+      ),
+      refuses([...toColourOn, rinse('lengths'), plain('FINISHED')], plain('FINISHED')),
+    ),
+  },
+  {
     title: 'finishes only when nothing stands weighed or is on',
     guard: 'isNothingWeighed',
     check: both(

@@ -1,8 +1,23 @@
 import type { EventType } from '../../../../shared/records/event';
-import { answer, apply, extend, open, plain, rinse, startStrand, takeOff, weigh } from '../tokenEvents';
+import {
+  answer,
+  apply,
+  decide,
+  extend,
+  look,
+  noteSkinTest,
+  open,
+  plain,
+  resume,
+  rinse,
+  startStrand,
+  takeOff,
+  weigh,
+} from '../tokenEvents';
 import {
   park,
   suspect,
+  toBothDecision,
   toClient,
   toColourOn,
   toMix,
@@ -16,6 +31,8 @@ import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 const endings = ['CALLED_OFF', 'WE_SAID_NO', 'CLIENT_SAID_NO'] as const satisfies readonly EventType[];
 const end = endings.map((type) => plain(type));
 const seen = [suspect, plain('REACTION_RECORDED')];
+
+const toLengthsOn = [...toBothDecision, decide(), weigh('lengths'), apply('lengths')];
 
 /** Reactions, visits and endings, over whatever else is going on. */
 export const care: readonly Behaviour[] = [
@@ -33,7 +50,7 @@ export const care: readonly Behaviour[] = [
     guard: 'isCalm',
     check: both(
       refuses([...toStrandTest, suspect], ...end, park),
-      refuses([...toStrandTest, park, suspect], plain('RESUMED')),
+      refuses([...toStrandTest, park, suspect], resume()),
       refuses([...toStrandTest, ...seen], ...end, park),
     ),
   },
@@ -53,7 +70,7 @@ export const care: readonly Behaviour[] = [
       refuses([...toClient, park], answer('client')),
       refuses([...toMix, park], weigh('lengths')),
       refuses([...toStrandTest, park], startStrand('lengths')),
-      leadsTo([...toMix, park, plain('RESUMED'), weigh('lengths')], 'mix'),
+      leadsTo([...toMix, park, resume(), weigh('lengths')], 'mix'),
     ),
   },
   {
@@ -90,6 +107,28 @@ export const care: readonly Behaviour[] = [
     check: both(
       refuses(toProcessing, extend(false)),
       leadsTo([...toProcessing, extend(true)], 'strandTest.processing'),
+    ),
+  },
+  {
+    title: 'looks into a reaction as soon as a look finds stinging, and at no other look',
+    guard: 'isStinging',
+    check: both(
+      refuses([...toLengthsOn, look('head', 'lengths', true)], weigh('ends'), suspect),
+      leadsTo(
+        [...toLengthsOn, look('head', 'lengths', true), plain('NO_REACTION'), weigh('ends')],
+        'colourOn',
+      ),
+      leadsTo([...toLengthsOn, look('head', 'lengths'), suspect], 'colourOn'),
+    ),
+  },
+  {
+    title: 'gives a head no more time during a reaction, after a stop, or once the decision fell',
+    guard: 'mayStayOn',
+    check: both(
+      leadsTo([...toColourOn, extend(true, true)], 'colourOn'),
+      refuses([...toColourOn, suspect], extend(true, true)),
+      refuses([...toColourOn, noteSkinTest(true)], extend(true, true)),
+      refuses([...toColourOn, answer('client', { bearsOnPlan: true })], extend(true, true)),
     ),
   },
   {

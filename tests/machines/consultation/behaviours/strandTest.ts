@@ -3,6 +3,7 @@ import {
   apply,
   breakStrand,
   correct,
+  discard,
   look,
   override,
   plain,
@@ -189,6 +190,55 @@ export const strandTest: readonly Behaviour[] = [
         [...toDecision, answer('client', { said: 'absolute' }), correct('client'), ...ask()],
         plain('OUTCOME_KEPT'),
       ),
+    ),
+  },
+  {
+    title: 'records an outcome while another strand runs',
+    guard: 'awaitsOutcome',
+    check: both(
+      leadsTo([...toBothProcessing, takeOff('ends'), record('ends')], 'strandTest.processing'),
+      leadsTo(
+        [...toBothProcessing, breakStrand('ends'), record('ends', 'broken'), startStrand('ends', weak)],
+        'strandTest.processing',
+      ),
+      refuses(toBothProcessing, record('ends')),
+    ),
+  },
+  {
+    title: 'waits for no outcome of a strand that was put aside, and for every other',
+    guard: 'isNothingAwaited',
+    check: both(
+      leadsTo([...toProcessing, discard('lengths')], 'strandTest.preparing'),
+      leadsTo([...toBothProcessing, takeOff('ends'), discard('lengths')], 'strandTest.takenOff'),
+      leadsTo([...toBothProcessing, discard('lengths')], 'strandTest.processing'),
+      refuses([...toProcessing, discard('lengths')], plain('OUTCOME_KEPT'), record('lengths')),
+    ),
+  },
+  {
+    title: 'puts no strand aside that broke in the mix',
+    guard: 'isDiscardable',
+    check: both(
+      leadsTo([...toTakenOff, discard('lengths')], 'strandTest.preparing'),
+      refuses([...toProcessing, breakStrand('lengths')], discard('lengths')),
+      refuses([...toBothProcessing, breakStrand('ends')], discard('ends')),
+    ),
+  },
+  {
+    title: 'still takes a strand off, and sees it break, when the client was stopped meanwhile',
+    guard: 'isStrandRunning',
+    check: both(
+      leadsTo([...toProcessing, answer('client', { said: 'absolute' }), takeOff('lengths')], 'stopped'),
+      refuses(
+        [
+          ...toProcessing,
+          answer('client', { said: 'absolute' }),
+          breakStrand('lengths'),
+          correct('client'),
+          ...ask(),
+        ],
+        startStrand('lengths'),
+      ),
+      refuses([...toStrandTest, answer('client', { said: 'absolute' })], takeOff('lengths')),
     ),
   },
   {

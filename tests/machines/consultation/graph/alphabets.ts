@@ -30,6 +30,8 @@ const gate: readonly ConsultationEvent[] = [
   ...straight,
   ...reopenings,
   answerOne('client', { bearsOnPlan: true }),
+  answerOne('client', { bearsOnPlan: true, restores: ['lengths'] }),
+  say.discard('lengths'),
   say.startStrand('lengths', weak),
   say.startStrand('lengths', strong, [weak]),
   say.breakStrand('lengths'),
@@ -89,7 +91,9 @@ const stops: readonly ConsultationEvent[] = [
   say.noteSkinTest(false),
   plain('OUTCOME_KEPT'),
   say.throwBowl('lengths'),
+  say.breakStrand('lengths'),
   ...correctables.map((subject) => say.correct(subject)),
+  say.correctNote(),
 ];
 
 /** Reactions, visits, endings and clocks over the straight way. */
@@ -99,9 +103,12 @@ const overlay: readonly ConsultationEvent[] = [
   say.correct('inherited'),
   say.look('strand', 'lengths'),
   say.look('head', 'lengths'),
+  say.look('head', 'lengths', true),
   say.breakStrand('lengths'),
   say.throwBowl('lengths'),
   say.reopen('client'),
+  say.resume(),
+  say.resume(true),
   ...(
     [
       'REACTION_SUSPECTED',
@@ -109,7 +116,6 @@ const overlay: readonly ConsultationEvent[] = [
       'REACTION_RECORDED',
       'CARE_GIVEN',
       'PARKED',
-      'RESUMED',
       'CALLED_OFF',
       'WE_SAID_NO',
       'CLIENT_SAID_NO',
@@ -119,6 +125,7 @@ const overlay: readonly ConsultationEvent[] = [
   ).map((type) => plain(type)),
   say.extend(true),
   say.extend(false),
+  say.extend(true, true),
 ];
 
 /** Lengths and ends together: the last one running, waiting and on. */
@@ -133,6 +140,8 @@ const twoZones: readonly ConsultationEvent[] = [
   ...[...tested, ...mixed, say.breakStrand('lengths'), say.throwBowl('lengths')].flatMap((event) =>
     'zone' in event.tokens ? [event, ends(event)] : [event],
   ),
+  say.discard('lengths'),
+  say.discard('ends'),
   say.record('ends', 'gummy'),
   say.retract('lengths'),
   say.decide('endsOut'),

@@ -8,6 +8,8 @@ import type { Zone } from '../../../../shared/records/zones';
 export interface Heard {
   /** Zones whose last outcome was sound or rough and still stands. */
   readonly good: readonly Zone[];
+  /** The same whatever was answered since: what an answer put back lets stand again. */
+  readonly held: readonly Zone[];
   /** Zones whose strand broke in the mix. */
   readonly broke: readonly Zone[];
   readonly decided: string;
@@ -16,9 +18,16 @@ export interface Heard {
   readonly isOpened: boolean;
 }
 
-export const nothingHeard: Heard = { isOpened: false, good: [], broke: [], decided: '', absolute: [] };
+export const nothingHeard: Heard = {
+  isOpened: false,
+  good: [],
+  held: [],
+  broke: [],
+  decided: '',
+  absolute: [],
+};
 
-const mixing = ['asPlanned', 'gentler', 'smallerLift', 'depositOnly', 'endsOut'];
+const mixing = ['asPlanned', 'gentler', 'smallerLift', 'endsOut'];
 const add = <T extends string>(list: readonly T[], one: T): readonly T[] =>
   [...new Set([...list, one])].sort();
 const drop = <T extends string>(list: readonly T[], one: T): readonly T[] =>
@@ -36,10 +45,12 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
         absolute: event.tokens.inherits ? add(heard.absolute, 'inherited') : heard.absolute,
       };
     case 'ANSWERED': {
-      const { step, said, bearsOnPlan, planned } = event.tokens;
+      const { step, said, bearsOnPlan, planned, restores } = event.tokens;
+      const stays = bearsOnPlan ? [] : heard.good;
+      const back = restores.filter((zone) => heard.held.includes(zone));
       return {
         ...heard,
-        good: bearsOnPlan ? [] : heard.good.filter((zone) => planned.includes(zone)),
+        good: [...new Set([...stays, ...back])].filter((zone) => planned.includes(zone)).sort(),
         decided: bearsOnPlan ? '' : heard.decided,
         absolute: said === 'absolute' ? add(heard.absolute, step) : heard.absolute,
       };
@@ -49,11 +60,14 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
     case 'INCOMPATIBILITY_READ':
       return event.tokens.reacted ? { ...heard, absolute: add(heard.absolute, 'incompatibility') } : heard;
     case 'CORRECTED':
-      return { ...undecided, good: [], absolute: drop(heard.absolute, event.tokens.answer) };
+      return event.tokens.voids
+        ? { ...undecided, good: [], held: [], absolute: drop(heard.absolute, event.tokens.answer) }
+        : heard;
     case 'STRAND_STARTED':
       return {
         ...undecided,
         good: drop(heard.good, event.tokens.zone),
+        held: drop(heard.held, event.tokens.zone),
         broke: drop(heard.broke, event.tokens.zone),
       };
     case 'STRAND_BROKE':
@@ -61,17 +75,26 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
     case 'OUTCOME_RECORDED': {
       const { zone, fibre } = event.tokens;
       const isGood = (fibre === 'sound' || fibre === 'rough') && !heard.broke.includes(zone);
-      return { ...undecided, good: isGood ? add(heard.good, zone) : drop(heard.good, zone) };
+      const mark = isGood ? add : drop;
+      return { ...undecided, good: mark(heard.good, zone), held: mark(heard.held, zone) };
     }
     case 'OUTCOME_RETRACTED':
-      return { ...undecided, good: drop(heard.good, event.tokens.zone) };
+      return {
+        ...undecided,
+        good: drop(heard.good, event.tokens.zone),
+        held: drop(heard.held, event.tokens.zone),
+      };
     case 'REOPENED':
     case 'PLAN_CHANGED':
       return undecided;
     case 'DECIDED':
       return { ...heard, decided: event.tokens.decision };
     case 'BOWL_RINSED':
-      return { ...heard, good: drop(heard.good, event.tokens.zone) };
+      return {
+        ...heard,
+        good: drop(heard.good, event.tokens.zone),
+        held: drop(heard.held, event.tokens.zone),
+      };
     default:
       return heard;
   }
