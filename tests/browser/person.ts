@@ -41,13 +41,19 @@ export interface Person {
   readonly readScreen: () => Promise<string>;
 }
 
+interface PersonOptions extends BrowserContextOptions {
+  readonly hands?: UseHands;
+  /** Done on a page of the station's origin before the station itself is opened. */
+  readonly prepare?: (page: Page) => Promise<void>;
+}
+
 /** A tablet in the hands of somebody called `name`, at this moment. The clock stands until `pass`. */
 export async function makePerson(
   browser: Browser,
   address: string,
   name: string,
   startAtMs: number,
-  { hands = useFingers, ...options }: BrowserContextOptions & { readonly hands?: UseHands } = {},
+  { hands = useFingers, prepare, ...options }: PersonOptions = {},
 ): Promise<Person> {
   const context = await browser.newContext({ ...tabletLandscape, ...options });
   context.setDefaultTimeout(10_000);
@@ -66,6 +72,10 @@ export async function makePerson(
   });
   await page.clock.install({ time: startAtMs - 1000 });
   await page.clock.pauseAt(startAtMs);
+  if (prepare !== undefined) {
+    await page.goto(`${address}/icon.svg`);
+    await prepare(page);
+  }
   await page.goto(address);
   await page.locator('main.bar').waitFor();
   await isReady(page);

@@ -1,13 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { advance, beginConsultation, type Consultation } from '../../machines/consultation/consultation';
 import { replay } from '../../machines/consultation/replay';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import type { StoryStep } from '../../seeds/story';
 import { mixture } from '../../shared/judgement/mixture';
 import { issuePermit } from '../../shared/judgement/permit';
-import { classify } from '../../shared/records/classify';
 import type { ConsultationEvent } from '../../shared/records/event';
 import { fold } from '../../shared/records/reduce';
 import { defaultSettings, type Settings } from '../../shared/records/settings';
@@ -16,6 +14,7 @@ import { brand } from '../../shared/units/brand';
 import { formatMass } from '../../shared/units/format';
 import type { DayRecords } from '../../src/screens/day/dayRecords';
 import { launchBrowser } from './browser';
+import { playAlone } from './makeLog';
 import { readOpenLog } from './memory';
 import * as newcomer from './newcomer';
 import { makePerson, type Person } from './person';
@@ -184,24 +183,6 @@ function inScreenOrder(steps: readonly StoryStep[]): readonly StoryStep[] {
   const outcomes = steps.filter(isOutcome).sort((one, other) => zoneOf(one) - zoneOf(other));
   let next = 0;
   return steps.map((step) => (isOutcome(step) ? { ...step, raw: outcomes[next++]?.raw ?? step.raw } : step));
-}
-
-/** The same story through judge and chart alone. */
-function playAlone(steps: readonly StoryStep[], startAtMs: number, settings: Settings): Consultation {
-  let atMs = startAtMs;
-  return steps.reduce((consultation, { afterMs, by, raw }) => {
-    atMs += afterMs;
-    const event = classify(consultation.record, raw, {
-      settings,
-      settingsId: 0,
-      atMs,
-      by,
-      inheritsStop: false,
-    });
-    const next = event.ok ? advance(consultation, event.value) : event;
-    if (!next.ok) throw new Error(`${raw.type}: ${JSON.stringify(next.error)}`);
-    return next.value;
-  }, beginConsultation('story'));
 }
 
 const compare = ({ type, by, atMs, payload, tokens }: ConsultationEvent) => ({
