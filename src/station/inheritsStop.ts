@@ -1,22 +1,48 @@
+import type { ConsultationEvent } from '../../shared/records/event';
 import type { ConsultationRecord } from '../../shared/records/record';
+import { fold } from '../../shared/records/reduce';
 import { hasStandingStop } from '../../shared/records/standingStop';
 import { formTicketKey } from '../../shared/records/ticket';
 import type { StationState } from './stationState';
 
 type Known = Pick<StationState, 'open' | 'closed'>;
 
-/** Was the client with this ticket stopped before, open or closed, by an answer that nobody corrected since? */
-export function inheritsStop({ open, closed }: Known, ticket: string, except?: string): boolean {
+/** Everything else that is known of the same ticket, oldest first. */
+const listSame = ({ open, closed }: Known, ticket: string, except?: string) => {
   const key = formTicketKey(ticket);
-  const isStopped = closed
-    .filter(({ ticketKey }) => ticketKey === key)
-    .reduce((stands, each) => each.hasStandingStop || (stands && !each.hasClearedStop), false);
-  const others = [...open.values()].filter(
-    ({ id, record }) => id !== except && formTicketKey(record.ticket) === key,
-  );
-  return isStopped || others.some(({ record }) => hasStandingStop(record));
-}
+  return {
+    closed: closed.filter(({ ticketKey }) => ticketKey === key),
+    open: [...open.values()].filter(
+      ({ id, record }) => id !== except && formTicketKey(record.ticket) === key,
+    ),
+  };
+};
 
-/** Was the same ticket stopped in another consultation while this one was open, and nobody said so here? */
-export const isStoppedElsewhere = (known: Known, { id, ticket, corrections }: ConsultationRecord): boolean =>
-  inheritsStop(known, ticket, id) && !corrections.some(({ answer }) => answer === 'inherited');
+const isAnyStopped = ({ open, closed }: ReturnType<typeof listSame>): boolean =>
+  closed.reduce((stands, each) => each.hasStandingStop || (stands && !each.hasClearedStop), false) ||
+  open.some(({ record }) => hasStandingStop(record));
+
+/** Was the client with this ticket stopped before, open or closed, by an answer that nobody corrected since? */
+export const inheritsStop = (known: Known, ticket: string): boolean => isAnyStopped(listSame(known, ticket));
+
+/**
+ * Was the same ticket stopped in another consultation while this one was open, and nobody said so here?
+ * A named correction of the stop handed on speaks for what stood when it was made, never for what came later.
+ * Checked in tests/src/station/inheritsStop.test.ts.
+ */
+export function isStoppedElsewhere(known: Known, { id, ticket, corrections }: ConsultationRecord): boolean {
+  const corrected = corrections.findLast(({ answer }) => answer === 'inherited');
+  const stoodThen = (other: { readonly id: string; readonly log: readonly ConsultationEvent[] }): boolean =>
+    corrected !== undefined &&
+    hasStandingStop(
+      fold(
+        other.id,
+        other.log.filter(({ atMs }) => atMs <= corrected.atMs),
+      ),
+    );
+  const { open, closed } = listSame(known, ticket, id);
+  return isAnyStopped({
+    open: open.filter((each) => !stoodThen(each)),
+    closed: closed.filter((each) => !stoodThen(each)),
+  });
+}

@@ -41,18 +41,19 @@ function readSettings(logs: Logs): { kept: readonly (Settings | undefined)[]; no
   return { kept, notices };
 }
 
+/** In the order in which they were closed, month by month: what came later counts, whatever the clock said then. */
 function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: readonly Notice[] } {
   const notices: Notice[] = [];
   const byId = new Map<string, ClosedRecord>();
-  for (const [name, entries] of logs) {
-    if (!name.startsWith(CLOSED)) continue;
+  const months = [...logs].filter(([name]) => name.startsWith(CLOSED));
+  for (const [name, entries] of months.sort(([one], [other]) => (one < other ? -1 : 1))) {
     for (const [seq, entry] of entries.entries()) {
       const record = parseClosedRecord(entry);
       if (record === null) notices.push({ kind: 'refusedEntry', name, seq });
       else byId.set(record.id, record);
     }
   }
-  return { closed: [...byId.values()].sort((one, other) => one.endedAtMs - other.endedAtMs), notices };
+  return { closed: [...byId.values()], notices };
 }
 
 /** The ticket a refused log was opened for, as far as its first entry still says. */
