@@ -10,8 +10,7 @@ const LOCK = 'strandproof-writer';
 const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
-export interface StationInUse
-  extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'dismiss'> {
+export interface StationInUse extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'dismiss'> {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
   /** The latest time this tablet is known to have shown: ahead of now when its clock was set back. */
