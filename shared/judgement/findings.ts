@@ -90,14 +90,11 @@ const listNewest = (record: ConsultationRecord, nowMs: number): readonly Countin
     .filter((strand) => strand !== undefined)
     .filter((strand) => counts(strand, record, nowMs));
 
-/** What do strands and answers say of the hair, for all zones of the plan or for one alone? */
-function findHair(record: ConsultationRecord, nowMs: number, only?: Zone): Omit<Findings, 'stop'> {
+/** What do strands and answers say of the hair? */
+function findHair(record: ConsultationRecord, nowMs: number): Omit<Findings, 'stop'> {
   const { client } = record.answers;
-  const newest = listNewest(record, nowMs).filter(({ zone }) => only === undefined || zone === only);
-  const found = zones.map((zone) => [
-    zone,
-    only === undefined || zone === only ? findZone(record, zone, nowMs) : 'notPlanned',
-  ]);
+  const newest = listNewest(record, nowMs);
+  const found = zones.map((zone) => [zone, findZone(record, zone, nowMs)]);
   return {
     isLifting: client?.service === undefined || isLifting(client.service),
     zones: Object.fromEntries(found) as ByZone<ZoneFinding>,
@@ -124,6 +121,26 @@ export function gatherFindings(record: ConsultationRecord, settings: Settings, n
 export const suggestFor = (record: ConsultationRecord, settings: Settings, nowMs: number): Decision =>
   suggestDecision(gatherFindings(record, settings, nowMs));
 
-/** What does the table say of this zone alone, whatever the others and the stops say? */
-export const suggestForZone = (record: ConsultationRecord, zone: Zone, nowMs: number): Decision =>
-  suggestDecision({ ...findHair(record, nowMs, zone), stop: 'none' });
+/** Ends that are left out: failed ones still say that this hair is rough, untested ones speak neither way. */
+const leftOut = {
+  notPlanned: 'notPlanned',
+  untested: 'sound',
+  sound: 'sound',
+  rough: 'rough',
+  gummy: 'rough',
+  broken: 'rough',
+} as const satisfies Record<ZoneFinding, ZoneFinding>;
+
+/** What would the table suggest for the rest of these findings if the ends were left out? Stops apart. */
+export const suggestWithoutEnds = (findings: Omit<Findings, 'stop'>): Decision =>
+  suggestDecision({
+    ...findings,
+    zones: { ...findings.zones, ends: leftOut[findings.zones.ends] },
+    stop: 'none',
+  });
+
+/** What does the table say of this zone's bowl, stops apart? */
+export const suggestForZone = (record: ConsultationRecord, zone: Zone, nowMs: number): Decision => {
+  const hair = findHair(record, nowMs);
+  return zone === 'ends' ? suggestDecision({ ...hair, stop: 'none' }) : suggestWithoutEnds(hair);
+};

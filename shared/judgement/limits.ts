@@ -45,15 +45,20 @@ export function limitBy(decision: Decision, tested: Mix): Limits {
 }
 
 /**
+ * How strong may a zone's bowl be, and for how long, by what was decided and what the table says of this zone?
+ * The more careful of the two: leaving the ends out takes a zone away, it gives the others nothing.
+ */
+export const limitZone = (decided: Decision, suggested: Decision, tested: Mix): Limits =>
+  limitBy(chooseMoreCareful(decided === 'endsOut' ? 'asPlanned' : decided, suggested), tested);
+
+/**
  * How strong may the bowl of this strand's zone be, and for how long?
- * By the more careful of what was decided and what the table says of this zone alone, unless a named person lifted
- * that: leaving the ends out takes a zone away, it gives the others nothing.
- * Checked in tests/shared/judgement/permit.test.ts.
+ * By what was decided and what the table says, unless a named person lifted that.
+ * Checked in tests/shared/judgement/limits.test.ts.
  */
 export function findLimits(record: ConsultationRecord, strand: StrandRecord, nowMs: number): Limits {
   const decided = record.decision?.decision ?? 'weSayNo';
   const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
-  const forZone = decided === 'endsOut' ? 'asPlanned' : decided;
-  const careful = chooseMoreCareful(forZone, suggestForZone(record, strand.zone, nowMs));
-  return limitBy(isLifted ? forZone : careful, nameTested(strand));
+  const suggested = isLifted ? 'asPlanned' : suggestForZone(record, strand.zone, nowMs);
+  return limitZone(decided, suggested, nameTested(strand));
 }
