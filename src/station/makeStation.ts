@@ -105,7 +105,6 @@ export function makeStation(parts: StationParts): Station {
     raw: RawEvent,
     inheritsStop: boolean,
   ): Promise<Result<void, SubmitRefusal>> {
-    if (state.mode !== 'writing') return refuse({ kind: 'notWriting' });
     const { id: settingsId, settings } = state.settings;
     const event = classify(before.record, raw, { settings, settingsId, atMs: now(), by, inheritsStop });
     if (!event.ok) return event;
@@ -136,8 +135,15 @@ export function makeStation(parts: StationParts): Station {
     show({ open, closed: isKept ? state.closed : [...state.closed, closed] });
   }
 
+  /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */
+  const enqueue = async <T>(
+    line: string,
+    work: () => Promise<Result<T, SubmitRefusal>>,
+  ): Promise<Result<T, SubmitRefusal>> =>
+    state.mode === 'writing' ? queues.run(line, work) : refuse({ kind: 'notWriting' });
+
   const submit: Station['submit'] = (id, by, raw) =>
-    queues.run(id, async () => {
+    enqueue(id, async () => {
       const consultation = state.open.get(id);
       return consultation === undefined ? refuse({ kind: 'notNow' }) : take(consultation, by, raw, false);
     });
@@ -149,7 +155,7 @@ export function makeStation(parts: StationParts): Station {
       const id = parts.makeId();
       const { ticket } = answers;
       const inherits = inheritsStop(state, typeof ticket === 'string' ? ticket : '');
-      return queues.run(id, async () => {
+      return enqueue(id, async () => {
         const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
         return taken.ok ? accept(id) : taken;
       });
@@ -181,8 +187,7 @@ export function makeStation(parts: StationParts): Station {
     },
 
     saveSettings: (by, settings) =>
-      queues.run(SETTINGS_LOG, async () => {
-        if (state.mode !== 'writing') return refuse({ kind: 'notWriting' });
+      enqueue(SETTINGS_LOG, async () => {
         const read = v.safeParse(settingsSchema, settings);
         if (!read.success) return refuse({ kind: 'badSettings', path: v.getDotPath(read.issues[0]) ?? '' });
         const written = await append(SETTINGS_LOG, { settings: read.output, by, atMs: now() });

@@ -70,6 +70,23 @@ describe('a station that writes', () => {
     });
   });
 
+  it('writes what was tapped before it gave its place up, and nothing after', async () => {
+    const tablet = makeTablet();
+    const under = await startSalon(tablet);
+    const id = await play(under, storyUpTo('OPENED'));
+    const say = (length: string) =>
+      under.station.submit(id, opal, { type: 'ANSWERED', step: 'client', answers: { length } });
+    const taps = ['ear', 'chin', 'waist'].map(say);
+    const stopping = under.station.stopWriting();
+    const late = say('collarbone');
+    await stopping;
+    expect((await Promise.all(taps)).map(({ ok }) => ok)).toEqual([true, true, true]);
+    expect(await late).toMatchObject({ error: { kind: 'notWriting' } });
+    const again = (await startStation(tablet)).station.readState();
+    expect(again.open.get(id)?.record.answers.client).toMatchObject({ length: 'waist' });
+    expect(again.open.get(id)?.log).toHaveLength(4);
+  });
+
   it('follows taps on one client in their order, however fast they come', async () => {
     const under = await startSalon(makeTablet());
     const id = await play(under, storyUpTo('STEP_CONFIRMED'));
