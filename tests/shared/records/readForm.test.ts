@@ -127,6 +127,24 @@ describe('questions asked only sometimes', () => {
     expect(refusals(lookForm, { zone: 'ends' })).toEqual(['of notAnswered']);
   });
 
+  it('asks for what follows from one answer of a list only when that answer is among them', () => {
+    const askedAfter = (...history: readonly string[]) =>
+      refusals(hotToolsForm, { habits: [], smoke: 'no', history });
+    const bleaches = 'bleaches empty';
+    const relaxed = 'relaxedWithinTwoWeeks notAnswered';
+    for (const item of hotToolsForm.history.options) {
+      const isLightened = ['lightener', 'unknown'].includes(item);
+      const isRelaxed = ['relaxer', 'perm', 'keratin', 'unknown'].includes(item);
+      expect(askedAfter(item), item).toEqual([
+        ...(isLightened ? [bleaches] : []),
+        ...(isRelaxed ? [relaxed] : []),
+      ]);
+    }
+    expect(askedAfter('gloss', 'lightener', 'perm')).toEqual([bleaches, relaxed]);
+    const told = { habits: [], smoke: 'no', history: ['gloss'], bleaches: '3', relaxedWithinTwoWeeks: 'yes' };
+    expect(read(hotToolsForm, told).value).toEqual({ habits: [], smoke: 'no', history: ['gloss'] });
+  });
+
   it('asks for the age band only where the local profile draws an age line', () => {
     const { ageBand: _ageBand, ...rest } = client;
     expect(refusals(clientForm, rest)).toEqual(['ageBand notAnswered']);

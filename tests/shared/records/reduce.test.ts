@@ -302,6 +302,15 @@ describe('a strand', () => {
     expect(minutesOn(endAt(40 * minute))).toBe(25);
   });
 
+  it('has been on for as long when the tablet’s clock was set back meanwhile', () => {
+    const [clock] = started.record.clocks;
+    const onMs = started.atMs - (clock?.startedAtMs ?? 0);
+    const shift: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(-hour) } };
+    const back = andThen(started, shift, -hour);
+    expect(minutesOn(andThen(back, off, 10 * minute - onMs - 1))).toBe(9);
+    expect(minutesOn(andThen(back, off, 10 * minute - onMs))).toBe(10);
+  });
+
   it('that was given more time has been on for that as well', () => {
     const extend: RawEvent = {
       type: 'CLOCK_EXTENDED',
