@@ -27,6 +27,27 @@ describe('a station that writes', () => {
     expect(again?.record.clocks[0]?.dueAtMs).toBe((again?.record.clocks[0]?.startedAtMs ?? 0) + 25 * 60_000);
   });
 
+  it('takes up a bowl that was thrown away although the outcome it was weighed on was retracted afterwards', async () => {
+    const tablet = makeTablet();
+    const under = await startSalon(tablet);
+    const id = await play(under, storyUpTo('BOWL_WEIGHED'));
+    const zone = 'lengths';
+    const wrong = { zone, code: 'wrongTap', words: 'the row above' };
+    await play(
+      under,
+      [
+        { afterMs: 1000, by: opal, raw: { type: 'BOWL_THROWN', answers: { zone } } },
+        { afterMs: 1000, by: opal, raw: { type: 'REOPENED', answers: { step: 'decision' } } },
+        { afterMs: 1000, by: opal, raw: { type: 'OUTCOME_RETRACTED', answers: wrong } },
+      ],
+      id,
+    );
+    const again = (await startStation(tablet)).station.readState();
+    expect(again.notices).toStrictEqual([]);
+    expect(again.open.get(id)?.record.bowls).toMatchObject([{ state: 'thrown', proof: { grade: 'sound' } }]);
+    expect(again.open.get(id)?.record.strands[1]?.outcome).toBeNull();
+  });
+
   it('closes a finished consultation into its month and empties its place', async () => {
     const tablet = makeTablet();
     const under = await startSalon(tablet);
