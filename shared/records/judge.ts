@@ -10,6 +10,7 @@ import { findSigns, gradeOutcome } from './gradeOutcome';
 import { formHistoryKey, formPlanKey } from './planKey';
 import { type ConsultationRecord, findStrand } from './record';
 import type { Settings } from './settings';
+import { isStoppedBy } from './standingStop';
 import { type Zone, zones } from './zones';
 
 /** Under what an event is judged: the settings of that moment, the moment, and what an earlier record hands on. */
@@ -100,8 +101,9 @@ const judges: Judges = {
   FINISHED: nothing,
   PLAN_GIVEN: nothing,
   PARKED: nothing,
-  RESUMED: ({ parked }, _payload, { atMs }) => ({
-    asksAnew: parked !== null && atMs - parked.atMs > ASSUMED_SAME_DAY_MS,
+  // What stops for good is never asked again: only a named correction takes it back.
+  RESUMED: ({ parked, answers }, _payload, { atMs }) => ({
+    asksAnew: parked !== null && atMs - parked.atMs > ASSUMED_SAME_DAY_MS && !isStoppedBy('client', answers),
   }),
   REACTION_SUSPECTED: nothing,
   NO_REACTION: nothing,

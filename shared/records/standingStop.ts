@@ -1,15 +1,21 @@
 import type { Form } from './form';
-import { askForms } from './forms/asked';
+import { type Answers, askForms } from './forms/asked';
 import type { ConsultationRecord } from './record';
-import { askSteps } from './steps';
+import { type AskStep, askSteps } from './steps';
 
-const isAbsoluteAnswer = (form: Form, said: Readonly<Record<string, unknown>>): boolean =>
+const hasAbsolute = (form: Form, said: Readonly<Record<string, unknown>>): boolean =>
   Object.entries(form).some(([name, question]) => {
     const absolute = 'absolute' in question ? (question.absolute ?? []) : [];
     const answer = said[name];
     const given: readonly unknown[] = Array.isArray(answer) ? answer : [answer];
     return given.some((option) => (absolute as readonly unknown[]).includes(option));
   });
+
+/** Is this step answered with something that stops for good, whatever the settings are today? */
+export const isStoppedBy = (step: AskStep, answers: Answers): boolean => {
+  const said = answers[step];
+  return said !== undefined && hasAbsolute(askForms[step], said);
+};
 
 /** Stinging, burning and a splash are not the signs of an allergy; anything else, and what is unclear, may be. */
 const isSkinBurnOnly = (signs: readonly string[]): boolean =>
@@ -23,8 +29,5 @@ export function hasStandingStop(record: ConsultationRecord): boolean {
   if (record.inheritedStop || record.skinTest?.seen === 'reaction') return true;
   if (record.incompatibility?.seen === 'reacted') return true;
   if (record.ended?.how === 'reaction' && !isSkinBurnOnly(record.reaction?.signs ?? [])) return true;
-  return askSteps.some((step) => {
-    const said = record.answers[step];
-    return said !== undefined && isAbsoluteAnswer(askForms[step], said);
-  });
+  return askSteps.some((step) => isStoppedBy(step, record.answers));
 }
