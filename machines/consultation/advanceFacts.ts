@@ -9,9 +9,11 @@ import type { BowlFact, Facts, StrandFact } from './facts';
 const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
   mapZones(strands, (strand) => (strand === 'notPlanned' || strand === 'none' ? strand : 'stale'));
 
-/** An answer put back as it was lets what was tested for it stand again. */
+/** An answer put back as it was lets what was tested for it stand again, be it of a zone left out in between. */
 const restore = (strands: ByZone<StrandFact>, restored: readonly Zone[]): ByZone<StrandFact> =>
-  mapZones(strands, (strand, zone) => (strand === 'stale' && restored.includes(zone) ? 'current' : strand));
+  mapZones(strands, (strand, zone) =>
+    (strand === 'stale' || strand === 'none') && restored.includes(zone) ? 'current' : strand,
+  );
 
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
@@ -88,10 +90,14 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'RESUMED':
       return {
         place: 'atBar',
-        ...(event.tokens.asksAnew ? { said: { ...facts.said, client: 'unsaid' } } : {}),
+        ...(event.tokens.asksAnew && facts.said.client !== 'absolute'
+          ? { said: { ...facts.said, client: 'unsaid' } }
+          : {}),
       };
     case 'LOOKED':
-      return event.tokens.stings && facts.care === 'calm' ? { care: 'suspected' } : {};
+      return event.tokens.of === 'head' && event.tokens.stings && facts.care === 'calm'
+        ? { care: 'suspected' }
+        : {};
     case 'REACTION_SUSPECTED':
       return { care: 'suspected' };
     case 'NO_REACTION':

@@ -132,7 +132,9 @@ export const guards = {
   isStrandLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'strand',
   isHeadLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'head',
   isAbsoluteSubject: ({ context, event }: Shown) =>
-    event.type === 'CORRECTED' && listAbsolute(context.facts).includes(event.tokens.answer),
+    event.type === 'CORRECTED' &&
+    event.tokens.voids &&
+    listAbsolute(context.facts).includes(event.tokens.answer),
   isStopOpen: ({ context }: Shown) => listAbsolute(context.facts).length > 0,
   leavesStops: ({ context: { facts }, event }: Shown) =>
     (event.type === 'ANSWERED' && facts.said[event.tokens.step] !== 'absolute') ||
@@ -153,6 +155,7 @@ export const guards = {
   isSkinTestNote: ({ context, event }: Shown) =>
     event.type === 'CORRECTED' &&
     event.tokens.answer === 'skinTest' &&
+    !event.tokens.voids &&
     ['waiting', 'clear', 'lapsed'].includes(context.facts.skinTest),
   isWithinLimit: ({ event }: Shown) => event.type === 'CLOCK_EXTENDED' && event.tokens.isWithinLimit,
 };

@@ -162,7 +162,7 @@ export const colourOn = chart.createStateConfig({
 
 /**
  * A client stop: left by closing, or by a named and reasoned correction of the very answer. A strand that was running
- * is still taken off.
+ * is still taken off, and what it said is recorded: it proves nothing, but closes its mix, and awaits nothing more.
  */
 export const stopped = chart.createStateConfig({
   id: 'stopped',
@@ -170,6 +170,7 @@ export const stopped = chart.createStateConfig({
     ANSWERED: {},
     STRAND_TAKEN_OFF: { guard: 'isStrandRunning', actions: 'note' },
     STRAND_BROKE: { guard: 'isStrandRunning', actions: 'note' },
+    OUTCOME_RECORDED: { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },
     CORRECTED: [
       ...askSteps.map((step) => ({
         guard: and([
