@@ -77,7 +77,8 @@ export const startStrand = (
 export const look = (of: 'strand' | 'head', zone: Zone, stings = false) =>
   makeEvent('LOOKED', { of, zone, stings });
 export const discard = (zone: Zone) => makeEvent('STRAND_DISCARDED', { zone });
-export const resume = (asksAnew = false) => makeEvent('RESUMED', { asksAnew });
+export const resume = (asksAnew = false, time: Partial<TimeTokens> = {}) =>
+  makeEvent('RESUMED', { asksAnew }, time);
 export const takeOff = (zone: Zone) => makeEvent('STRAND_TAKEN_OFF', { zone });
 export const breakStrand = (zone: Zone, mix = strong) => makeEvent('STRAND_BROKE', { zone, mix });
 export const record = (

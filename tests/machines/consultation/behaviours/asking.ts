@@ -3,16 +3,31 @@ import {
   confirm,
   correct,
   correctNote,
+  decide,
+  discard,
   noteSkinTest,
   open,
   plain,
   readIncompatibility,
+  record,
   reopen,
   resume,
   rinse,
   weigh,
 } from '../tokenEvents';
-import { ask, park, suspect, toBothOn, toClient, toColourOn, toDecision, toMix, toStrandTest } from '../ways';
+import {
+  ask,
+  park,
+  suspect,
+  toBothDecision,
+  toBothOn,
+  toBothTakenOff,
+  toClient,
+  toColourOn,
+  toDecision,
+  toMix,
+  toStrandTest,
+} from '../ways';
 import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 
 const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
@@ -32,6 +47,13 @@ const stoppedTwice = [
 ];
 
 const toOtherPlan = [...toDecision, reopen('client'), answer('client', { bearsOnPlan: true })];
+const toEndsBack = [
+  ...toBothDecision,
+  reopen('client'),
+  answer('client', { bearsOnPlan: true, planned: ['lengths'] }),
+  answer('client', { bearsOnPlan: true, restores: ['lengths', 'ends'] }),
+  ...ask(),
+];
 const putBack = answer('client', { bearsOnPlan: true, restores: ['lengths'] });
 
 /** Questions, and the stops their answers are. */
@@ -101,6 +123,7 @@ export const asking: readonly Behaviour[] = [
       leadsTo([...toColourOn, correctNote()], 'colourOn'),
       refuses(toDecision, correct('client'), correct('inherited')),
       refuses([...toDecision, correctNote()], correctNote()),
+      refuses(toDecision, correct('skinTest')),
       refuses([...toMix, correctNote()], weigh('lengths', { skinTest: 'missing' })),
     ),
   },
@@ -111,6 +134,36 @@ export const asking: readonly Behaviour[] = [
       refuses([...toOtherPlan, ...ask()], plain('OUTCOME_KEPT')),
       leadsTo([...toOtherPlan, putBack, ...ask(), plain('OUTCOME_KEPT')], 'decision'),
       refuses([...toOtherPlan, putBack, ...ask(), plain('OUTCOME_KEPT')], weigh('lengths')),
+    ),
+  },
+  {
+    title: 'lets a zone stand again that was left out of the plan in between, and none that was put aside',
+    guard: 'isEveryStrandCurrent',
+    check: both(
+      leadsTo([...toEndsBack, plain('OUTCOME_KEPT'), decide(), weigh('ends')], 'mix'),
+      refuses(
+        [...toBothTakenOff, record('lengths'), discard('ends'), plain('OUTCOME_KEPT'), decide()],
+        weigh('ends'),
+      ),
+    ),
+  },
+  {
+    title: 'forgets no absolute answer when she comes back on another day',
+    guard: 'isOnlyAbsolute',
+    check: both(
+      leadsTo([...toClient, absolute('client'), park, resume(true), correct('client')], 'client'),
+      leadsTo([...toClient, park, absolute('client'), resume(true), correct('client')], 'client'),
+      leadsTo(
+        [
+          ...toClient,
+          absolute('client'),
+          noteSkinTest(true),
+          plain('PARKED', { skinTest: 'positive' }),
+          resume(true, { skinTest: 'positive' }),
+          correct('skinTest', { skinTest: 'waiting' }),
+        ],
+        'stopped',
+      ),
     ),
   },
   {

@@ -122,6 +122,15 @@ export const care: readonly Behaviour[] = [
     ),
   },
   {
+    title: 'gives neither strand nor head more time while a reaction is looked into',
+    guard: 'isCalm',
+    check: both(
+      refuses([...toProcessing, suspect], extend(true)),
+      refuses([...toColourOn, look('head', 'lengths', true)], extend(true, true)),
+      leadsTo([...toProcessing, suspect, plain('NO_REACTION'), extend(true)], 'strandTest.processing'),
+    ),
+  },
+  {
     title: 'gives a head no more time during a reaction, after a stop, or once the decision fell',
     guard: 'mayStayOn',
     check: both(

@@ -1,4 +1,14 @@
-import { breakStrand, decide, override, plain, record, reopen, retract, takeOff } from '../tokenEvents';
+import {
+  breakStrand,
+  decide,
+  override,
+  plain,
+  record,
+  reopen,
+  retract,
+  takeOff,
+  weigh,
+} from '../tokenEvents';
 import { toBothDecision, toBothProcessing, toDecision, toProcessing, toTakenOff } from '../ways';
 import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 
@@ -63,9 +73,11 @@ export const decision: readonly Behaviour[] = [
     check: refuses([...toBothDecision, retract('lengths'), record('lengths', 'gummy')], decide('endsOut')),
   },
   {
-    title: 'stays at the decision for several visits, a cut, or a no',
+    title: 'stays at the decision for several visits, a cut, deposit only, or a no',
     guard: 'isMixing',
     check: both(
+      leadsTo([...toDecision, decide('depositOnly')], 'decision'),
+      refuses([...toDecision, decide('depositOnly')], weigh('lengths')),
       leadsTo([...toDecision, decide('severalVisits')], 'decision'),
       leadsTo([...toDecision, decide('cutFirst')], 'decision'),
       leadsTo([...toGummed, decide('weSayNo')], 'decision'),

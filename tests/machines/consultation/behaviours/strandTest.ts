@@ -3,6 +3,7 @@ import {
   apply,
   breakStrand,
   correct,
+  decide,
   discard,
   look,
   override,
@@ -52,6 +53,8 @@ const toDue = [
   }),
 ];
 const toCleared = [...toDue, plain('INCOMPATIBILITY_STARTED'), readIncompatibility(false)];
+
+const toStoppedOff = [...toProcessing, answer('client', { said: 'absolute' }), takeOff('lengths')];
 
 /** Off the head: what may be tested, and what comes of it. */
 export const strandTest: readonly Behaviour[] = [
@@ -239,6 +242,16 @@ export const strandTest: readonly Behaviour[] = [
         startStrand('lengths'),
       ),
       refuses([...toStrandTest, answer('client', { said: 'absolute' })], takeOff('lengths')),
+    ),
+  },
+  {
+    title: 'records what a strand said that was taken off after a stop, and goes nowhere with it',
+    guard: 'awaitsOutcome',
+    check: both(
+      leadsTo([...toStoppedOff, record('lengths')], 'stopped'),
+      refuses(toStoppedOff, record('ends'), decide(), discard('lengths')),
+      refuses([...toStoppedOff, record('lengths')], record('lengths'), decide(), plain('OUTCOME_KEPT')),
+      refuses([...toStoppedOff, record('lengths'), correct('client'), ...ask()], plain('OUTCOME_KEPT')),
     ),
   },
   {

@@ -2,6 +2,7 @@ import type { ConsultationState } from '../../../../machines/consultation/consul
 import type { ConsultationEvent } from '../../../../shared/records/event';
 import type { AskStep } from '../../../../shared/records/steps';
 import { askSteps, backSteps, correctables } from '../../../../shared/records/steps';
+import type { Zone } from '../../../../shared/records/zones';
 import * as say from '../tokenEvents';
 
 /** One traversal: what may be tried in a state. Together they take every edge; each alone stays small. */
@@ -22,42 +23,49 @@ const mixed = [say.decide(), say.weigh('lengths'), say.apply('lengths'), say.rin
 const finished = [plain('FINISHED'), plain('PLAN_GIVEN')];
 const straight = [...asked, ...tested, ...mixed, ...finished];
 
-/**
- * The way of one zone, as far as the gate is concerned: two mixes, every grade, freer decisions, lapsing, the plan
- * answered otherwise, a fact over the head, bowls thrown. Left to the others: stops, rules, care, visits, two zones.
- */
-const gate: readonly ConsultationEvent[] = [
+/** The way of one zone with one mix: sound, rough or gummy, put aside, decided otherwise, answered otherwise, thrown. */
+const shortGate: readonly ConsultationEvent[] = [
   ...straight,
   ...reopenings,
   answerOne('client', { bearsOnPlan: true }),
-  answerOne('client', { bearsOnPlan: true, restores: ['lengths'] }),
   say.discard('lengths'),
+  say.record('lengths', 'gummy'),
+  say.retract('lengths'),
+  plain('OUTCOME_KEPT'),
+  say.decide('asPlanned', true),
+  say.decide('testAgain'),
+  say.override('judgement.freerThanSuggested'),
+  plain('PLAN_CHANGED'),
+  say.weigh('lengths', { skinTest: 'waiting' }),
+  say.apply('lengths', { skinTest: 'waiting' }),
+  say.throwBowl('lengths'),
+];
+
+/**
+ * The same as far as the gate is concerned: two mixes, every grade, freer decisions, lapsing, a fact over the head.
+ * Left to the others: stops, rules, care, visits, two zones.
+ */
+const gate: readonly ConsultationEvent[] = [
+  ...shortGate,
   say.startStrand('lengths', weak),
   say.startStrand('lengths', strong, [weak]),
   say.breakStrand('lengths'),
   say.record('lengths', 'rough'),
-  say.record('lengths', 'gummy'),
   say.record('lengths', 'gummy', weak),
   say.record('lengths', 'broken'),
-  say.retract('lengths'),
   say.retract('lengths', weak),
-  plain('OUTCOME_KEPT'),
   plain('OUTCOME_KEPT', { lapsed: ['lengths'] }),
   say.look('strand', 'lengths'),
   say.look('head', 'lengths'),
-  say.decide('asPlanned', true),
   say.decide('asPlanned', false, { lapsed: ['lengths'] }),
-  say.decide('testAgain'),
+  say.decide('depositOnly'),
   say.decide('severalVisits'),
-  say.override('judgement.freerThanSuggested'),
-  plain('PLAN_CHANGED'),
-  ...(['missing', 'waiting', 'lapsed', 'positive'] as const).flatMap((skinTest) => [
+  ...(['missing', 'lapsed', 'positive'] as const).flatMap((skinTest) => [
     say.weigh('lengths', { skinTest }),
     say.apply('lengths', { skinTest }),
   ]),
   say.weigh('lengths', { lapsed: ['lengths'] }),
   say.apply('lengths', { lapsed: ['lengths'] }),
-  say.throwBowl('lengths'),
 ];
 
 /** Rules that a person has to judge, and the incompatibility test, up to the strand. */
@@ -104,6 +112,7 @@ const overlay: readonly ConsultationEvent[] = [
   say.look('strand', 'lengths'),
   say.look('head', 'lengths'),
   say.look('head', 'lengths', true),
+  say.look('strand', 'lengths', true),
   say.breakStrand('lengths'),
   say.throwBowl('lengths'),
   say.reopen('client'),
@@ -123,9 +132,7 @@ const overlay: readonly ConsultationEvent[] = [
       'ALARM_ACKNOWLEDGED',
     ] as const
   ).map((type) => plain(type)),
-  say.extend(true),
-  say.extend(false),
-  say.extend(true, true),
+  ...[true, false].flatMap((isOnHead) => [say.extend(true, isOnHead), say.extend(false, isOnHead)]),
 ];
 
 /** Lengths and ends together: the last one running, waiting and on. */
@@ -153,6 +160,21 @@ const twoZones: readonly ConsultationEvent[] = [
   ...finished,
 ];
 
+/**
+ * The plan put back as it was. As the judge would, offered only where nothing that was on the head used the strand up;
+ * what a correction voided never stands again, so this stands in no alphabet with corrections.
+ */
+const putBack =
+  (planned: readonly Zone[]) =>
+  (state: ConsultationState): readonly ConsultationEvent[] => {
+    const isUsed = Object.values(state.context.facts.bowls).some(
+      (bowl) => bowl === 'on' || bowl === 'rinsed',
+    );
+    return isUsed ? [] : [say.answer('client', { bearsOnPlan: true, planned, restores: planned })];
+  };
+const putOneBack = putBack(['lengths']);
+const putBothBack = putBack(['lengths', 'ends']);
+
 /** A positive skin test stays positive until it is corrected or noted otherwise. */
 const keepPositive = (event: ConsultationEvent, state: ConsultationState): ConsultationEvent => {
   const isPositive = state.context.facts.skinTest === 'positive';
@@ -165,17 +187,16 @@ const keepPositive = (event: ConsultationEvent, state: ConsultationState): Consu
 const join = (...lists: readonly (readonly ConsultationEvent[])[]): readonly ConsultationEvent[] => [
   ...new Map(lists.flat().map((event) => [JSON.stringify(event), event])).values(),
 ];
-const gateWithCare = join(gate, overlay);
-const gateWithRules = join(gate, rules);
-const gateWithStops = join(gate, stops);
+const gateWithRules = join(shortGate, rules);
+const stopsWithCare = join(straight, stops, overlay);
 
 /**
- * All four at once would make 134,007 states of one zone without the rules and take a minute; each one beside the
- * gate takes seconds, and walks go through all of them together.
+ * The whole gate stands alone, a short one beside the rules, the straight way beside stops and care together: all at
+ * once would make more than 134,007 states and take minutes, and walks go through all of them together.
  */
 export const alphabets: readonly Alphabet[] = [
-  { name: 'gate and care', events: () => gateWithCare },
+  { name: 'gate', events: (state) => [...gate, ...putOneBack(state)] },
   { name: 'gate and rules', events: () => gateWithRules },
-  { name: 'gate and stops', events: (state) => gateWithStops.map((event) => keepPositive(event, state)) },
-  { name: 'two zones', events: () => twoZones },
+  { name: 'stops and care', events: (state) => stopsWithCare.map((event) => keepPositive(event, state)) },
+  { name: 'two zones', events: (state) => [...twoZones, ...putBothBack(state)] },
 ];

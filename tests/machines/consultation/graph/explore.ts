@@ -77,6 +77,19 @@ export function findWayTo(place: Place): readonly ConsultationEvent[] {
   return way;
 }
 
+/** The places from which no way by these edges leads to where `isThere` holds. */
+export function listWithoutWay(
+  { places, edges }: Graph,
+  isThere: (place: Place) => boolean,
+  isUsable: (edge: Edge) => boolean = () => true,
+): readonly Place[] {
+  const into = new Map<Place, Place[]>();
+  for (const edge of edges) if (isUsable(edge)) into.set(edge.to, [...(into.get(edge.to) ?? []), edge.from]);
+  const reached = new Set(places.filter(isThere));
+  for (const place of reached) for (const from of into.get(place) ?? []) reached.add(from);
+  return places.filter((place) => !reached.has(place));
+}
+
 type Node = StateNode<never, never>;
 /** One transition of the definition: a guarded alternative is one of its own. */
 export type Transition = Node['transitions'] extends Map<string, (infer T)[]> ? T : never;

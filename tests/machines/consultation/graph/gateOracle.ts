@@ -1,4 +1,4 @@
-import type { ConsultationEvent } from '../../../../shared/records/event';
+import type { ConsultationEvent, EventOf } from '../../../../shared/records/event';
 import type { Zone } from '../../../../shared/records/zones';
 
 /**
@@ -15,14 +15,30 @@ export interface Heard {
   readonly decided: string;
   /** Absolute answers that no named correction took back. */
   readonly absolute: readonly string[];
+  /** Bowls that wait on the bench, and bowls on the head. */
+  readonly weighed: readonly Zone[];
+  readonly on: readonly Zone[];
+  /** A bowl was rinsed or thrown. */
+  readonly isUsed: boolean;
   readonly isOpened: boolean;
+  readonly isAway: boolean;
+  /** Something stings, or looks like a reaction, and nobody said it is none. */
+  readonly isSuspected: boolean;
+  /** Back on another day, and what holds for today not said yet. */
+  readonly isAskedAnew: boolean;
 }
 
 export const nothingHeard: Heard = {
   isOpened: false,
+  isAway: false,
+  isSuspected: false,
+  isAskedAnew: false,
+  isUsed: false,
   good: [],
   held: [],
   broke: [],
+  weighed: [],
+  on: [],
   decided: '',
   absolute: [],
 };
@@ -32,6 +48,33 @@ const add = <T extends string>(list: readonly T[], one: T): readonly T[] =>
   [...new Set([...list, one])].sort();
 const drop = <T extends string>(list: readonly T[], one: T): readonly T[] =>
   list.filter((each) => each !== one);
+
+/** The strand of this zone proves nothing any more, whatever is answered. */
+const spend = ({ good, held }: Heard, zone: Zone): Pick<Heard, 'good' | 'held'> => ({
+  good: drop(good, zone),
+  held: drop(held, zone),
+});
+
+/** A stop leaves nothing standing by. */
+const stop = (heard: Heard, answer: string): Heard => ({
+  ...heard,
+  absolute: add(heard.absolute, answer),
+  isUsed: heard.isUsed || heard.weighed.length > 0,
+  weighed: [],
+});
+
+function hearAnswer(before: Heard, { tokens }: EventOf<'ANSWERED'>): Heard {
+  const { step, said, bearsOnPlan, planned, restores } = tokens;
+  const heard = said === 'absolute' ? stop(before, step) : before;
+  const stays = bearsOnPlan ? [] : heard.good;
+  const back = restores.filter((zone) => heard.held.includes(zone));
+  return {
+    ...heard,
+    good: [...new Set([...stays, ...back])].filter((zone) => planned.includes(zone)).sort(),
+    decided: bearsOnPlan ? '' : heard.decided,
+    isAskedAnew: heard.isAskedAnew && (step !== 'client' || said === 'unsaid'),
+  };
+}
 
 /** What is known after one more event. */
 export function hear(before: Heard, event: ConsultationEvent): Heard {
@@ -44,21 +87,12 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
         isOpened: true,
         absolute: event.tokens.inherits ? add(heard.absolute, 'inherited') : heard.absolute,
       };
-    case 'ANSWERED': {
-      const { step, said, bearsOnPlan, planned, restores } = event.tokens;
-      const stays = bearsOnPlan ? [] : heard.good;
-      const back = restores.filter((zone) => heard.held.includes(zone));
-      return {
-        ...heard,
-        good: [...new Set([...stays, ...back])].filter((zone) => planned.includes(zone)).sort(),
-        decided: bearsOnPlan ? '' : heard.decided,
-        absolute: said === 'absolute' ? add(heard.absolute, step) : heard.absolute,
-      };
-    }
+    case 'ANSWERED':
+      return hearAnswer(heard, event);
     case 'SKIN_TEST_NOTED':
-      return event.tokens.isPositive ? { ...heard, absolute: add(heard.absolute, 'skinTest') } : heard;
+      return event.tokens.isPositive ? stop(heard, 'skinTest') : heard;
     case 'INCOMPATIBILITY_READ':
-      return event.tokens.reacted ? { ...heard, absolute: add(heard.absolute, 'incompatibility') } : heard;
+      return event.tokens.reacted ? stop(heard, 'incompatibility') : heard;
     case 'CORRECTED':
       return event.tokens.voids
         ? { ...undecided, good: [], held: [], absolute: drop(heard.absolute, event.tokens.answer) }
@@ -66,10 +100,11 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
     case 'STRAND_STARTED':
       return {
         ...undecided,
-        good: drop(heard.good, event.tokens.zone),
-        held: drop(heard.held, event.tokens.zone),
+        ...spend(heard, event.tokens.zone),
         broke: drop(heard.broke, event.tokens.zone),
       };
+    case 'STRAND_DISCARDED':
+      return { ...heard, ...spend(heard, event.tokens.zone) };
     case 'STRAND_BROKE':
       return { ...heard, broke: add(heard.broke, event.tokens.zone) };
     case 'OUTCOME_RECORDED': {
@@ -79,39 +114,100 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
       return { ...undecided, good: mark(heard.good, zone), held: mark(heard.held, zone) };
     }
     case 'OUTCOME_RETRACTED':
-      return {
-        ...undecided,
-        good: drop(heard.good, event.tokens.zone),
-        held: drop(heard.held, event.tokens.zone),
-      };
+      return { ...undecided, ...spend(heard, event.tokens.zone) };
     case 'REOPENED':
     case 'PLAN_CHANGED':
       return undecided;
     case 'DECIDED':
       return { ...heard, decided: event.tokens.decision };
+    case 'BOWL_WEIGHED':
+      return { ...heard, weighed: add(heard.weighed, event.tokens.zone) };
+    case 'BOWL_APPLIED':
+      return {
+        ...heard,
+        weighed: drop(heard.weighed, event.tokens.zone),
+        on: add(heard.on, event.tokens.zone),
+      };
+    case 'BOWL_THROWN':
+      return { ...heard, weighed: drop(heard.weighed, event.tokens.zone), isUsed: true };
     case 'BOWL_RINSED':
       return {
         ...heard,
-        good: drop(heard.good, event.tokens.zone),
-        held: drop(heard.held, event.tokens.zone),
+        ...spend(heard, event.tokens.zone),
+        on: drop(heard.on, event.tokens.zone),
+        isUsed: true,
       };
+    default:
+      return hearCare(heard, event);
+  }
+}
+
+/** Visits and reactions. */
+function hearCare(heard: Heard, event: ConsultationEvent): Heard {
+  switch (event.type) {
+    case 'PARKED':
+      return { ...heard, isAway: true };
+    case 'RESUMED':
+      return { ...heard, isAway: false, isAskedAnew: heard.isAskedAnew || event.tokens.asksAnew };
+    case 'LOOKED':
+      return event.tokens.of === 'head' && event.tokens.stings ? { ...heard, isSuspected: true } : heard;
+    case 'REACTION_SUSPECTED':
+      return { ...heard, isSuspected: true };
+    case 'NO_REACTION':
+      return { ...heard, isSuspected: false };
     default:
       return heard;
   }
 }
 
+/** What keeps every strand and every bowl back after what was heard; null when nothing does. */
+function findHold(heard: Heard): string | null {
+  if (!heard.isOpened) return 'of a client nobody opened';
+  if (heard.absolute.length > 0) return 'past an absolute answer';
+  if (heard.isSuspected) return 'while a reaction is looked into';
+  if (heard.isAway) return 'for a client who is away';
+  return heard.isAskedAnew ? 'before she was asked anew' : null;
+}
+
+function findBreachOfTime(heard: Heard, { tokens }: EventOf<'CLOCK_EXTENDED'>): string | null {
+  if (!tokens.isWithinLimit) return 'more time than the maker allows';
+  if (heard.isSuspected) return 'more time while a reaction is looked into';
+  if (!tokens.isOnHead) return null;
+  if (heard.absolute.length > 0) return 'more time on the head past an absolute answer';
+  return heard.decided === '' ? 'more time on the head after what undid the decision' : null;
+}
+
+function findBreachOfBowl(
+  before: Heard,
+  event: EventOf<'BOWL_WEIGHED'> | EventOf<'BOWL_APPLIED'>,
+): string | null {
+  const { zone, skinTest } = event.tokens;
+  const { good, decided } = hear(before, event);
+  const hold = findHold(before);
+  if (hold !== null) return `a bowl ${hold}`;
+  if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a bowl with a skin test that is ${skinTest}`;
+  if (!good.includes(zone)) return 'a bowl without a sound or rough outcome that stands';
+  if (!mixing.includes(decided)) return 'a bowl without a decision that allows mixing';
+  return decided === 'endsOut' && zone === 'ends' ? 'a bowl for ends that stay out' : null;
+}
+
 /** Why this event must not be accepted after what was heard; null when nothing speaks against it. */
 export function findBreach(before: Heard, event: ConsultationEvent): string | null {
-  if (event.type === 'STRAND_STARTED' && !before.isOpened) return 'a strand of a client nobody opened';
-  if (event.type === 'STRAND_STARTED' && before.absolute.length > 0) {
-    return 'a strand past an absolute answer';
+  switch (event.type) {
+    case 'STRAND_STARTED': {
+      const hold = findHold(before);
+      return hold === null ? null : `a strand ${hold}`;
+    }
+    case 'CLOCK_EXTENDED':
+      return findBreachOfTime(before, event);
+    case 'FINISHED':
+      return before.isUsed && [...before.weighed, ...before.on].length === 0
+        ? null
+        : 'a finish while a bowl stands, or without one';
+    case 'BOWL_WEIGHED':
+    case 'BOWL_APPLIED':
+      return findBreachOfBowl(before, event);
+    default:
+      return null;
   }
-  if (event.type !== 'BOWL_WEIGHED' && event.type !== 'BOWL_APPLIED') return null;
-  const { zone, skinTest } = event.tokens;
-  const heard = hear(before, event);
-  if (heard.absolute.length > 0) return 'a bowl past an absolute answer';
-  if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a bowl with a skin test that is ${skinTest}`;
-  if (!heard.good.includes(zone)) return 'a bowl without a sound or rough outcome that stands';
-  if (!mixing.includes(heard.decided)) return 'a bowl without a decision that allows mixing';
-  return heard.decided === 'endsOut' && zone === 'ends' ? 'a bowl for ends that stay out' : null;
 }
