@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import { salon } from '../../seeds/salon';
 import { launchBrowser } from './browser';
-import { before, lengthOf, playAlone } from './makeLog';
+import { lengthOf, playAlone, stepsBefore } from './makeLog';
 import { readAside, readLogs, writeLogs } from './memory';
 import { makePerson, type Person } from './person';
 import { startStation } from './server';
@@ -126,7 +126,7 @@ describe('a log rewritten in the browser’s own tools, every checksum right', (
   );
 
   it('while the station runs: its journal is held, and the rewritten index changes nothing', async () => {
-    const untilOutcome = before(steps, 'OUTCOME_RECORDED');
+    const untilOutcome = stepsBefore(steps, 'OUTCOME_RECORDED');
     const honest = playAlone(untilOutcome, startAtMs, salon, id).log;
     const person = await opal({ [`open-${id}`]: honest });
     await person.open(3);

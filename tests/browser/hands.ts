@@ -36,7 +36,7 @@ export const useFingers: UseHands = async (page, pass) => {
 /** More stops than any screen has. */
 const MOST_STOPS = 200;
 
-/** A keyboard and nothing else: Tab to it, then Space; and where the focus is can be seen. */
+/** A keyboard and nothing else: Tab to it, then Enter or Space; and where the focus is can be seen. */
 export const useKeys: UseHands = async (page, pass) => {
   const reach = async (what: Locator): Promise<void> => {
     await what.waitFor();
@@ -52,7 +52,8 @@ export const useKeys: UseHands = async (page, pass) => {
   return {
     press: async (what) => {
       await reach(what);
-      await page.keyboard.press('Space');
+      const isBig = await what.evaluate((element) => element.matches('.big-button'));
+      await page.keyboard.press(isBig ? 'Enter' : 'Space');
     },
     type: async (into, text) => {
       await reach(into);

@@ -1,7 +1,13 @@
 import { advance, beginConsultation, type Consultation } from '../../machines/consultation/consultation';
 import type { StoryStep } from '../../seeds/story';
-import { classify } from '../../shared/records/classify';
+import { classify, type RawEvent } from '../../shared/records/classify';
 import type { Settings } from '../../shared/records/settings';
+
+/** What "49 h ago" on the screen comes to at this moment. */
+const sayTime = (raw: RawEvent, atMs: number): RawEvent =>
+  raw.answers?.putOnAtMs === '49h'
+    ? ({ ...raw, answers: { ...raw.answers, putOnAtMs: atMs - 49 * 3_600_000 } } as RawEvent)
+    : raw;
 
 /** A story through judge and chart alone, as the station would take it; throws at the first refusal. */
 export function playAlone(
@@ -14,7 +20,7 @@ export function playAlone(
   return steps.reduce((consultation, { afterMs, by, raw }) => {
     atMs += afterMs;
     const context = { settings, settingsId: 0, atMs, by, inheritsStop: false };
-    const event = classify(consultation.record, raw, context);
+    const event = classify(consultation.record, sayTime(raw, atMs), context);
     const next = event.ok ? advance(consultation, event.value) : event;
     if (!next.ok) throw new Error(`${raw.type}: ${JSON.stringify(next.error)}`);
     return next.value;
@@ -22,7 +28,7 @@ export function playAlone(
 }
 
 /** The steps before the first of this type. */
-export const before = (steps: readonly StoryStep[], type: string): readonly StoryStep[] =>
+export const stepsBefore = (steps: readonly StoryStep[], type: string): readonly StoryStep[] =>
   steps.slice(
     0,
     steps.findIndex(({ raw }) => raw.type === type),

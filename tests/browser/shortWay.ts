@@ -50,11 +50,14 @@ export const askAll = (ticket: string, chair: string, history: string): readonly
   juno(1_000, { type: 'STEP_CONFIRMED', answers: { step: 'heatSpray' } }),
 ];
 
-const mix = { line: 'Sandbar cream', developerPercent: '6', ratio: '1', makersLimitMin: '45' };
+const mix = { line: 'Sandbar cream', developerPercent: '6', ratio: '1' };
 
 /** The strand of the roots is in the mix for so many minutes. */
 export const startStrand = (minutes: string): StoryStep =>
-  juno(1_000, { type: 'STRAND_STARTED', answers: { zone: 'roots', place: 'crown', ...mix, minutes } });
+  juno(1_000, {
+    type: 'STRAND_STARTED',
+    answers: { zone: 'roots', place: 'crown', ...mix, minutes, makersLimitMin: '45' },
+  });
 
 /** Off after `minutes`, and what it said. */
 export const endStrand = (minutes: number): readonly StoryStep[] => [
@@ -68,6 +71,9 @@ export const endStrand = (minutes: number): readonly StoryStep[] => [
 export const decide = juno(1_000, { type: 'DECIDED', answers: { decision: 'asPlanned' } });
 
 /** Thirty grams of colour at one to one. */
-export const weigh = juno(1_000, { type: 'BOWL_WEIGHED', answers: { zone: 'roots', colourG: '30' } });
+export const weigh = juno(1_000, {
+  type: 'BOWL_WEIGHED',
+  answers: { zone: 'roots', shades: [{ shade: '6 sand', parts: '1' }], colourG: '30', ...mix, minutes: '20' },
+});
 
 export const putOn = juno(1_000, { type: 'BOWL_APPLIED', answers: { zone: 'roots' } });

@@ -1,0 +1,136 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { StoryStep } from '../../seeds/story';
+import type { RawEvent } from '../../shared/records/classify';
+import type { RawForm } from '../../shared/records/readForm';
+import { launchBrowser } from './browser';
+import { stepsBefore } from './makeLog';
+import { readLogs } from './memory';
+import type { Person } from './person';
+import { expectNoMix, force, sayRefusal, seat as seatAt } from './seat';
+import { startStation } from './server';
+import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
+import { playStep } from './story';
+import { fill } from './typing';
+
+let station: Awaited<ReturnType<typeof startStation>>;
+let browser: Browser;
+beforeAll(async () => {
+  station = await startStation();
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  await station.close();
+});
+
+const seat = (beginning: readonly StoryStep[]): Promise<Person> =>
+  seatAt(browser, station.address, [beginning]);
+
+const isRaw = (type: string, answers: RawForm): StoryStep => ({
+  afterMs: 1_000,
+  by: 'Juno',
+  raw: { type, answers } as RawEvent,
+});
+const readyForStrand = askAll('G.G.', '1', 'none');
+const broken = [
+  ...readyForStrand,
+  startStrand('20'),
+  isRaw('STRAND_BROKE', { zone: 'roots' }),
+  isRaw('OUTCOME_RECORDED', { zone: 'roots', fibre: 'broken', stretch: 'snaps', level: '5' }),
+];
+const decided = [...readyForStrand, startStrand('20'), ...endStrand(20), decide];
+
+describe('a button that is made to work is refused by the gate behind it, in a sentence', () => {
+  it('a strand before the glass', async () => {
+    const person = await seat(askAll('G.G.', '1', 'metallicColour'));
+    await person.open(1);
+    await force(person.page.locator('[data-act="test-roots"]'));
+    await fill(person, {
+      place: 'crown',
+      line: 'Sandbar cream',
+      developerPercent: '6',
+      minutes: '20',
+      makersLimitMin: '45',
+    });
+    await person.act('start-strand');
+    expect(await sayRefusal(person)).toContain('A cutting has to meet peroxide in a glass first.');
+    await person.isAt('preparing');
+  });
+
+  it('damp hair', async () => {
+    const person = await seat(stepsBefore(readyForStrand, 'STEP_CONFIRMED'));
+    await person.open(1);
+    await person.act('next');
+    await person.isAt('hotTools');
+    await playStep(person, isRaw('ANSWERED', { habits: [], smoke: 'no', history: ['none'] }));
+    await person.act('next');
+    await person.isAt('feelHair');
+    const felt = {
+      nape: 'damp',
+      mid: 'dry',
+      ends: 'dry',
+      porosity: 'low',
+      curl: 'straight',
+      breakage: 'no',
+      wetStretch: 'springsBack',
+    };
+    await playStep(person, isRaw('ANSWERED', felt));
+    const { logLength } = await person.where();
+    await force(person.page.locator('[data-act="next"]'));
+    expect(await person.page.locator('.held-up').textContent()).toBe('Damp: dry it and look again.');
+    expect(await sayRefusal(person)).toContain('That does not go now.');
+    expect(await person.where()).toEqual({ step: 'feelHair', logLength });
+  });
+
+  it('a decision to mix after a strand that broke, even with a name to it', async () => {
+    const person = await seat(broken);
+    await person.open(1);
+    await person.act('show-freer');
+    await force(person.page.locator('[data-question="decision"] [data-option="asPlanned"]'));
+    await force(person.page.locator('[data-act="override-freer"]'));
+    await fill(person, { by: 'Juno', code: 'clientInsists', words: 'She wants it.' });
+    await person.kept(() => person.act('override'));
+    await force(person.page.locator('[data-act="decide-asPlanned"]'));
+    expect(await sayRefusal(person)).toContain('That does not go now.');
+    await person.isAt('decision');
+    await expectNoMix(person);
+  });
+
+  it('a bowl that is stronger than the strand', async () => {
+    const person = await seat(decided);
+    await person.open(1);
+    await fill(person, { colourG: '30', developerPercent: '12' });
+    await force(person.page.locator('[data-act="weigh"]'));
+    expect(await sayRefusal(person)).toContain('Stronger than the strand and the decision allow.');
+    const logs = [...(await readLogs(person.page)).values()].flat() as readonly { type?: string }[];
+    expect(logs.filter(({ type }) => type === 'BOWL_WEIGHED')).toEqual([]);
+  });
+
+  it('a button kept from when it was right', async () => {
+    const person = await seat(decided);
+    await person.open(1);
+    await fill(person, { colourG: '30' });
+    const kept = await person.page.locator('[data-act="weigh"]').elementHandle();
+    await person.act('more-for-client');
+    await person.kept(() => person.act('back-to-client'));
+    await person.kept(() =>
+      person.press(person.page.locator('[data-question="targetLevel"] [data-option="8"]')),
+    );
+    await kept?.evaluate((button: HTMLButtonElement) => {
+      document.querySelector('main')?.append(button);
+      button.click();
+      button.remove();
+    });
+    await person.page.waitForTimeout(200);
+    await person.isAt('client');
+    await expectNoMix(person);
+  });
+
+  it('and the same bowl, when nothing is made up, is weighed', async () => {
+    const person = await seat(decided);
+    await person.open(1);
+    for (const step of [weigh, putOn]) await playStep(person, step);
+    await person.isAt('colourOn');
+  });
+});
