@@ -8,7 +8,7 @@ import type { Harm, Kill } from './judge';
 import { plantLogs } from './plant';
 import { leave, readBack, visit } from './readBack';
 import { makeSalonDay, type Place, places } from './salonDay';
-import { lastingPlaces, passingPlaces, scenes } from './scenes';
+import { lastingPlaces, passingPlaces, scenes, steps } from './scenes';
 import { makeTally, type Tally } from './tally';
 import { tapAndKill, tapAndWait } from './tapAndKill';
 import { openWindow, type StationWindow } from './window';
@@ -63,12 +63,13 @@ function drawPlaces(harm: Harm, count: number, chance: Chance): readonly Place[]
 async function beginDay(profile: string, address: string): Promise<void> {
   const day = makeSalonDay(Date.now());
   const { context, kill } = await launchKillableBrowser(profile);
-  const page = context.pages()[0] ?? (await context.newPage());
-  await page.goto(`${address}/icon.svg`);
-  await plantLogs(page, day);
-  await page.goto(address);
-  const { notices, told } = await readBack(page);
-  await kill();
+  const { notices, told } = await (async () => {
+    const page = context.pages()[0] ?? (await context.newPage());
+    await page.goto(`${address}/icon.svg`);
+    await plantLogs(page, day);
+    await page.goto(address);
+    return readBack(page);
+  })().finally(kill);
   const found = [...told.values()].map(({ record, log }) => `open-${record.id} ${log.length}`).sort();
   const planted = day.flatMap(({ name, lines }) => (name === 'settings' ? [] : [`${name} ${lines.length}`]));
   if (notices.length > 0 || found.join() !== planted.sort().join()) {
@@ -89,29 +90,42 @@ interface Day {
 async function runDay(day: Day): Promise<void> {
   let last: Kill | null = null;
   for (const place of day.order) {
-    const window = await openWindow(day.profile, day.address);
-    const before = await readBack(window.page);
-    if (last !== null) await examine(last, before, window, day.tally);
-    last = await tapAndKill(day, window, before, place);
+    last = await withStation(day, async (window) => {
+      const before = await readBack(window.page);
+      if (last !== null) await examine(last, before, window, day.tally);
+      return tapAndKill(day, window, before, place);
+    });
   }
   await endDay(day, lastingPlaces, last);
 }
 
 /** After all that the station still takes what is tapped. */
-async function endDay(day: Day, taken: readonly Place[], last: Kill | null = null): Promise<void> {
+const endDay = (day: Day, taken: readonly Place[], last: Kill | null = null): Promise<void> =>
+  withStation(day, async (window) => {
+    const after = await readBack(window.page);
+    if (last !== null) await examine(last, after, window, day.tally);
+    for (const place of taken) await takesMore(window, place, day);
+  });
+
+/** Does this in the station of the day, and leaves no browser behind, however it ends. */
+async function withStation<T>(day: Day, work: (window: StationWindow) => Promise<T>): Promise<T> {
   const window = await openWindow(day.profile, day.address);
-  const after = await readBack(window.page);
-  if (last !== null) await examine(last, after, window, day.tally);
-  for (const place of taken) await takesMore(window, place, day);
-  await window.kill();
+  try {
+    return await work(window);
+  } finally {
+    await window.kill();
+  }
 }
 
 /** What is tapped on this client is taken, when nobody pulls the plug. */
 async function takesMore(window: StationWindow, place: Place, { chance, tally }: Day): Promise<void> {
-  const { length } = await visit(window.page, place);
-  const taps = await scenes[place](window.page, chance);
-  if (!(await tapAndWait(window, place, taps, length + taps.length))) {
-    tally.faults.push(`${place}: not taken: ${taps.map(({ makes }) => makes)}`);
-  }
-  if (place !== 'plan') await leave(window.page);
+  const { page } = window;
+  const { length, step } = await visit(page, place);
+  if (step === steps[place]) {
+    const taps = await scenes[place](page, chance);
+    if (!(await tapAndWait(window, place, taps, length + taps.length))) {
+      tally.faults.push(`${place}: not taken: ${taps.map(({ makes }) => makes)}`);
+    }
+  } else if (tally.lost === 0) tally.faults.push(`${place} stands at ${step}`);
+  if (place !== 'plan') await leave(page);
 }

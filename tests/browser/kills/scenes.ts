@@ -49,6 +49,18 @@ export const scenes: Readonly<Record<Place, Scene>> = {
   },
 };
 
+/** The step each of them stands at. Where entries were lost with both copies, she may stand further back. */
+export const steps: Readonly<Record<Place, string>> = {
+  client: 'client',
+  feelHair: 'feelHair',
+  strands: 'processing',
+  outcome: 'outcome',
+  decision: 'decision',
+  bowl: 'mix',
+  head: 'colourOn',
+  plan: 'finish',
+};
+
 /** Those that may be tapped again and again; the others lead on to another screen. */
 export const lastingPlaces = ['client', 'feelHair', 'strands', 'head'] as const satisfies readonly Place[];
 export const passingPlaces = ['outcome', 'decision', 'bowl', 'plan'] as const satisfies readonly Place[];

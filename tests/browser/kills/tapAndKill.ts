@@ -1,9 +1,10 @@
+import type { Page } from 'playwright-core';
 import type { Chance } from './chance';
 import { cutNewestJournal, deleteIndexedDb, readJournals } from './disk';
 import type { Harm, Kill } from './judge';
-import { type ReadBack, visit } from './readBack';
+import { leave, type ReadBack, visit } from './readBack';
 import { nameConsultation, type Place } from './salonDay';
-import { type ComingTap, lastingPlaces, scenes } from './scenes';
+import { type ComingTap, lastingPlaces, scenes, steps } from './scenes';
 import type { Tally } from './tally';
 import type { StationWindow } from './window';
 
@@ -24,13 +25,13 @@ export async function tapAndKill(
   { profile, harm, chance, tally }: Killing,
   window: StationWindow,
   before: ReadBack,
-  place: Place,
+  wanted: Place,
 ): Promise<Kill> {
+  const { page } = window;
+  const place = await visitReady(page, wanted);
   const id = nameConsultation(place);
   const base = before.told.get(id)?.log.length ?? 0;
   const readShown = () => window.shown.get(id) ?? 0;
-  const { page } = window;
-  await visit(page, place);
   // Half of the kills follow upon something that has just been acknowledged: files and connections are open then.
   const first = chance.draw() < 0.5 && isLasting(place) ? await scenes[place](page, chance) : [];
   if (first.length > 0 && !(await tapAndWait(window, place, first, base + first.length))) {
@@ -48,6 +49,15 @@ export async function tapAndKill(
   tally.delaysMs.push(delayMs);
   if (acknowledged < base + taps.length) tally.beforeAcknowledgement += 1;
   return { place, before, taps, acknowledged, harm, cut, disk: await readJournals(profile) };
+}
+
+/** Opens the client at this place; or the first one, who only ever answers, when this one stands further back. */
+async function visitReady(page: Page, wanted: Place): Promise<Place> {
+  const { step } = await visit(page, wanted);
+  if (step === steps[wanted]) return wanted;
+  await leave(page);
+  await visit(page, 'client');
+  return 'client';
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { BrowserContext, CDPSession, Page } from 'playwright-core';
 import { launchKillableBrowser, tabletLandscape } from '../browser';
 
 /** What the page itself says of itself, at once: a tap that has landed, or how much of a log it shows. */
@@ -26,6 +26,24 @@ export interface Point {
 /** Starts the browser on this profile and opens this address, with an ear on what the page shows. */
 export async function openWindow(profileDir: string, address: string): Promise<StationWindow> {
   const { context, kill } = await launchKillableBrowser(profileDir);
+  let killing: Promise<void> | null = null;
+  try {
+    const heard = await listenTo(context, address);
+    return {
+      ...heard,
+      // Once only: the number of a process group that is gone may be another's by the second time.
+      kill: () => {
+        killing ??= kill();
+        return killing;
+      },
+    };
+  } catch (error) {
+    await kill();
+    throw error;
+  }
+}
+
+async function listenTo(context: BrowserContext, address: string): Promise<Omit<StationWindow, 'kill'>> {
   const page = context.pages()[0] ?? (await context.newPage());
   const session = await context.newCDPSession(page);
   const shown = new Map<string, number>();
@@ -51,7 +69,6 @@ export async function openWindow(profileDir: string, address: string): Promise<S
   return {
     page,
     shown,
-    kill,
     onLanded: (taps, then) => {
       waiting = { at: landed + taps, then };
     },
