@@ -103,5 +103,10 @@ export const courseReducers = {
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
+    // Neither a bowl that waits nor a client who is away grows younger with the clock.
+    bowls: record.bowls.map((bowl) =>
+      bowl.state === 'weighed' ? { ...bowl, atMs: bowl.atMs + payload.shiftMs } : bowl,
+    ),
+    parked: record.parked && { ...record.parked, atMs: record.parked.atMs + payload.shiftMs },
   }),
 } satisfies Partial<Reducers>;
