@@ -156,7 +156,7 @@ export const guards = {
     event.type === 'CORRECTED' &&
     event.tokens.answer === 'skinTest' &&
     !event.tokens.voids &&
-    ['waiting', 'clear', 'lapsed'].includes(context.facts.skinTest),
+    ['waiting', 'clear', 'lapsed', 'notNeeded'].includes(context.facts.skinTest),
   isWithinLimit: ({ event }: Shown) => event.type === 'CLOCK_EXTENDED' && event.tokens.isWithinLimit,
 };
 
