@@ -1,5 +1,6 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { Consultation } from '../../machines/consultation/consultation';
+import type { RawEvent } from '../../shared/records/classify';
 import type { RawForm } from '../../shared/records/readForm';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
@@ -56,6 +57,14 @@ function Screens(props: { readonly station: StationInUse }) {
     });
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
+  /** Takes the tap in somebody's name; where nobody is chosen (this window has just become the writer) asks first. */
+  const submit = (id: string, raw: RawEvent, name = who.by()): ReturnType<StationInUse['submit']> =>
+    name === ''
+      ? new Promise((resolve) => {
+          const takeNobody = () => resolve(props.station.submit(id, '', raw));
+          who.asSomebody(() => resolve(props.station.submit(id, who.by(), raw)), takeNobody);
+        })
+      : props.station.submit(id, name, raw);
   const openClient = (id: string) => who.asSomebody(() => setPlace({ at: 'consultation', id }));
   const here = () => {
     const now = place();
@@ -139,7 +148,7 @@ function Screens(props: { readonly station: StationInUse }) {
                       nowMs={props.station.nowMs()}
                       by={who.by()}
                       isWriter={isWriter()}
-                      submit={(raw, name) => props.station.submit(id, name ?? who.by(), raw)}
+                      submit={(raw, name) => submit(id, raw, name)}
                       onWho={who.ask}
                       onBar={() => setPlace(bar)}
                     />

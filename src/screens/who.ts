@@ -39,8 +39,10 @@ export function createWho(mayWrite: () => boolean): Who {
     },
     chooseNobody: () => end()?.giveUp(),
     asSomebody: (goOn, giveUp = ignore) => {
-      if (by() === '' && mayWrite()) setWaiting({ goOn, giveUp });
-      else goOn();
+      if (by() !== '' || !mayWrite()) return goOn();
+      // What waited before gives up, so that nothing waits for ever.
+      waiting()?.giveUp();
+      setWaiting({ goOn, giveUp });
     },
   };
 }

@@ -68,41 +68,44 @@ export function Bar(props: {
         units={props.settings.units}
         onOpen={(id) => props.onOpen(id)}
       />
-      <ul class="places">
-        <For each={view().places.map(({ chair }) => chair)}>
-          {(chair) => {
-            const here = () => view().places.find((place) => place.chair === chair)?.consultation ?? null;
-            return (
-              <li>
-                <Show
-                  when={here()}
-                  fallback={
-                    <button
-                      type="button"
-                      class="place place-free"
-                      data-chair={chair}
-                      data-act="start-here"
-                      disabled={!props.isWriter}
-                      onClick={() => props.onStart(chair)}
-                    >
-                      {words.bar.free(write(chair))}
-                    </button>
-                  }
-                >
-                  {(consultation) => (
-                    <PlaceButton
-                      consultation={consultation()}
-                      settings={props.settings}
-                      nowMs={props.nowMs}
-                      onOpen={(id) => props.onOpen(id)}
-                    />
-                  )}
-                </Show>
-              </li>
-            );
-          }}
-        </For>
-      </ul>
+      {/* Until the records are read nobody knows which places are free. */}
+      <Show when={props.state.mode !== 'starting'}>
+        <ul class="places">
+          <For each={view().places.map(({ chair }) => chair)}>
+            {(chair) => {
+              const here = () => view().places.find((place) => place.chair === chair)?.consultation ?? null;
+              return (
+                <li>
+                  <Show
+                    when={here()}
+                    fallback={
+                      <button
+                        type="button"
+                        class="place place-free"
+                        data-chair={chair}
+                        data-act="start-here"
+                        disabled={!props.isWriter}
+                        onClick={() => props.onStart(chair)}
+                      >
+                        {words.bar.free(write(chair))}
+                      </button>
+                    }
+                  >
+                    {(consultation) => (
+                      <PlaceButton
+                        consultation={consultation()}
+                        settings={props.settings}
+                        nowMs={props.nowMs}
+                        onOpen={(id) => props.onOpen(id)}
+                      />
+                    )}
+                  </Show>
+                </li>
+              );
+            }}
+          </For>
+        </ul>
+      </Show>
       <Dialog isOpen={isParkedOpen()} title={words.bar.parkedTitle} onClose={() => setIsParkedOpen(false)}>
         <ParkedList view={view()} units={props.settings.units} onOpen={(id) => props.onOpen(id)} />
       </Dialog>
