@@ -3,6 +3,7 @@ import type { ConsultationEvent } from '../../../../shared/records/event';
 import type { AskStep } from '../../../../shared/records/steps';
 import { askSteps, backSteps, correctables } from '../../../../shared/records/steps';
 import type { Zone } from '../../../../shared/records/zones';
+import { nameWay } from '../chartUnderTest';
 import * as say from '../tokenEvents';
 
 /** One traversal: what may be tried in a state. Together they take every edge; each alone stays small. */
@@ -184,6 +185,12 @@ const keepPositive = (event: ConsultationEvent, state: ConsultationState): Consu
   return { ...event, tokens: { ...event.tokens, skinTest: 'positive' } } as ConsultationEvent;
 };
 
+/** The three endings hang on the same guards: the two noes are tried at few places, calling it off at every one. */
+const isTried = (event: ConsultationEvent, state: ConsultationState): boolean =>
+  (event.type !== 'WE_SAID_NO' && event.type !== 'CLIENT_SAID_NO') ||
+  state.context.facts.isInherited ||
+  nameWay(state) === 'decision';
+
 const join = (...lists: readonly (readonly ConsultationEvent[])[]): readonly ConsultationEvent[] => [
   ...new Map(lists.flat().map((event) => [JSON.stringify(event), event])).values(),
 ];
@@ -197,6 +204,10 @@ const stopsWithCare = join(straight, stops, overlay);
 export const alphabets: readonly Alphabet[] = [
   { name: 'gate', events: (state) => [...gate, ...putOneBack(state)] },
   { name: 'gate and rules', events: () => gateWithRules },
-  { name: 'stops and care', events: (state) => stopsWithCare.map((event) => keepPositive(event, state)) },
+  {
+    name: 'stops and care',
+    events: (state) =>
+      stopsWithCare.filter((event) => isTried(event, state)).map((event) => keepPositive(event, state)),
+  },
   { name: 'two zones', events: (state) => [...twoZones, ...putBothBack(state)] },
 ];

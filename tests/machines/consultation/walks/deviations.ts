@@ -7,6 +7,7 @@ import {
   absoluteAnswers,
   cleanAnswers,
   correct,
+  cream,
   dayMs,
   hourMs,
   noteSkinTest,
@@ -26,8 +27,12 @@ const zoneAt = (detail: number): Zone =>
 
 const weigh = (scene: Scene, detail: number, change: Record<string, string> = {}): RawEvent => {
   const zone = zoneAt(detail);
-  return weighBowl(zone, ...testedOf(scene, zone), change);
+  const { developerPercent, minutes, line } = testedOf(scene, zone);
+  return weighBowl(zone, developerPercent, minutes, { line, ...change });
 };
+
+const findOn = ({ consultation }: Scene): Zone | undefined =>
+  consultation.record.bowls.find(({ state }) => state === 'on')?.zone;
 
 /** The step that is asked just now; any other would be refused there. */
 const stepOf = ({ consultation }: Scene, detail: number) => {
@@ -67,6 +72,13 @@ export const deviations = {
   startIncompatibility: () => tap('INCOMPATIBILITY_STARTED'),
   incompatibilityReacted: () => tap('INCOMPATIBILITY_READ', { seen: 'reacted' }),
   startWeaker: (_scene, detail) => startStrand(zoneAt(detail), '6', '20'),
+  startLightener: (_scene, detail) => startStrand(zoneAt(detail), '6', '20', { line: 'sandbar  POWDER' }),
+  discard: (_scene, detail) =>
+    tap('STRAND_DISCARDED', { zone: zoneAt(detail), why: pick(['wrongTap', 'lost'], detail) }),
+  lookWeak: (_scene, detail) =>
+    tap('LOOKED', { of: 'strand', zone: zoneAt(detail), level: '6', feel: 'stretchy' }),
+  lookStinging: (scene, detail) =>
+    tap('LOOKED', { of: 'head', zone: findOn(scene) ?? zoneAt(detail), stinging: 'yes' }),
   startStronger: (_scene, detail) => startStrand(zoneAt(detail), '12', '40'),
   lookAtStrand: (_scene, detail) =>
     tap('LOOKED', { of: 'strand', zone: zoneAt(detail), level: '6', feel: 'sound' }),
@@ -91,10 +103,13 @@ export const deviations = {
   decide: (_scene, detail) => tap('DECIDED', { decision: pick(decisions, detail) }),
   changePlan: () => tap('PLAN_CHANGED'),
   weigh: (scene, detail) => weigh(scene, detail),
+  weighAsMeant: (scene, detail) => weigh(scene, detail, { minutes: testedOf(scene, zoneAt(detail)).planned }),
+  weighShort: (scene, detail) => weigh(scene, detail, { minutes: '2' }),
   weighStronger: (scene, detail) => weigh(scene, detail, { developerPercent: '12' }),
   weighLonger: (scene, detail) => weigh(scene, detail, { minutes: '40' }),
   weighHotter: (scene, detail) => weigh(scene, detail, { heat: 'foil' }),
-  weighAnotherLine: (scene, detail) => weigh(scene, detail, { line: 'Sandbar cream' }),
+  weighAnotherLine: (scene, detail) =>
+    weigh(scene, detail, { line: detail % 2 === 0 ? cream : 'Sandbar\u200b powder' }),
   weighAnotherRatio: (scene, detail) => weigh(scene, detail, { ratio: '1' }),
   throwBowl: (_scene, detail) => tap('BOWL_THROWN', { zone: zoneAt(detail) }),
   applyBowl: (_scene, detail) => tap('BOWL_APPLIED', { zone: zoneAt(detail) }),
@@ -106,8 +121,8 @@ export const deviations = {
   noReaction: () => tap('NO_REACTION'),
   extendClock: ({ consultation }, detail) =>
     tap('CLOCK_EXTENDED', {
-      clock: consultation.record.clocks.at(-1)?.id ?? 'none',
-      minutes: pick(['5', '30'], detail),
+      clock: consultation.record.clocks.findLast(({ endedAtMs }) => endedAtMs === null)?.id ?? 'none',
+      minutes: pick(['1', '5', '30'], detail),
       reason: 'liftIsSlow',
     }),
   acknowledge: ({ consultation }) =>

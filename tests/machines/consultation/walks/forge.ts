@@ -1,6 +1,7 @@
 import { formMixKey } from '../../../../shared/judgement/mixes';
 import type { EventOf, EventType } from '../../../../shared/records/event';
 import type { findGate, Log } from './countWalk';
+import { cream, powder } from './rawTaps';
 
 type Gate = ReturnType<typeof findGate>;
 type Loose = Record<string, unknown>;
@@ -32,8 +33,10 @@ export const forgeries: Readonly<Record<string, (log: Log, gate: Gate) => Log | 
     return stronger > 12 ? null : edit(log, bowlSeq, 'payload', { developerPercent: stronger });
   },
   'the bowl stays longer': (log, { bowlSeq }) => edit(log, bowlSeq, 'payload', { minutes: 60 }),
-  'the bowl is of another line': (log, { bowlSeq }) =>
-    edit(log, bowlSeq, 'payload', { line: 'Sandbar cream' }),
+  'the bowl is of another line': (log, { bowlSeq }) => {
+    const isPowder = /powder/iu.test(at<'BOWL_WEIGHED'>(log, bowlSeq).payload.line);
+    return edit(log, bowlSeq, 'payload', { line: isPowder ? cream : powder });
+  },
   'the bowl is of another ratio': (log, { bowlSeq }) => edit(log, bowlSeq, 'payload', { ratio: 1 }),
   'the bowl is hotter': (log, { bowlSeq }) => edit(log, bowlSeq, 'payload', { heat: 'dryHeat' }),
   'the bowl is for roots': (log, { bowlSeq }) =>
@@ -55,6 +58,26 @@ export const forgeries: Readonly<Record<string, (log: Log, gate: Gate) => Log | 
     const { answers } = at<'ANSWERED'>(log, seq).payload;
     return edit(log, seq, 'payload', { answers: { ...answers, reactions: ['swelling'] } });
   },
+  'the strand came off as soon as it was on': (log, { startSeq, outcomeSeq }) => {
+    const { zone } = at<'STRAND_STARTED'>(log, startSeq).payload;
+    const offSeq = log.findIndex(
+      (event, seq) =>
+        seq > startSeq &&
+        seq < outcomeSeq &&
+        event.type === 'STRAND_TAKEN_OFF' &&
+        event.payload.zone === zone,
+    );
+    const startAtMs = log[startSeq]?.atMs ?? 0;
+    return offSeq !== startSeq + 1
+      ? null
+      : log.map((event, seq) => (seq === offSeq ? { ...event, atMs: startAtMs } : event));
+  },
+  'the strand was put aside and recorded all the same': (log, { startSeq, outcomeSeq }) =>
+    log.map((event, seq) =>
+      seq > startSeq && seq < outcomeSeq && event.type === 'STRAND_TAKEN_OFF'
+        ? ({ ...event, type: 'STRAND_DISCARDED' } as unknown as typeof event)
+        : event,
+    ),
   'the bowl is of a newer version': (log, { bowlSeq }) =>
     log.map((event, seq) => (seq === bowlSeq ? ({ ...event, v: 2 } as unknown as typeof event) : event)),
   'the bowl was judged by a newer model': (log, { bowlSeq }) =>

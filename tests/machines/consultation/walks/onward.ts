@@ -1,9 +1,9 @@
 import type { Consultation } from '../../../../machines/consultation/consultation';
-import { isMixingDecision } from '../../../../shared/judgement/decisions';
+import { type Decision, isMixingDecision } from '../../../../shared/judgement/decisions';
 import { listPlannedZones, suggestFor } from '../../../../shared/judgement/findings';
 import { issuePermit } from '../../../../shared/judgement/permit';
 import { judgeSkinTest } from '../../../../shared/judgement/skinTest';
-import { judgeStep, listUnsaid } from '../../../../shared/judgement/stops';
+import { isLifting, judgeStep, listUnsaid } from '../../../../shared/judgement/stops';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
 import { findStrand } from '../../../../shared/records/record';
 import type { Settings } from '../../../../shared/records/settings';
@@ -14,9 +14,11 @@ import { nameWay } from '../chartUnderTest';
 import {
   cleanAnswers,
   correct,
+  cream,
   hourMs,
   noteSkinTest,
   override,
+  powder,
   recordOutcome,
   say,
   startStrand,
@@ -48,14 +50,22 @@ const isTakenNow = ({ consultation, settings, atMs }: Scene, raw: RawEvent): boo
   return event.ok && consultation.state.can(event.value);
 };
 
-/** The strongest mix this zone was not closed to, weaker the more strands it had. */
-const chooseStrand = (scene: Scene, zone: Zone): RawEvent => {
-  const failed = scene.consultation.record.strands.filter(
+/** How many strands of this zone did not come out sound? */
+const countWeak = ({ consultation: { record } }: Scene, zone: Zone): number =>
+  record.strands.filter(
     ({ zone: of, ended, outcome }) =>
-      of === zone && (ended?.how === 'broke' || outcome?.grade === 'gummy' || outcome?.grade === 'broken'),
-  );
-  const strength = strengths[Math.min(failed.length, 2)] ?? '3';
-  return startStrand(zone, strength, failed.length > 2 ? '3' : '25');
+      of === zone && (ended?.how === 'broke' || (outcome !== null && outcome.grade !== 'sound')),
+  ).length;
+
+/** A mix for what she wants, weaker the more strands of this zone were weak. */
+const chooseStrand = (scene: Scene, zone: Zone): RawEvent => {
+  const weak = countWeak(scene, zone);
+  const minutes = weak > 2 ? '3' : '25';
+  const isForLift = isLifting(scene.consultation.record.answers.client?.service ?? '');
+  const strength = strengths[Math.min(weak, 2)] ?? '3';
+  return isForLift
+    ? startStrand(zone, strength, minutes, { line: powder })
+    : startStrand(zone, weak > 0 ? '3' : '6', minutes, { line: cream });
 };
 
 /** What is not said, by today's settings. */
@@ -85,13 +95,26 @@ const process = (scene: Scene): RawEvent => {
   return tap('STRAND_TAKEN_OFF', { zone: zones.find((zone) => strands[zone] === 'running') ?? 'roots' });
 };
 
+/** So many strands of a zone were weak: nobody snips a sixth one, the answer is no. */
+const enoughStrands = 5;
+
 const decide = (scene: Scene): RawEvent => {
   const { consultation, settings, atMs } = scene;
   const suggested = suggestFor(consultation.record, settings, atMs);
-  const failed = zones.some((zone) => ['gummy', 'broken'].includes(factsOf(scene).fibres[zone]));
-  if (isMixingDecision(suggested) || suggested === 'testAgain')
-    return tap('DECIDED', { decision: suggested });
-  return failed ? tap('REOPENED', { step: 'strandTest' }) : tap('DECIDED', { decision: 'testAgain' });
+  const isOpened = zones.some((zone) => isOpenUnder(scene, zone, suggested));
+  if (isMixingDecision(suggested) && isOpened) return tap('DECIDED', { decision: suggested });
+  if (zones.some((zone) => countWeak(scene, zone) >= enoughStrands)) {
+    return tap('WE_SAID_NO', { reason: 'hairTooWeak' });
+  }
+  const again = tap('DECIDED', { decision: 'testAgain' });
+  return isTakenNow(scene, again) ? again : tap('REOPENED', { step: 'strandTest' });
+};
+
+/** Would a bowl of this zone be anything under this decision? */
+const isOpenUnder = (scene: Scene, zone: Zone, decision: Decision): boolean => {
+  const { strands, fibres } = factsOf(scene);
+  const isGood = strands[zone] === 'current' && ['sound', 'rough'].includes(fibres[zone]);
+  return isGood && !(decision === 'endsOut' && zone === 'ends');
 };
 
 const permitOf = ({ consultation, settings, atMs }: Scene, zone: Zone) =>
@@ -103,19 +126,27 @@ const atTheScale = (scene: Scene): RawEvent => {
   const { record } = scene.consultation;
   const weighed = zones.find((zone) => bowls[zone] === 'weighed');
   const skinTest = judgeSkinTest(record, scene.settings.profile, scene.atMs);
-  if (skinTest !== 'clear' && skinTest !== 'notNeeded')
-    return noteSkinTest(scene.atMs, 49 * hourMs, 'nothing');
-  const open = listPlanned(scene).find((zone) => bowls[zone] !== 'weighed' && permitOf(scene, zone).ok);
-  if (open !== undefined && record.bowls.length < scene.bowlsMeant) return weighAllowed(scene, open);
+  if (skinTest !== 'clear' && skinTest !== 'notNeeded') return readSkinTest(scene);
+  const open = listPlanned(scene).find(
+    (zone) => bowls[zone] !== 'weighed' && weighAllowed(scene, zone) !== null,
+  );
+  const bowl = open === undefined ? null : weighAllowed(scene, open);
+  if (bowl !== null && record.bowls.length < scene.bowlsMeant) return bowl;
   if (weighed !== undefined) return applyOrThrow(scene, weighed);
   if (record.bowls.length >= scene.bowlsMeant) return tap('FINISHED');
   return tap('REOPENED', { step: 'strandTest' });
 };
 
-const weighAllowed = (scene: Scene, zone: Zone): RawEvent => {
+/** As strong and about as long as the permit of this zone allows; null when that is nothing. */
+const weighAllowed = (scene: Scene, zone: Zone): RawEvent | null => {
   const permit = permitOf(scene, zone);
-  if (!permit.ok) throw new Error('asked for without a permit');
-  return weighBowl(zone, String(permit.value.maxDeveloperPercent), String(permit.value.maxMinutes));
+  if (!permit.ok) return null;
+  const { maxDeveloperPercent, maxMinutes, tested } = permit.value;
+  // Every other bowl is meant to stay shorter than it might, so that there is time to give.
+  const spare = scene.consultation.log.length % 2 === 0 && maxMinutes > 5 ? 2 : 0;
+  const minutes = Math.floor(maxMinutes) - spare;
+  if (minutes < 1 || maxDeveloperPercent <= 0) return null;
+  return weighBowl(zone, String(maxDeveloperPercent), String(minutes), { line: tested.line });
 };
 
 const onTheHead = (scene: Scene): RawEvent => {
@@ -139,11 +170,17 @@ const leaveStop = (scene: Scene): RawEvent => {
   return correct(askSteps.find((step) => facts.said[step] === 'absolute') ?? 'client');
 };
 
+/** Reads the test she shows; one that was noted as put on later was noted wrongly. */
+const readSkinTest = (scene: Scene): RawEvent => {
+  const read = noteSkinTest(scene.atMs, 49 * hourMs, 'nothing');
+  return isTakenNow(scene, read) ? read : correct('skinTest');
+};
+
 const ask = (scene: Scene, step: AskStep): RawEvent => {
   const { said } = factsOf(scene);
   const isUnsaid = judgeStep(step, scene.consultation.record.answers, scene.settings) === 'unsaid';
   if (said[step] === 'unsaid' || isUnsaid) return say(step, cleanAnswers[step]);
-  if (scene.consultation.record.skinTest === null) return noteSkinTest(scene.atMs, 49 * hourMs, 'nothing');
+  if (scene.consultation.record.skinTest === null) return readSkinTest(scene);
   return tap('STEP_CONFIRMED', { step });
 };
 
@@ -179,8 +216,13 @@ export function goOnward(scene: Scene): RawEvent {
   }
 }
 
-/** The strength and minutes of this zone's newest strand, as they would be typed. */
-export const testedOf = ({ consultation }: Scene, zone: Zone): readonly [string, string] => {
+/** What this zone's newest strand was of, and for how long it was on, as they would be typed. */
+export const testedOf = ({ consultation }: Scene, zone: Zone) => {
   const strand = findStrand(consultation.record, zone);
-  return [String(strand?.developerPercent ?? 6), String(strand?.minutes ?? 25)];
+  return {
+    developerPercent: String(strand?.developerPercent ?? 6),
+    minutes: String(strand?.minutesOn ?? 25),
+    planned: String(strand?.minutes ?? 25),
+    line: strand?.line ?? powder,
+  };
 };

@@ -18,6 +18,10 @@ export const settingsById: readonly Settings[] = [
   { ...salon, profile: { ...profile, ageLine: null, skinTestFor: ['lighten', 'liftAndDeposit'] } },
 ];
 
+/** The settings that were in force; of an edition that never was, the newest before it. */
+export const findSettings = (settingsId: number): Settings =>
+  settingsById[Math.min(settingsId, settingsById.length - 1)] ?? salon;
+
 type Untimed = Exclude<RawEvent['type'], 'ANSWERED'>;
 export const tap = (type: Untimed, answers: RawForm = {}): RawEvent => ({ type, answers });
 export const say = (step: AskStep, answers: RawForm): RawEvent => ({ type: 'ANSWERED', step, answers });
@@ -40,7 +44,15 @@ export const cleanAnswers: { readonly [S in AskStep]: RawForm } = {
     smoke: 'no',
     history: ['none'],
   },
-  feelHair: { porosity: 'normal', curl: 'sameAlong', breakage: 'no', wetStretch: 'springsBack' },
+  feelHair: {
+    nape: 'dry',
+    mid: 'dry',
+    ends: 'dry',
+    porosity: 'normal',
+    curl: 'sameAlong',
+    breakage: 'no',
+    wetStretch: 'springsBack',
+  },
   heatSpray: { finish: 'noHotTool' },
 };
 
@@ -52,9 +64,9 @@ export const otherAnswers: readonly (readonly [AskStep, RawForm])[] = [
   ['client', { reactions: ['tingled'] }],
   ['client', { scalp: 'tight' }],
   ['hotTools', { history: ['unknownBoxColour'] }],
-  ['hotTools', { history: ['salonColour', 'relaxer'] }],
-  ['hotTools', { bleaches: '1' }],
-  ['hotTools', { relaxedWithinTwoWeeks: 'unknown' }],
+  ['hotTools', { history: ['salonColour', 'relaxer'], relaxedWithinTwoWeeks: 'no' }],
+  ['hotTools', { history: ['lightener'], bleaches: '1' }],
+  ['hotTools', { history: ['keratin'], relaxedWithinTwoWeeks: 'unknown' }],
   ['feelHair', { ends: 'damp' }],
   ['feelHair', { wetStretch: 'snaps' }],
   ['heatSpray', { finish: 'styled', spray: 'Cove mist', tool: 'flatIron', settingC: '350' }],
@@ -66,6 +78,7 @@ export const absoluteAnswers: readonly RawForm[] = [
   { reactions: ['tingled', 'hives'] },
   { reactions: ['blackTattoo'] },
   { scalp: 'broken' },
+  { scalp: 'irritated' },
   { ageBand: 'under' },
 ];
 
@@ -74,8 +87,10 @@ export const noteSkinTest = (atMs: number, putOnMsAgo: number, seen: string): Ra
 
 /** Strengths that may be tried one after the other, in per cent. */
 export const strengths = ['9', '6', '3'] as const;
+export const powder = 'Sandbar powder';
+export const cream = 'Sandbar cream';
 const mixOf = (developerPercent: string, minutes: string): RawForm => ({
-  line: 'Sandbar powder',
+  line: powder,
   batch: 'B-17',
   developerPercent,
   ratio: '2',
@@ -83,7 +98,12 @@ const mixOf = (developerPercent: string, minutes: string): RawForm => ({
   minutes,
 });
 
-export const startStrand = (zone: Zone, developerPercent: string, minutes = '25'): RawEvent =>
+export const startStrand = (
+  zone: Zone,
+  developerPercent: string,
+  minutes = '25',
+  change: RawForm = {},
+): RawEvent =>
   tap('STRAND_STARTED', {
     zone,
     place: 'crown',
@@ -91,6 +111,7 @@ export const startStrand = (zone: Zone, developerPercent: string, minutes = '25'
     ...mixOf(developerPercent, minutes),
     makersLimitMin: '45',
     lookEveryMin: '3',
+    ...change,
   });
 
 export const recordOutcome = (zone: Zone, fibre = 'sound', stretch = 'springsBack'): RawEvent =>

@@ -5,6 +5,7 @@ import {
   type Consultation,
 } from '../../../../machines/consultation/consultation';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
+import { nameWay } from '../chartUnderTest';
 import { type Deviation, deviationNames, deviations } from './deviations';
 import { goOnward, type Scene } from './onward';
 import { dayMs, hourMs, minuteMs, settingsById, startAtMs, tap } from './rawTaps';
@@ -23,8 +24,15 @@ export interface DrawnWalk {
 }
 
 const waitMs = { minutes: 3 * minuteMs, anHour: hourMs, aDay: dayMs, aMonth: 29 * dayMs } as const;
-/** By how much somebody sets the tablet's clock; what a walk does with it is announced. */
-const shiftsMs = [hourMs, -hourMs, 3 * dayMs, -3 * dayMs, 9 * dayMs, -9 * dayMs] as const;
+/** By how much somebody sets the tablet's clock back; what a walk does with it is announced. */
+const shiftsMs = [-minuteMs * 20, -hourMs, -3 * dayMs, -9 * dayMs] as const;
+/** Two strands in three lie until their time is up; the others come off after a few minutes. */
+const untilDueMs = 20 * minuteMs;
+/** Half of those who were away come back on another day. */
+const overnightMs = 15 * hourMs;
+
+/** Refused nearly everywhere, and therefore drawn more often. */
+const rarelyTaken = ['extendClock', 'extendClock', 'extendClock', 'lookStinging', 'discard'] as const;
 
 /** Biased towards the way through: a uniform walk never weighs a bowl, and would prove nothing. */
 export const drawnWalks: fc.Arbitrary<DrawnWalk> = fc.record({
@@ -37,7 +45,7 @@ export const drawnWalks: fc.Arbitrary<DrawnWalk> = fc.record({
     fc.record({
       does: fc.oneof(
         { weight: 30, arbitrary: fc.constant('onward' as const) },
-        { weight: 14, arbitrary: fc.constantFrom(...deviationNames) },
+        { weight: 14, arbitrary: fc.constantFrom(...deviationNames, ...rarelyTaken) },
         { weight: 6, arbitrary: fc.constantFrom('setClock' as const, 'changeSettings' as const) },
       ),
       after: fc.oneof(
@@ -82,6 +90,10 @@ export function live({ bowlsMeant, inheritsStop, steps }: DrawnWalk): LivedWalk 
     }
     const shiftMs = shiftsMs[detail % shiftsMs.length] ?? 0;
     if (does === 'setClock') atMs += shiftMs;
+    if (does === 'onward' && nameWay(consultation.state) === 'strandTest.processing' && detail > 3) {
+      atMs += untilDueMs;
+    }
+    if (does === 'onward' && consultation.record.parked !== null && detail > 5) atMs += overnightMs;
     const raw = choose(does, { consultation, settings, atMs, bowlsMeant }, detail, shiftMs);
     const context = { settings, settingsId, atMs, by: 'Opal', inheritsStop };
     const event = classify(consultation.record, raw, context);

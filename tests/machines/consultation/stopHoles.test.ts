@@ -1,0 +1,195 @@
+import { describe, expect, test } from 'vitest';
+import { issuePermit } from '../../../shared/judgement/permit';
+import { hasStandingStop } from '../../../shared/records/standingStop';
+import {
+  cleanAnswers,
+  correct,
+  dayMs,
+  findSettings,
+  hourMs,
+  minuteMs,
+  noteSkinTest,
+  recordOutcome,
+  retract,
+  say,
+  startAtMs,
+  startStrand,
+  tap,
+  weighBowl,
+} from './walks/rawTaps';
+import {
+  answersOf,
+  ask,
+  confirm,
+  decide,
+  opened,
+  play,
+  reopen,
+  restart,
+  tested,
+  tryAfter,
+} from './walks/story';
+
+/** Each of these ways past the gate was once open. Told from the first tap, through the door and the chart. */
+const asked = [...opened, ...ask()];
+const toMix = [...asked, ...tested('lengths'), decide('asPlanned')];
+const whole = weighBowl('lengths', '9', '25');
+const toWeighed = [...toMix, whole];
+const lengths = { zone: 'lengths' };
+const apply = tap('BOWL_APPLIED', lengths);
+const rinse = tap('BOWL_RINSED', lengths);
+const takeOff = tap('STRAND_TAKEN_OFF', lengths);
+const toColourOn = [...toWeighed, apply];
+const stinging = tap('LOOKED', { of: 'head', ...lengths, stinging: 'yes' });
+const hives = say('client', { ...answersOf().client, reactions: ['hives'] });
+const setBack = (byMs: number) => tap('CLOCK_CORRECTED', { shiftMs: String(-byMs) });
+const bothAsked = [...opened, ...ask({ client: { reach: 'fullHead' } })];
+const bothTested = [
+  startStrand('lengths', '9'),
+  startStrand('ends', '9'),
+  25 * minuteMs,
+  takeOff,
+  tap('STRAND_TAKEN_OFF', { zone: 'ends' }),
+];
+const toBothMix = [
+  ...bothAsked,
+  ...bothTested,
+  recordOutcome('lengths'),
+  recordOutcome('ends'),
+  decide('asPlanned'),
+];
+const park = (forMs: number) => tap('PARKED', { untilAtMs: startAtMs + 30 * dayMs + forMs });
+
+describe('skin and cutting', () => {
+  const notRead = noteSkinTest(startAtMs, 1 * hourMs, 'notReadYet');
+  const early = [tap('OPENED', { ticket: 'Q.F.', chair: '3' }), notRead];
+
+  test('a change of the clock ages no skin test', () => {
+    expect(tryAfter(early, tap('CLOCK_CORRECTED', { shiftMs: String(3 * dayMs) }))).toContain('shiftMs');
+    const reading = tap('SKIN_TEST_NOTED', { putOnAtMs: startAtMs - hourMs, seen: 'nothing' });
+    expect(tryAfter([...early, dayMs, setBack(dayMs)], reading, 46 * hourMs)).toContain('readTooEarly');
+    expect(tryAfter([...early, dayMs, setBack(dayMs)], reading, 48 * hourMs)).toBe('taken');
+  });
+
+  test('a skin test is not typed anew as put on earlier, but taken back by name', () => {
+    const earlier = tap('SKIN_TEST_NOTED', { putOnAtMs: startAtMs - 49 * hourMs, seen: 'nothing' });
+    expect(tryAfter(early, earlier)).toContain('earlierThanNoted');
+    expect(tryAfter([...early, correct('skinTest')], earlier)).toBe('taken');
+  });
+
+  test('an incompatibility test that was begun anew is read after its own half hour', () => {
+    const box = { history: ['unknownBoxColour'] };
+    const metal = say('hotTools', { ...cleanAnswers.hotTools, history: ['metallicColour'] });
+    const again = [
+      ...opened,
+      ...ask({ hotTools: box }),
+      tap('INCOMPATIBILITY_STARTED'),
+      40 * minuteMs,
+      reopen('hotTools'),
+      metal,
+      ...(['hotTools', 'feelHair', 'heatSpray'] as const).map(confirm),
+      tap('INCOMPATIBILITY_STARTED'),
+    ];
+    const readIt = tap('INCOMPATIBILITY_READ', { seen: 'nothing' });
+    expect(tryAfter(again, readIt, 1000)).toContain('readTooEarly');
+    expect(tryAfter(again, readIt, 30 * minuteMs)).toBe('taken');
+  });
+});
+
+describe('reactions and stops', () => {
+  const reaction = (signs: readonly string[]) =>
+    play([
+      ...asked,
+      tap('REACTION_SUSPECTED'),
+      tap('REACTION_RECORDED', { signs: [...signs] }),
+      tap('CARE_GIVEN', { care: 'rinsedAndDoctor' }),
+    ]).record;
+
+  test('a reaction that was recorded and closed is handed on, unless the skin merely burned', () => {
+    expect(hasStandingStop(reaction(['swelling']))).toBe(true);
+    expect(hasStandingStop(reaction(['unclear']))).toBe(true);
+    expect(hasStandingStop(reaction(['stinging']))).toBe(false);
+  });
+
+  test('nothing more goes on her head after stinging, until somebody says it is no reaction', () => {
+    const on = [...toBothMix, whole, apply];
+    const ends = weighBowl('ends', '9', '25');
+    expect(tryAfter(on, ends)).toBe('taken');
+    expect(tryAfter([...on, stinging], ends)).toContain('reaction');
+    expect(tryAfter([...on, ends, stinging], tap('BOWL_APPLIED', { zone: 'ends' }))).toBe('"notNow"');
+    expect(tryAfter([...on, stinging, tap('NO_REACTION')], ends)).toBe('taken');
+    expect(tryAfter([...on, stinging], rinse)).toBe('taken');
+  });
+
+  test('a client who is away and tells of hives is stopped, today and on any other day', () => {
+    const told = [...asked, park(0), 2 * hourMs, hives];
+    const { record, state } = play([...told, 20 * hourMs, tap('RESUMED')]);
+    expect(state.value).toMatchObject({ open: { way: 'stopped' } });
+    expect(hasStandingStop(record)).toBe(true);
+    expect(tryAfter([...told, 20 * hourMs, tap('RESUMED')], startStrand('lengths', '9'))).not.toBe('taken');
+    expect(tryAfter([...told, 20 * hourMs, tap('RESUMED')], correct('client'))).toBe('taken');
+    expect(restart([...told, 20 * hourMs, tap('RESUMED')])).toBe('taken up');
+  });
+
+  test('back after twenty days, what holds for today is asked before any bowl', () => {
+    const back = (...between: readonly (ReturnType<typeof tap> | number)[]) => [
+      ...toMix,
+      park(0),
+      ...between,
+      tap('RESUMED'),
+    ];
+    expect(tryAfter(back(2 * hourMs), whole)).toBe('taken');
+    const late = back(20 * dayMs);
+    expect(tryAfter(late, whole)).toContain('stepUnsaid');
+    expect(tryAfter(back(20 * dayMs, setBack(20 * dayMs)), whole)).toContain('stepUnsaid');
+    const said = [...late, reopen('client'), say('client', answersOf().client)];
+    const again = [...said, ...(['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm)];
+    expect(tryAfter([...again, tap('OUTCOME_KEPT'), decide('asPlanned')], whole)).toBe('taken');
+  });
+});
+
+describe('ways on and ways out', () => {
+  test('a bowl that was thrown and an outcome that was retracted are taken up at the next start', () => {
+    const story = [...toWeighed, tap('BOWL_THROWN', lengths), reopen('decision'), retract('lengths')];
+    expect(restart(story)).toBe('taken up');
+    expect(restart([...story, recordOutcome('lengths', 'gummy')])).toBe('taken up');
+  });
+
+  test('after a rinse there is a finish from wherever the way went back to', () => {
+    const finish = tap('FINISHED');
+    const rinsed = [...toColourOn, 20 * minuteMs, rinse];
+    for (const step of ['decision', 'strandTest', 'client']) {
+      expect(tryAfter([...rinsed, reopen(step)], finish), step).toBe('taken');
+    }
+    expect(tryAfter([...toColourOn, hives, rinse], finish)).toBe('taken');
+    const second = [...rinsed, reopen('strandTest'), startStrand('lengths', '6'), hives];
+    expect(tryAfter(second, finish)).toBe('"notNow"');
+    expect(tryAfter([...second, takeOff, recordOutcome('lengths')], finish)).toBe('taken');
+    expect(tryAfter([...asked, ...tested('lengths')], finish)).toBe('"notNow"');
+  });
+
+  test('a strand started by a wrong tap is put aside by name and proves nothing', () => {
+    const aside = tap('STRAND_DISCARDED', { ...lengths, why: 'wrongTap' });
+    const story = [...asked, startStrand('lengths', '9'), aside];
+    expect(play(story).state.value).toMatchObject({ open: { way: { strandTest: 'preparing' } } });
+    expect(tryAfter(story, tap('OUTCOME_KEPT'))).toBe('"notNow"');
+    const { record, atMs } = play([
+      ...asked,
+      ...tested('lengths'),
+      reopen('strandTest'),
+      startStrand('lengths', '9'),
+      aside,
+    ]);
+    expect(issuePermit(record, 'lengths', findSettings(0), atMs)).toMatchObject({ ok: false });
+    const broke = [...asked, startStrand('lengths', '9'), tap('STRAND_BROKE', lengths)];
+    expect(tryAfter(broke, aside)).toBe('"notNow"');
+  });
+
+  test('a zone that was left out and put back stands for the plan again, in chart and permit', () => {
+    const out = [reopen('client'), say('client', answersOf().client)];
+    const back = say('client', answersOf({ client: { reach: 'fullHead' } }).client);
+    const confirmed = (['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm);
+    const story = [...toBothMix, ...out, back, ...confirmed, tap('OUTCOME_KEPT'), decide('asPlanned')];
+    expect(tryAfter(story, weighBowl('ends', '9', '25'))).toBe('taken');
+  });
+});
