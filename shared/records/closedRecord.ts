@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { ConsultationEvent } from './event';
+import { parseEvent } from './parseEvent';
 import { type ConsultationRecord, type Ending, endings } from './record';
 import { hasStandingStop } from './standingStop';
 import { formTicketKey } from './ticket';
@@ -18,7 +19,8 @@ export interface ClosedRecord {
   readonly hasStandingStop: boolean;
   /** A stop handed on by an earlier record was corrected by name in this one. */
   readonly hasClearedStop: boolean;
-  readonly log: readonly ConsultationEvent[];
+  /** As it was written, for ever: `parseClosedLog` says what of it is understood today. */
+  readonly log: readonly unknown[];
 }
 
 const schema = v.strictObject({
@@ -29,7 +31,7 @@ const schema = v.strictObject({
   how: v.picklist(endings),
   hasStandingStop: v.boolean(),
   hasClearedStop: v.boolean(),
-  log: v.array(v.record(v.string(), v.unknown())),
+  log: v.array(v.unknown()),
 });
 
 /** What is kept of a consultation that ended; null while it is open. */
@@ -50,8 +52,19 @@ export const closeRecord = (
         log,
       };
 
-/** Is this stored entry a closed record? null when it is not; its log is judged when it is replayed. */
+/** Is this stored entry a closed record? null when it is not. Its log is not looked into: there may be years of them. */
 export const parseClosedRecord = (entry: unknown): ClosedRecord | null => {
   const read = v.safeParse(schema, entry);
-  return read.success ? (read.output as unknown as ClosedRecord) : null;
+  return read.success ? read.output : null;
 };
+
+/** What events is the log of a closed record? null when one of them is none that this station understands. */
+export function parseClosedLog({ log }: Pick<ClosedRecord, 'log'>): readonly ConsultationEvent[] | null {
+  const events: ConsultationEvent[] = [];
+  for (const entry of log) {
+    const event = parseEvent(entry);
+    if (!event.ok) return null;
+    events.push(event.value);
+  }
+  return events;
+}

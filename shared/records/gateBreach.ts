@@ -1,6 +1,8 @@
+import { isMixingDecision } from '../judgement/decisions';
 import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
 import { isAtLeastAsBad } from './gradeOutcome';
-import type { ConsultationRecord } from './record';
+import type { BowlProof, ConsultationRecord } from './record';
+import type { Zone } from './zones';
 
 /** What is wrong with a record that claims a bowl. */
 export type GateBreach =
@@ -18,6 +20,10 @@ const isBeyond = (bowl: Mix, tested: Mix): boolean =>
   bowl.ratio !== tested.ratio ||
   isHotter(bowl.heat, tested.heat);
 
+/** Was it decided after the outcome, and does that decision mix anything for this zone? */
+const isDecided = ({ decision, decisionSeq, outcomeSeq }: BowlProof, zone: Zone): boolean =>
+  decisionSeq > outcomeSeq && isMixingDecision(decision) && !(decision === 'endsOut' && zone === 'ends');
+
 /**
  * Does any bowl of this record lack what the gate asks for?
  * The record's own refusal: it looks at what stood in the log when each bowl was weighed, whatever was retracted later,
@@ -28,7 +34,7 @@ export function findGateBreach(record: ConsultationRecord): GateBreach | null {
     const strand = record.strands.find(({ number }) => number === bowl.strand);
     if (strand === undefined || strand.zone !== bowl.zone) return 'bowlWithoutStrand';
     if (bowl.proof === null) return 'bowlWithoutOutcome';
-    if (bowl.proof.decisionSeq < bowl.proof.outcomeSeq) return 'bowlWithoutDecision';
+    if (!isDecided(bowl.proof, bowl.zone)) return 'bowlWithoutDecision';
     if (isAtLeastAsBad(bowl.proof.grade, 'gummy')) return 'bowlAfterFailedStrand';
     if (!isSameLine(bowl.line, bowl.proof.tested.line)) return 'bowlOfAnotherLine';
     if (isBeyond(bowl, bowl.proof.tested)) return 'bowlTooStrong';

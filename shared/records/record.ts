@@ -61,6 +61,7 @@ export interface BowlProof {
   readonly grade: OutcomeRecord['grade'];
   readonly outcomeSeq: number;
   readonly decisionSeq: number;
+  readonly decision: Decision;
 }
 
 export interface BowlRecord extends BowlAnswers, Stamp {
@@ -152,7 +153,13 @@ export const findProof = (
 ): BowlProof | null =>
   strand?.outcome == null || decision === null || tested === undefined
     ? null
-    : { tested, grade: strand.outcome.grade, outcomeSeq: strand.outcome.seq, decisionSeq: decision.seq };
+    : {
+        tested,
+        grade: strand.outcome.grade,
+        outcomeSeq: strand.outcome.seq,
+        decisionSeq: decision.seq,
+        decision: decision.decision,
+      };
 
 /** The newest bowl for this zone. */
 export const findBowl = (record: ConsultationRecord, zone: Zone): BowlRecord | undefined =>

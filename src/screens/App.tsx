@@ -53,7 +53,7 @@ function Screens(props: { readonly station: StationInUse }) {
 
   const correctClocks = () =>
     new Promise<void>((resolve) => {
-      who.asSomebody(() => void props.station.correctClocks(who.by()).then(resolve), resolve);
+      who.asSomebody(() => void props.station.correctClocks(who.by()).then(() => resolve()), resolve);
     });
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;

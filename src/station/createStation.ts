@@ -1,7 +1,7 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
-import { requestWriter, type WriterClaim } from '../storage/writerLock';
+import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
 import { makeStation, type Station } from './makeStation';
 import { findNewestAtMs, type StationState } from './stationState';
 import { createTicker } from './ticker';
@@ -10,13 +10,14 @@ const LOCK = 'strandproof-writer';
 const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
-export interface StationInUse extends Pick<Station, 'open' | 'submit' | 'saveSettings' | 'dismiss'> {
+export interface StationInUse
+  extends Pick<Station, 'open' | 'submit' | 'finishClosing' | 'saveSettings' | 'dismiss'> {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
   /** The latest time this tablet is known to have shown: ahead of now when its clock was set back. */
   readonly seenMs: Accessor<number>;
   /** A person says the clock is right now: every consultation is told, and what ran stays as long as it was. */
-  readonly correctClocks: (by: string) => Promise<void>;
+  readonly correctClocks: (by: string) => ReturnType<Station['correctClocks']>;
   /** A window that watches asks the one that writes to hand over. */
   readonly askTakeOver: () => void;
 }
@@ -72,11 +73,19 @@ export function createStation(): StationInUse {
 
   const claimPlace = (): void => {
     claim = requestWriter(navigator.locks, LOCK, {
-      onGranted: () => void write(),
+      onGranted: () => void write().catch(() => station.stopWriting('noStore')),
       onWaiting: watch,
-      onLost: (why) => station.note({ kind: 'lostPlace', why }),
+      onLost: (why) => void losePlace(why),
     });
   };
+
+  /** Without the lock nobody may write: what stands in line is written, then this window says so. */
+  async function losePlace(why: LostWhy): Promise<void> {
+    voice?.stop();
+    voice = null;
+    await station.stopWriting('noStore');
+    station.note({ kind: 'lostPlace', why });
+  }
 
   /** Another window asks for the place: everything queued is written, the handles are closed, then it is free. */
   async function yieldPlace(): Promise<void> {
@@ -101,11 +110,13 @@ export function createStation(): StationInUse {
     nowMs,
     open: station.open,
     submit: station.submit,
+    finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
     correctClocks: async (by) => {
-      await station.correctClocks(by, seenMs());
-      trustNow();
+      const corrected = await station.correctClocks(by, seenMs());
+      if (corrected.ok) trustNow();
+      return corrected;
     },
     dismiss: station.dismiss,
     askTakeOver: () => watcher?.askTakeOver(),

@@ -1,4 +1,4 @@
-import type { ConsultationEvent } from '../../shared/records/event';
+import { parseClosedLog } from '../../shared/records/closedRecord';
 import type { ConsultationRecord } from '../../shared/records/record';
 import { fold } from '../../shared/records/reduce';
 import { hasStandingStop } from '../../shared/records/standingStop';
@@ -32,14 +32,17 @@ export const inheritsStop = (known: Known, ticket: string): boolean => isAnyStop
  */
 export function isStoppedElsewhere(known: Known, { id, ticket, corrections }: ConsultationRecord): boolean {
   const corrected = corrections.findLast(({ answer }) => answer === 'inherited');
-  const stoodThen = (other: { readonly id: string; readonly log: readonly ConsultationEvent[] }): boolean =>
-    corrected !== undefined &&
-    hasStandingStop(
+  /** A log that cannot be read speaks for nothing: its stop stands. */
+  const stoodThen = (other: { readonly id: string; readonly log: readonly unknown[] }): boolean => {
+    const log = corrected === undefined ? null : parseClosedLog(other);
+    if (corrected === undefined || log === null) return false;
+    return hasStandingStop(
       fold(
         other.id,
-        other.log.filter(({ atMs }) => atMs <= corrected.atMs),
+        log.filter(({ atMs }) => atMs <= corrected.atMs),
       ),
     );
+  };
   const { open, closed } = listSame(known, ticket, id);
   return isAnyStopped({
     open: open.filter((each) => !stoodThen(each)),

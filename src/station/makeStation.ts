@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import { advance, beginConsultation, type Consultation } from '../../machines/consultation/consultation';
 import { classify, type RawEvent } from '../../shared/records/classify';
-import { closeRecord } from '../../shared/records/closedRecord';
+import { type ClosedRecord, closeRecord } from '../../shared/records/closedRecord';
 import type { ClassifyRefusal } from '../../shared/records/conflict';
+import type { ConsultationEvent } from '../../shared/records/event';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
@@ -41,7 +42,9 @@ export interface Station {
   /** Shows what another window writes. */
   watch(logs: Logs): void;
   /** Gives the writer's part up, after all that is queued is written. */
-  stopWriting(): Promise<void>;
+  stopWriting(then?: 'watching' | 'noStore'): Promise<void>;
+  /** Tries once more to write the record of a consultation that has ended, where the store refused it before. */
+  finishClosing(id: string): Promise<Result<void, SubmitRefusal>>;
   /** Opens a consultation: its first event. Answers its id. */
   open(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
   /** One tap: judged, let through by the chart, written to both copies, and only then shown. */
@@ -49,7 +52,7 @@ export interface Station {
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
-  correctClocks(by: string, seenMs: number): Promise<void>;
+  correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
   /** All that is held, by log: what a newly opened window asks for. */
   readLogs(): Logs;
   /** The newest published state. */
@@ -65,6 +68,9 @@ const firstState: StationState = {
   closed: [],
   notices: [],
 };
+
+/** Events and closed records are plain data by their types; the store's own type cannot be told so by an interface. */
+const toJson = (entry: ConsultationEvent | ClosedRecord): Json => entry as unknown as Json;
 
 /** The station without its screens. Nothing is shown that is not written to both copies. */
 export function makeStation(parts: StationParts): Station {
@@ -112,27 +118,29 @@ export function makeStation(parts: StationParts): Station {
     if (reachesHead && isStoppedElsewhere(state, before.record)) return refuse({ kind: 'stoppedElsewhere' });
     const after = advance(before, event.value);
     if (!after.ok) return refuse({ kind: 'notNow' });
-    const written = await append(nameOpenLog(before.id), event.value as unknown as Json);
+    const written = await append(nameOpenLog(before.id), toJson(event.value));
     if (!written.ok) return written;
     show({ open: new Map(state.open).set(before.id, after.value) });
+    // What was said is kept; a record that cannot be closed now stays on the bar and is closed by another try.
     if (after.value.record.ended !== null) await close(after.value);
     return accept(undefined);
   }
 
-  /** The record first, the open log second; broken off in between, it is finished at the next start. */
-  async function close({ id, record, log }: Consultation): Promise<void> {
+  /** The record first, the open log second; broken off in between, another try or the next start finishes it. */
+  async function close({ id, record, log }: Consultation): Promise<Result<void, SubmitRefusal>> {
     const closed = closeRecord(record, log);
-    if (closed === null) return;
+    if (closed === null) return refuse({ kind: 'notNow' });
     const month = nameClosedLog(closed.endedAtMs);
     const isKept = state.closed.some((each) => each.id === id);
     if (!isKept) {
-      const written = await queues.run(month, () => append(month, closed as unknown as Json));
-      if (!written.ok) return;
+      const written = await queues.run(month, () => append(month, toJson(closed)));
+      if (!written.ok) return written;
     }
     await memory.remove(nameOpenLog(id));
     const open = new Map(state.open);
     open.delete(id);
     show({ open, closed: isKept ? state.closed : [...state.closed, closed] });
+    return accept(undefined);
   }
 
   /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */
@@ -151,6 +159,12 @@ export function makeStation(parts: StationParts): Station {
   return {
     submit,
 
+    finishClosing: (id) =>
+      enqueue(id, async () => {
+        const consultation = state.open.get(id);
+        return consultation === undefined ? accept(undefined) : close(consultation);
+      }),
+
     open(by, answers) {
       const id = parts.makeId();
       const { ticket } = answers;
@@ -168,10 +182,10 @@ export function makeStation(parts: StationParts): Station {
       note(...listNotices(restored), ...read.notices);
       for (const { name, isNewer } of read.refused) await memory.setAside(name, isNewer);
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
-      show({ mode: isStoreThere ? 'writing' : 'noStore' });
-      if (!isStoreThere) return;
+      if (!isStoreThere) return show({ mode: 'noStore' });
       if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
       for (const consultation of state.open.values()) await close(consultation);
+      show({ mode: 'writing' });
     },
 
     watch(logs) {
@@ -180,8 +194,8 @@ export function makeStation(parts: StationParts): Station {
       show({ mode: 'watching' });
     },
 
-    async stopWriting() {
-      show({ mode: 'watching' });
+    async stopWriting(then = 'watching') {
+      show({ mode: then });
       await queues.drain();
       await store.release();
     },
@@ -197,9 +211,10 @@ export function makeStation(parts: StationParts): Station {
 
     async correctClocks(by, seenMs) {
       const shiftMs = now() - Math.max(seenMs, findNewestAtMs(state));
-      if (shiftMs >= 0) return;
+      if (shiftMs >= 0) return accept(undefined);
       const raw: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } };
-      await Promise.all([...state.open.keys()].map((id) => submit(id, by, raw)));
+      const said = await Promise.all([...state.open.keys()].map((id) => submit(id, by, raw)));
+      return said.find(({ ok }) => !ok) ?? accept(undefined);
     },
 
     readLogs: memory.logs,

@@ -1,10 +1,10 @@
 import { Show } from 'solid-js';
-import type { ClosedRecord } from '../../../shared/records/closedRecord';
+import { type ClosedRecord, parseClosedLog } from '../../../shared/records/closedRecord';
 import { useWords } from '../../parts/useWords';
 
 /** Whose ticket it was, as its first entry says. */
-const findTicket = ({ log }: ClosedRecord): string => {
-  const [first] = log;
+const findTicket = (closed: ClosedRecord): string => {
+  const first = parseClosedLog(closed)?.[0];
   return first?.type === 'OPENED' ? first.payload.ticket : '';
 };
 

@@ -1,5 +1,5 @@
-import type { Consultation } from '../../../machines/consultation/consultation';
-import type { ClosedRecord } from '../../../shared/records/closedRecord';
+import { type ClosedRecord, parseClosedLog } from '../../../shared/records/closedRecord';
+import type { ConsultationEvent } from '../../../shared/records/event';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
 import type { StationState } from '../../station/stationState';
@@ -15,7 +15,7 @@ export function nameDay(atMs: number): string {
 /** One consultation of the day: its log, and what the log says all together. */
 interface DayEntry {
   readonly record: ConsultationRecord;
-  readonly log: Consultation['log'];
+  readonly log: readonly ConsultationEvent[];
 }
 
 /** The records of one day as they are handed out. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
@@ -24,18 +24,24 @@ export interface DayRecords {
   readonly day: string;
   readonly closed: readonly (DayEntry & Pick<ClosedRecord, 'how' | 'endedAtMs'>)[];
   readonly open: readonly DayEntry[];
+  /** Closed records whose log this station cannot read any more: handed out as they lie. */
+  readonly unread: readonly ClosedRecord[];
 }
 
-/** What closed today, oldest first, and all that is still open, whenever it was begun. */
+/** What closed today, in the order of closing, and all that is still open, whenever it was begun. */
 export function gatherDay(state: Pick<StationState, 'open' | 'closed'>, nowMs: number): DayRecords {
   const day = nameDay(nowMs);
+  const today = state.closed
+    .filter(({ endedAtMs }) => nameDay(endedAtMs) === day)
+    .map((closed) => ({ closed, log: parseClosedLog(closed) }));
   return {
     v: 1,
     day,
-    closed: state.closed
-      .filter(({ endedAtMs }) => nameDay(endedAtMs) === day)
-      .map(({ id, how, endedAtMs, log }) => ({ how, endedAtMs, record: fold(id, log), log })),
+    closed: today.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
+      log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
+    ),
     open: [...state.open.values()].map(({ record, log }) => ({ record, log })),
+    unread: today.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
   };
 }
 

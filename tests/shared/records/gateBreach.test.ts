@@ -26,6 +26,7 @@ const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])
   ['another zone', withBowl({ zone: 'ends' }), 'bowlWithoutStrand'],
   ['neither outcome nor decision', withBowl({ proof: null }), 'bowlWithoutOutcome'],
   ['a decision before the outcome', withProof({ decisionSeq: outcomeSeq - 1 }), 'bowlWithoutDecision'],
+  ['a decision that mixes nothing', withProof({ decision: 'weSayNo' }), 'bowlWithoutDecision'],
   ['a rough strand', withProof({ grade: 'rough' }), null],
   ['a gummy strand', withProof({ grade: 'gummy' }), 'bowlAfterFailedStrand'],
   ['a broken strand', withProof({ grade: 'broken' }), 'bowlAfterFailedStrand'],

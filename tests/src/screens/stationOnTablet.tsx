@@ -45,8 +45,9 @@ export async function showStation(
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     seenMs,
     correctClocks: async (by) => {
-      await follow(station.correctClocks(by, seenMs()));
-      setSeenMs(nowMs());
+      const corrected = await follow(station.correctClocks(by, seenMs()));
+      if (corrected.ok) setSeenMs(nowMs());
+      return corrected;
     },
     state: () => published() ?? station.readState(),
     nowMs,

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
+import { parseClosedLog } from '../../../shared/records/closedRecord';
 import { fold } from '../../../shared/records/reduce';
+import { refuse } from '../../../shared/result';
 import { makePower } from '../storage/power';
 import { makeTablet } from '../storage/tablet';
 import { play, startSalon, startStation, storyUpTo } from './stationUnderTest';
@@ -57,7 +59,7 @@ describe('a station that writes', () => {
     expect([...under.station.readLogs().keys()].sort()).toStrictEqual(['closed-2026-03', 'settings']);
     expect(under.dropped).toStrictEqual([`open-${id}`]);
     const closed = (await startStation(tablet)).station.readState().closed[0];
-    expect(fold(id, closed?.log ?? []).ended?.how).toBe('done');
+    expect(fold(id, (closed && parseClosedLog(closed)) ?? []).ended?.how).toBe('done');
   });
 
   it('finishes closing when the power failed between the record and the open log', async () => {
@@ -194,5 +196,47 @@ describe('the clock of the tablet', () => {
     const after = under.station.readState().open.get(id)?.record.clocks[0];
     expect(after?.dueAtMs).toBe((before?.dueAtMs ?? 0) - 2 * 3_600_000);
     expect(await under.station.submit(id, opal, broke)).toMatchObject({ ok: true });
+  });
+});
+
+describe('a record that cannot be closed', () => {
+  it('stays with its place, and is closed by another try', async () => {
+    const tablet = makeTablet();
+    let isFull = false;
+    const under = await startSalon(tablet, ({ journal }) => ({
+      journal: {
+        ...journal,
+        append: (...lines) =>
+          isFull && lines[0].startsWith('closed-')
+            ? Promise.resolve(refuse({ copy: 'journal', kind: 'quotaExceeded', detail: 'full' } as const))
+            : journal.append(...lines),
+      },
+    }));
+    const id = await play(under, endsIronedWet.steps.slice(0, -1));
+    isFull = true;
+    await play(under, endsIronedWet.steps.slice(-1), id);
+    const held = under.station.readState();
+    expect(held.open.get(id)?.record.ended?.how).toBe('done');
+    expect(held.closed).toStrictEqual([]);
+    expect(held.notices).toMatchObject([{ kind: 'notSaved', failure: { kind: 'quotaExceeded' } }]);
+    expect(await under.station.finishClosing(id)).toMatchObject({ ok: false, error: { kind: 'notSaved' } });
+    isFull = false;
+    expect(await under.station.finishClosing(id)).toMatchObject({ ok: true });
+    expect(under.station.readState()).toMatchObject({ closed: [{ id }] });
+    expect(under.station.readState().open.size).toBe(0);
+    expect(await under.station.finishClosing(id)).toMatchObject({ ok: true });
+  });
+});
+
+describe('a window that lost its place', () => {
+  it('writes what stood in line, says that nothing is written any more, and takes nothing', async () => {
+    const under = await startSalon(makeTablet());
+    const id = await play(under, storyUpTo('OPENED'));
+    const tap = { type: 'ANSWERED', step: 'client', answers: { service: 'gloss' } } as const;
+    const inLine = under.station.submit(id, opal, tap);
+    await under.station.stopWriting('noStore');
+    expect(await inLine).toMatchObject({ ok: true });
+    expect(under.station.readState().mode).toBe('noStore');
+    expect(await under.station.submit(id, opal, tap)).toMatchObject({ error: { kind: 'notWriting' } });
   });
 });

@@ -17,14 +17,18 @@ export interface StationUnderTest {
 
 export const startAtMs = endsIronedWet.startAtMs;
 
-/** Starts a station on this tablet; `power` may fail in the middle of a write. */
-export async function startStation(tablet: Tablet, power?: Power): Promise<StationUnderTest> {
+/** Starts a station on this tablet; `power` may fail in the middle of a write, `change` puts a faulty copy in place. */
+export async function startStation(
+  tablet: Tablet,
+  power?: Power,
+  change?: Parameters<typeof switchOn>[2],
+): Promise<StationUnderTest> {
   const clock = { atMs: startAtMs };
   const told: StationUnderTest['told'] = [];
   const dropped: string[] = [];
   let ids = 0;
   const station = makeStation({
-    store: switchOn(tablet, power).store,
+    store: switchOn(tablet, power, change).store,
     now: () => clock.atMs,
     makeId: () => {
       ids += 1;
@@ -39,8 +43,11 @@ export async function startStation(tablet: Tablet, power?: Power): Promise<Stati
 }
 
 /** The same with the invented salon's settings saved first. */
-export async function startSalon(tablet: Tablet): Promise<StationUnderTest> {
-  const under = await startStation(tablet);
+export async function startSalon(
+  tablet: Tablet,
+  change?: Parameters<typeof switchOn>[2],
+): Promise<StationUnderTest> {
+  const under = await startStation(tablet, undefined, change);
   await under.station.saveSettings('Opal', salon);
   return under;
 }
