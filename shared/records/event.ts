@@ -97,7 +97,7 @@ export interface TokensByType {
 
 export type EventType = keyof TokensByType;
 
-/** What was said in an `ANSWERED`: a whole step at a time. */
+/** What was said in an `ANSWERED`: all of one step that has been said so far. */
 export type AnsweredPayload = {
   [S in AskStep]: { readonly step: S; readonly answers: AnswersByStep[S] };
 }[AskStep];

@@ -1,8 +1,8 @@
 import { createSignal, onCleanup } from 'solid-js';
 
-/** Long enough that a wet glove does not do it by brushing past: our own choice. */
+/** So long a hold is, ms. Assumed because a wet glove that brushes past lets go sooner. */
 export const ASSUMED_HOLD_MS = 800;
-/** So long the other way (a press, then a second one on what appears) stays open: our own choice. */
+/** So long the other way stays open, ms. Assumed because a second press that comes later was not meant as one. */
 export const ASSUMED_ARMED_MS = 5_000;
 
 /**

@@ -64,11 +64,7 @@ export function createStation(): StationInUse {
   };
 
   const watch = (): void => {
-    watcher ??= watchWriter(channel, {
-      onLogs: station.watch,
-      onTakeOverRefused: () => station.note({ kind: 'takeOverRefused' }),
-      onWriterGone: () => undefined,
-    });
+    watcher ??= watchWriter(channel, station.watch);
   };
 
   const claimPlace = (): void => {

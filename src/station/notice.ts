@@ -18,8 +18,7 @@ export type Notice =
   | { readonly kind: 'trouble'; readonly trouble: CopyTrouble }
   | { readonly kind: 'unread'; readonly note: UnreadNote }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure }
-  | { readonly kind: 'lostPlace'; readonly why: LostWhy }
-  | { readonly kind: 'takeOverRefused' };
+  | { readonly kind: 'lostPlace'; readonly why: LostWhy };
 
 /** What a restore has to tell. */
 export const listNotices = ({ aside, mended, troubles, unread }: Restored): readonly Notice[] => [

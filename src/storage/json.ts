@@ -1,4 +1,4 @@
-/** What can be kept: plain JSON. What JSON would change on the way (NaN, undefined, dates) is not of this type. */
+/** What can be kept: plain JSON. What JSON would change on the way (NaN, undefined, dates) is refused when it is written. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 
 /**

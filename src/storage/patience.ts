@@ -1,4 +1,4 @@
-/** How long a copy may take to answer, ms. Generous: a healthy one answers in a few, a full restore in hundreds. */
+/** How long a copy may take to answer, ms. Assumed because a healthy one answers in a few, a full restore in hundreds. */
 export const ASSUMED_PATIENCE_MS = 10_000;
 
 /**

@@ -9,8 +9,6 @@ export interface WriterVoice {
   sayDropped(name: string): void;
   /** Says anew what is there, as after a reload. */
   sayAll(): void;
-  refuseTakeOver(): void;
-  /** Says that the writer's place is free, and falls silent. */
   stop(): void;
 }
 
@@ -34,20 +32,9 @@ export const speakAsWriter = (
     sayAcknowledged: (name, seq, entry) => say({ kind: 'acknowledged', name, seq, entry }),
     sayDropped: (name) => say({ kind: 'dropped', name }),
     sayAll,
-    refuseTakeOver: () => say({ kind: 'refuseTakeOver' }),
-    stop: () => {
-      say({ kind: 'gone' });
-      stopHearing();
-    },
+    stop: stopHearing,
   };
 };
-
-/** What a window that watches gets to hear: always the logs whole and in order, never a gap. */
-export interface WatcherListener {
-  onLogs(logs: Logs): void;
-  onTakeOverRefused(): void;
-  onWriterGone(): void;
-}
 
 export interface Watcher {
   askTakeOver(): void;
@@ -59,7 +46,7 @@ export interface Watcher {
  * Asks for all once, then follows. What does not join on (a message lost while this window was frozen) makes it
  * ask for all again; what it knows already is passed over. Checked in tests/src/storage/watcherChannel.test.ts.
  */
-export const watchWriter = (channel: BroadcastChannel, listener: WatcherListener): Watcher => {
+export const watchWriter = (channel: BroadcastChannel, onLogs: (logs: Logs) => void): Watcher => {
   const say = (message: WindowMessage): void => channel.postMessage(message);
   let logs: Map<string, readonly Json[]> | null = null;
 
@@ -69,25 +56,23 @@ export const watchWriter = (channel: BroadcastChannel, listener: WatcherListener
     if (seq > known.length) say({ kind: 'hello' });
     if (seq !== known.length) return;
     logs = new Map(logs).set(name, [...known, entry]);
-    listener.onLogs(logs);
+    onLogs(logs);
   };
 
   const drop = (name: string): void => {
     if (logs === null) return;
     logs = new Map(logs);
     logs.delete(name);
-    listener.onLogs(logs);
+    onLogs(logs);
   };
 
   const stopHearing = hear(channel, (message) => {
     if (message.kind === 'all') {
       logs = new Map(message.logs);
-      listener.onLogs(logs);
+      onLogs(logs);
     }
     if (message.kind === 'acknowledged') follow(message.name, message.seq, message.entry);
     if (message.kind === 'dropped') drop(message.name);
-    if (message.kind === 'refuseTakeOver') listener.onTakeOverRefused();
-    if (message.kind === 'gone') listener.onWriterGone();
   });
   say({ kind: 'hello' });
   return { askTakeOver: () => say({ kind: 'askTakeOver' }), stop: stopHearing };

@@ -10,16 +10,12 @@ const messageSchema = v.variant('kind', [
   v.object({ kind: v.literal('hello') }),
   /** A watcher: may I have the writer's place? */
   v.object({ kind: v.literal('askTakeOver') }),
-  /** The writer: not now. */
-  v.object({ kind: v.literal('refuseTakeOver') }),
   /** The writer: all there is. */
   v.object({ kind: v.literal('all'), logs: v.map(name, v.array(entry)) }),
   /** The writer: this is in both copies now. */
   v.object({ kind: v.literal('acknowledged'), name, seq, entry }),
   /** The writer: this log is no longer among the logs. */
   v.object({ kind: v.literal('dropped'), name }),
-  /** The writer: I have given the place up. */
-  v.object({ kind: v.literal('gone') }),
 ]);
 
 /** What windows of one station say to each other. */

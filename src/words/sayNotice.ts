@@ -46,8 +46,7 @@ export type AnyNotice =
         readonly mayBeHeld: boolean;
       };
     }
-  | { readonly kind: 'lostPlace'; readonly why: LostWhy }
-  | { readonly kind: 'takeOverRefused' };
+  | { readonly kind: 'lostPlace'; readonly why: LostWhy };
 
 /** A log by what it is to a person: whose consultation, which month, the settings. */
 function nameLog(name: string, ticket: string | null, { notices }: Words): string {
@@ -98,7 +97,5 @@ export function sayNotice(notice: AnyNotice, words: Words, units: UnitSettings):
     }
     case 'lostPlace':
       return notices.lostPlace(notice.why);
-    case 'takeOverRefused':
-      return notices.takeOverRefused;
   }
 }

@@ -11,7 +11,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/words': ['shared', 'machines', 'src/words'],
   'src/parts': ['shared', 'machines', 'src/words', 'src/parts'],
   'src/tablet': ['shared', 'machines', 'src/words', 'src/tablet'],
-  'src/storage': ['shared', 'machines', 'src/storage'],
+  'src/storage': ['shared', 'src/storage'],
   'src/station': ['shared', 'machines', 'src/words', 'src/tablet', 'src/storage', 'src/station'],
   'src/screens': [
     'shared',

@@ -19,7 +19,8 @@ const settings = [
 const honest: Record<string, string> = {
   'shared/result.ts': 'export const accept = (value: number) => value;\nexport type Result = number;\n',
   'machines/way.ts': "import { accept } from '../shared/result';\n\nexport const way = accept(1);\n",
-  'src/storage/copies.ts': "import { way } from '../../machines/way';\n\nexport const copies = way;\n",
+  'src/storage/copies.ts':
+    "import { accept } from '../../shared/result';\n\nexport const copies = accept(1);\n",
   'src/station/submit.ts': "import { copies } from '../storage/copies';\n\nexport const submit = copies;\n",
   'src/words/en.ts': 'export const words = 1;\n',
   'src/parts/clock.ts': "import { words } from '../words/en';\n\nexport const clock = words;\n",

@@ -2,30 +2,40 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 /**
- * Every number in shared/ that is our own choice, by name, sorted. To add one: name it ASSUMED_…, say "assumed
+ * Every number of the product that is our own choice, by name, sorted. To add one: name it ASSUMED_…, say "assumed
  * because …" in the doc comment right above it, and add its name here.
  */
 const known: readonly string[] = [
+  'ASSUMED_ARMED_MS',
   'ASSUMED_BLEACHES_SUSPECT',
   'ASSUMED_DAYS_A_WEEK',
   'ASSUMED_FLAGS_FOR_HIGH',
   'ASSUMED_GENTLER',
   'ASSUMED_GENTLER_TIME',
+  'ASSUMED_HALF_STEPS_DOWN',
+  'ASSUMED_HALF_STEPS_UP',
+  'ASSUMED_HANDED_OVER_MS',
+  'ASSUMED_HOLD_MS',
   'ASSUMED_LIGHT_PULL_LIMIT_PERCENT',
   'ASSUMED_MAX_PARTS',
   'ASSUMED_MAX_TOTAL_G',
   'ASSUMED_OUTCOME_LAPSES_DAYS',
+  'ASSUMED_PATIENCE_MS',
+  'ASSUMED_PAUSE_MS',
   'ASSUMED_PLATE_WIDTH_CM',
   'ASSUMED_RATIO_TOLERANCE',
   'ASSUMED_REST_H',
   'ASSUMED_SAME_DAY_MS',
   'ASSUMED_SECONDS_A_SECTION',
+  'ASSUMED_SETTINGS',
   'ASSUMED_SHORT_FOR_SMALLER_LIFT',
   'ASSUMED_SKIN_TEST_LAPSES_DAYS',
   'ASSUMED_STRANDS_WHEN_HIGH',
   'ASSUMED_TEST_MAX_G',
+  'ASSUMED_TRIES',
   'ASSUMED_UNKNOWN_SETTING_C',
   'ASSUMED_UNKNOWN_WETNESS_SHARE',
+  'ASSUMED_UNNOTICED_MS',
   'ASSUMED_USE_WITHIN_MS',
   'ASSUMED_WEEKS',
 ];
@@ -49,11 +59,13 @@ const listAssumed = (source: string): readonly Assumed[] =>
     reason: readReason(source.slice(0, found.index)),
   }));
 
-const shared = new URL('../../shared/', import.meta.url);
-const assumed = readdirSync(shared, { recursive: true, encoding: 'utf8' })
-  .filter((file) => file.endsWith('.ts'))
-  .flatMap((file) => listAssumed(readFileSync(new URL(file, shared), 'utf8')))
-  .sort((a, b) => (a.name < b.name ? -1 : 1));
+const listIn = (folder: string): readonly Assumed[] => {
+  const at = new URL(`../../${folder}/`, import.meta.url);
+  return readdirSync(at, { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.tsx?$/.test(file))
+    .flatMap((file) => listAssumed(readFileSync(new URL(file, at), 'utf8')));
+};
+const assumed = ['shared', 'machines', 'src'].flatMap(listIn).sort((a, b) => (a.name < b.name ? -1 : 1));
 
 describe('what is assumed', () => {
   it('is listed here by name, once each, and nothing else is', () => {

@@ -1,4 +1,4 @@
-/** So long the browser may take to read what it was handed, before the memory is given back: our own choice. */
+/** After so long the memory is given back, ms. Assumed because a browser has read a day's text long before a minute. */
 const ASSUMED_HANDED_OVER_MS = 60_000;
 
 /** Hands a text to the browser as a file of this name, as if a link to it had been followed. */

@@ -16,7 +16,7 @@ import type { StepProps } from '../stepProps';
 /** So hot is an iron still said to be minutes after use, °C. published: J. Burn Care Res. 29:650–654, 2008. */
 const STILL_HOT_C = 80;
 
-/** Offered in one tap: ASSUMED, well below 400 °F, above which the cortex softens (common practice, no source). */
+/** Offered in one tap. Assumed because they lie well below 400 °F, above which the cortex softens (common practice). */
 const ASSUMED_SETTINGS = { C: ['120', '140', '160', '180'], F: ['250', '300', '325', '350'] } as const;
 const otherPicks = { passes: ['1', '2'], restH: ['48', '72', '168'] };
 

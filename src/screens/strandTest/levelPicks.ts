@@ -3,8 +3,9 @@ import type { Zone } from '../../../shared/records/zones';
 
 const DARKEST = 1;
 const LIGHTEST = 10;
-/** So many half steps are offered: ASSUMED, three levels up and one down cover a look in one tap. */
+/** So many half steps up are offered. Assumed because three levels are the most a strand lifts between two looks. */
 const ASSUMED_HALF_STEPS_UP = 6;
+/** So many down. Assumed because a look may be read half a level wrong, and the one before as well. */
 const ASSUMED_HALF_STEPS_DOWN = 2;
 
 /** What level did this hair have when it was last seen: at the last look, or as it was told before the strand? */

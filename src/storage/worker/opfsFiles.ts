@@ -1,8 +1,8 @@
 import type { Folder, JournalFiles } from '../journalFiles';
 
-/** How often a file that is held elsewhere is tried again before that is said, and the pause between, ms. A worker
- * that was ended lets go of its files a moment later. */
+/** So often a file held elsewhere is tried again. Assumed because a worker that was ended lets go a moment later. */
 const ASSUMED_TRIES = 20;
+/** The pause between two tries, ms. Assumed because with the tries it makes a second, which a person waits for. */
 const ASSUMED_PAUSE_MS = 50;
 
 /**

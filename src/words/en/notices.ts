@@ -94,5 +94,4 @@ export const notices = {
   notSavedMaybe: (log: string, kind: WriteFailureKind) =>
     `Perhaps not saved in ${log}: the store ${failures[kind]}. What the screen shows now is what is held.`,
   lostPlace: (why: LostWhy) => lost[why],
-  takeOverRefused: 'The other window did not hand over.',
 };

@@ -47,7 +47,6 @@ describe('a notice', () => {
       { kind: 'unread', note: { name: 'odd', copy: 'journal', reason: 'badName' } },
       'Left where it is: “odd” in the journal: its name is none of this station’s.',
     ],
-    [{ kind: 'takeOverRefused' }, 'The other window did not hand over.'],
   ])('%#: is said in words, with what it is about named', (notice, said) => {
     expect(say(notice)).toBe(said);
   });
