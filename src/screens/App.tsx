@@ -1,6 +1,5 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { Consultation } from '../../machines/consultation/consultation';
-import type { RawEvent } from '../../shared/records/classify';
 import type { RawForm } from '../../shared/records/readForm';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
@@ -18,6 +17,8 @@ import { Day } from './day/Day';
 import { Notices } from './notices/Notices';
 import { SettingsScreen } from './settings/SettingsScreen';
 import { Start } from './start/Start';
+import { makeSubmit } from './submitting';
+import { isUnderWay } from './urgent';
 import { createWho } from './who';
 import { WindowPart } from './window/WindowPart';
 
@@ -57,15 +58,13 @@ function Screens(props: { readonly station: StationInUse }) {
     });
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
-  /** Takes the tap in somebody's name; where nobody is chosen (this window has just become the writer) asks first. */
-  const submit = (id: string, raw: RawEvent, name = who.by()): ReturnType<StationInUse['submit']> =>
-    name === ''
-      ? new Promise((resolve) => {
-          const takeNobody = () => resolve(props.station.submit(id, '', raw));
-          who.asSomebody(() => resolve(props.station.submit(id, who.by(), raw)), takeNobody);
-        })
-      : props.station.submit(id, name, raw);
-  const openClient = (id: string) => who.asSomebody(() => setPlace({ at: 'consultation', id }));
+  const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
+  const openClient = (id: string) => {
+    const open = () => setPlace({ at: 'consultation', id });
+    const consultation = state().open.get(id);
+    if (consultation !== undefined && isUnderWay(consultation)) open();
+    else who.asSomebody(open);
+  };
   const here = () => {
     const now = place();
     return now.at === 'consultation' ? state().open.get(now.id) : undefined;

@@ -4,6 +4,7 @@ import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import type { PageSurroundings } from '../parts/StepPage';
 import type { SubmitRefusal } from '../station/makeStation';
+import type { RinseSteps } from './reaction/rinseSteps';
 
 /**
  * Hands one tap to the station, in the name of whoever is at it, or of the person who takes it on by name (an
@@ -21,4 +22,5 @@ export interface StepProps {
   /** Handed on to `StepPage` as it is. */
   readonly page: PageSurroundings;
   readonly submit: Submit;
+  readonly rinseSteps: RinseSteps;
 }

@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import type { RawEvent } from '../../../shared/records/classify';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
@@ -18,15 +19,15 @@ export function LookAtHead(props: StepProps & { readonly zone: Zone; readonly on
   const clock = createMemo(
     () => listOnHead(props.consultation, props.nowMs).find(({ bowl }) => bowl.zone === props.zone)?.clock,
   );
-  const look = (stinging: 'no' | 'yes') =>
-    sender.send({ type: 'LOOKED', answers: { of: 'head', zone: props.zone, stinging } });
+  const look = (stinging: 'no' | 'yes'): RawEvent => ({
+    type: 'LOOKED',
+    answers: { of: 'head', zone: props.zone, stinging },
+  });
   const sayNo = async () => {
-    if (await look('no')) props.onClose();
+    if (await sender.send(look('no'))) props.onClose();
   };
-  /** Yes opens the rinse steps by itself; if the look cannot be kept they open all the same: she burns now. */
-  const sayYes = async () => {
-    if (!(await look('yes'))) await sender.send({ type: 'REACTION_SUSPECTED' });
-  };
+  /** Yes opens the rinse steps by itself, kept or not: she burns now. */
+  const sayYes = () => props.rinseSteps.open(look('yes'));
   return (
     <StepPage
       page={props.page}
@@ -37,7 +38,7 @@ export function LookAtHead(props: StepProps & { readonly zone: Zone; readonly on
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <BigButton kind="danger" act="stinging-yes" onPress={() => void sayYes()}>
+          <BigButton kind="danger" act="stinging-yes" onPress={sayYes}>
             {said().yes}
           </BigButton>
           <BigButton kind="primary" act="stinging-no" onPress={() => void sayNo()}>

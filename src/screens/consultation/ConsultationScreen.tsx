@@ -10,6 +10,7 @@ import { useWords } from '../../parts/useWords';
 import { sayWhose } from '../bar/sayWhose';
 import { findKnot } from '../knot';
 import { MoreForClient } from '../leaving/MoreForClient';
+import { createRinseSteps } from '../reaction/rinseSteps';
 import { screenOf, stepOf } from '../screenOf';
 import type { StepProps, Submit } from '../stepProps';
 import './consultation.css';
@@ -28,7 +29,11 @@ export function ConsultationScreen(props: {
 }) {
   const words = useWords();
   const [isMoreOpen, setIsMoreOpen] = createSignal(false);
-  const name = createMemo(() => screenOf(props.consultation.state));
+  const rinseSteps = createRinseSteps(props);
+  const name = createMemo(() => {
+    const screen = screenOf(props.consultation.state);
+    return rinseSteps.isOpen() && screen !== 'ended' ? 'reaction' : screen;
+  });
   const step = createMemo(() => stepOf(props.consultation.state));
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
@@ -43,7 +48,7 @@ export function ConsultationScreen(props: {
     get isOnSkin() {
       return isOnSkin();
     },
-    onReaction: () => void props.submit({ type: 'REACTION_SUSPECTED' }),
+    onReaction: () => rinseSteps.open(),
     onMore: () => setIsMoreOpen(true),
     onBar: () => props.onBar(),
   };
@@ -62,6 +67,7 @@ export function ConsultationScreen(props: {
     },
     page,
     submit: (raw, by) => props.submit(raw, by),
+    rinseSteps,
   };
   const screen = () => {
     const now = name();

@@ -44,7 +44,7 @@ export function MoreForClient(
   return (
     <>
       <div class="options">
-        <p class="who-now">{words.leaving.whoNow(props.by)}</p>
+        <p class="who-now">{words.leaving.whoNow(props.by === '' ? words.bar.nobodyChosen : props.by)}</p>
         <BigButton kind="quiet" act="change-who" onPress={() => props.onWho()}>
           {words.leaving.changeWho}
         </BigButton>

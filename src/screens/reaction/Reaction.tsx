@@ -1,6 +1,7 @@
 import { createMemo, For, Match, Show, Switch } from 'solid-js';
 import type { Form } from '../../../shared/records/form';
 import { careForm, reactionForm } from '../../../shared/records/forms/course';
+import type { Zone } from '../../../shared/records/zones';
 import { formatCountdown } from '../../../shared/units/format';
 import { msPerSecond } from '../../../shared/units/time';
 import { BigButton } from '../../parts/BigButton';
@@ -31,14 +32,23 @@ export function Reaction(props: StepProps) {
   const signs = createEventForm(props, signsForm, `${props.consultation.id}/signs`, {});
   const care = createEventForm(props, careForm, `${props.consultation.id}/care`, {});
   /** Nobody is kept from recording by a question: nothing tapped is "not clear yet". */
-  const record = () => {
+  const record = async () => {
     const { signs: seen } = signs.draft.raw();
     if (!Array.isArray(seen) || seen.length === 0) signs.draft.set('signs', ['unclear']);
-    void signs.send('REACTION_RECORDED');
+    await props.rinseSteps.write();
+    await signs.send('REACTION_RECORDED');
   };
-  const contacts = createMemo(() => view()?.contacts.map(({ zone }) => zone) ?? []);
-  const findContact = (zone: string) => view()?.contacts.find((contact) => contact.zone === zone);
-  const isSeen = () => view()?.care === 'seen';
+  const rinse = async (zone: Zone) => {
+    await props.rinseSteps.write();
+    await sender.send({ type: 'BOWL_RINSED', answers: { zone } });
+  };
+  const sayNone = () => {
+    if (view().care === 'unwritten') props.rinseSteps.close();
+    else void sender.send({ type: 'NO_REACTION' });
+  };
+  const contacts = createMemo(() => view().contacts.map(({ zone }) => zone));
+  const findContact = (zone: Zone) => view().contacts.find((contact) => contact.zone === zone);
+  const isSeen = () => view().care === 'seen';
 
   return (
     <StepPage
@@ -49,10 +59,10 @@ export function Reaction(props: StepProps) {
           when={isSeen()}
           fallback={
             <>
-              <BigButton act="no-reaction" onPress={() => void sender.send({ type: 'NO_REACTION' })}>
+              <BigButton act="no-reaction" onPress={sayNone}>
                 {said().notAReaction}
               </BigButton>
-              <HoldButton label={said().record} act="record-reaction" onHeld={record} />
+              <HoldButton label={said().record} act="record-reaction" onHeld={() => void record()} />
             </>
           }
         >
@@ -68,7 +78,9 @@ export function Reaction(props: StepProps) {
       }
     >
       <p class="emergency">{said().emergency}</p>
-      <Refusal refusal={sender.refusal() ?? signs.refusal() ?? care.refusal()} />
+      <Refusal
+        refusal={sender.refusal() ?? signs.refusal() ?? care.refusal() ?? props.rinseSteps.refusal()}
+      />
       <div class="columns">
         <div class="column">
           <div class="contacts" aria-live="polite">
@@ -79,10 +91,7 @@ export function Reaction(props: StepProps) {
                     {said().onFor(words.general.zones[zone])}{' '}
                     <span class="contact-digits">{sayOnFor(findContact(zone)?.onForMs ?? 0)}</span>
                   </p>
-                  <BigButton
-                    act={`rinsed-${zone}`}
-                    onPress={() => void sender.send({ type: 'BOWL_RINSED', answers: { zone } })}
-                  >
+                  <BigButton act={`rinsed-${zone}`} onPress={() => void rinse(zone)}>
                     {said().rinsed(words.general.zones[zone])}
                   </BigButton>
                 </div>

@@ -10,17 +10,17 @@ export interface Contact {
 }
 
 export interface ReactionView {
-  readonly care: 'suspected' | 'seen';
+  /** `unwritten`: the rinse steps were opened, and that she reacts could not be written yet. */
+  readonly care: 'unwritten' | 'suspected' | 'seen';
   readonly contacts: readonly Contact[];
   readonly signs: readonly string[];
 }
 
-/** What is still on her, and for how long? null while nobody reacts. */
-export function viewReaction(consultation: Consultation, nowMs: number): ReactionView | null {
+/** What is still on her, and for how long? */
+export function viewReaction(consultation: Consultation, nowMs: number): ReactionView {
   const { care } = consultation.state.context.facts;
-  if (care === 'calm') return null;
   return {
-    care,
+    care: care === 'calm' ? 'unwritten' : care,
     contacts: listOnHead(consultation, nowMs).map(({ bowl, clock }) => ({
       zone: bowl.zone,
       line: bowl.line,

@@ -20,6 +20,8 @@ export const bar = {
   open: 'Open',
   who: 'Who is at the station?',
   tapYourName: 'Tap your name',
+  /** Stands where a name would stand in the record. */
+  nobodyChosen: 'nobody chosen',
   whoHint: 'Every entry is kept under this name.',
   newName: 'Your name',
   keepName: 'Keep and go on',

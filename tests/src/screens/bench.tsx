@@ -5,6 +5,7 @@ import { onTestFinished } from 'vitest';
 import { advance } from '../../../machines/consultation/consultation';
 import { classify } from '../../../shared/records/classify';
 import { accept, refuse } from '../../../shared/result';
+import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
 import type { StepProps, Submit } from '../../../src/screens/stepProps';
 import { type Played, settings } from './playStory';
 
@@ -32,17 +33,26 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
     },
     onBar: () => undefined,
   };
-  const { unmount } = render(() => (
-    <Dynamic
-      component={shown()}
-      consultation={consultation()}
-      settings={settings}
-      nowMs={nowMs()}
-      by={by}
-      page={page}
-      submit={submit}
-    />
-  ));
+  const { unmount } = render(() => {
+    const rinseSteps = createRinseSteps({
+      get consultation() {
+        return consultation();
+      },
+      submit,
+    });
+    return (
+      <Dynamic
+        component={shown()}
+        consultation={consultation()}
+        settings={settings}
+        nowMs={nowMs()}
+        by={by}
+        page={page}
+        submit={submit}
+        rinseSteps={rinseSteps}
+      />
+    );
+  });
   onTestFinished(unmount);
   return {
     unmount,

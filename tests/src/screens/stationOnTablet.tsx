@@ -2,6 +2,7 @@ import { render } from '@solidjs/testing-library';
 import { createSignal } from 'solid-js';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
+import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
 import type { StationInUse } from '../../../src/station/createStation';
@@ -11,7 +12,13 @@ import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 
 /** The station with its screens over a pretended tablet: everything but the windows of a browser is the real thing. */
 export async function showStation(
-  options: { readonly tablet?: Tablet; readonly settings?: Settings; readonly atMs?: number } = {},
+  options: {
+    readonly tablet?: Tablet;
+    readonly settings?: Settings;
+    readonly atMs?: number;
+    /** Puts a faulty copy in place of a good one. */
+    readonly change?: Parameters<typeof switchOn>[2];
+  } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
   const [nowMs, setNowMs] = createSignal(options.atMs ?? endsIronedWet.startAtMs);
@@ -19,7 +26,7 @@ export async function showStation(
   const [published, setPublished] = createSignal<StationState | undefined>();
   let ids = 0;
   const station = makeStation({
-    store: switchOn(tablet).store,
+    store: switchOn(tablet, undefined, options.change).store,
     now: nowMs,
     makeId: () => {
       ids += 1;
@@ -42,6 +49,7 @@ export async function showStation(
     ...station,
     open: (by, answers) => follow(station.open(by, answers)),
     submit: (id, by, raw) => follow(station.submit(id, by, raw)),
+    finishClosing: (id) => follow(station.finishClosing(id)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     seenMs,
     correctClocks: async (by) => {
@@ -100,9 +108,23 @@ export async function showStation(
     setNowMs(atMs);
     await settle();
   };
+  /** Steps of a story, as if they had been tapped before anybody looked; answers the id of its consultation. */
+  const play = async (steps: readonly StoryStep[], openId?: string): Promise<string> => {
+    let id = openId ?? '';
+    for (const { afterMs, by, raw } of steps) {
+      await turnClock(nowMs() + afterMs);
+      const done =
+        raw.type === 'OPENED' ? await station.open(by, raw.answers ?? {}) : await station.submit(id, by, raw);
+      if (!done.ok) throw new Error(`${raw.type} was refused: ${JSON.stringify(done.error)}`);
+      if (typeof done.value === 'string') id = done.value;
+    }
+    await settle();
+    return id;
+  };
   return {
     tablet,
     station,
+    play,
     container,
     unmount,
     look,

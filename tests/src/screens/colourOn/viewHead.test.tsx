@@ -32,7 +32,8 @@ it('shows the ends apart from what is on, with the reason why they stay out', ()
 });
 
 it('goes on counting contact time while she reacts, until the rinse', () => {
-  expect(viewReaction(consultation, atMs)).toBeNull();
+  const unwritten = viewReaction(consultation, atMs);
+  expect(unwritten).toMatchObject({ care: 'unwritten', contacts: [{ zone: 'lengths' }] });
   const suspected = tap(playUntil('BOWL_APPLIED'), 4 * minute, { type: 'REACTION_SUSPECTED' });
   expect(viewReaction(suspected.consultation, atMs + 5 * minute)).toEqual({
     care: 'suspected',
@@ -40,7 +41,7 @@ it('goes on counting contact time while she reacts, until the rinse', () => {
     signs: [],
   });
   const rinsed = tap(suspected, minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
-  expect(viewReaction(rinsed.consultation, rinsed.atMs)?.contacts).toEqual([]);
+  expect(viewReaction(rinsed.consultation, rinsed.atMs).contacts).toEqual([]);
   const recorded = tap(rinsed, minute, { type: 'REACTION_RECORDED', answers: { signs: ['burning'] } });
   expect(viewReaction(recorded.consultation, recorded.atMs)).toMatchObject({
     care: 'seen',

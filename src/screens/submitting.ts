@@ -1,0 +1,22 @@
+import type { RawEvent } from '../../shared/records/classify';
+import type { StationInUse } from '../station/createStation';
+import { isUrgent } from './urgent';
+import type { Who } from './who';
+
+/** One tap for one client, in the name of whoever is at the tablet, or of the person who takes it on. */
+export type SubmitFor = (id: string, raw: RawEvent, name?: string) => ReturnType<StationInUse['submit']>;
+
+/**
+ * In whose name is a tap written? Where nobody is chosen (this window has just become the writer) it asks first; what
+ * is urgent is written at once, as `nobody`. Checked in tests/src/screens/app.test.tsx and reaction/rinseSteps.test.tsx.
+ */
+export function makeSubmit(station: Pick<StationInUse, 'submit'>, who: Who, nobody: string): SubmitFor {
+  return (id, raw, name = who.by()) => {
+    if (name !== '') return station.submit(id, name, raw);
+    if (isUrgent(raw)) return station.submit(id, nobody, raw);
+    return new Promise((resolve) => {
+      const takeNobody = () => resolve(station.submit(id, '', raw));
+      who.asSomebody(() => resolve(station.submit(id, who.by(), raw)), takeNobody);
+    });
+  };
+}
