@@ -1,11 +1,11 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
-import { formatQuantity } from '../../../shared/units/format';
+import { createMemo, createSignal, on, Show } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
-import { gatherDay, nameDayFile, writeDay } from './dayRecords';
+import { type DayRecords, gatherDay, nameDay, nameDayFile, writeDay } from './dayRecords';
+import { EntryList } from './EntryList';
 import { saveText } from './saveText';
 
 /** What closed today and what is still open; and all of it as one file. */
@@ -17,21 +17,23 @@ export function Day(props: {
   const words = useWords();
   const said = () => words.day;
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
-  const records = createMemo(() => gatherDay(props.state, props.nowMs));
-  const write = (value: number) =>
-    formatQuantity(value, 'count', props.state.settings.settings.units, words.locale);
+  const day = createMemo(() => nameDay(props.nowMs));
+  const gather = () => gatherDay(props.state, props.nowMs);
+  /** Once for each entry that is written and each day that begins, not every second. */
+  const records = createMemo(on([day, () => props.state], gather));
+  const units = () => props.state.settings.settings.units;
   const download = () => {
-    const day = gatherDay(props.state, props.nowMs);
-    const name = nameDayFile(day.day);
-    saveText(name, writeDay(day), 'application/json');
+    const today = gather();
+    const name = nameDayFile(today.day);
+    saveText(name, writeDay(today), 'application/json');
     setSavedAs(name);
   };
-  type Entry = ReturnType<typeof records>['open'][number];
-  const sayEntry = ({ record }: Entry) => said().entry(record.ticket, write(record.chair));
-  const sayContents = ({ record }: Entry) => [
-    said().strands(write(record.strands.length)),
-    said().bowls(write(record.bowls.length)),
-  ];
+  const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
+    said().endedAt(said().endings[how], words.moments.time(endedAtMs));
+  const sayOpen = ({ record }: DayRecords['open'][number]) => {
+    if (record.ended !== null) return said().notWritten;
+    return record.parked === null ? '' : said().parked;
+  };
 
   return (
     <main class="day-page" data-step="day">
@@ -40,41 +42,22 @@ export function Day(props: {
       </header>
       <section class="day-content" aria-label={said().title} tabindex="0">
         <div class="columns">
-          <section class="panel" data-panel="closed">
-            <h2>{said().closed}</h2>
-            <Show when={records().closed.length > 0} fallback={<p>{said().nothingClosed}</p>}>
-              <ul class="listed">
-                <For each={records().closed}>
-                  {(entry) => (
-                    <li data-record={entry.record.id}>
-                      <strong>{sayEntry(entry)}</strong>
-                      <br />
-                      {said().endedAt(said().endings[entry.how], words.moments.time(entry.endedAtMs))}
-                      {' · '}
-                      {sayContents(entry).join(' · ')}
-                    </li>
-                  )}
-                </For>
-              </ul>
-            </Show>
-          </section>
-          <section class="panel" data-panel="open">
-            <h2>{said().open}</h2>
-            <Show when={records().open.length > 0} fallback={<p>{said().nothingOpen}</p>}>
-              <ul class="listed">
-                <For each={records().open}>
-                  {(entry) => (
-                    <li data-record={entry.record.id}>
-                      <strong>{sayEntry(entry)}</strong>
-                      <br />
-                      {entry.record.parked === null ? '' : `${said().parked} · `}
-                      {sayContents(entry).join(' · ')}
-                    </li>
-                  )}
-                </For>
-              </ul>
-            </Show>
-          </section>
+          <EntryList
+            panel="closed"
+            title={said().closed}
+            empty={said().nothingClosed}
+            entries={records().closed}
+            units={units()}
+            sayState={sayEnded}
+          />
+          <EntryList
+            panel="open"
+            title={said().open}
+            empty={said().nothingOpen}
+            entries={records().open}
+            units={units()}
+            sayState={sayOpen}
+          />
         </div>
         <p class="soft">{said().downloadHint}</p>
         <p aria-live="polite">

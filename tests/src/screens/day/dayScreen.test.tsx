@@ -1,0 +1,40 @@
+import { render } from '@solidjs/testing-library';
+import { createSignal } from 'solid-js';
+import { expect, it, onTestFinished } from 'vitest';
+import { Day } from '../../../../src/screens/day/Day';
+import type { StationState } from '../../../../src/station/stationState';
+import { playUntil, settings } from '../playStory';
+
+const { consultation, atMs } = playUntil('STRAND_STARTED', 'ends');
+
+/** Today's records over a state that counts how often its closed records are read. */
+function showDay() {
+  const counted = { reads: 0 };
+  const state: StationState = {
+    mode: 'writing',
+    settings: { id: 0, settings },
+    open: new Map([[consultation.id, consultation]]),
+    get closed() {
+      counted.reads += 1;
+      return [];
+    },
+    notices: [],
+  };
+  const [nowMs, setNowMs] = createSignal(atMs);
+  const { container, unmount } = render(() => <Day state={state} nowMs={nowMs()} onBar={() => undefined} />);
+  onTestFinished(unmount);
+  return { counted, setNowMs, row: () => container.querySelector('[data-panel=open] [data-record]') };
+}
+
+it('leaves each row and its record alone while seconds pass, and reads them anew on another day', () => {
+  const shown = showDay();
+  const before = shown.row();
+  shown.setNowMs(atMs + 1000);
+  shown.setNowMs(atMs + 2000);
+  expect(shown.row()).toBe(before);
+  expect(before?.textContent).toContain('strands 1');
+  expect(shown.counted.reads).toBe(1);
+  shown.setNowMs(atMs + 24 * 3_600_000);
+  expect(shown.counted.reads).toBe(2);
+  expect(shown.row()).toBe(before);
+});
