@@ -24,6 +24,8 @@ export function StepPage(props: {
   readonly title: string;
   /** Added to the kicker: "strand 1, hairline". */
   readonly also?: string;
+  /** Nothing more can be done for this client: only the way to the bar is open. */
+  readonly isOver?: boolean;
   readonly children: JSX.Element;
   readonly actions: JSX.Element;
 }) {
@@ -44,9 +46,11 @@ export function StepPage(props: {
               {words.general.reaction}
             </BigButton>
           </Show>
-          <BigButton kind="quiet" act="more-for-client" onPress={() => props.page.onMore()}>
-            {words.general.moreForClient}
-          </BigButton>
+          <Show when={props.isOver !== true}>
+            <BigButton kind="quiet" act="more-for-client" onPress={() => props.page.onMore()}>
+              {words.general.moreForClient}
+            </BigButton>
+          </Show>
           <BigButton kind="quiet" act="bar" onPress={() => props.page.onBar()}>
             {words.general.bar}
           </BigButton>

@@ -148,6 +148,7 @@ function Screens(props: { readonly station: StationInUse }) {
                       by={who.by()}
                       isWriter={isWriter()}
                       submit={(raw, name) => submit(id, raw, name)}
+                      finishClosing={() => props.station.finishClosing(id)}
                       onWho={who.ask}
                       onBar={() => setPlace(bar)}
                     />

@@ -23,4 +23,6 @@ export interface StepProps {
   readonly page: PageSurroundings;
   readonly submit: Submit;
   readonly rinseSteps: RinseSteps;
+  /** Tries once more to write the record of a consultation that is over. */
+  readonly finishClosing: () => Promise<Result<void, SubmitRefusal>>;
 }

@@ -14,10 +14,12 @@ export function ParkedList(props: {
   readonly onOpen: (id: string) => void;
 }) {
   const words = useWords();
-  const sayWhen = ({ record }: Consultation) =>
-    record.parked === null
+  const sayWhen = ({ record }: Consultation) => {
+    if (record.ended !== null) return words.bar.notWritten;
+    return record.parked === null
       ? words.bar.isWaiting(formatQuantity(record.chair, 'count', props.units, words.locale))
       : words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
+  };
   const all = () => [...props.view.waiting, ...props.view.parked];
   return (
     <Show when={all().length > 0} fallback={<p>{words.bar.nobodyParked}</p>}>

@@ -31,11 +31,11 @@ export function PlaceButton(props: {
   const doNow = () => {
     const here = step();
     if (screen() === 'reaction') return words.bar.reaction;
+    if (screen() === 'ended') return words.bar.notWritten;
     return here === null ? words.bar.stopped : words.rail.steps[here];
   };
   const tone = () => {
-    if (screen() === 'reaction' || screen() === 'stopped') return 'over';
-    return due()?.tone ?? 'idle';
+    return ['reaction', 'stopped', 'ended'].includes(screen()) ? 'over' : (due()?.tone ?? 'idle');
   };
 
   return (

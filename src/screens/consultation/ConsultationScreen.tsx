@@ -24,6 +24,7 @@ export function ConsultationScreen(props: {
   readonly by: string;
   readonly isWriter: boolean;
   readonly submit: Submit;
+  readonly finishClosing: StepProps['finishClosing'];
   readonly onWho: () => void;
   readonly onBar: () => void;
 }) {
@@ -68,10 +69,7 @@ export function ConsultationScreen(props: {
     page,
     submit: (raw, by) => props.submit(raw, by),
     rinseSteps,
-  };
-  const screen = () => {
-    const now = name();
-    return now === 'ended' ? undefined : screens[now];
+    finishClosing: () => props.finishClosing(),
   };
 
   return (
@@ -83,7 +81,7 @@ export function ConsultationScreen(props: {
     >
       <StrandRail here={step()} knot={knot()} />
       <Show when={edition()} keyed>
-        {(_edition) => <Dynamic component={screen()} {...stepProps} />}
+        {(_edition) => <Dynamic component={screens[name()]} {...stepProps} />}
       </Show>
       <Dialog
         isOpen={isMoreOpen()}

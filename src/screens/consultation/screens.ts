@@ -5,6 +5,7 @@ import { HeatSpray } from '../ask/HeatSpray';
 import { HotTools } from '../ask/HotTools';
 import { ColourOn } from '../colourOn/ColourOn';
 import { DecisionScreen } from '../decision/DecisionScreen';
+import { NotWritten } from '../ended/NotWritten';
 import { Finish } from '../finish/Finish';
 import { MixScreen } from '../mix/MixScreen';
 import { Parked } from '../parked/Parked';
@@ -16,8 +17,8 @@ import { Outcome } from '../strandTest/Outcome';
 import { Preparing } from '../strandTest/Preparing';
 import { Processing } from '../strandTest/Processing';
 
-/** The screen of each state of one open consultation. */
-export const screens: Readonly<Record<Exclude<ScreenName, 'ended'>, Component<StepProps>>> = {
+/** The screen of each state of one consultation that is not closed yet. */
+export const screens: Readonly<Record<ScreenName, Component<StepProps>>> = {
   client: Client,
   hotTools: HotTools,
   feelHair: FeelHair,
@@ -32,4 +33,5 @@ export const screens: Readonly<Record<Exclude<ScreenName, 'ended'>, Component<St
   stopped: Stopped,
   parked: Parked,
   reaction: Reaction,
+  ended: NotWritten,
 };

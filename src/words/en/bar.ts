@@ -7,6 +7,7 @@ export const bar = {
   place: (chair: string, ticket: string) => `${chair} · ${ticket}`,
   whose: (chair: string, ticket: string) => `Chair ${chair} · ${ticket}`,
   stopped: 'Stopped',
+  notWritten: 'Record not written',
   reaction: 'Reaction',
   moreClocks: (count: string) => `+${count}`,
   start: 'Start a client',

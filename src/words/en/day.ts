@@ -20,6 +20,7 @@ export const day = {
   strands: (count: string) => `strands ${count}`,
   bowls: (count: string) => `bowls ${count}`,
   parked: 'parked',
+  notWritten: 'over, record not written',
   download: 'Download the day (JSON)',
   downloadHint:
     'All records with their whole logs. It names clients by ticket: keep it where only staff can read it.',

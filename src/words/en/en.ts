@@ -5,6 +5,7 @@ import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
 import { day } from './day';
 import { decision } from './decision';
+import { ended } from './ended';
 import { finish } from './finish';
 import { clientWords } from './forms/client';
 import { feelHairWords } from './forms/feelHair';
@@ -47,6 +48,7 @@ export const en = {
   colourOn,
   day,
   decision,
+  ended,
   finish,
   mix,
   reaction,

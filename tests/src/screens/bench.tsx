@@ -50,6 +50,7 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
         page={page}
         submit={submit}
         rinseSteps={rinseSteps}
+        finishClosing={async () => accept(undefined)}
       />
     );
   });
