@@ -12,6 +12,7 @@ import type { StepProps } from '../stepProps';
 import { Glass } from './Glass';
 import { HowCareful } from './HowCareful';
 import { Override } from './Override';
+import { PreparingActions } from './PreparingActions';
 import { StartStrand } from './StartStrand';
 import { viewPreparing } from './viewPreparing';
 import { ZonesToTest } from './ZonesToTest';
@@ -47,57 +48,16 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   const said = () => words.strandTest.preparing;
   const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
   const sender = createSender(props);
-  /** The oldest hair first: that is where it is worst. */
-  const inOrder = () => [...view().zones].reverse();
-  const next = () => inOrder().find(({ state }) => state !== 'current') ?? null;
-
   return (
     <StepPage
       page={props.page}
       title={said().title}
       actions={
-        <>
-          <Show when={view().blockedBy}>
-            {(blocked) => (
-              <p data-blocked={blocked().code}>
-                <strong>{words.refusals.permit[blocked().code].what}</strong>{' '}
-                {words.refusals.permit[blocked().code].clears}
-              </p>
-            )}
-          </Show>
-          <Show when={view().blockedBy === null}>
-            <For each={inOrder().filter(({ zone }) => zone !== next()?.zone)}>
-              {({ zone, state }) => (
-                <BigButton act={`test-${zone}`} onPress={() => props.onInside({ kind: 'strand', zone })}>
-                  {state === 'current'
-                    ? said().testAgain(words.general.zones[zone])
-                    : said().test(words.general.zones[zone])}
-                </BigButton>
-              )}
-            </For>
-          </Show>
-          <Show when={view().mayKeep}>
-            <BigButton
-              kind={next() === null ? 'primary' : 'plain'}
-              act="keep-outcome"
-              onPress={() => void sender.send({ type: 'OUTCOME_KEPT' })}
-            >
-              {said().keep}
-            </BigButton>
-          </Show>
-          <Show when={next()}>
-            {(zone) => (
-              <BigButton
-                kind="primary"
-                act={`test-${zone().zone}`}
-                isDisabled={view().blockedBy !== null}
-                onPress={() => props.onInside({ kind: 'strand', zone: zone().zone })}
-              >
-                {said().test(words.general.zones[zone().zone])}
-              </BigButton>
-            )}
-          </Show>
-        </>
+        <PreparingActions
+          view={view()}
+          sender={sender}
+          onTest={(zone) => props.onInside({ kind: 'strand', zone })}
+        />
       }
     >
       <div class="columns">

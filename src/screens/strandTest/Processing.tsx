@@ -3,10 +3,11 @@ import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
-import { ClockFace } from '../../parts/ClockFace';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { LargeClock } from '../clocks/LargeClock';
+import { OtherClocks } from '../clocks/OtherClocks';
 import '../layout.css';
 import { MoreTime } from '../MoreTime';
 import { createSender } from '../sender';
@@ -14,7 +15,6 @@ import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
 import { LookAtStrand } from './LookAtStrand';
 import { ProcessingActions } from './ProcessingActions';
-import './processing.css';
 import { StartStrand } from './StartStrand';
 import { TakeOff } from './TakeOff';
 import { type RunningStrand, viewProcessing } from './viewProcessing';
@@ -70,6 +70,8 @@ function Clocks(
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const hasOthers = () =>
     props.view.running.length > 1 || props.view.off.length > 0 || props.view.free.length > 0;
+  const running = () =>
+    props.view.running.map(({ zone, clock, strand }) => ({ zone, clock, strandNumber: strand.number }));
   const lastLook = () => props.one?.strand.looks.at(-1);
   const sayLastLook = () => {
     const look = lastLook();
@@ -93,46 +95,30 @@ function Clocks(
     >
       <Show when={props.one}>
         {(one) => (
-          <div class="large-clock">
-            <ClockFace
-              clock={one().clock}
-              strandNumber={one().strand.number}
-              nowMs={props.nowMs}
-              units={props.settings.units}
-            >
-              <div class="clock-aside">
-                <p>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</p>
-                <p>{sayLastLook()}</p>
-                <Show when={one().mayExtendMin > 0} fallback={<p>{said().noMoreTime}</p>}>
-                  <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
-                    {said().moreTime}
-                  </BigButton>
-                </Show>
-              </div>
-            </ClockFace>
-          </div>
+          <LargeClock
+            clock={one().clock}
+            strandNumber={one().strand.number}
+            nowMs={props.nowMs}
+            units={props.settings.units}
+          >
+            <p>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</p>
+            <p>{sayLastLook()}</p>
+            <Show when={one().mayExtendMin > 0} fallback={<p>{said().noMoreTime}</p>}>
+              <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
+                {said().moreTime}
+              </BigButton>
+            </Show>
+          </LargeClock>
         )}
       </Show>
       <Show when={hasOthers()}>
-        <div class="other-clocks">
-          <For each={props.view.running.filter(({ zone }) => zone !== props.one?.zone)}>
-            {(other) => (
-              <button
-                type="button"
-                class="clock-choice"
-                data-act={`show-${other.zone}`}
-                onClick={() => props.onChoose(other.zone)}
-              >
-                <ClockFace
-                  clock={other.clock}
-                  strandNumber={other.strand.number}
-                  nowMs={props.nowMs}
-                  units={props.settings.units}
-                  size="small"
-                />
-              </button>
-            )}
-          </For>
+        <OtherClocks
+          clocks={running()}
+          large={props.one?.zone}
+          nowMs={props.nowMs}
+          units={props.settings.units}
+          onChoose={props.onChoose}
+        >
           <For each={props.view.off}>
             {(strand) => (
               <Caution kind="plain">
@@ -145,7 +131,7 @@ function Clocks(
               {said().another}
             </BigButton>
           </Show>
-        </div>
+        </OtherClocks>
       </Show>
       <Caution>
         <p>{said().caution}</p>

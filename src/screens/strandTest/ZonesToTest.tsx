@@ -1,4 +1,5 @@
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
+import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
@@ -9,6 +10,8 @@ export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view
   const words = useWords();
   const write = (value: number, quantity: 'count' | 'level') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
+  const names = createMemo(() => props.view.zones.map(({ zone }) => zone));
+  const find = (name: Zone) => props.view.zones.find(({ zone }) => zone === name);
   return (
     <section class="panel">
       <h2>
@@ -18,24 +21,28 @@ export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view
         )}
       </h2>
       <ul class="listed">
-        <For each={props.view.zones}>
-          {(zone) => (
-            <li data-zone={zone.zone} data-strand={zone.state}>
-              <strong>{words.general.zones[zone.zone]}</strong>
-              {': '}
-              {words.strandTest.preparing.states[zone.state]}
-              <Show when={zone.state === 'current' && zone.strand?.outcome}>
-                {(outcome) => (
-                  <>
-                    {': '}
-                    {words.strandTest.preparing.testedBy(
-                      words.strandTest.grades[outcome().grade],
-                      write(outcome().level, 'level'),
+        <For each={names()}>
+          {(name) => (
+            <Show when={find(name)}>
+              {(zone) => (
+                <li data-zone={name} data-strand={zone().state}>
+                  <strong>{words.general.zones[name]}</strong>
+                  {': '}
+                  {words.strandTest.preparing.states[zone().state]}
+                  <Show when={zone().state === 'current' && zone().strand?.outcome}>
+                    {(outcome) => (
+                      <>
+                        {': '}
+                        {words.strandTest.preparing.testedBy(
+                          words.strandTest.grades[outcome().grade],
+                          write(outcome().level, 'level'),
+                        )}
+                      </>
                     )}
-                  </>
-                )}
-              </Show>
-            </li>
+                  </Show>
+                </li>
+              )}
+            </Show>
           )}
         </For>
       </ul>

@@ -65,3 +65,44 @@ export function playUntilConfirmed(step: string): Played {
       atMs: endsIronedWet.startAtMs,
     });
 }
+
+const soundOutcome = (zone: string): RawEvent => ({
+  type: 'OUTCOME_RECORDED',
+  answers: { zone, fibre: 'sound', stretch: 'springsBack', level: '7' },
+});
+
+const bowl = (zone: string, developerPercent: string): RawEvent => ({
+  type: 'BOWL_WEIGHED',
+  answers: {
+    zone,
+    shades: [{ shade: 'Sandbar', parts: '1' }],
+    colourG: '40',
+    line: 'Sandbar powder',
+    batch: 'B-17',
+    developerPercent,
+    ratio: '2',
+    heat: 'none',
+    minutes: '15',
+  },
+});
+
+/** The same client, had both strands come out sound: a bowl is on the lengths and another one on the ends. */
+export function playBothOn(): Played {
+  const minute = 60_000;
+  const off = (zone: string): RawEvent => ({ type: 'STRAND_TAKEN_OFF', answers: { zone, why: 'timeIsUp' } });
+  const events: readonly RawEvent[] = [
+    off('ends'),
+    off('lengths'),
+    soundOutcome('ends'),
+    soundOutcome('lengths'),
+    { type: 'DECIDED', answers: { decision: 'smallerLift' } },
+    bowl('lengths', '3'),
+    { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } },
+    bowl('ends', '3'),
+    { type: 'BOWL_APPLIED', answers: { zone: 'ends' } },
+  ];
+  return events.reduce<Played>(
+    (played, raw, index) => tap(played, index === 0 ? 25 * minute : minute, raw),
+    playUntil('STRAND_STARTED', 'lengths'),
+  );
+}
