@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { Consultation } from '../../machines/consultation/consultation';
 import type { RawForm } from '../../shared/records/readForm';
 import { formatQuantity } from '../../shared/units/format';
@@ -14,6 +14,7 @@ import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { ConsultationScreen } from './consultation/ConsultationScreen';
 import { Day } from './day/Day';
+import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { SettingsScreen } from './settings/SettingsScreen';
 import { Start } from './start/Start';
@@ -59,6 +60,11 @@ function Screens(props: { readonly station: StationInUse }) {
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
   const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
+  createEffect<readonly string[]>((before) => {
+    const open = state().open;
+    for (const id of before) if (!open.has(id)) dropDrafts(id);
+    return [...open.keys()];
+  }, []);
   const openClient = (id: string) => {
     const open = () => setPlace({ at: 'consultation', id });
     const consultation = state().open.get(id);

@@ -18,7 +18,7 @@ export interface EventForm {
   readonly refusal: Accessor<SubmitRefusal | null>;
   /** For `FormFields`: goes into the draft, and what the station said of the last try is no longer true. */
   readonly onChange: (name: string, value: Raw) => void;
-  /** Sends what stands in the fields, together with `also`. Was it taken? Only then is the draft let go. */
+  /** Sends what stands in the fields, together with `also`. Was it taken? Only then it begins anew. */
   readonly send: (
     type: Exclude<RawEvent['type'], 'ANSWERED'>,
     also?: RawForm,
@@ -36,7 +36,7 @@ export function createEventForm(
   name: string,
   initial: RawForm,
 ): EventForm {
-  const draft = createKeptDraft(name, initial);
+  const draft = createKeptDraft(name, initial, props.settings);
   const sender = createSender(props);
   const [hasTried, setHasTried] = createSignal(false);
   const context = () => ({ units: props.settings.units, hasAgeLine: false, nowMs: props.nowMs });
@@ -64,8 +64,10 @@ export function createEventForm(
       }
       const isTaken = await sender.send({ type, answers: { ...draft.raw(), ...also } }, by);
       if (isTaken) {
-        draft.drop();
+        draft.begin(initial);
         setHasTried(false);
+      } else if (sender.refusal()?.kind === 'fields') {
+        showFirstRefused();
       }
       return isTaken;
     },

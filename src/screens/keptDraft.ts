@@ -1,4 +1,6 @@
+import { untrack } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
+import type { Settings } from '../../shared/records/settings';
 import { createDraft, type Draft } from '../parts/form/draft';
 
 /** Half-filled forms of this window, by name: she goes to another chair and finds hers again as she left it. */
@@ -10,21 +12,28 @@ export interface KeptDraft extends Draft {
 }
 
 /**
- * The draft of this name as it was left, or a new one with these contents.
- * Checked in tests/src/screens/strandTest/strandScreens.test.tsx.
+ * The draft of this name as it was left, or a new one with these contents. A name begins with whose it is, and a
+ * slash. Half a figure is in the units in which it was typed: under other units the draft begins anew.
+ * Checked in tests/src/screens/askStep.test.tsx and strandTest/strandScreens.test.tsx.
  */
-export function createKeptDraft(name: string, initial: RawForm): KeptDraft {
-  const draft = createDraft(kept.get(name) ?? initial);
+export function createKeptDraft(name: string, initial: RawForm, { units }: Settings): KeptDraft {
+  const key = untrack(() => [name, ...Object.values(units)].join('/'));
+  const draft = createDraft(kept.get(key) ?? initial);
   return {
     raw: draft.raw,
     set: (field, value) => {
       draft.set(field, value);
-      kept.set(name, draft.raw());
+      kept.set(key, draft.raw());
     },
     begin: (raw) => {
-      kept.delete(name);
+      kept.delete(key);
       draft.begin(raw);
     },
-    drop: () => kept.delete(name),
+    drop: () => kept.delete(key),
   };
+}
+
+/** Forgets what was half filled in for a consultation that is closed. */
+export function dropDrafts(id: string): void {
+  for (const key of kept.keys()) if (key.startsWith(`${id}/`)) kept.delete(key);
 }

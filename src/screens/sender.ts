@@ -24,10 +24,13 @@ export function createSender(props: Pick<StepProps, 'submit'>): Sender {
     send: async (raw, by) => {
       if (isSending()) return false;
       setIsSending(true);
-      const taken = await props.submit(raw, by);
-      setIsSending(false);
-      setRefusal(taken.ok ? null : taken.error);
-      return taken.ok;
+      try {
+        const taken = await props.submit(raw, by);
+        setRefusal(taken.ok ? null : taken.error);
+        return taken.ok;
+      } finally {
+        setIsSending(false);
+      }
     },
   };
 }

@@ -35,7 +35,7 @@ export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'n
   const words = useWords();
   const [isEarlierOpen, setIsEarlierOpen] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const draft = createKeptDraft(`${props.consultation.id}/skinTest`, {});
+  const draft = createKeptDraft(`${props.consultation.id}/skinTest`, {}, props.settings);
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
   const fields = () => {
     const refused = refusal();

@@ -24,7 +24,11 @@ export function createAsking(step: AskStep, props: StepProps) {
   const kept = (): RawForm => writeKept(form, props.consultation.record.answers[step], props.settings);
   /** A correction or another day takes answers back: then nothing that was typed before comes up again. */
   const draft = untrack(() =>
-    createKeptDraft([props.consultation.id, step, countTakenBack(props.consultation)].join('/'), kept()),
+    createKeptDraft(
+      [props.consultation.id, step, countTakenBack(props.consultation)].join('/'),
+      kept(),
+      props.settings,
+    ),
   );
   const [isNextTried, setIsNextTried] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);

@@ -39,8 +39,17 @@ export function ConsultationScreen(props: {
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
   const isOnSkin = createMemo(() => isAnythingOnHead(props.consultation.record));
-  /** Where another window writes, its every entry makes the screen anew; here the draft is the person's own. */
-  const edition = createMemo(() => `${name()} ${props.isWriter ? '' : props.consultation.log.length}`);
+  /**
+   * Where another window writes, its every entry makes the screen anew; here the draft is the person's own. Other units
+   * make it anew as well, so that no figure in a field changes its unit.
+   */
+  const edition = createMemo(() =>
+    [
+      name(),
+      props.isWriter ? '' : props.consultation.log.length,
+      ...Object.values(props.settings.units),
+    ].join(' '),
+  );
 
   const page: PageSurroundings = {
     get kicker() {

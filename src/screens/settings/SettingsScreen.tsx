@@ -26,7 +26,11 @@ export function SettingsScreen(props: {
 }) {
   const words = useWords();
   const said = () => words.settings;
-  const draft = createKeptDraft(`settings/${JSON.stringify(props.inForce)}`, draftSettings(props.inForce));
+  const draft = createKeptDraft(
+    `settings/${JSON.stringify(props.inForce)}`,
+    draftSettings(props.inForce),
+    props.inForce,
+  );
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const [hasTried, setHasTried] = createSignal(false);
   const [isSaved, setIsSaved] = createSignal(false);

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
 import { correctedForm } from '../../../shared/records/forms/course';
 import type { Correctable } from '../../../shared/records/steps';
 import { HoldButton } from '../../parts/HoldButton';
@@ -8,43 +9,43 @@ import { createEventForm } from '../eventForm';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
 
+interface CorrectionProps extends StepProps {
+  readonly answers: readonly Correctable[];
+  readonly title?: string;
+}
+
 const { code, words: ownWords } = correctedForm;
 
+/** Where only one answer can be meant, it is not asked. */
+const findForm = (answers: readonly Correctable[]): Form =>
+  answers.length === 1
+    ? { code, words: ownWords }
+    : { answer: { kind: 'choice', options: answers }, code, words: ownWords };
+
 /** A wrong answer taken back: by whom, why, and in words; held, since it opens what was stopped. */
-export function Correction(
-  props: StepProps & { readonly answers: readonly Correctable[]; readonly title?: string },
-) {
-  const words = useWords();
-  const asked = createEventForm(props, { code, words: ownWords }, `${props.consultation.id}/corrected`, {});
-  const which = createEventForm(
-    props,
-    { answer: correctedForm.answer },
-    `${props.consultation.id}/correctedAnswer`,
-    {},
+export function Correction(props: CorrectionProps) {
+  return (
+    <Show when={props.answers.join(' ')} keyed>
+      {(_answers) => <OneCorrection {...props} />}
+    </Show>
   );
-  /** Where only one answer can be meant, it is not asked. */
-  const onlyOne = () => (props.answers.length === 1 ? props.answers[0] : undefined);
-  const question = () => ({ answer: { kind: 'choice', options: props.answers } }) as const;
-  const correct = async () => {
-    const answer = onlyOne() ?? which.draft.raw().answer;
-    if (await asked.send('CORRECTED', { answer })) which.draft.begin({});
-  };
+}
+
+function OneCorrection(props: CorrectionProps) {
+  const words = useWords();
+  const form = findForm(props.answers);
+  const only = props.answers.length === 1 ? props.answers[0] : undefined;
+  const name = `${props.consultation.id}/corrected/${props.answers.join('+')}`;
+  const asked = createEventForm(props, form, name, {});
+  const correct = () => asked.send('CORRECTED', only === undefined ? {} : { answer: only });
   return (
     <section class="panel" data-panel="correction">
       <h2>{props.title ?? words.leaving.correct}</h2>
       <p>{words.leaving.correctLead(props.by)}</p>
-      <Show when={onlyOne()}>
+      <Show when={only}>
         {(answer) => <p>{words.leaving.correctsOnly(words.leaving.correctables[answer()])}</p>}
       </Show>
-      <Show when={onlyOne() === undefined}>
-        <PartForm step={props} form={which} questions={question()} words={words.leaving.correctedForm} />
-      </Show>
-      <PartForm
-        step={props}
-        form={asked}
-        questions={{ code, words: ownWords }}
-        words={words.leaving.correctedForm}
-      />
+      <PartForm step={props} form={asked} questions={form} words={words.leaving.correctedForm} />
       <div class="options">
         <HoldButton label={words.leaving.holdToCorrect} act="correct" onHeld={() => void correct()} />
       </div>

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, Show } from 'solid-js';
 import { strandForm } from '../../../shared/records/forms/test';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
@@ -46,6 +46,10 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
   const grams = createMemo(() =>
     computeTestMix(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
+  /** What is refused in the mix of the strand before is shown, so that it can be changed. */
+  createEffect(() => {
+    if (asked.refusals().some(({ path }) => path in theMix)) setIsSame(false);
+  });
   const begin = async () => {
     if (await asked.send('STRAND_STARTED', { zone: props.zone })) props.onClose();
   };

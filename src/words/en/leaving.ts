@@ -75,7 +75,10 @@ export const leaving = {
   stoppedLead: 'Nothing goes on this client.',
   clears: 'What clears it:',
   correct: 'A wrong answer?',
-  correctLead: (name: string) => `It is taken back in the name of ${name}, and asked anew.`,
+  correctLead: (name: string) =>
+    name === ''
+      ? 'It is taken back by name, and asked anew.'
+      : `It is taken back in the name of ${name}, and asked anew.`,
   correctsOnly: (answer: string) => `Taken back: ${answer}`,
   correctSkinTest: 'Skin test noted wrongly?',
   holdToCorrect: 'Correct it',

@@ -214,6 +214,25 @@ describe('a stop', () => {
     expect(second.find('[data-rule]').dataset.rule).toBe('stop.inherited');
   });
 
+  it('asks which answer was wrong where two of them stopped her, and gives each its own reason', async () => {
+    const shown = await startClient();
+    await shown.hold(option);
+    await shown.tap('[data-act=more-for-client]');
+    await shown.tap('dialog [data-act=skin-test-put-on]');
+    await shown.hold('dialog [data-act=skin-test-reaction]');
+    await shown.tap('dialog [data-act=close-dialog]');
+    expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(2);
+    await shown.answer(['code', 'misheard']);
+    await shown.type('words', 'Her sister had hives');
+    await shown.hold('[data-act=correct]');
+    expect(shown.find('[data-question=answer]').dataset.refused).toBe('notAnswered');
+    await shown.answer(['answer', 'client']);
+    await shown.hold('[data-act=correct]');
+    expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(1);
+    expect((shown.find('[data-question=words] input') as HTMLInputElement).value).toBe('');
+    expect(shown.look('[data-question=code] [aria-pressed=true]')).toBeNull();
+  });
+
   it('is lifted by a named, coded and worded correction alone', async () => {
     const shown = await startClient();
     await shown.hold(option);

@@ -1,5 +1,6 @@
 import { cleanup } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it } from 'vitest';
+import { salon } from '../../../seeds/salon';
 import { clientAnswers, feelAnswers, showStation, startClient } from './stationOnTablet';
 
 afterEach(cleanup);
@@ -56,6 +57,33 @@ describe('a step that asks', () => {
     await shown.tap('[data-act=bar]');
     await shown.tap('[data-chair="3"]');
     expect((shown.find('[data-question=targetLevel] input') as HTMLInputElement).value).toBe('70');
+  });
+
+  it('never reads half a figure in another unit', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.tap('[data-act=add-row]');
+    await shown.type('habits.0.settingC', '4');
+    await shown.tap('[data-act=bar]');
+    await shown.station.saveSettings('Opal', { ...salon, units: { ...salon.units, temperature: 'C' } });
+    await shown.tap('[data-chair="3"]');
+    expect(shown.container.textContent).not.toContain('4 °C');
+    expect(shown.look('[data-question="habits.0.settingC"]')).toBeNull();
+  });
+
+  it('leaves nothing half typed behind when she is closed', async () => {
+    const first = await startClient();
+    await first.type('targetLevel', '70');
+    await first.tap('[data-act=more-for-client]');
+    await first.answer(['reason', 'noTime']);
+    await first.hold('[data-act=CALLED_OFF]');
+    first.unmount();
+    const second = await startClient();
+    expect([...second.station.readState().open.keys()]).toEqual(
+      first.station.readState().closed.map(({ id }) => id),
+    );
+    expect((second.find('[data-question=targetLevel] input') as HTMLInputElement).value).toBe('');
   });
 
   it('shows after a restart what was kept', async () => {

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { endsIronedWet } from '../../../../seeds/endsIronedWet';
+import type { RawEvent } from '../../../../shared/records/classify';
+import { askSteps } from '../../../../shared/records/steps';
 import { Outcome } from '../../../../src/screens/strandTest/Outcome';
 import { Preparing } from '../../../../src/screens/strandTest/Preparing';
 import { Processing } from '../../../../src/screens/strandTest/Processing';
 import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
-import { playUntil, playUntilConfirmed } from '../playStory';
+import { type Played, playUntil, playUntilConfirmed, tap } from '../playStory';
 
 const minute = 60_000;
 
@@ -66,6 +69,31 @@ describe('starting a strand', () => {
     await press('test-lengths');
     expect([typed('batch'), typed('developerPercent')]).toEqual(['K-9', '13']);
   });
+});
+
+/** The strands are told, then she wants no lift any more: the mix of the strand before is another service's. */
+function playToGloss(): Played {
+  const client = endsIronedWet.steps.find(({ raw }) => raw.type === 'ANSWERED')?.raw.answers;
+  const events: readonly RawEvent[] = [
+    { type: 'REOPENED', answers: { step: 'client' } },
+    { type: 'ANSWERED', step: 'client', answers: { ...client, service: 'gloss' } },
+    ...askSteps.map((step): RawEvent => ({ type: 'STEP_CONFIRMED', answers: { step } })),
+  ];
+  return events.reduce((played, raw) => tap(played, minute, raw), playUntil('OUTCOME_RECORDED', 'lengths'));
+}
+
+it('opens the mix of the strand before where it is refused, and says at its field why', async () => {
+  const bench = layOnBench(Preparing, playToGloss());
+  const strands = bench.consultation().record.strands.length;
+  await press('test-ends');
+  expect(seen('[data-panel="same-mix"]')).toContain('Sandbar powder');
+  await choose('place', 'crown');
+  await press('start-strand');
+  expect(said('line')).toBe('That lifts, and she asked for no lift. Say anew what she wants.');
+  await type('line', 'Sandbar gloss');
+  expect(typed('line')).toBe('Sandbar gloss');
+  await press('start-strand');
+  expect(bench.consultation().record.strands).toHaveLength(strands + 1);
 });
 
 describe('a strand in the mix', () => {
