@@ -22,11 +22,11 @@ export function Notices(props: {
   });
   return (
     <>
-      <Show when={props.notices[0]}>
-        {(first) => (
+      <Show when={props.notices.at(-1)}>
+        {(newest) => (
           <aside class="notice-bar" role="status">
             <p class="notice-first">
-              <strong>{words.notices.count(count())}</strong> {sayNotice(first(), words, props.units)}
+              <strong>{words.notices.count(count())}</strong> {sayNotice(newest(), words, props.units)}
             </p>
             <BigButton act="read-notices" onPress={() => setIsOpen(true)}>
               {words.notices.read}

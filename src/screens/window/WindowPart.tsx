@@ -7,7 +7,6 @@ import './window.css';
 /** What part this window plays, where it is not the one that writes. */
 export function WindowPart(props: { readonly mode: StationState['mode']; readonly askTakeOver: () => void }) {
   const words = useWords();
-  const [isAsked, setIsAsked] = createSignal(false);
   return (
     <Switch>
       <Match when={props.mode === 'starting'}>
@@ -16,20 +15,7 @@ export function WindowPart(props: { readonly mode: StationState['mode']; readonl
         </p>
       </Match>
       <Match when={props.mode === 'watching'}>
-        <aside class="window-part" role="status" data-mode="watching">
-          <p>
-            {words.windowPart.watching} {isAsked() ? words.windowPart.asked : ''}
-          </p>
-          <BigButton
-            act="take-over"
-            onPress={() => {
-              setIsAsked(true);
-              props.askTakeOver();
-            }}
-          >
-            {words.windowPart.askTakeOver}
-          </BigButton>
-        </aside>
+        <Watching askTakeOver={props.askTakeOver} />
       </Match>
       <Match when={props.mode === 'noStore'}>
         <aside class="window-part" role="alert" data-mode="noStore">
@@ -45,5 +31,27 @@ export function WindowPart(props: { readonly mode: StationState['mode']; readonl
         </aside>
       </Match>
     </Switch>
+  );
+}
+
+/** This window only watches; that it asked for the place is true for this watch alone. */
+function Watching(props: { readonly askTakeOver: () => void }) {
+  const words = useWords();
+  const [isAsked, setIsAsked] = createSignal(false);
+  return (
+    <aside class="window-part" role="status" data-mode="watching">
+      <p>
+        {words.windowPart.watching} {isAsked() ? words.windowPart.asked : ''}
+      </p>
+      <BigButton
+        act="take-over"
+        onPress={() => {
+          setIsAsked(true);
+          props.askTakeOver();
+        }}
+      >
+        {words.windowPart.askTakeOver}
+      </BigButton>
+    </aside>
   );
 }

@@ -124,9 +124,29 @@ describe('the station', () => {
     });
     await shown.settle();
     expect(shown.find('.notice-bar').textContent).toContain('the consultation of R.M. (k3f9)');
+    shown.station.note({ kind: 'refusedEntry', name: 'settings', seq: 3 });
+    await shown.settle();
+    expect(shown.find('.notice-bar').textContent).toContain('2 notices Entry 4 of the settings');
     await shown.tap('[data-act=read-notices]');
     await shown.tap('[data-act=dismiss]');
+    await shown.tap('[data-act=dismiss]');
     expect(shown.look('.notice-bar')).toBeNull();
+  });
+
+  it('says that it asked for the place only while it waits for that answer', async () => {
+    const writer = await startClient();
+    const logs = writer.station.readLogs();
+    writer.unmount();
+    const shown = await showStation({ settings: salon });
+    shown.station.watch(logs);
+    await shown.settle();
+    await shown.tap('[data-act=take-over]');
+    expect(shown.find('[data-mode=watching]').textContent).toContain('Asked.');
+    await shown.station.startWriting();
+    await shown.settle();
+    shown.station.watch(logs);
+    await shown.settle();
+    expect(shown.find('[data-mode=watching]').textContent).not.toContain('Asked.');
   });
 
   it('asks which clock is right when the tablet was set back', async () => {
