@@ -17,10 +17,6 @@ export const isStoppedBy = (step: AskStep, answers: Answers): boolean => {
   return said !== undefined && hasAbsolute(askForms[step], said);
 };
 
-/** Stinging, burning and a splash are not the signs of an allergy; anything else, and what is unclear, may be. */
-const isSkinBurnOnly = (signs: readonly string[]): boolean =>
-  signs.length > 0 && signs.every((sign) => ['stinging', 'burning', 'eyes'].includes(sign));
-
 /**
  * Does an absolute stop of this record still stand, so that a new consultation for the same ticket inherits it?
  * A corrected one does not. What has changed since (a scalp that healed) is said by name, as a correction.
@@ -28,6 +24,7 @@ const isSkinBurnOnly = (signs: readonly string[]): boolean =>
 export function hasStandingStop(record: ConsultationRecord): boolean {
   if (record.inheritedStop || record.skinTest?.seen === 'reaction') return true;
   if (record.incompatibility?.seen === 'reacted') return true;
-  if (record.ended?.how === 'reaction' && !isSkinBurnOnly(record.reaction?.signs ?? [])) return true;
+  // The label asks for "any reaction ever"; what was a splash or a burn is said by name at the next visit.
+  if (record.ended?.how === 'reaction') return true;
   return askSteps.some((step) => isStoppedBy(step, record.answers));
 }
