@@ -21,9 +21,7 @@ export function Found(
   const target = () => props.consultation.record.answers.client?.targetLevel;
   const sayReason = (reason: Reason): string => {
     const reasonWords = said().reasons[reason];
-    return typeof reasonWords === 'string'
-      ? reasonWords
-      : reasonWords(write(props.view.findings.shortBy, 'level'));
+    return typeof reasonWords === 'string' ? reasonWords : reasonWords(write(props.view.shortBy, 'level'));
   };
   /** How it came back, whether it was even, by whom and when. */
   const sayPull = ({ stretch, evenness, by, atMs }: OutcomeRecord): string =>

@@ -41,9 +41,10 @@ export interface Choice {
 
 export interface DecisionView {
   readonly found: readonly ZoneFound[];
-  readonly findings: Findings;
   readonly flags: readonly RedFlag[];
   readonly reasons: readonly Reason[];
+  /** Levels by which the zones that would be mixed fell short; ends that stay out do not count. */
+  readonly shortBy: number;
   readonly suggested: Decision;
   readonly choices: readonly Choice[];
   /** A named person has taken it on to decide more freely than suggested. */
@@ -80,6 +81,19 @@ const isChoiceOpen = (decision: Decision, found: readonly ZoneFound[]): boolean 
       (finding === 'sound' || finding === 'rough') && !(decision === 'endsOut' && zone === 'ends'),
   );
 
+/** The findings without what ends show that stay out: how light and how even they came out is no matter then. */
+function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: number | undefined): Findings {
+  const mixed = found
+    .filter(({ zone, finding }) => zone !== 'ends' && (finding === 'sound' || finding === 'rough'))
+    .flatMap(({ strand }) => strand?.outcome ?? []);
+  if (target === undefined || mixed.length === 0) return findings;
+  return {
+    ...findings,
+    shortBy: Math.max(0, target - Math.min(...mixed.map(({ level }) => level))),
+    isEven: mixed.every(({ evenness }) => evenness === 'even'),
+  };
+}
+
 /** What was found, what does the table suggest and why, and what else may be chosen? */
 export function viewDecision(consultation: Consultation, settings: Settings, nowMs: number): DecisionView {
   const { record } = consultation;
@@ -99,11 +113,13 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
     ];
   });
   const decided = record.decision?.decision ?? null;
+  const target = record.answers.client?.targetLevel;
+  const weighed = suggested === 'endsOut' ? leaveEndsOut(findings, found, target) : findings;
   return {
     found,
-    findings,
     flags: listRedFlags(record.answers),
-    reasons: listReasons(findings),
+    reasons: listReasons(weighed),
+    shortBy: weighed.shortBy,
     suggested,
     choices: decisions
       .map((decision) => ({

@@ -17,6 +17,14 @@ describe('what the strands said', () => {
       ['ends', 'broken'],
     ]);
     expect(seen.suggested).toBe('endsOut');
+    expect(seen.reasons).toEqual(['careful']);
+    expect(seen.shortBy).toBe(0);
+  });
+
+  it('says how far a zone that is mixed fell short, whatever the ends did', () => {
+    const seen = view(playUntil('OUTCOME_RECORDED', 'lengths', { level: '6.5' }));
+    expect(seen.suggested).toBe('endsOut');
+    expect(seen.shortBy).toBe(0.5);
     expect(seen.reasons).toEqual(['short', 'careful']);
   });
 
