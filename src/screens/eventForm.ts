@@ -3,7 +3,7 @@ import type { RawEvent } from '../../shared/records/classify';
 import type { Form } from '../../shared/records/form';
 import { type FieldRefusal, type Raw, type RawForm, readForm } from '../../shared/records/readForm';
 import { listMistakes } from '../parts/form/draft';
-import type { SubmitRefusal } from '../station/makeStation';
+import type { TapRefusal } from './explainRefusal';
 import { createKeptDraft, type KeptDraft } from './keptDraft';
 import { createSender } from './sender';
 import { showFirstRefused } from './showFirstRefused';
@@ -15,7 +15,7 @@ export interface EventForm {
   /** Said at the fields: at once what was typed wrong, once sent also what is missing. */
   readonly refusals: Accessor<readonly FieldRefusal[]>;
   /** Said on the screen. */
-  readonly refusal: Accessor<SubmitRefusal | null>;
+  readonly refusal: Accessor<TapRefusal | null>;
   /** For `FormFields`: goes into the draft, and what the station said of the last try is no longer true. */
   readonly onChange: (name: string, value: Raw) => void;
   /** Sends what stands in the fields, together with `also`. Was it taken? Only then it begins anew. */

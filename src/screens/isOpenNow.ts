@@ -3,7 +3,7 @@ import { classify, type RawEvent } from '../../shared/records/classify';
 import type { Settings } from '../../shared/records/settings';
 
 /** Nobody in particular: the judge wants a name, and nothing is kept here. */
-const ANYONE = '?';
+export const ANYONE = '?';
 
 /**
  * Would this tap be taken now?

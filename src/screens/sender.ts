@@ -1,21 +1,21 @@
 import { type Accessor, createSignal } from 'solid-js';
 import type { RawEvent } from '../../shared/records/classify';
-import type { SubmitRefusal } from '../station/makeStation';
+import type { TapRefusal } from './explainRefusal';
 import type { StepProps } from './stepProps';
 
 /** Hands taps over one at a time, and remembers why the last one was refused. */
 export interface Sender {
-  readonly refusal: Accessor<SubmitRefusal | null>;
+  readonly refusal: Accessor<TapRefusal | null>;
   readonly isSending: Accessor<boolean>;
   /** Was it taken? A second tap while the first is on its way is none. */
   readonly send: (raw: RawEvent, by?: string) => Promise<boolean>;
   /** What to say instead of sending; null says nothing. */
-  readonly say: (refusal: SubmitRefusal | null) => void;
+  readonly say: (refusal: TapRefusal | null) => void;
 }
 
 /** Makes a sender for one screen. */
 export function createSender(props: Pick<StepProps, 'submit'>): Sender {
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const [isSending, setIsSending] = createSignal(false);
   return {
     refusal,

@@ -4,13 +4,14 @@ import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import type { PageSurroundings } from '../parts/StepPage';
 import type { SubmitRefusal } from '../station/makeStation';
+import type { TapRefusal } from './explainRefusal';
 import type { RinseSteps } from './reaction/rinseSteps';
 
 /**
  * Hands one tap to the station, in the name of whoever is at it, or of the person who takes it on by name (an
  * override, a correction); what comes back is to be said.
  */
-export type Submit = (raw: RawEvent, by?: string) => Promise<Result<void, SubmitRefusal>>;
+export type Submit = (raw: RawEvent, by?: string) => Promise<Result<void, TapRefusal>>;
 
 /** What the screen of a step is given. It owns nothing of the consultation: it reads it and submits. */
 export interface StepProps {

@@ -8,7 +8,7 @@ import type { Words } from './words';
 /** Everything the station may answer to a tap. The station's own refusals fit in here, or a screen does not compile. */
 export type AnyRefusal =
   | ClassifyRefusal
-  | { readonly kind: 'notNow' | 'stoppedElsewhere' | 'notWriting' | 'badSettings' | 'notSaved' };
+  | { readonly kind: 'notNow' | 'dampHair' | 'stoppedElsewhere' | 'notWriting' | 'badSettings' | 'notSaved' };
 
 const withUnit = (figure: string, unit: string): string => (unit === '' ? figure : `${figure}\u00a0${unit}`);
 

@@ -2,16 +2,13 @@ import { Show } from 'solid-js';
 import { isIncompatibilityDue } from '../../../shared/judgement/stops';
 import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
+import { isDamp } from '../explainRefusal';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 
 /** What fingers find; damp hair is dried and felt again, and whether a glass test is due. */
 export function FeelHair(props: StepProps) {
   const words = useWords();
-  const isDamp = () => {
-    const { nape, mid, ends } = props.consultation.record.answers.feelHair ?? {};
-    return [nape, mid, ends].includes('damp');
-  };
   const { asking } = words;
   const sayGlass = () => {
     if (!isIncompatibilityDue(props.consultation.record.answers)) return asking.glassNotDue;
@@ -21,8 +18,8 @@ export function FeelHair(props: StepProps) {
   };
   const isGlassDue = () => sayGlass() === asking.glassDue;
   return (
-    <AskPage {...props} step="feelHair" heldUp={isDamp() ? asking.dampTitle : null}>
-      <Show when={isDamp()}>
+    <AskPage {...props} step="feelHair" heldUp={isDamp(props.consultation.record) ? asking.dampTitle : null}>
+      <Show when={isDamp(props.consultation.record)}>
         <Caution>
           <p>
             <strong>{asking.dampTitle}</strong> {asking.damp}

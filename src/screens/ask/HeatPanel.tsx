@@ -40,7 +40,7 @@ export function HeatPanel(props: {
               )}
             </For>
             <p class="soft">
-              {words.heat.beyondPass} {words.general.estimate}
+              {words.heat.plateIsHotter} {words.general.estimate}
             </p>
           </>
         )}

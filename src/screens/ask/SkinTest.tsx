@@ -6,9 +6,9 @@ import { FormFields } from '../../parts/form/FormFields';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
 import { sayFieldRefusal } from '../../words/sayRefusal';
 import type { Words } from '../../words/words';
+import type { TapRefusal } from '../explainRefusal';
 import { createKeptDraft } from '../keptDraft';
 import type { StepProps } from '../stepProps';
 import { type SkinTestView, viewSkinTest } from './skinTestView';
@@ -34,7 +34,7 @@ function sayHow(view: SkinTestView, words: Words): string {
 export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'nowMs' | 'submit'>) {
   const words = useWords();
   const [isEarlierOpen, setIsEarlierOpen] = createSignal(false);
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const draft = createKeptDraft(`${props.consultation.id}/skinTest`, {}, props.settings);
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
   const fields = () => {

@@ -7,8 +7,8 @@ import type { AskStep } from '../../../shared/records/steps';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { listMistakes, takeReadable } from '../../parts/form/draft';
-import type { SubmitRefusal } from '../../station/makeStation';
 import type { Words } from '../../words/words';
+import type { TapRefusal } from '../explainRefusal';
 import { createKeptDraft } from '../keptDraft';
 import { showFirstRefused } from '../showFirstRefused';
 import type { StepProps } from '../stepProps';
@@ -31,7 +31,7 @@ export function createAsking(step: AskStep, props: StepProps) {
     ),
   );
   const [isNextTried, setIsNextTried] = createSignal(false);
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const readNow = () =>
     makeReading(
       props.settings,

@@ -1,12 +1,13 @@
 import { computeIronMinutes, sumExposure } from '../../../shared/heat/exposure';
 import type { HeatHabit } from '../../../shared/heat/habit';
-import { type HeatThresholdId, listThresholdsMet } from '../../../shared/heat/thresholds';
+import { listThresholdsMet } from '../../../shared/heat/thresholds';
 import type { HabitAnswers } from '../../../shared/records/forms/hotTools';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatRange, formatTemperature } from '../../../shared/units/format';
 import { roundTo, type UnitSettings } from '../../../shared/units/quantity';
 import { add, exactly, type Range } from '../../../shared/units/range';
 import { toWeeks } from '../../../shared/units/time';
+import type { HairThresholdId } from '../../words/hairThreshold';
 import type { Words } from '../../words/words';
 
 /** One habit as the dose is reckoned from it. */
@@ -26,16 +27,16 @@ export interface HeatSaid {
   readonly ironMinutes: string;
   readonly boils: string;
   readonly byWetness: readonly string[];
-  readonly tools: readonly { readonly title: string; readonly reached: readonly HeatThresholdId[] }[];
+  readonly tools: readonly { readonly title: string; readonly reached: readonly HairThresholdId[] }[];
 }
 
 /** What the setting does to hair; that the iron itself stays hot is said elsewhere. */
 export const listHairThresholds = (
   settingC: number | 'unknown',
   wetness: HeatHabit['wetness'],
-): readonly HeatThresholdId[] =>
+): readonly HairThresholdId[] =>
   listThresholdsMet(settingC === 'unknown' ? 'unknown' : brand(settingC), wetness).filter(
-    (id) => id !== 'staysHotAfterUse',
+    (id): id is HairThresholdId => id !== 'staysHotAfterUse',
   );
 
 /** What do the told habits come to? Rounded for reading: whole minutes, tenths of a boil equivalent. */

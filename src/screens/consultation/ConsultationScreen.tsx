@@ -1,13 +1,17 @@
 import { createMemo, createSignal, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { RawEvent } from '../../../shared/records/classify';
 import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { type Result, refuse } from '../../../shared/result';
 import { Dialog } from '../../parts/Dialog';
 import type { PageSurroundings } from '../../parts/StepPage';
 import { StrandRail } from '../../parts/StrandRail';
 import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
 import { sayWhose } from '../bar/sayWhose';
+import { explainRefusal } from '../explainRefusal';
 import { findKnot } from '../knot';
 import { MoreForClient } from '../leaving/MoreForClient';
 import { createRinseSteps } from '../reaction/rinseSteps';
@@ -23,14 +27,24 @@ export function ConsultationScreen(props: {
   readonly nowMs: number;
   readonly by: string;
   readonly isWriter: boolean;
-  readonly submit: Submit;
+  readonly submit: (raw: RawEvent, by?: string) => Promise<Result<void, SubmitRefusal>>;
   readonly finishClosing: StepProps['finishClosing'];
   readonly onWho: () => void;
   readonly onBar: () => void;
 }) {
   const words = useWords();
   const [isMoreOpen, setIsMoreOpen] = createSignal(false);
-  const rinseSteps = createRinseSteps(props);
+  const submit: Submit = async (raw, by) => {
+    const taken = await props.submit(raw, by);
+    if (taken.ok) return taken;
+    return refuse(explainRefusal(taken.error, props.consultation, raw, props.settings, props.nowMs));
+  };
+  const rinseSteps = createRinseSteps({
+    get consultation() {
+      return props.consultation;
+    },
+    submit,
+  });
   const name = createMemo(() => {
     const screen = screenOf(props.consultation.state);
     return rinseSteps.isOpen() && screen !== 'ended' ? 'reaction' : screen;
@@ -76,7 +90,7 @@ export function ConsultationScreen(props: {
       return props.by;
     },
     page,
-    submit: (raw, by) => props.submit(raw, by),
+    submit,
     rinseSteps,
     finishClosing: () => props.finishClosing(),
   };

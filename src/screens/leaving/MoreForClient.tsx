@@ -3,8 +3,8 @@ import { type BackStep, backSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
 import { SkinTest } from '../ask/SkinTest';
+import type { TapRefusal } from '../explainRefusal';
 import { isOpenNow } from '../isOpenNow';
 import { screenOf } from '../screenOf';
 import type { StepProps } from '../stepProps';
@@ -17,7 +17,7 @@ export function MoreForClient(
   props: StepProps & { readonly onWho: () => void; readonly onDone: () => void },
 ) {
   const words = useWords();
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const wouldTake = (
     type: 'PARKED' | 'REOPENED' | 'CORRECTED',
     answers: Readonly<Record<string, string | number>>,

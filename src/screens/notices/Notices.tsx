@@ -25,7 +25,7 @@ export function Notices(props: {
       <Show when={props.notices.at(-1)}>
         {(newest) => (
           <aside class="notice-bar" role="status">
-            <p class="notice-first">
+            <p class="notice-newest">
               <strong>{words.notices.count(count())}</strong> {sayNotice(newest(), words, props.units)}
             </p>
             <BigButton act="read-notices" onPress={() => setIsOpen(true)}>

@@ -3,14 +3,14 @@ import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
 import { SkinTest } from '../ask/SkinTest';
+import type { TapRefusal } from '../explainRefusal';
 import type { StepProps } from '../stepProps';
 
 /** Between visits: until when, the skin test, and taking her up again. */
 export function Parked(props: StepProps) {
   const words = useWords();
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const sayWhen = () => {
     const untilAtMs = props.consultation.record.parked?.untilAtMs ?? props.nowMs;
     const when = words.moments.dayAndTime(untilAtMs);

@@ -1,6 +1,6 @@
 import { type Accessor, createEffect, createSignal } from 'solid-js';
 import type { RawEvent } from '../../../shared/records/classify';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { TapRefusal } from '../explainRefusal';
 import type { StepProps } from '../stepProps';
 
 const suspected: RawEvent = { type: 'REACTION_SUSPECTED' };
@@ -10,7 +10,7 @@ export interface RinseSteps {
   /** They are shown here; the record may not say so yet. */
   readonly isOpen: Accessor<boolean>;
   /** Why it could not be written. */
-  readonly refusal: Accessor<SubmitRefusal | null>;
+  readonly refusal: Accessor<TapRefusal | null>;
   /** Opens them, then writes what was tapped: that she reacts, or a look that says that it stings. */
   readonly open: (raw?: RawEvent) => void;
   /** Tries once more to write that she reacts, where that is not written. */
@@ -22,7 +22,7 @@ export interface RinseSteps {
 /** Makes the rinse steps of one client. Checked in tests/src/screens/reaction/rinseSteps.test.tsx. */
 export function createRinseSteps(props: Pick<StepProps, 'consultation' | 'submit'>): RinseSteps {
   const [isOpen, setIsOpen] = createSignal(false);
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const isWritten = () => props.consultation.state.context.facts.care !== 'calm';
   const close = (): void => {
     setIsOpen(false);

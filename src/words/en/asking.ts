@@ -7,7 +7,5 @@ export const asking = {
     'What has been on it asks for a glass test: a cutting meets peroxide before anything goes on the head.',
   glassNotDue: 'No glass test needed for what has been on it.',
   glassDone: 'The glass test was read: nothing seen.',
-  judgement: 'To be judged before the strand test:',
-  ageLine: (years: string) => `The line is at ${years}.`,
   shelfEmpty: 'No spray on the shelf yet. Type its name, or add it in settings.',
 };

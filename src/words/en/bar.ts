@@ -5,7 +5,6 @@ export const bar = {
   nothingRuns: 'No clock is running.',
   free: (chair: string) => `${chair} · free`,
   place: (chair: string, ticket: string) => `${chair} · ${ticket}`,
-  whose: (chair: string, ticket: string) => `Chair ${chair} · ${ticket}`,
   stopped: 'Stopped',
   notWritten: 'Record not written',
   reaction: 'Reaction',

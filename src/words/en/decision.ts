@@ -2,6 +2,7 @@ import type { Decision } from '../../../shared/judgement/decisions';
 import type { ZoneFinding } from '../../../shared/judgement/decisionTable';
 import type { retractedForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
+import { correctionWords } from './forms/correction';
 import { gradeWords } from './strandTest';
 
 /** What can be decided, said to a colleague, and what it means for the hair. */
@@ -9,7 +10,7 @@ const decisions: Readonly<Record<Decision, { readonly name: string; readonly mea
   asPlanned: { name: 'As planned', means: 'The mix that was tested.' },
   gentler: { name: 'Gentler', means: 'Same line, developer one step down, or a shorter time.' },
   smallerLift: { name: 'Smaller lift', means: 'No stronger than 20 vol, and one step below the test.' },
-  depositOnly: { name: 'Deposit only', means: 'No stronger than 10 vol. No lift.' },
+  depositOnly: { name: 'Deposit only', means: 'Another plan: told anew, with its own strand.' },
   endsOut: { name: 'Ends out', means: 'Lengths only. Nothing goes on the ends.' },
   severalVisits: { name: 'Several visits', means: 'Not all today. Park her, and test again next time.' },
   cutFirst: { name: 'Cut first', means: 'Scorched ends are cut, never treated back. Then a new plan.' },
@@ -27,17 +28,7 @@ export const decision = {
   findings,
   retracted: {
     by: { ask: 'Who takes it back?' },
-    code: {
-      ask: 'How did that come?',
-      options: {
-        wrongTap: 'A wrong tap',
-        clientCorrectedIt: 'The client corrected it',
-        misheard: 'Misheard',
-        wrongClient: 'Wrong client',
-        hasChanged: 'It has changed',
-      },
-    },
-    words: { ask: 'In your own words', hint: 'Kept with your name; the outcome stays in the log.' },
+    ...correctionWords,
   } satisfies Pick<FormWords<typeof retractedForm>, 'code' | 'words'> & {
     readonly by: { readonly ask: string };
   },

@@ -14,6 +14,7 @@ import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
 import { heat } from './heat';
 import { leaving } from './leaving';
+import { locale } from './locale';
 import { mix } from './mix';
 import { moments } from './moments';
 import { notices } from './notices';
@@ -29,7 +30,7 @@ import { windowPart } from './window';
 
 /** English, all topics. One line a topic. */
 export const en = {
-  locale: 'en' as const,
+  locale,
   general,
   moments,
   rail,

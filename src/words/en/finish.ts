@@ -1,10 +1,11 @@
 import type { planForm } from '../../../shared/records/forms/bowl';
 import type { FormWords } from '../formWords';
+import { figures } from './figures';
 
 const plan: FormWords<typeof planForm> = {
   settingC: { ask: 'Iron no hotter than', hint: 'The lowest that still does it.' },
-  passes: { ask: 'Passes a section', hint: 'One slow pass, done within 10 s.' },
-  restH: { ask: 'Nothing hot for, hours', hint: '48 h after colour.' },
+  passes: { ask: 'Passes a section', hint: `One slow pass, done within ${figures.longestPass}.` },
+  restH: { ask: 'Nothing hot for, hours', hint: `${figures.restHours} h after colour at the least.` },
 };
 
 export const finish = {

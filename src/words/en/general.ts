@@ -10,7 +10,6 @@ export const general = {
   bar: 'The bar',
   cancel: 'Cancel',
   close: 'Close',
-  done: 'Done',
   dontKnow: "Don't know",
   more: 'More',
   less: 'Less',
@@ -19,8 +18,7 @@ export const general = {
   holdHint: 'Press and hold',
   keepHolding: 'Keep holding',
   confirmHold: (label: string) => `Confirm: ${label}`,
-  confirmWithin: 'Not held long enough. Hold it, or press “Confirm” within 5 seconds.',
+  confirmWithin: 'Not held long enough. Hold it, or press “Confirm” while it is here.',
   chairAndTicket: (chair: string, ticket: string) => `Chair ${chair} · ${ticket}`,
-  between: (low: string, high: string) => `${low} to ${high}`,
   estimate: 'An estimate. The strand decides.',
 };

@@ -1,7 +1,6 @@
-import type { HeatThresholdId } from '../../../shared/heat/thresholds';
+import type { HairThresholdId } from '../hairThreshold';
 
-const thresholds: Readonly<Record<HeatThresholdId, string>> = {
-  staysHotAfterUse: 'burns skin for minutes after it is switched off',
+const thresholds: Readonly<Record<HairThresholdId, string>> = {
   waterBoils: 'boils the water in the hair',
   poresBegin: 'pores begin in the cortex',
   helixMeltsInWater: 'the inner structure of wet hair gives way',
@@ -30,5 +29,5 @@ export const heat = {
   todayReaches: 'Nothing of what is known begins at this setting on dry hair.',
   onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
   noSprayNear: 'No aerosol and no alcohol spray near a hot plate: it burns.',
-  beyondPass: 'A plate is hotter than the hair under it.',
+  plateIsHotter: 'A plate is hotter than the hair under it.',
 };

@@ -1,6 +1,7 @@
 import type { correctedForm, endedForm, parkedForm } from '../../../shared/records/forms/course';
 import type { Correctable } from '../../../shared/records/steps';
 import type { FormWords } from '../formWords';
+import { correctionWords } from './forms/correction';
 import { rail } from './rail';
 
 /** The ways out of a consultation that are not its end. */
@@ -41,17 +42,7 @@ const correctables: Readonly<Record<Correctable, string>> = {
 
 const correctedWords: FormWords<typeof correctedForm> = {
   answer: { ask: 'Which answer was wrong?', options: correctables },
-  code: {
-    ask: 'How did that come?',
-    options: {
-      wrongTap: 'A wrong tap',
-      clientCorrectedIt: 'The client corrected it',
-      misheard: 'Misheard',
-      wrongClient: 'Wrong client',
-      hasChanged: 'It has changed since',
-    },
-  },
-  words: { ask: 'In your own words' },
+  ...correctionWords,
 };
 
 /** Ending, parking, going back, and being stopped. */

@@ -2,6 +2,7 @@ import type { BowlFact } from '../../../machines/consultation/facts';
 import type { ThinningRefusal } from '../../../shared/chemistry/thinning';
 import type { bowlForm } from '../../../shared/records/forms/bowl';
 import type { FormWords } from '../formWords';
+import { figures } from './figures';
 import { mixWords } from './forms/strand';
 import { general } from './general';
 
@@ -21,7 +22,7 @@ const bowl: FormWords<typeof bowlForm> = {
 const thinning: Readonly<Record<ThinningRefusal, string>> = {
   notFinite: 'One of the figures is no number.',
   notADeveloper: 'Only another developer thins it. Never water.',
-  overCeiling: 'Over 12 % (40 vol) goes on no hair.',
+  overCeiling: `Over ${figures.ceiling} (${figures.ceilingVolumes}) goes on no hair.`,
   notWeaker: 'The second bottle has to be the weaker one.',
   outsideBottles: 'What is wanted does not lie between the two bottles.',
   notPositive: 'The grams come first.',

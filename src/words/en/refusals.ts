@@ -1,6 +1,7 @@
 import type { MixtureRefusal } from '../../../shared/judgement/mixture';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import type { FieldRefusal } from '../../../shared/records/readForm';
+import { figures } from './figures';
 
 /** What was refused and why, and what clears it. */
 export interface RefusalWords {
@@ -50,7 +51,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   stepUnsaid: { what: 'Not every step has been asked.', clears: 'Go back and finish the open step.' },
   incompatibilityOpen: {
     what: 'A cutting has to meet peroxide in a glass first.',
-    clears: 'Start that test, and read it after 30 minutes.',
+    clears: `Start that test, and read it after ${figures.glass}.`,
   },
   skinTestMissing: { what: 'There is no skin test.', clears: 'Put one on, and read it when it is time.' },
   skinTestWaiting: { what: 'The skin test has not been read.', clears: 'Read it when its time has come.' },
@@ -61,10 +62,13 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   },
   noOutcome: { what: 'No strand outcome for this zone.', clears: 'Test a strand and record its outcome.' },
   outcomeOfAnotherPlan: { what: 'The strand was for another plan.', clears: 'Test a new strand.' },
-  outcomeLapsed: { what: 'The outcome is more than four weeks old.', clears: 'Test a new strand.' },
+  outcomeLapsed: {
+    what: `The outcome is more than ${figures.outcomeLapsesDays} days old.`,
+    clears: 'Test a new strand.',
+  },
   strandFailed: { what: 'The strand gummed or broke.', clears: 'Another plan, with a new strand.' },
   mixClosed: {
-    what: 'A strand broke in this mix or a gentler one.',
+    what: 'A strand gummed or broke in this mix or a gentler one.',
     clears: 'A gentler mix, with a new strand.',
   },
   strandUsed: { what: 'That strand was for one bowl.', clears: 'A second round needs a new strand.' },
@@ -86,7 +90,7 @@ const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
   },
   hotter: { what: 'Hotter than was tested.', clears: 'Take the tested heat, or test this one.' },
   overCeiling: {
-    what: 'Over 12 % (40 vol).',
+    what: `Over ${figures.ceiling} (${figures.ceilingVolumes}).`,
     clears: 'Nothing stronger goes on hair. Take a weaker developer.',
   },
   stronger: { what: 'Stronger than the strand and the decision allow.', clears: 'Take a weaker developer.' },
@@ -111,14 +115,18 @@ export const refusals = {
   lookAtFields: { what: 'Not yet.', clears: 'Look at the marked answers.' },
   clockWentBack: {
     what: 'The tablet’s clock is behind its own records.',
-    clears: 'Say on the bar that the clock was set back.',
+    clears: 'Answer the question about the clock.',
   },
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
-  bowlTooOld: { what: 'Mixed more than an hour ago.', clears: 'Throw it away and weigh a new bowl.' },
+  bowlTooOld: { what: 'It was mixed too long ago.', clears: 'Throw it away and weigh a new bowl.' },
   stoppedElsewhere: {
     what: 'The same ticket was stopped in another consultation.',
     clears: 'Close this one and start her again: the stop comes along and can be corrected by name.',
+  },
+  dampHair: {
+    what: 'The hair is damp: that hides what it is like.',
+    clears: 'Dry it, towel and cool air, and feel it again.',
   },
   notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },

@@ -29,7 +29,7 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     clears: byCorrection,
   },
   'stop.scalpBroken': {
-    what: 'The scalp is broken.',
+    what: 'The scalp is irritated or broken.',
     why: label,
     clears: 'When it has healed: a named correction, “it has changed”.',
   },
@@ -64,12 +64,12 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     clears: byJudgement,
   },
   'judgement.scalpTight': {
-    what: 'The scalp is tight or tender today.',
-    why: 'Common practice: tender skin burns sooner.',
+    what: 'The scalp is tight today.',
+    why: 'Common practice: tight skin burns sooner.',
     clears: byJudgement,
   },
   'judgement.relaxedRecently': {
-    what: 'Relaxed or permed within two weeks, or not known.',
+    what: 'Relaxer, perm or keratin within two weeks, or not known.',
     why: 'Common practice: wait two weeks between the two.',
     clears: byJudgement,
   },

@@ -1,5 +1,6 @@
 import type { settingsForm } from '../../../shared/records/forms/settings';
 import type { FormWords } from '../formWords';
+import { figures } from './figures';
 
 const questions: FormWords<typeof settingsForm> = {
   temperature: { ask: 'Heat', options: { C: '°C', F: '°F' } },
@@ -38,7 +39,7 @@ const questions: FormWords<typeof settingsForm> = {
   },
   skinTestLapsesDays: {
     ask: 'Days until a skin test is too old',
-    hint: 'Our own choice: 28. The maker decides how often.',
+    hint: `Our own choice: ${figures.skinTestLapsesDays}. The maker decides how often.`,
   },
   skinTestFor: {
     ask: 'Which services want a skin test?',

@@ -1,5 +1,6 @@
 import type { RedFlag, Risk } from '../../../shared/judgement/risk';
 import type { Grade } from '../../../shared/records/gradeOutcome';
+import { figures } from './figures';
 import { strandForms } from './forms/strand';
 import { general } from './general';
 
@@ -58,10 +59,9 @@ export const strandTest = {
   glass: {
     title: 'First a cutting in a glass',
     why: 'Metal salts or unknown colour can heat, bubble or break hair in peroxide.',
-    how: '20 parts 6 % peroxide to 1 part ammonia, 30 min. The maker’s method comes first.',
+    how: `20 parts 6 % peroxide to 1 part ammonia, ${figures.glass}. The maker’s method comes first.`,
     caution: 'Off the head. Glass or plastic, never metal. Goggles on.',
-    start: 'Start the glass, 30 min',
-    running: 'Cutting in the glass',
+    start: `Start the glass, ${figures.glass}`,
     readNothing: 'Read: nothing',
     readReacted: 'It reacted',
     reactedHint: 'Heat, bubbles, a smell or a colour change: nothing goes on this client.',

@@ -61,7 +61,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   bleaches: { ask: 'How often bleached, the oldest ends?' },
   relaxedWithinTwoWeeks: {
-    ask: 'Relaxed or permed in the last two weeks?',
+    ask: 'Relaxer, perm or keratin in the last two weeks?',
     options: { no: 'No', yes: 'Yes', unknown: "Don't know" },
   },
 };

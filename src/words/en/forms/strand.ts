@@ -9,6 +9,7 @@ import type {
   takenOffForm,
 } from '../../../../shared/records/forms/test';
 import type { FormWords } from '../../formWords';
+import { figures } from '../figures';
 import { general } from '../general';
 
 const zone = { ask: 'Which hair?', options: general.zones } as const;
@@ -37,11 +38,15 @@ const strand: FormWords<typeof strandForm> = {
       nape: 'Nape',
     },
   },
-  hairs: { ask: 'Hairs', hint: '20 to 50, and taped at one end.' },
+  hairs: { ask: 'Hairs', hint: `${figures.fewestHairs} to ${figures.mostHairs}, and taped at one end.` },
   buildUp: { ask: 'Build-up', options: { none: 'None', washedOff: 'Washed off' } },
   ...mixWords,
   makersLimitMin: { ask: 'Maker’s limit', hint: 'The longest the directions allow.' },
-  lookEveryMin: { ask: 'Look every', hint: 'First after 2 min.', options: { '3': '3 min', '5': '5 min' } },
+  lookEveryMin: {
+    ask: 'Look every',
+    hint: `First after ${figures.firstLook}.`,
+    options: { '3': '3 min', '5': '5 min' },
+  },
   testG: { ask: 'Mix for the strand', hint: 'A few grams.' },
 };
 
@@ -97,7 +102,7 @@ const outcome: FormWords<typeof outcomeForm> = {
     options: { springsBack: 'Springs back', staysLong: 'Stays long', snaps: 'Snaps' },
   },
   wentPast30: {
-    ask: 'Ran on past 30 % on a light pull?',
+    ask: `Ran on past ${figures.lightPull} on a light pull?`,
     options: { no: 'No', yes: 'Yes' },
   },
   level: { ask: 'Level reached' },
