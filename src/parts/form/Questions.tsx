@@ -1,17 +1,11 @@
-import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Form, Question } from '../../../shared/records/form';
 import { type FieldRefusal, isAsked, type Raw, type RawForm } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import type { AnyFormWords } from '../../words/formWords';
 import { useWords } from '../useWords';
-import { ChoiceField, ChoicesField } from './ChoiceField';
-import { Field } from './Field';
 import type { FieldProps, Picks } from './field';
-import { ListField } from './ListField';
-import { NumberField } from './NumberField';
-import { listNumberPicks } from './numberPicks';
-import { TextField } from './TextField';
-import { TimeField } from './TimeField';
+import { OneQuestion, type RenderRow } from './OneQuestion';
 
 interface QuestionsProps {
   readonly form: Form;
@@ -51,8 +45,21 @@ export function Questions(props: QuestionsProps) {
     props.refusals.some(({ path }) => asked().some((name) => isMore(name) && path === props.prefix + name));
   const renderNamed = (name: string) => {
     const question = props.form[name];
-    return question === undefined ? null : renderQuestion(props, name, question);
+    if (question === undefined) return null;
+    const field = nameField(props, name);
+    return <OneQuestion field={field} question={question} renderRow={renderRow} />;
   };
+  /** A row of a list asks its own few questions in the same way. */
+  const renderRow: RenderRow = (row) => (
+    <Questions
+      {...props}
+      form={row.form}
+      words={row.words}
+      raw={row.raw()}
+      prefix={row.prefix}
+      onChange={(name, value) => row.onChange({ ...row.raw(), [name]: value })}
+    />
+  );
 
   return (
     <>
@@ -75,83 +82,27 @@ export function Questions(props: QuestionsProps) {
   );
 }
 
-function renderQuestion(props: QuestionsProps, name: string, question: Question): JSX.Element {
-  const path = props.prefix + name;
-  const field = {
-    path,
-    name,
-    get words() {
-      return props.words[name] ?? { ask: name };
-    },
-    get value() {
-      return props.raw[name];
-    },
-    onChange: (value: Raw) => props.onChange(name, value),
-    get refusals() {
-      return props.refusals;
-    },
-    get units() {
-      return props.units;
-    },
-    get nowMs() {
-      return props.nowMs;
-    },
-    get picks() {
-      return props.picks;
-    },
-  } satisfies Omit<FieldProps<Question>, 'question'>;
-
-  return (
-    <Field
-      path={path}
-      words={field.words}
-      refusals={props.refusals}
-      units={props.units}
-      kind={question.kind}
-      offers={countOffers(props, name, question)}
-    >
-      {renderControl(props, field, question)}
-    </Field>
-  );
-}
-
-const countOffers = (props: QuestionsProps, name: string, question: Question): number => {
-  if (question.kind === 'number') return listNumberPicks(name, question, props.units, props.picks).length;
-  return 'options' in question ? question.options.length : 0;
-};
-
-function renderControl(
-  props: QuestionsProps,
-  field: Omit<FieldProps<Question>, 'question'>,
-  question: Question,
-): JSX.Element {
-  switch (question.kind) {
-    case 'choice':
-      return <ChoiceField {...field} question={question} />;
-    case 'choices':
-      return <ChoicesField {...field} question={question} />;
-    case 'number':
-      return <NumberField {...field} question={question} />;
-    case 'text':
-      return <TextField {...field} question={question} />;
-    case 'time':
-      return <TimeField {...field} question={question} />;
-    case 'list':
-      return (
-        <ListField
-          {...field}
-          question={question}
-          renderRow={(row, index, change) => (
-            <Questions
-              {...props}
-              form={question.of}
-              words={field.words.rows ?? {}}
-              raw={row()}
-              prefix={`${field.path}.${index}.`}
-              onChange={(name, value) => change({ ...row(), [name]: value })}
-            />
-          )}
-        />
-      );
-  }
-}
+/** What the field of one question is given, live from the form. */
+const nameField = (props: QuestionsProps, name: string): Omit<FieldProps<Question>, 'question'> => ({
+  path: props.prefix + name,
+  name,
+  get words() {
+    return props.words[name] ?? { ask: name };
+  },
+  get value() {
+    return props.raw[name];
+  },
+  onChange: (value: Raw) => props.onChange(name, value),
+  get refusals() {
+    return props.refusals;
+  },
+  get units() {
+    return props.units;
+  },
+  get nowMs() {
+    return props.nowMs;
+  },
+  get picks() {
+    return props.picks;
+  },
+});

@@ -1,8 +1,11 @@
 import { createSignal, Show } from 'solid-js';
+import type { Result } from '../../../shared/result';
 import { formatCountdown } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
+import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import type { SubmitRefusal } from '../../station/makeStation';
 import './clockDoubt.css';
 import type { ClockDoubt as Doubt } from './viewClockDoubt';
 
@@ -10,17 +13,20 @@ import type { ClockDoubt as Doubt } from './viewClockDoubt';
 export function ClockDoubt(props: {
   readonly doubt: Doubt;
   readonly nowMs: number;
-  /** Moves every open clock along; resolves when that is written, or refused. */
-  readonly correct: () => Promise<void>;
+  /** Moves every open clock along; resolves when that is written or refused, with null where nobody gave a name. */
+  readonly correct: () => Promise<Result<void, SubmitRefusal> | null>;
 }) {
   const words = useWords();
   const said = () => words.clockDoubt;
   const [state, setState] = createSignal<'asking' | 'moving' | 'tried'>('asking');
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const correct = async () => {
     if (state() === 'moving') return;
+    setRefusal(null);
     setState('moving');
-    await props.correct();
-    setState('tried');
+    const corrected = await props.correct();
+    setRefusal(corrected === null || corrected.ok ? null : corrected.error);
+    setState(corrected?.ok === true ? 'tried' : 'asking');
   };
   return (
     <main class="clock-doubt" data-step="clockDoubt">
@@ -40,6 +46,7 @@ export function ClockDoubt(props: {
           </Caution>
         </div>
       </Show>
+      <Refusal refusal={refusal()} />
       <p class="soft">{said().noHint}</p>
       <div class="clock-doubt-actions">
         <p class="soft">{said().yesHint}</p>

@@ -1,15 +1,13 @@
-import { Index, Match, Show, Switch } from 'solid-js';
+import { Index, Show } from 'solid-js';
 import type { Mixture } from '../../../shared/judgement/mixture';
 import type { Settings } from '../../../shared/records/settings';
 import type { Result } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { formatMass } from '../../../shared/units/format';
-import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import { sayBottleAndBowl } from '../bottleAndBowl';
-import type { BowlRefusal } from './bowlDraft';
+import { GramsBeside, type GramsRefusal } from '../GramsBeside';
 
-type Bowl = Result<Mixture, BowlRefusal>;
+type Bowl = Result<Mixture, GramsRefusal>;
 const madeOf = (bowl: Bowl): Mixture | null => (bowl.ok ? bowl.value : null);
 
 /** The grams of each, live from the fields. */
@@ -53,21 +51,13 @@ export function BowlGrams(props: { readonly bowl: Bowl; readonly settings: Setti
 /** Beside the button: how much in all and how strong, or why this is not mixed. */
 export function BowlBeside(props: { readonly bowl: Bowl; readonly settings: Settings }) {
   const words = useWords();
-  const refused = () => (props.bowl.ok || props.bowl.error.kind === 'open' ? null : props.bowl.error);
-  const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
   return (
-    <section class="grams-beside" data-panel="bowl-said" aria-live="polite">
-      <Switch fallback={<p class="soft">{words.mix.fieldsOpen}</p>}>
-        <Match when={madeOf(props.bowl)}>
-          {(mixture) => (
-            <>
-              <p class="grams-said">{words.mix.inAll(write(mixture().totalG))}</p>
-              <p data-figure="strength">{sayBottleAndBowl(mixture(), words, props.settings.units)}</p>
-            </>
-          )}
-        </Match>
-        <Match when={refused()}>{(refusal) => <Refusal refusal={refusal()} />}</Match>
-      </Switch>
-    </section>
+    <GramsBeside
+      panel="bowl-said"
+      made={props.bowl}
+      settings={props.settings}
+      say={({ totalG }, write) => words.mix.inAll(write(totalG))}
+      open={words.mix.fieldsOpen}
+    />
   );
 }

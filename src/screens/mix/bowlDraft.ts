@@ -1,6 +1,5 @@
-import { type Mixture, type MixtureRefusal, mixture } from '../../../shared/judgement/mixture';
+import { type Mixture, mixture } from '../../../shared/judgement/mixture';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
-import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import { type RawForm, readForm } from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
@@ -8,6 +7,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
+import type { GramsRefusal } from '../GramsBeside';
 
 /**
  * What stands in the fields of a bowl before anything is typed?
@@ -30,12 +30,6 @@ export function draftBowl(record: ConsultationRecord, settings: Settings, permit
 
 const SHADE_LENGTH = bowlForm.shades.of.shade.maxLength;
 
-/** Why there are no grams to show: fields are still open, or the gate or the scale refuses. */
-export type BowlRefusal =
-  | { readonly kind: 'open' }
-  | { readonly kind: 'permit'; readonly permit: PermitRefusal }
-  | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal };
-
 /** How many grams of each, as far as the fields are filled in? Within the permit, which is issued anew each time. */
 export function computeBowl(
   record: ConsultationRecord,
@@ -43,7 +37,7 @@ export function computeBowl(
   raw: RawForm,
   zone: Zone,
   nowMs: number,
-): Result<Mixture, BowlRefusal> {
+): Result<Mixture, GramsRefusal> {
   const permit = issuePermit(record, zone, settings, nowMs);
   if (!permit.ok) return refuse({ kind: 'permit', permit: permit.error });
   const read = readForm(bowlForm, { ...raw, zone }, { units: settings.units, hasAgeLine: false, nowMs });

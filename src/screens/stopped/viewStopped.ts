@@ -1,5 +1,5 @@
 import { findTestRefusal } from '../../../shared/judgement/permitRefusal';
-import { type RuleId, rules } from '../../../shared/judgement/rules';
+import type { RuleId, rules } from '../../../shared/judgement/rules';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import type { Correctable } from '../../../shared/records/steps';
@@ -10,17 +10,30 @@ export interface StandingStop {
   readonly answer: Correctable;
 }
 
-const answerOf = (rule: RuleId): Correctable => {
-  if (rule === 'stop.skinTestPositive') return 'skinTest';
-  if (rule === 'stop.incompatibilityReacted') return 'incompatibility';
-  return rules[rule].step ?? 'inherited';
+type AbsoluteRuleId = {
+  [R in RuleId]: (typeof rules)[R]['kind'] extends 'absolute' ? R : never;
+}[RuleId];
+
+/** Which answer raised it? Told for every stop there is, or it does not compile. */
+const answers: Readonly<Record<AbsoluteRuleId, Correctable>> = {
+  'stop.reactionEver': 'client',
+  'stop.persulfateReaction': 'client',
+  'stop.blackTattoo': 'client',
+  'stop.scalpBroken': 'client',
+  'stop.faceRash': 'client',
+  'stop.underAge': 'client',
+  'stop.skinTestPositive': 'skinTest',
+  'stop.incompatibilityReacted': 'incompatibility',
+  'stop.inherited': 'inherited',
 };
+
+const isAbsolute = (rule: RuleId): rule is AbsoluteRuleId => Object.hasOwn(answers, rule);
 
 /** Which stops hold her, and what was answered for each? Checked in tests/src/screens/app.test.tsx. */
 export function listStandingStops(record: ConsultationRecord, settings: Settings): readonly StandingStop[] {
   const refusal = findTestRefusal(record, settings);
   if (refusal?.code !== 'stopped') return [];
-  return refusal.rules.map((rule) => ({ rule, answer: answerOf(rule) }));
+  return refusal.rules.filter(isAbsolute).map((rule) => ({ rule, answer: answers[rule] }));
 }
 
 /** The answers that may be corrected now, each once. */

@@ -1,6 +1,5 @@
-import { type Mixture, type MixtureRefusal, mixture } from '../../../shared/judgement/mixture';
+import { type Mixture, mixture } from '../../../shared/judgement/mixture';
 import { issueTestPermit } from '../../../shared/judgement/permit';
-import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { judgeRisk } from '../../../shared/judgement/risk';
 import { isLifting } from '../../../shared/judgement/stops';
 import { mixQuestions, strandForm } from '../../../shared/records/forms/test';
@@ -10,6 +9,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
+import type { GramsRefusal } from '../GramsBeside';
 
 /** Products of the shelf that fit what she wants, the likeliest kind first; a spray is none of them. */
 export function listLines(record: ConsultationRecord, settings: Settings): readonly string[] {
@@ -36,12 +36,6 @@ export function draftStrand(record: ConsultationRecord, settings: Settings, zone
   return { ...writeForm(strandForm, mix, settings.units), zone, lookEveryMin };
 }
 
-/** Why there are no grams to show: fields are still open, or the gate or the scale refuses. */
-export type TestMixRefusal =
-  | { readonly kind: 'open' }
-  | { readonly kind: 'permit'; readonly permit: PermitRefusal }
-  | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal };
-
 /** The questions that the grams of the little mix hang on. */
 const { line: _line, batch: _batch, minutes: _minutes, ...strength } = mixQuestions;
 const gramsForm = { ...strength, testG: strandForm.testG } as const;
@@ -53,7 +47,7 @@ export function computeTestMix(
   raw: RawForm,
   zone: Zone,
   nowMs: number,
-): Result<Mixture, TestMixRefusal> {
+): Result<Mixture, GramsRefusal> {
   const read = readForm(gramsForm, raw, { units: settings.units, hasAgeLine: false, nowMs });
   if (!read.ok) return refuse({ kind: 'open' });
   const permit = issueTestPermit(record, settings);

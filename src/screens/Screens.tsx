@@ -1,0 +1,150 @@
+import { createEffect, createMemo, Match, Show, Switch } from 'solid-js';
+import type { Consultation } from '../../machines/consultation/consultation';
+import type { RawForm } from '../../shared/records/readForm';
+import type { Result } from '../../shared/result';
+import { formatQuantity } from '../../shared/units/format';
+import { Dialog } from '../parts/Dialog';
+import { useWords } from '../parts/useWords';
+import type { StationInUse } from '../station/createStation';
+import type { SubmitRefusal } from '../station/makeStation';
+import './app.css';
+import { Bar } from './bar/Bar';
+import { listFreeChairs } from './bar/viewBar';
+import { WhoIsIt } from './bar/WhoIsIt';
+import { ClockDoubt } from './clockDoubt/ClockDoubt';
+import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
+import { ConsultationScreen } from './consultation/ConsultationScreen';
+import { Day } from './day/Day';
+import { dropDrafts } from './keptDraft';
+import { Notices } from './notices/Notices';
+import { createPlace } from './place';
+import { SettingsScreen } from './settings/SettingsScreen';
+import { Start } from './start/Start';
+import { makeSubmit } from './submitting';
+import { createWho } from './who';
+import { WindowPart } from './window/WindowPart';
+
+/** What this tablet shows: the bar, one client, the day, the settings; and over it who is there and what is to be told. */
+export function Screens(props: { readonly station: StationInUse }) {
+  const words = useWords();
+  const state = () => props.station.state();
+  const settings = () => state().settings.settings;
+  const isWriter = () => state().mode === 'writing';
+  const who = createWho(isWriter);
+  const place = createPlace(state, who);
+  const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
+
+  createEffect<readonly string[]>((before) => {
+    const { open } = state();
+    for (const id of before) if (!open.has(id)) dropDrafts(id);
+    return [...open.keys()];
+  }, []);
+
+  /** null: nobody said who she is, and nothing was asked of the station. */
+  const correctClocks = () =>
+    new Promise<Result<void, SubmitRefusal> | null>((resolve) => {
+      who.asSomebody(
+        () => void props.station.correctClocks(who.by()).then(resolve),
+        () => resolve(null),
+      );
+    });
+  const doubt = () =>
+    isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
+  const writeChair = (chair: number) => formatQuantity(chair, 'count', settings().units, words.locale);
+  const chosenChair = () => {
+    const chair = place.chair();
+    return chair === null ? null : writeChair(chair);
+  };
+  const freeChairs = () =>
+    listFreeChairs([...state().open.values()], settings().chairs, props.station.nowMs()).map(writeChair);
+
+  const renderClient = (id: string) => {
+    // What is still on its way when she is closed reads her as she was last.
+    const last = createMemo<Consultation | undefined>((before) => state().open.get(id) ?? before);
+    return (
+      <Show when={last()}>
+        {(consultation) => (
+          <ConsultationScreen
+            consultation={consultation()}
+            settings={settings()}
+            nowMs={props.station.nowMs()}
+            by={who.by()}
+            isWriter={isWriter()}
+            submit={(raw, name) => submit(id, raw, name)}
+            finishClosing={() => props.station.finishClosing(id)}
+            onWho={who.ask}
+            onBar={place.toBar}
+          />
+        )}
+      </Show>
+    );
+  };
+
+  return (
+    <div class="station">
+      <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
+      <div class="station-screen">
+        <Switch
+          fallback={
+            <Bar
+              state={state()}
+              settings={settings()}
+              nowMs={props.station.nowMs()}
+              by={who.by()}
+              isWriter={isWriter()}
+              closed={place.endedHere()}
+              onWho={who.ask}
+              onOpen={place.toClient}
+              onStart={place.toStart}
+              onDay={place.toDay}
+              onSettings={place.toSettings}
+            />
+          }
+        >
+          <Match when={doubt()}>
+            {(found) => <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />}
+          </Match>
+          <Match when={place.at() === 'day'}>
+            <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
+          </Match>
+          <Match when={place.at() === 'settings'}>
+            <SettingsScreen
+              inForce={settings()}
+              nowMs={props.station.nowMs()}
+              save={(next) => props.station.saveSettings(who.by(), next)}
+              onBar={place.toBar}
+            />
+          </Match>
+          <Match when={place.at() === 'start'}>
+            <Start
+              settings={settings()}
+              nowMs={props.station.nowMs()}
+              freeChairs={freeChairs()}
+              chair={chosenChair()}
+              open={(answers: RawForm) => props.station.open(who.by(), answers)}
+              onOpened={place.toClient}
+              onBar={place.toBar}
+            />
+          </Match>
+          <Match when={place.here()?.id} keyed>
+            {renderClient}
+          </Match>
+        </Switch>
+      </div>
+      <Notices
+        notices={state().notices}
+        units={settings().units}
+        onDismiss={(notice) => props.station.dismiss(notice)}
+      />
+      <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
+        <WhoIsIt
+          settings={settings()}
+          nowMs={props.station.nowMs()}
+          by={who.by()}
+          onChoose={who.choose}
+          saveSettings={props.station.saveSettings}
+        />
+      </Dialog>
+    </div>
+  );
+}

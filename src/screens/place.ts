@@ -1,0 +1,57 @@
+import { type Accessor, createSignal } from 'solid-js';
+import type { Consultation } from '../../machines/consultation/consultation';
+import type { ClosedRecord } from '../../shared/records/closedRecord';
+import type { StationState } from '../station/stationState';
+import { isUnderWay } from './urgent';
+import type { Who } from './who';
+
+/** Where this tablet is. In memory only: no address shows a client, and every start begins at the bar. */
+type Place =
+  | { readonly at: 'bar' | 'day' | 'settings' }
+  | { readonly at: 'start'; readonly chair: number | null }
+  | { readonly at: 'consultation'; readonly id: string };
+
+/** The place, what stands there, and the ways to another one. */
+export interface PlaceOfTablet {
+  readonly at: Accessor<Place['at']>;
+  /** The client in view, while she is open. */
+  readonly here: Accessor<Consultation | undefined>;
+  /** The client in view has just been closed: that is said, and the bar is shown. */
+  readonly endedHere: Accessor<ClosedRecord | undefined>;
+  /** The free place that was tapped. */
+  readonly chair: Accessor<number | null>;
+  readonly toBar: () => void;
+  readonly toDay: () => void;
+  readonly toSettings: () => void;
+  readonly toStart: (chair: number | null) => void;
+  readonly toClient: (id: string) => void;
+}
+
+/** Where is this tablet? Nobody starts, sets or opens anything unnamed; what is under way opens at once. */
+export function createPlace(state: Accessor<StationState>, who: Who): PlaceOfTablet {
+  const [place, setPlace] = createSignal<Place>({ at: 'bar' });
+  const go = (next: Place) => () => setPlace(next);
+  const idHere = () => {
+    const now = place();
+    return now.at === 'consultation' ? now.id : undefined;
+  };
+  return {
+    at: () => place().at,
+    here: () => state().open.get(idHere() ?? ''),
+    endedHere: () => state().closed.find(({ id }) => id === idHere()),
+    chair: () => {
+      const now = place();
+      return now.at === 'start' ? now.chair : null;
+    },
+    toBar: go({ at: 'bar' }),
+    toDay: go({ at: 'day' }),
+    toSettings: () => who.asSomebody(go({ at: 'settings' })),
+    toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
+    toClient: (id) => {
+      const consultation = state().open.get(id);
+      const open = go({ at: 'consultation', id });
+      if (consultation !== undefined && isUnderWay(consultation)) open();
+      else who.asSomebody(open);
+    },
+  };
+}
