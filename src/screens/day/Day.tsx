@@ -1,4 +1,5 @@
 import { createMemo, createSignal, on, Show } from 'solid-js';
+import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
@@ -59,6 +60,11 @@ export function Day(props: {
             sayState={sayOpen}
           />
         </div>
+        <Show when={records().unread.length > 0}>
+          <p data-unread>
+            {said().unread(formatQuantity(records().unread.length, 'count', units(), words.locale))}
+          </p>
+        </Show>
         <p class="soft">{said().downloadHint}</p>
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>

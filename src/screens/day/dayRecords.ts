@@ -28,11 +28,14 @@ export interface DayRecords {
   readonly unread: readonly ClosedRecord[];
 }
 
-/** What closed today, in the order of closing, and all that is still open, whenever it was begun. */
+/**
+ * What closed today, in the order of closing, and all that is still open, whenever it was begun. A record that is not
+ * in both copies yet is still open.
+ */
 export function gatherDay(state: Pick<StationState, 'open' | 'closed'>, nowMs: number): DayRecords {
   const day = nameDay(nowMs);
   const today = state.closed
-    .filter(({ endedAtMs }) => nameDay(endedAtMs) === day)
+    .filter(({ id, endedAtMs }) => nameDay(endedAtMs) === day && !state.open.has(id))
     .map((closed) => ({ closed, log: parseClosedLog(closed) }));
   return {
     v: 1,

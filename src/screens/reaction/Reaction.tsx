@@ -35,6 +35,7 @@ export function Reaction(props: StepProps) {
   const record = async () => {
     const { signs: seen } = signs.draft.raw();
     if (!Array.isArray(seen) || seen.length === 0) signs.draft.set('signs', ['unclear']);
+    sender.say(null);
     await props.rinseSteps.write();
     await signs.send('REACTION_RECORDED');
   };
@@ -48,6 +49,7 @@ export function Reaction(props: StepProps) {
   };
   const contacts = createMemo(() => view().contacts.map(({ zone }) => zone));
   const findContact = (zone: Zone) => view().contacts.find((contact) => contact.zone === zone);
+  const refusal = () => sender.refusal() ?? signs.refusal() ?? care.refusal() ?? props.rinseSteps.refusal();
   const isSeen = () => view().care === 'seen';
 
   return (
@@ -55,32 +57,33 @@ export function Reaction(props: StepProps) {
       page={{ ...props.page, isOnSkin: false }}
       title={said().title}
       actions={
-        <Show
-          when={isSeen()}
-          fallback={
-            <>
-              <BigButton act="no-reaction" onPress={sayNone}>
-                {said().notAReaction}
-              </BigButton>
-              <HoldButton label={said().record} act="record-reaction" onHeld={() => void record()} />
-            </>
-          }
-        >
-          <BigButton
-            kind="primary"
-            act="give-care"
-            isDisabled={contacts().length > 0}
-            onPress={() => void care.send('CARE_GIVEN')}
+        <>
+          {/* Beside the actions: what could not be written never pushes the rinse steps down. */}
+          <Refusal refusal={refusal()} />
+          <Show
+            when={isSeen()}
+            fallback={
+              <>
+                <BigButton act="no-reaction" onPress={sayNone}>
+                  {said().notAReaction}
+                </BigButton>
+                <HoldButton label={said().record} act="record-reaction" onHeld={() => void record()} />
+              </>
+            }
           >
-            {said().giveCare}
-          </BigButton>
-        </Show>
+            <BigButton
+              kind="primary"
+              act="give-care"
+              isDisabled={contacts().length > 0}
+              onPress={() => void care.send('CARE_GIVEN')}
+            >
+              {said().giveCare}
+            </BigButton>
+          </Show>
+        </>
       }
     >
       <p class="emergency">{said().emergency}</p>
-      <Refusal
-        refusal={sender.refusal() ?? signs.refusal() ?? care.refusal() ?? props.rinseSteps.refusal()}
-      />
       <div class="columns">
         <div class="column">
           <div class="contacts" aria-live="polite">

@@ -21,6 +21,7 @@ export const day = {
   bowls: (count: string) => `bowls ${count}`,
   parked: 'parked',
   notWritten: 'over, record not written',
+  unread: (count: string) => `Not readable here: ${count}. The file holds them as they lie.`,
   download: 'Download the day (JSON)',
   downloadHint:
     'All records with their whole logs. It names clients by ticket: keep it where only staff can read it.',

@@ -28,6 +28,12 @@ describe('the records of a day', () => {
     expect(gatherDay(state, whole.atMs + 86_400_000).closed).toEqual([]);
   });
 
+  it('hold one whose record is in one copy only once, as still open', () => {
+    const id = whole.consultation.id;
+    const both = gatherDay({ ...state, open: new Map([[id, whole.consultation]]) }, whole.atMs);
+    expect([both.closed.length, both.open.map(({ record }) => record.ended?.how)]).toEqual([0, ['done']]);
+  });
+
   it('go out as plain JSON that reads back the same', () => {
     const records = gatherDay(state, whole.atMs);
     expect(JSON.parse(writeDay(records))).toEqual(JSON.parse(JSON.stringify(records)));

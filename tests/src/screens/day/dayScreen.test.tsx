@@ -1,6 +1,7 @@
 import { render } from '@solidjs/testing-library';
 import { createSignal } from 'solid-js';
 import { expect, it, onTestFinished } from 'vitest';
+import { closeRecord } from '../../../../shared/records/closedRecord';
 import { Day } from '../../../../src/screens/day/Day';
 import type { StationState } from '../../../../src/station/stationState';
 import { playUntil, settings } from '../playStory';
@@ -8,7 +9,7 @@ import { playUntil, settings } from '../playStory';
 const { consultation, atMs } = playUntil('STRAND_STARTED', 'ends');
 
 /** Today's records over a state that counts how often its closed records are read. */
-function showDay() {
+function showDay(closed: StationState['closed'] = []) {
   const counted = { reads: 0 };
   const state: StationState = {
     mode: 'writing',
@@ -16,14 +17,19 @@ function showDay() {
     open: new Map([[consultation.id, consultation]]),
     get closed() {
       counted.reads += 1;
-      return [];
+      return closed;
     },
     notices: [],
   };
   const [nowMs, setNowMs] = createSignal(atMs);
   const { container, unmount } = render(() => <Day state={state} nowMs={nowMs()} onBar={() => undefined} />);
   onTestFinished(unmount);
-  return { counted, setNowMs, row: () => container.querySelector('[data-panel=open] [data-record]') };
+  return {
+    counted,
+    container,
+    setNowMs,
+    row: () => container.querySelector('[data-panel=open] [data-record]'),
+  };
 }
 
 it('leaves each row and its record alone while seconds pass, and reads them anew on another day', () => {
@@ -37,4 +43,12 @@ it('leaves each row and its record alone while seconds pass, and reads them anew
   shown.setNowMs(atMs + 24 * 3_600_000);
   expect(shown.counted.reads).toBe(2);
   expect(shown.row()).toBe(before);
+});
+
+it('says that a closed record cannot be read any more, and that it is handed out all the same', () => {
+  const whole = playUntil('whole').consultation;
+  const closed = closeRecord(whole.record, whole.log);
+  if (closed === null) throw new Error('the story did not close');
+  const { container } = showDay([{ ...closed, endedAtMs: atMs, log: ['no event'] }]);
+  expect(container.querySelector('[data-unread]')?.textContent).toContain('Not readable here: 1.');
 });
