@@ -49,6 +49,6 @@ it('says that a closed record cannot be read any more, and that it is handed out
   const whole = playUntil('whole').consultation;
   const closed = closeRecord(whole.record, whole.log);
   if (closed === null) throw new Error('the story did not close');
-  const { container } = showDay([{ ...closed, endedAtMs: atMs, log: ['no event'] }]);
+  const { container } = showDay([{ ...closed, id: 'other', endedAtMs: atMs, log: ['no event'] }]);
   expect(container.querySelector('[data-unread]')?.textContent).toContain('Not readable here: 1.');
 });
