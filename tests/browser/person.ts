@@ -103,6 +103,16 @@ export async function makePerson(
       .toBe('kept');
   };
 
+  /** Says on the bar who is at the tablet; a client whose clock runs is opened before anybody is asked. */
+  const sayWho = async (): Promise<void> => {
+    const who = page.locator('main.bar [data-act="who"]');
+    const listed = page.locator(`[data-act="who-${name}"]`);
+    if ((await who.count()) === 0 || (await who.innerText()) === name) return;
+    await own.press(who);
+    if ((await listed.count()) > 0) await own.press(listed);
+    else await page.keyboard.press('Escape');
+  };
+
   return {
     page,
     asked,
@@ -125,6 +135,7 @@ export async function makePerson(
       await page.reload();
       await page.locator('main.bar').waitFor();
       await isReady(page);
+      await sayWho();
     },
     open: async (chair) => {
       await own.press(page.locator(`.place[data-chair="${chair}"]`));

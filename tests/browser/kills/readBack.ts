@@ -65,15 +65,21 @@ export interface Shown {
   readonly dueAtMs: Readonly<Record<string, number>>;
 }
 
-/** Opens the consultation at this place from the bar, saying who is at the tablet when that is asked. */
+/** Says on the bar who is at the tablet, unless that is said already. */
+async function sayWho(page: Page): Promise<void> {
+  await page.locator('.window-part[data-mode="starting"]').waitFor({ state: 'detached' });
+  if ((await page.locator('main.bar [data-act="who"]').innerText()) === 'Opal') return;
+  await tap(page, 'main.bar [data-act="who"]');
+  await page.locator('dialog[open] [data-act="who-Opal"]').waitFor();
+  await tap(page, 'dialog[open] [data-act="who-Opal"]');
+}
+
+/** Opens the consultation at this place from the bar. */
 export async function visit(page: Page, place: Place): Promise<Shown> {
   await page.locator('main.bar').waitFor();
+  await sayWho(page);
   await tap(page, `.place[data-chair="${chairs[place].chair}"]`);
-  const main = page.locator(`main[data-consultation="${nameConsultation(place)}"]`);
-  const who = page.locator('dialog[open] [data-act="who-Opal"]');
-  await main.or(who).first().waitFor();
-  if ((await who.count()) > 0) await tap(page, 'dialog[open] [data-act="who-Opal"]');
-  await main.waitFor();
+  await page.locator(`main[data-consultation="${nameConsultation(place)}"]`).waitFor();
   return page.evaluate(readScreen);
 }
 
