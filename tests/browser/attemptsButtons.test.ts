@@ -79,7 +79,7 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     const { logLength } = await person.where();
     await force(person.page.locator('[data-act="next"]'));
     expect(await person.page.locator('.held-up').textContent()).toBe('Damp: dry it and look again.');
-    expect(await sayRefusal(person)).toContain('That does not go now.');
+    expect(await sayRefusal(person)).toContain('The hair is damp: that hides what it is like.');
     expect(await person.where()).toEqual({ step: 'feelHair', logLength });
   });
 

@@ -43,9 +43,19 @@ export const writeFile = (page: Page, name: string, text: string): Promise<void>
     [name, text] as const,
   );
 
+/** Waits, as writing does, until the closed page's worker has let go of its files. */
 export const removeJournals = (page: Page): Promise<void> =>
   page.evaluate(async () => {
-    await (await navigator.storage.getDirectory()).removeEntry('journals', { recursive: true });
+    const root = await navigator.storage.getDirectory();
+    for (let tries = 0; ; tries += 1) {
+      try {
+        return await root.removeEntry('journals', { recursive: true });
+      } catch (error) {
+        const isHeld = error instanceof DOMException && error.name === 'NoModificationAllowedError';
+        if (!isHeld || tries === 100) throw error;
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
+    }
   });
 
 export const deleteIndex = (page: Page): Promise<void> =>

@@ -107,7 +107,7 @@ export async function makePerson(
   const sayWho = async (): Promise<void> => {
     const who = page.locator('main.bar [data-act="who"]');
     const listed = page.locator(`[data-act="who-${name}"]`);
-    if ((await who.count()) === 0 || (await who.innerText()) === name) return;
+    if ((await who.count()) === 0 || (await who.textContent()) === name) return;
     await own.press(who);
     if ((await listed.count()) > 0) await own.press(listed);
     else await page.keyboard.press('Escape');

@@ -68,7 +68,9 @@ export interface Shown {
 /** Says on the bar who is at the tablet, unless that is said already. */
 async function sayWho(page: Page): Promise<void> {
   await page.locator('.window-part[data-mode="starting"]').waitFor({ state: 'detached' });
-  if ((await page.locator('main.bar [data-act="who"]').innerText()) === 'Opal') return;
+  const who = page.locator('main.bar [data-act="who"]');
+  // A window that only watches asks for no name.
+  if ((await who.count()) === 0 || (await who.textContent()) === 'Opal') return;
   await tap(page, 'main.bar [data-act="who"]');
   await page.locator('dialog[open] [data-act="who-Opal"]').waitFor();
   await tap(page, 'dialog[open] [data-act="who-Opal"]');
