@@ -6,7 +6,7 @@ import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
-import type { SubmitRefusal } from '../station/makeStation';
+import type { SubmitRefusal } from '../station/submitRefusal';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { listFreeChairs } from './bar/viewBar';

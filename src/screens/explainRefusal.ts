@@ -3,7 +3,7 @@ import type { PermitRefusal } from '../../shared/judgement/permitRefusal';
 import { findTestRefusal } from '../../shared/judgement/permitRefusal';
 import { classify, type RawEvent } from '../../shared/records/classify';
 import type { Settings } from '../../shared/records/settings';
-import type { SubmitRefusal } from '../station/makeStation';
+import type { SubmitRefusal } from '../station/submitRefusal';
 import { ANYONE } from './isOpenNow';
 
 /** Why a tap was not taken, as far as a person can be told; damp hair is known to the screens alone. */

@@ -3,7 +3,7 @@ import type { RawEvent } from '../../shared/records/classify';
 import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import type { PageSurroundings } from '../parts/StepPage';
-import type { SubmitRefusal } from '../station/makeStation';
+import type { SubmitRefusal } from '../station/submitRefusal';
 import type { TapRefusal } from './explainRefusal';
 import type { RinseSteps } from './reaction/rinseSteps';
 

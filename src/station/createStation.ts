@@ -2,7 +2,8 @@ import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
-import { makeStation, type Station } from './makeStation';
+import { makeStation } from './makeStation';
+import type { Station } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
 import { createTicker } from './ticker';
 

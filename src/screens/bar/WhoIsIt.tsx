@@ -8,7 +8,7 @@ import { createDraft } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
 
 const nameForm = { name: { kind: 'text', maxLength: 20 } } as const satisfies Form;

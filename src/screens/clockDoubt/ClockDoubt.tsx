@@ -5,7 +5,7 @@ import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { SubmitRefusal } from '../../station/submitRefusal';
 import './clockDoubt.css';
 import type { ClockDoubt as Doubt } from './viewClockDoubt';
 

@@ -9,7 +9,7 @@ import { Dialog } from '../../parts/Dialog';
 import type { PageSurroundings } from '../../parts/StepPage';
 import { StrandRail } from '../../parts/StrandRail';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { SubmitRefusal } from '../../station/submitRefusal';
 import { sayWhose } from '../bar/sayWhose';
 import { explainRefusal } from '../explainRefusal';
 import { findKnot } from '../knot';

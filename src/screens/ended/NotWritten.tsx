@@ -4,7 +4,7 @@ import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { SubmitRefusal } from '../../station/submitRefusal';
 import type { StepProps } from '../stepProps';
 
 /** It is over, but her record is still to be written to both copies: that is said, and can be tried again. */

@@ -9,7 +9,7 @@ import { createDraft, listMistakes } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/makeStation';
+import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
 import './start.css';
 

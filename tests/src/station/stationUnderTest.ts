@@ -1,7 +1,8 @@
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
-import { makeStation, type Station } from '../../../src/station/makeStation';
+import { makeStation } from '../../../src/station/makeStation';
+import type { Station } from '../../../src/station/station';
 import type { Json } from '../../../src/storage/json';
 import type { Power } from '../storage/power';
 import { switchOn, type Tablet } from '../storage/tablet';

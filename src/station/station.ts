@@ -1,0 +1,44 @@
+import type { RawEvent } from '../../shared/records/classify';
+import type { RawForm } from '../../shared/records/readForm';
+import type { Result } from '../../shared/result';
+import type { Json } from '../storage/json';
+import type { Store } from '../storage/store';
+import type { Logs } from '../storage/watcherChannel';
+import type { Notice } from './notice';
+import type { StationState } from './stationState';
+import type { SubmitRefusal } from './submitRefusal';
+
+export interface StationParts {
+  readonly store: Store;
+  readonly now: () => number;
+  readonly makeId: () => string;
+  readonly publish: (state: StationState) => void;
+  /** What other windows are to hear; the store's own acknowledgements, in their order. */
+  readonly onAcknowledged: (name: string, seq: number, entry: Json) => void;
+  readonly onDropped: (name: string) => void;
+}
+
+export interface Station {
+  /** Takes the writer's part: restores both copies, folds every log, sets aside what is not what it claims to be. */
+  startWriting(): Promise<void>;
+  /** Shows what another window writes. */
+  watch(logs: Logs): void;
+  /** Gives the writer's part up, after all that is queued is written. */
+  stopWriting(then?: 'watching' | 'noStore'): Promise<void>;
+  /** Tries once more to write the record of a consultation that has ended, where the store refused it before. */
+  finishClosing(id: string): Promise<Result<void, SubmitRefusal>>;
+  /** Opens a consultation: its first event. Answers its id. */
+  open(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
+  /** One tap: judged, let through by the chart, written to both copies, and only then shown. */
+  submit(id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>>;
+  /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
+  saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
+  /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
+  correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
+  /** All that is held, by log: what a newly opened window asks for. */
+  readLogs(): Logs;
+  /** The newest published state. */
+  readState(): StationState;
+  note(notice: Notice): void;
+  dismiss(notice: Notice): void;
+}

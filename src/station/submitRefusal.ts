@@ -1,0 +1,11 @@
+import type { ClassifyRefusal } from '../../shared/records/conflict';
+import type { WriteFailure } from '../storage/store';
+
+/** Why the station did not take an answer. */
+export type SubmitRefusal =
+  | ClassifyRefusal
+  | { readonly kind: 'notNow' }
+  | { readonly kind: 'stoppedElsewhere' }
+  | { readonly kind: 'notWriting' }
+  | { readonly kind: 'badSettings'; readonly path: string }
+  | { readonly kind: 'notSaved'; readonly failure: WriteFailure };
