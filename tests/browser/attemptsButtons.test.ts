@@ -48,6 +48,7 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     await force(person.page.locator('[data-act="test-roots"]'));
     await fill(person, {
       place: 'crown',
+      buildUp: 'none',
       line: 'Sandbar cream',
       developerPercent: '6',
       minutes: '20',

@@ -221,7 +221,13 @@ describe('bad input on the real screens', () => {
     await person.open(1);
     await act('test-roots');
     await page.locator(`[data-question="line"] [data-option="${shelf}"]`).tap();
-    await fill(person, { place: 'crown', developerPercent: '6', minutes: '20', makersLimitMin: '45' });
+    await fill(person, {
+      place: 'crown',
+      buildUp: 'none',
+      developerPercent: '6',
+      minutes: '20',
+      makersLimitMin: '45',
+    });
     await person.kept(() => act('start-strand'));
     await playStep(person, juno('STRAND_TAKEN_OFF', { zone: 'roots', why: 'levelReached' }));
     await playStep(

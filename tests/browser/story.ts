@@ -47,7 +47,11 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       const isFirst = (await page.locator('[data-act="another-strand"]').count()) === 0;
       await act(isFirst ? `test-${sayZone(answers)}` : 'another-strand');
       const isSame = (await page.locator('[data-panel="same-mix"]').count()) > 0;
-      await fill(person, rest, isSame ? [...Object.keys(mixQuestions), 'makersLimitMin'] : []);
+      await fill(
+        person,
+        { buildUp: 'washedOff', ...rest },
+        isSame ? [...Object.keys(mixQuestions), 'makersLimitMin'] : [],
+      );
       return kept(() => act('start-strand'));
     }
     case 'LOOKED': {
@@ -68,7 +72,7 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await fill(person, rest);
       return kept(() => act('take-off'));
     case 'OUTCOME_RECORDED':
-      await fill(person, rest);
+      await fill(person, { wentPast30: 'no', evenness: 'even', ...rest });
       return kept(() => act('record-outcome'));
     case 'OVERRIDDEN':
       await act('show-freer');

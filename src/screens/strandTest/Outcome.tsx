@@ -1,4 +1,5 @@
 import { createMemo, createSignal, Show } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
 import { outcomeForm } from '../../../shared/records/forms/test';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
@@ -16,8 +17,11 @@ import { Discard } from './Discard';
 import { listLevelPicks } from './levelPicks';
 import { listAwaitingOutcome } from './viewProcessing';
 
-const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
-const form = { fibre, stretch, level, wentPast30, evenness } as const;
+const { zone: _zone, fibre, stretch, level, ...usual } = outcomeForm;
+const { or: _no, ...wentPast30 } = usual.wentPast30;
+const { or: _even, ...evenness } = usual.evenness;
+/** Each of them decides what may go on the head: none is taken as said before it is tapped. */
+const form = { fibre, stretch, level, wentPast30, evenness } as const satisfies Form;
 
 /** Every strand that is off says what it said, one after the other. */
 export function Outcome(props: StepProps) {

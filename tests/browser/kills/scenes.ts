@@ -35,6 +35,8 @@ export const scenes: Readonly<Record<Place, Scene>> = {
     await choose(page, 'fibre', 'sound');
     await choose(page, 'stretch', 'springsBack');
     await chooseAny(page, 'level');
+    await choose(page, 'wentPast30', 'no');
+    await choose(page, 'evenness', 'even');
     return [await aim(page, '[data-act="record-outcome"]', 'OUTCOME_RECORDED')];
   },
   decision: async (page) => [await aim(page, '[data-act^="decide-"]', 'DECIDED')],

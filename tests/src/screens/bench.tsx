@@ -97,6 +97,14 @@ export async function choose(question: string, option: string): Promise<void> {
   await settle();
 }
 
+/** Which options of a question stand chosen? */
+export const pressed = (question: string): readonly (string | undefined)[] =>
+  [
+    ...document.querySelectorAll<HTMLElement>(
+      `[data-question="${question}"] [data-option][aria-pressed="true"]`,
+    ),
+  ].map(({ dataset }) => dataset.option);
+
 export async function type(question: string, text: string): Promise<void> {
   const input = find(`[data-question="${question}"] input`) as HTMLInputElement;
   input.value = text;

@@ -44,7 +44,7 @@ describe('what the chart does not let through now', () => {
     await shown.tap('[data-chair="3"]');
     await shown.tap('[data-act=who-Opal]');
     await shown.tap('[data-act=test-ends]');
-    await shown.answer(['place', 'crown']);
+    await shown.answer(['place', 'crown'], ['buildUp', 'none']);
     await shown.tap('[data-act=start-strand]');
     expect(shown.find('.refusal').textContent).toContain(
       'A strand gummed or broke in this mix or a gentler one.',

@@ -5,13 +5,27 @@ import { askSteps } from '../../../../shared/records/steps';
 import { Outcome } from '../../../../src/screens/strandTest/Outcome';
 import { Preparing } from '../../../../src/screens/strandTest/Preparing';
 import { Processing } from '../../../../src/screens/strandTest/Processing';
-import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import {
+  act,
+  choose,
+  hasAct,
+  layOnBench,
+  press,
+  pressed,
+  pressTwice,
+  said,
+  seen,
+  title,
+  type,
+  typed,
+} from '../bench';
 import { type Played, playUntil, playUntilConfirmed, tap } from '../playStory';
 
 const minute = 60_000;
 
 async function fillMix(): Promise<void> {
   await choose('place', 'whereIroned');
+  await choose('buildUp', 'washedOff');
   await choose('line', 'Sandbar powder');
   await choose('developerPercent', '6');
   await choose('ratio', '2');
@@ -24,7 +38,8 @@ describe('starting a strand', () => {
     const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
     await press('test-ends');
     await press('start-strand');
-    expect(said('place')).toBe('Still to be answered.');
+    expect(pressed('buildUp')).toEqual([]);
+    expect([said('place'), said('buildUp')]).toEqual(['Still to be answered.', 'Still to be answered.']);
     expect(said('line')).toBe('Still to be filled in.');
     await fillMix();
     await type('minutes', '1e309');
@@ -88,6 +103,7 @@ it('opens the mix of the strand before where it is refused, and says at its fiel
   await press('test-ends');
   expect(seen('[data-panel="same-mix"]')).toContain('Sandbar powder');
   await choose('place', 'crown');
+  await choose('buildUp', 'none');
   await press('start-strand');
   expect(said('line')).toBe('That lifts, and she asked for no lift. Say anew what she wants.');
   await type('line', 'Sandbar gloss');
@@ -97,11 +113,12 @@ it('opens the mix of the strand before where it is refused, and says at its fiel
 });
 
 describe('a strand in the mix', () => {
-  it('gets the same mix as the one before with one tap for its place', async () => {
+  it('gets the same mix as the one before with a tap each for its place and the build-up', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     await press('another-strand');
     expect(seen('[data-panel="same-mix"]')).toContain('Sandbar powder · 6 % bottle (20 vol) · 1 : 2');
     await choose('place', 'crown');
+    await choose('buildUp', 'none');
     await press('start-strand');
     expect(bench.consultation().record.strands[1]).toMatchObject({
       zone: 'lengths',
@@ -170,14 +187,14 @@ describe('an outcome', () => {
     layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
     expect(title()).toBe('Outcome: lengths');
     await press('record-outcome');
-    expect([said('fibre'), said('stretch'), said('evenness')]).toEqual([
-      'Still to be answered.',
-      'Still to be answered.',
-      '',
-    ]);
+    for (const question of ['fibre', 'stretch', 'wentPast30', 'evenness']) {
+      expect([question, pressed(question), said(question)]).toEqual([question, [], 'Still to be answered.']);
+    }
     await choose('fibre', 'sound');
     await choose('stretch', 'springsBack');
     await choose('level', '7');
+    await choose('wentPast30', 'no');
+    await choose('evenness', 'even');
     await press('record-outcome');
     expect(title()).toBe('Outcome: ends');
     expect(act('record-outcome')).toBeTruthy();
