@@ -25,7 +25,7 @@ export function ProcessingActions(props: {
   return (
     <>
       <HoldButton
-        label={said().broke}
+        label={said().broke(zoneName())}
         act="strand-broke"
         onHeld={() => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone: zone() } })}
       />
@@ -34,7 +34,7 @@ export function ProcessingActions(props: {
         fallback={
           <>
             <BigButton act="take-off" onPress={takeOff}>
-              {said().takeOffNow}
+              {said().takeOffNow(zoneName())}
             </BigButton>
             <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
               {said().lookOf(zoneName())}

@@ -151,6 +151,8 @@ describe('a strand in the mix', () => {
 
   it('breaks only when held, or pressed and confirmed', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    expect(act('strand-broke').textContent).toContain('Breaking or mush: ends');
+    expect(act('take-off').textContent).toBe('Take off now: ends');
     await press('strand-broke');
     expect(bench.last()?.type).toBe('STRAND_STARTED');
     await pressTwice('strand-broke');
