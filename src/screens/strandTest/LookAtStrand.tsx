@@ -44,7 +44,11 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <HoldButton label={said().broke(words.general.zones[props.zone])} act="strand-broke" onHeld={() => void broke()} />
+          <HoldButton
+            label={said().broke(words.general.zones[props.zone])}
+            act="strand-broke"
+            onHeld={() => void broke()}
+          />
           <BigButton kind="primary" act="keep-look" onPress={() => void keep()}>
             {said().saveLook}
           </BigButton>

@@ -1,27 +1,8 @@
 import { createMemo, createSignal, Show } from 'solid-js';
-import type { Form } from '../../../shared/records/form';
-import { outcomeForm } from '../../../shared/records/forms/test';
-import type { StrandRecord } from '../../../shared/records/record';
-import { formatQuantity } from '../../../shared/units/format';
-import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
-import { Refusal } from '../../parts/Refusal';
-import { StepPage } from '../../parts/StepPage';
-import { useWords } from '../../parts/useWords';
-import { createEventForm } from '../eventForm';
-import '../layout.css';
-import './outcome.css';
-import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
-import { listLevelPicks } from './levelPicks';
+import { OneOutcome } from './OneOutcome';
 import { listAwaitingOutcome } from './viewProcessing';
-
-const { zone: _zone, fibre, stretch, level, ...usual } = outcomeForm;
-const { or: _no, ...wentPast30 } = usual.wentPast30;
-const { or: _even, ...evenness } = usual.evenness;
-/** Each of them decides what may go on the head: none is taken as said before it is tapped. */
-const form = { fibre, stretch, level, wentPast30, evenness } as const satisfies Form;
 
 /** Every strand that is off says what it said, one after the other. */
 export function Outcome(props: StepProps) {
@@ -48,71 +29,5 @@ export function Outcome(props: StepProps) {
         </Show>
       )}
     </Show>
-  );
-}
-
-function OneOutcome(
-  props: StepProps & {
-    readonly strand: StrandRecord;
-    readonly others: number;
-    readonly onDiscard: () => void;
-  },
-) {
-  const words = useWords();
-  const said = () => words.strandTest.takenOff;
-  const { strand } = props;
-  const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
-  const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
-  return (
-    <StepPage
-      page={props.page}
-      title={said().title(words.general.zones[strand.zone])}
-      also={[
-        words.clock.strandName(write(strand.number), null),
-        words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place]),
-      ].join(' · ')}
-      actions={
-        <>
-          <Show when={props.others > 0}>
-            <p class="soft">{said().still(write(props.others))}</p>
-          </Show>
-          <Show when={strand.ended?.how !== 'broke'}>
-            <BigButton act="discard-strand" onPress={props.onDiscard}>
-              {words.strandTest.processing.discard}
-            </BigButton>
-          </Show>
-          <BigButton
-            kind="primary"
-            act="record-outcome"
-            onPress={() => void asked.send('OUTCOME_RECORDED', { zone: strand.zone })}
-          >
-            {said().record}
-          </BigButton>
-        </>
-      }
-    >
-      <Show
-        when={strand.ended?.how === 'broke'}
-        fallback={
-          <Caution>
-            <p>{said().how}</p>
-          </Caution>
-        }
-      >
-        <Caution kind="stop">
-          <p>{said().brokeInMix}</p>
-        </Caution>
-      </Show>
-      <Refusal refusal={asked.refusal()} />
-      <div class="outcome-form">
-        <PartForm
-          step={props}
-          form={asked}
-          questions={form}
-          words={words.strandTest.forms.outcome}
-          picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
-        />
-      </div>
-    </StepPage>
   );
 }

@@ -13,6 +13,7 @@ import { Glass } from './Glass';
 import { HowCareful } from './HowCareful';
 import { Override } from './Override';
 import { PreparingActions } from './PreparingActions';
+import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
 import { viewPreparing } from './viewPreparing';
 import { ZonesToTest } from './ZonesToTest';
@@ -64,6 +65,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
         <div class="column">
           <ZonesToTest {...props} view={view()} />
           <HowCareful view={view()} />
+          <SkinTestLine {...props} />
         </div>
         <div class="column">
           <Show when={view().unsaid.length > 0}>

@@ -15,6 +15,7 @@ import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
 import { LookAtStrand } from './LookAtStrand';
 import { ProcessingActions } from './ProcessingActions';
+import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
 import { TakeOff } from './TakeOff';
 import { type RunningStrand, viewProcessing } from './viewProcessing';
@@ -136,6 +137,7 @@ function Clocks(
       <Caution>
         <p>{said().caution}</p>
       </Caution>
+      <SkinTestLine {...props} />
       <Refusal refusal={sender.refusal()} />
     </StepPage>
   );

@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import { takenOffForm } from '../../../shared/records/forms/test';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
@@ -18,7 +19,8 @@ export function TakeOff(
   props: StepProps & {
     readonly zone: Zone;
     readonly onClose: () => void;
-    readonly onDiscard: () => void;
+    /** Absent where a strand may not be put aside. */
+    readonly onDiscard?: () => void;
   },
 ) {
   const words = useWords();
@@ -37,9 +39,13 @@ export function TakeOff(
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <BigButton act="discard-strand" onPress={props.onDiscard}>
-            {words.strandTest.processing.discard}
-          </BigButton>
+          <Show when={props.onDiscard}>
+            {(discard) => (
+              <BigButton act="discard-strand" onPress={discard()}>
+                {words.strandTest.processing.discard}
+              </BigButton>
+            )}
+          </Show>
           <BigButton kind="primary" act="take-off" onPress={() => void takeOff()}>
             {words.strandTest.processing.takeOff(words.general.zones[props.zone])}
           </BigButton>

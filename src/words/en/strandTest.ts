@@ -105,9 +105,17 @@ export const strandTest = {
     discardDo: 'Put it aside, by name',
     discardHint: 'It stays in the record and counts for nothing. A new strand is needed.',
   },
+  /** The skin test, as far as it bears on what is tested here. */
+  skinTest: {
+    missing: 'No skin test yet.',
+    lapsed: 'The skin test is too old.',
+    waiting: (readable: string) => `The skin test may be read from ${readable}.`,
+    toRead: 'The skin test is to be read now.',
+    keepsOff: 'Until it is read clear, nothing goes on the head, however good the strand is.',
+  },
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,
-    brokeInMix: 'It broke in the mix, and stays recorded as broken.',
+    brokeInMix: (zoneName: string) => `The ${zoneName} broke in this mix, and stay recorded as broken.`,
     how: 'Rinse, blot, straighten the curl, pull lightly while wet. Then dry it and look on white.',
     record: 'Record the outcome',
     still: (count: string) => `${count} more to record`,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { beginConsultation } from '../../../../machines/consultation/consultation';
 import { endsIronedWet } from '../../../../seeds/endsIronedWet';
 import type { RawEvent } from '../../../../shared/records/classify';
 import { askSteps } from '../../../../shared/records/steps';
@@ -201,6 +202,44 @@ describe('an outcome', () => {
     expect(title()).toBe('Outcome: ends');
     expect(act('record-outcome')).toBeTruthy();
     expect(hasAct('discard-strand')).toBe(false);
-    expect(seen('.caution')).toContain('stays recorded as broken');
+    expect(seen('.caution')).toContain('The ends broke in this mix');
+  });
+});
+
+describe('a skin test that keeps everything off the head', () => {
+  const playWithout = (type: RawEvent['type']): Played =>
+    endsIronedWet.steps
+      .slice(
+        0,
+        endsIronedWet.steps.findIndex(({ raw }) => raw.type === type),
+      )
+      .filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED')
+      .reduce<Played>((played, { afterMs, by, raw }) => tap(played, afterMs, raw, by), {
+        consultation: beginConsultation('story'),
+        atMs: endsIronedWet.startAtMs,
+      });
+  const line = '[data-line="skin-test"]';
+
+  it.each([
+    ['before the first strand', Preparing, 'STRAND_STARTED'],
+    ['while one is in the mix', Processing, 'STRAND_BROKE'],
+    ['when its outcome is told', Outcome, 'OUTCOME_RECORDED'],
+  ] as const)('is said %s', (_when, page, type) => {
+    layOnBench(page, playWithout(type));
+    expect(seen(line)).toContain('No skin test yet. Until it is read clear, nothing goes on the head');
+  });
+
+  it('says from when it may be read, and then that it is to be read', async () => {
+    const played = playWithout('STRAND_BROKE');
+    const answers = { putOnAtMs: played.atMs, seen: 'notReadYet' };
+    const bench = layOnBench(Processing, tap(played, minute, { type: 'SKIN_TEST_NOTED', answers }));
+    expect(seen(line)).toContain('The skin test may be read from');
+    bench.pass(49 * 60 * minute);
+    expect(seen(line)).toContain('The skin test is to be read now.');
+  });
+
+  it('is not mentioned when it was read clear', () => {
+    layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    expect(seen(line)).toBe('');
   });
 });
