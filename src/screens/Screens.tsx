@@ -9,7 +9,6 @@ import type { StationInUse } from '../station/createStation';
 import type { SubmitRefusal } from '../station/submitRefusal';
 import './app.css';
 import { Bar } from './bar/Bar';
-import { listFreeChairs } from './bar/viewBar';
 import { WhoIsIt } from './bar/WhoIsIt';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
@@ -55,8 +54,6 @@ export function Screens(props: { readonly station: StationInUse }) {
     const chair = place.chair();
     return chair === null ? null : writeChair(chair);
   };
-  const freeChairs = () =>
-    listFreeChairs([...state().open.values()], settings().chairs, props.station.nowMs()).map(writeChair);
 
   const renderClient = (id: string) => {
     // What is still on its way when she is closed reads her as she was last.
@@ -119,7 +116,7 @@ export function Screens(props: { readonly station: StationInUse }) {
             <Start
               settings={settings()}
               nowMs={props.station.nowMs()}
-              freeChairs={freeChairs()}
+              clients={state().open}
               chair={chosenChair()}
               open={(answers: RawForm) => props.station.open(who.by(), answers)}
               onOpened={place.toClient}

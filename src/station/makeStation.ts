@@ -14,6 +14,9 @@ import { findNewestAtMs } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 import { makeTaking } from './taking';
 
+/** The line in which consultations are opened: no log has this name. */
+const OPENING = 'opening';
+
 /** The station without its screens. Nothing is shown that is not written to both copies. */
 export function makeStation(parts: StationParts): Station {
   const { store, now } = parts;
@@ -63,7 +66,8 @@ export function makeStation(parts: StationParts): Station {
       const id = parts.makeId();
       const { ticket } = answers;
       const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
-      return enqueue(id, async () => {
+      // One after another, so that two of them never take the same chair.
+      return enqueue(OPENING, async () => {
         const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
         return taken.ok ? accept(id) : taken;
       });

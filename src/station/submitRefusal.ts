@@ -6,6 +6,9 @@ export type SubmitRefusal =
   | ClassifyRefusal
   | { readonly kind: 'notNow' }
   | { readonly kind: 'stoppedElsewhere' }
+  | { readonly kind: 'noSuchChair' }
+  /** `ticket`: whose chair it is. */
+  | { readonly kind: 'chairTaken'; readonly ticket: string }
   | { readonly kind: 'notWriting' }
   | { readonly kind: 'badSettings'; readonly path: string }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure };

@@ -9,6 +9,7 @@ import type { Board } from './board';
 import { isStoppedElsewhere } from './inheritsStop';
 import type { Memory } from './memory';
 import { nameClosedLog, nameOpenLog } from './readLogs';
+import { findChairRefusal } from './seats';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
@@ -36,6 +37,7 @@ function findStationRefusal(
   { record }: Consultation,
   event: ConsultationEvent,
 ): SubmitRefusal | null {
+  if (event.type === 'OPENED') return findChairRefusal(state, event.payload.chair);
   const reachesHead = event.type === 'BOWL_WEIGHED' || event.type === 'BOWL_APPLIED';
   return reachesHead && isStoppedElsewhere(state, record) ? { kind: 'stoppedElsewhere' } : null;
 }

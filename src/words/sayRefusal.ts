@@ -8,7 +8,17 @@ import type { Words } from './words';
 /** Everything the station may answer to a tap. The station's own refusals fit in here, or a screen does not compile. */
 export type AnyRefusal =
   | ClassifyRefusal
-  | { readonly kind: 'notNow' | 'dampHair' | 'stoppedElsewhere' | 'notWriting' | 'badSettings' | 'notSaved' };
+  | { readonly kind: 'chairTaken'; readonly ticket: string }
+  | {
+      readonly kind:
+        | 'notNow'
+        | 'dampHair'
+        | 'stoppedElsewhere'
+        | 'noSuchChair'
+        | 'notWriting'
+        | 'badSettings'
+        | 'notSaved';
+    };
 
 const withUnit = (figure: string, unit: string): string => (unit === '' ? figure : `${figure}\u00a0${unit}`);
 
@@ -33,6 +43,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.permit[refusal.permit.code];
     case 'mixture':
       return words.refusals.mixture[refusal.mixture.code];
+    case 'chairTaken':
+      return words.refusals.chairTaken(refusal.ticket);
     default:
       return words.refusals[refusal.kind];
   }

@@ -5,9 +5,9 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import { sayWhose } from './sayWhose';
-import type { BarView } from './viewBar';
+import { type BarView, PLACES } from './viewBar';
 
-/** Who is away between visits, and who waits for a place. */
+/** Who is away between visits, who waits for a place, and who sits beyond the places of the bar. */
 export function ParkedList(props: {
   readonly view: Pick<BarView, 'parked' | 'waiting'>;
   readonly units: UnitSettings;
@@ -16,9 +16,9 @@ export function ParkedList(props: {
   const words = useWords();
   const sayWhen = ({ record }: Consultation) => {
     if (record.ended !== null) return words.bar.notWritten;
-    return record.parked === null
-      ? words.bar.isWaiting(formatQuantity(record.chair, 'count', props.units, words.locale))
-      : words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
+    if (record.parked !== null) return words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
+    const chair = formatQuantity(record.chair, 'count', props.units, words.locale);
+    return record.chair > PLACES ? words.bar.atChair(chair) : words.bar.isWaiting(chair);
   };
   const all = () => [...props.view.waiting, ...props.view.parked];
   return (

@@ -67,13 +67,3 @@ export function viewBar(open: readonly Consultation[], chairs: number, nowMs: nu
     clocks: open.flatMap((consultation) => listClocks(consultation, nowMs)).sort(compareUrgency(nowMs)),
   };
 }
-
-/** At which chairs is a place free? */
-export const listFreeChairs = (
-  open: readonly Consultation[],
-  chairs: number,
-  nowMs: number,
-): readonly number[] =>
-  viewBar(open, chairs, nowMs).places.flatMap(({ chair, consultation }) =>
-    consultation === null ? [chair] : [],
-  );

@@ -16,6 +16,7 @@ export const bar = {
   parkedTitle: 'Parked, and waiting for a place',
   nobodyParked: 'Nobody is parked.',
   backAt: (when: string) => `back ${when}`,
+  atChair: (chair: string) => `at chair ${chair}`,
   isWaiting: (chair: string) => `waiting, chair ${chair} is taken`,
   open: 'Open',
   who: 'Who is at the station?',

@@ -37,6 +37,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
+  needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
 };
 
 const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
@@ -124,6 +125,11 @@ export const refusals = {
     what: 'The same ticket was stopped in another consultation.',
     clears: 'Close this one and start her again: the stop comes along and can be corrected by name.',
   },
+  noSuchChair: { what: 'There is no such chair here.', clears: 'Choose one of the chairs in the settings.' },
+  chairTaken: (ticket: string): RefusalWords => ({
+    what: `${ticket} sits at that chair.`,
+    clears: 'Choose a free one, or park her first.',
+  }),
   dampHair: {
     what: 'The hair is damp: that hides what it is like.',
     clears: 'Dry it, towel and cool air, and feel it again.',

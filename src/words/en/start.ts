@@ -10,5 +10,17 @@ export const start = {
   title: 'Start a client',
   form,
   go: 'Start',
-  noFreeChair: 'Every place at the bar is taken. She can wait in the list beside “Parked”.',
+  seat: (chair: string, ticket: string | null) => (ticket === null ? chair : `${chair} · ${ticket}`),
+  chooseChair: 'Choose a chair.',
+  noSuchChair: (chairs: string) =>
+    chairs === '1'
+      ? 'There is only chair 1 here.'
+      : `The chairs here are 1 to ${chairs}. Choose one of them.`,
+  taken: (ticket: string, chair: string) => `${ticket} sits at chair ${chair}. Choose a free chair.`,
+  noFreeChair: 'Every chair is taken. One of them has to be finished or parked first.',
+  isOpenAt: (chair: string) => `This ticket is open at chair ${chair}.`,
+  isParked: (when: string) => `This ticket is parked, back ${when}.`,
+  sameTicket: 'The same client? Then go on there. Somebody else? Give her a ticket of her own.',
+  goThere: 'Go there',
+  goAnyway: 'Start anyway',
 };

@@ -16,9 +16,16 @@ const sayNo: RawEvent = { type: 'WE_SAID_NO', answers: { reason: 'notSafeToday' 
 const callOff: RawEvent = { type: 'CALLED_OFF', answers: { reason: 'noTime' } };
 const weigh = endsIronedWet.steps.find(({ raw }) => raw.type === 'BOWL_WEIGHED')?.raw as RawEvent;
 
-/** Plays these on a new consultation of the same ticket, a minute apart; answers its id. */
-const openAnd = (under: StationUnderTest, ...raws: readonly RawEvent[]): Promise<string> =>
-  play(under, [...storyUpTo('OPENED'), ...raws.map((raw) => ({ afterMs: minute, by: opal, raw }))]);
+/** Plays these on a new consultation of the same ticket at a free chair, a minute apart; answers its id. */
+const openAnd = (under: StationUnderTest, ...raws: readonly RawEvent[]): Promise<string> => {
+  const taken = [...under.station.readState().open.values()].map(({ record }) => record.chair);
+  const chair = [8, 7, 6, 5].find((each) => !taken.includes(each));
+  const opened: RawEvent = { type: 'OPENED', answers: { ticket: 'Q.F.', chair: String(chair) } };
+  return play(under, [
+    { afterMs: 0, by: opal, raw: opened },
+    ...raws.map((raw) => ({ afterMs: minute, by: opal, raw })),
+  ]);
+};
 
 const then = (under: StationUnderTest, id: string, raw: RawEvent) => {
   under.clock.atMs += minute;

@@ -1,0 +1,63 @@
+import { For } from 'solid-js';
+import { nameRefusalId } from '../../parts/form/Field';
+import '../../parts/form/form.css';
+import { useWords } from '../../parts/useWords';
+import type { Seat } from './startView';
+
+/** At which chair? Every chair in one tap; one that is taken shows whose it is, and is refused with that. */
+export function ChairField(props: {
+  readonly seats: readonly Seat[];
+  readonly write: (chair: number) => string;
+  readonly value: string;
+  /** Said at the field; empty while nothing is wrong. */
+  readonly refusal: string;
+  readonly onChange: (chair: string) => void;
+}) {
+  const words = useWords();
+  const isWrong = () => props.refusal !== '';
+  return (
+    <fieldset
+      class="field"
+      data-question="chair"
+      data-kind="number"
+      data-refused={isWrong() ? '' : undefined}
+    >
+      <legend>{words.start.form.chair.ask}</legend>
+      <span class="number-box">
+        <input
+          type="text"
+          inputmode="numeric"
+          autocomplete="off"
+          aria-label={words.start.form.chair.ask}
+          aria-describedby={nameRefusalId('chair')}
+          aria-invalid={isWrong()}
+          value={props.value}
+          onInput={(event) => props.onChange(event.currentTarget.value)}
+        />
+      </span>
+      <div class="chairs">
+        <For each={props.seats.map(({ chair }) => chair)}>
+          {(chair) => {
+            const ticket = () => props.seats.find((seat) => seat.chair === chair)?.ticket ?? null;
+            const name = () => props.write(chair);
+            return (
+              <button
+                type="button"
+                class="option chair"
+                data-option={name()}
+                data-taken={ticket() ?? undefined}
+                aria-pressed={ticket() === null && props.value === name()}
+                onClick={() => props.onChange(name())}
+              >
+                {words.start.seat(name(), ticket())}
+              </button>
+            );
+          }}
+        </For>
+      </div>
+      <p class="field-refusal" id={nameRefusalId('chair')} aria-live="polite">
+        {props.refusal}
+      </p>
+    </fieldset>
+  );
+}
