@@ -1,3 +1,4 @@
+import { rules } from '../../shared/judgement/rules';
 import type { ConsultationEvent, EventOf } from '../../shared/records/event';
 import type { Correctable } from '../../shared/records/steps';
 import type { ByZone, Zone } from '../../shared/records/zones';
@@ -46,9 +47,19 @@ const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
     case 'skinTest':
       return {};
     default:
-      return { said: { ...facts.said, [wrong]: 'unsaid' } };
+      return {
+        said: { ...facts.said, [wrong]: 'unsaid' },
+        overridden: facts.overridden.filter((rule) => rules[rule].step !== wrong),
+      };
   }
 };
+
+/** What was tested and decided under a stop stands for nothing. */
+const voidAll = (facts: Facts, back: Partial<Facts>): Partial<Facts> => ({
+  ...back,
+  ...undecide({ ...facts, ...back }),
+  strands: makeStale(facts.strands),
+});
 
 const setBowl = (facts: Facts, zone: Zone, bowl: BowlFact): Pick<Facts, 'bowls'> => ({
   bowls: { ...facts.bowls, [zone]: bowl },
@@ -72,13 +83,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'OVERRIDDEN':
       return { overridden: withMember(facts.overridden, event.tokens.rule) };
     case 'CORRECTED':
-      return event.tokens.voids
-        ? {
-            ...takeBack(facts, event.tokens.answer),
-            ...undecide(facts),
-            strands: makeStale(facts.strands),
-          }
-        : {};
+      return event.tokens.voids ? voidAll(facts, takeBack(facts, event.tokens.answer)) : {};
     case 'INCOMPATIBILITY_STARTED':
       return { incompatibility: 'running' };
     case 'INCOMPATIBILITY_READ':

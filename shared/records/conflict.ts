@@ -4,13 +4,16 @@ import { issuePermit, issueTestPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
-import type { ConsultationEvent } from './event';
+import type { AnsweredPayload, ConsultationEvent } from './event';
+import type { Form } from './form';
+import { askForms } from './forms/asked';
 import type { StrandAnswers } from './forms/test';
 import type { JudgingContext } from './judge';
-import type { ConflictCode, FieldRefusal } from './readForm';
+import { type ConflictCode, type FieldRefusal, isAsked } from './readForm';
 import { type ConsultationRecord, findBowl } from './record';
 import { INCOMPATIBILITY_MS } from './reduce/answers';
 import type { Settings } from './settings';
+import { listAbsoluteOptions } from './standingStop';
 
 /** Why a tap did not become an event. `fields` are said at the field; the rest on the screen. */
 export type ClassifyRefusal =
@@ -35,6 +38,10 @@ export function findConflict(
 ): ClassifyRefusal | null {
   const { settings, atMs } = context;
   switch (event.type) {
+    case 'ANSWERED': {
+      const lost = findLostStop(record, event.payload, settings);
+      return lost === null ? null : atField(lost, 'needsCorrection');
+    }
     case 'SKIN_TEST_NOTED': {
       const { putOnAtMs, seen } = event.payload;
       if (putOnAtMs < (record.skinTest?.putOnAtMs ?? 0)) return atField('putOnAtMs', 'earlierThanNoted');
@@ -71,6 +78,23 @@ export function findConflict(
     default:
       return null;
   }
+}
+
+/** Which answer that stopped for good would this one take back? Only a named correction does that. */
+function findLostStop(
+  { answers }: ConsultationRecord,
+  { step, answers: said }: AnsweredPayload,
+  { profile }: Settings,
+): string | null {
+  const form: Form = askForms[step];
+  const before: Readonly<Record<string, unknown>> = answers[step] ?? {};
+  const now: Readonly<Record<string, unknown>> = said;
+  const lost = Object.entries(form).find(([name, question]) => {
+    if (!isAsked(question, now, { hasAgeLine: profile.ageLine !== null })) return false;
+    const stays = listAbsoluteOptions(question, now[name]);
+    return listAbsoluteOptions(question, before[name]).some((option) => !stays.includes(option));
+  });
+  return lost === undefined ? null : lost[0];
 }
 
 /** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */

@@ -10,7 +10,12 @@ export interface RawForm {
 }
 
 /** What is wrong with an answer that its field alone could not tell. */
-export type ConflictCode = 'overLimit' | 'readTooEarly' | 'earlierThanNoted' | 'anotherService';
+export type ConflictCode =
+  | 'overLimit'
+  | 'readTooEarly'
+  | 'earlierThanNoted'
+  | 'anotherService'
+  | 'needsCorrection';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (

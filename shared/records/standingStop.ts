@@ -1,21 +1,27 @@
-import type { Form } from './form';
+import type { Form, Question } from './form';
 import { type Answers, askForms } from './forms/asked';
 import type { ConsultationRecord } from './record';
 import { type AskStep, askSteps } from './steps';
 
-const hasAbsolute = (form: Form, said: Readonly<Record<string, unknown>>): boolean =>
-  Object.entries(form).some(([name, question]) => {
-    const absolute = 'absolute' in question ? (question.absolute ?? []) : [];
-    const answer = said[name];
-    const given: readonly unknown[] = Array.isArray(answer) ? answer : [answer];
-    return given.some((option) => (absolute as readonly unknown[]).includes(option));
-  });
+/** Which of these options, given to this question, stop for good? */
+export const listAbsoluteOptions = (question: Question, answer: unknown): readonly unknown[] => {
+  const absolute: readonly unknown[] = 'absolute' in question ? (question.absolute ?? []) : [];
+  const given: readonly unknown[] = Array.isArray(answer) ? answer : [answer];
+  return given.filter((option) => absolute.includes(option));
+};
+
+/** Which answers of this step stop for good, whatever the settings are today? By name, in order. */
+export const listAbsoluteAnswers = (step: AskStep, answers: Answers): readonly string[] => {
+  const form: Form = askForms[step];
+  const said: Readonly<Record<string, unknown>> = answers[step] ?? {};
+  return Object.entries(form)
+    .filter(([name, question]) => listAbsoluteOptions(question, said[name]).length > 0)
+    .map(([name]) => name);
+};
 
 /** Is this step answered with something that stops for good, whatever the settings are today? */
-export const isStoppedBy = (step: AskStep, answers: Answers): boolean => {
-  const said = answers[step];
-  return said !== undefined && hasAbsolute(askForms[step], said);
-};
+export const isStoppedBy = (step: AskStep, answers: Answers): boolean =>
+  listAbsoluteAnswers(step, answers).length > 0;
 
 /**
  * Does an absolute stop of this record still stand, so that a new consultation for the same ticket inherits it?

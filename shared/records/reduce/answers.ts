@@ -1,8 +1,11 @@
 import { rules } from '../../judgement/rules';
 import { endClocks } from '../clock';
+import type { PayloadOf } from '../event';
+import type { Answers } from '../forms/asked';
 import { formHistoryKey } from '../planKey';
 import type { BowlRecord, ConsultationRecord, Stamp } from '../record';
-import type { Correctable } from '../steps';
+import { listAbsoluteAnswers } from '../standingStop';
+import type { AskStep, Correctable } from '../steps';
 import type { Reducers } from './reducers';
 import { undecide } from './undecide';
 
@@ -22,8 +25,25 @@ const makeIncompatibilityClock = (stamp: Stamp, count: number) => ({
   endedAtMs: null,
 });
 
-/** Takes the answer back that was wrong, so that it is asked anew. */
-const takeBack = (record: ConsultationRecord, answer: Correctable): Partial<ConsultationRecord> => {
+/**
+ * The step without the answers that stopped it, which are asked anew; what else was said stays. All of it goes where
+ * every answer was the wrong client's, and where no single one stops.
+ */
+const forgetAbsolute = (answers: Answers, step: AskStep, code: string): Answers => {
+  const { [step]: said, ...others } = answers;
+  const wrong = listAbsoluteAnswers(step, answers);
+  if (said === undefined || wrong.length === 0 || code === 'wrongClient') return others;
+  return {
+    ...answers,
+    [step]: Object.fromEntries(Object.entries(said).filter(([name]) => !wrong.includes(name))),
+  };
+};
+
+/** Takes the answer back that was wrong, so that it is asked anew, and with it what somebody judged of that step. */
+const takeBack = (
+  record: ConsultationRecord,
+  { answer, code }: PayloadOf<'CORRECTED'>,
+): Partial<ConsultationRecord> => {
   if (answer === 'inherited') return { inheritedStop: false };
   if (answer === 'incompatibility') return { incompatibility: null };
   if (answer === 'skinTest') {
@@ -31,8 +51,10 @@ const takeBack = (record: ConsultationRecord, answer: Correctable): Partial<Cons
       ? { skinTest: { ...record.skinTest, seen: 'notReadYet' } }
       : { skinTest: null };
   }
-  const { [answer]: _wrong, ...rest } = record.answers;
-  return { answers: rest };
+  return {
+    answers: forgetAbsolute(record.answers, answer, code),
+    overrides: record.overrides.filter(({ rule }) => rules[rule].step !== answer),
+  };
 };
 
 /** Nothing that was tested under a stop stands for anything; a test of the cutting goes on, unless it was the answer. */
@@ -83,11 +105,14 @@ export const answerReducers = {
   OVERRIDDEN: (record, event, stamp) => ({
     overrides: [...record.overrides, { ...event.payload, ...stamp }],
   }),
-  CORRECTED: (record, event, stamp) => ({
-    ...takeBack(record, event.payload.answer),
-    corrections: [...record.corrections, { ...event.payload, ...stamp }],
-    ...(event.tokens.voids ? voidStrands(record, event.payload.answer, stamp.atMs) : {}),
-  }),
+  CORRECTED: (record, event, stamp) => {
+    const back = takeBack(record, event.payload);
+    return {
+      ...back,
+      corrections: [...record.corrections, { ...event.payload, ...stamp }],
+      ...(event.tokens.voids ? voidStrands({ ...record, ...back }, event.payload.answer, stamp.atMs) : {}),
+    };
+  },
   INCOMPATIBILITY_STARTED: (record, _event, stamp) => ({
     incompatibility: { ...stamp, seen: 'running', historyKey: formHistoryKey(record.answers) },
     clocks: [

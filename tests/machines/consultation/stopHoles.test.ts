@@ -131,6 +131,26 @@ describe('reactions and stops', () => {
     expect(restart([...told, 20 * hourMs, tap('RESUMED')])).toBe('taken up');
   });
 
+  test('no other answer takes a stop back, over her head or anywhere else, not even one that stops as well', () => {
+    const over = [...toColourOn, hives];
+    const instead = say('client', { ...answersOf().client, scalp: 'broken' });
+    const besides = say('client', { ...answersOf().client, reactions: ['hives', 'rash'], scalp: 'broken' });
+    expect(tryAfter(over, instead)).toContain('needsCorrection');
+    expect(tryAfter(over, say('client', answersOf().client))).toContain('needsCorrection');
+    expect(tryAfter(over, besides)).toBe('taken');
+    expect(tryAfter([...over, besides], hives)).toContain('needsCorrection');
+  });
+
+  test('a correction asks anew what stopped her, and a bowl needs a new strand all the same', () => {
+    const back = [...toMix, reopen('client'), hives, correct('client')];
+    expect(tryAfter(back, confirm('client'))).toBe('"notNow"');
+    const said = [...back, say('client', answersOf().client)];
+    const again = [...said, ...(['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm)];
+    expect(tryAfter(again, tap('OUTCOME_KEPT'))).toBe('"notNow"');
+    expect(tryAfter([...again, ...tested('lengths'), decide('asPlanned')], whole)).toBe('taken');
+    expect(restart([...again, ...tested('lengths'), decide('asPlanned'), whole])).toBe('taken up');
+  });
+
   test('back after twenty days, what holds for today is asked before any bowl', () => {
     const back = (...between: readonly (ReturnType<typeof tap> | number)[]) => [
       ...toMix,

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { salon } from '../../../seeds/salon';
 import { ASSUMED_GENTLER_TIME } from '../../../shared/judgement/limits';
+import { judgeStep } from '../../../shared/judgement/stops';
 import type { RawEvent } from '../../../shared/records/classify';
 import { type Ending, endings, findBowl, findStrand, isAnythingOnHead } from '../../../shared/records/record';
 import { fold, reduce } from '../../../shared/records/reduce';
@@ -76,7 +78,7 @@ describe('a correction', () => {
     expect(told.log[4]).toMatchObject({ type: 'ANSWERED', payload: { step: 'hotTools' } });
   });
 
-  it('takes back exactly the answer it names', () => {
+  it('takes back what it names: a test, or all of a step of which no answer stops', () => {
     const before = andThen(tell(until('DECIDED')), { type: 'INCOMPATIBILITY_STARTED' });
     for (const step of ['client', 'hotTools', 'feelHair', 'heatSpray'] as const) {
       const { [step]: _wrong, ...rest } = before.record.answers;
@@ -86,6 +88,25 @@ describe('a correction', () => {
     const { skinTest, answers } = andThen(before, correct('skinTest')).record;
     expect(skinTest).toBeNull();
     expect(answers).toEqual(before.record.answers);
+  });
+
+  it('asks anew what stopped her and keeps everything else she said, but of the wrong client keeps nothing', () => {
+    const client = story.find(({ raw }) => ofStep('client')(raw))?.raw;
+    const stops = { reactions: ['tingled', 'hives'], scalp: 'broken' };
+    const asked = andThen(tell(until('DECIDED')), override('judgement.tingled'));
+    const stopped = andThen(asked, { ...client, answers: { ...client?.answers, ...stops } } as RawEvent);
+    const { reactions, scalp, ...kept } = stopped.record.answers.client ?? {};
+    expect([reactions, scalp, stopped.record.overrides.length]).toEqual([['tingled', 'hives'], 'broken', 1]);
+    const told = andThen(stopped, correct('client'));
+    expect(told.record.answers).toEqual({ ...stopped.record.answers, client: kept });
+    expect(told.record.overrides).toEqual([]);
+    expect(judgeStep('client', told.record.answers, salon)).toBe('unsaid');
+    const stranger: RawEvent = {
+      type: 'CORRECTED',
+      answers: { answer: 'client', code: 'wrongClient', words: 'another Q.F.' },
+    };
+    const { client: _hers, ...others } = stopped.record.answers;
+    expect(andThen(stopped, stranger).record.answers).toEqual(others);
   });
 
   it('asks for a positive skin test to be read again, and keeps when it was put on', () => {

@@ -167,10 +167,10 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
         else answers.lift(event.payload.rule);
         return;
       case 'CORRECTED': {
-        const { answer } = event.payload;
+        const { answer, code } = event.payload;
         if (answer === 'skinTest' && !skinTest.takeBack()) return;
         absolute.delete(answer);
-        answers.takeBack(answer);
+        answers.takeBack(answer, code);
         for (const strand of strands.all) strand.isVoid = true;
         undecide();
         return;

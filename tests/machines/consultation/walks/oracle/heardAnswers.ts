@@ -88,9 +88,21 @@ export function makeHeardAnswers(settingsById: readonly Settings[]) {
     lift: (rule: string): void => {
       lifted.add(rule);
     },
-    takeBack: (answer: string): void => {
+    /** What stopped is asked anew; of the wrong client everything is. */
+    takeBack: (answer: string, code: string): void => {
       if (answer === 'incompatibility') incompatibility = null;
-      if (answer in answers) delete answers[answer as AskStep];
+      const { client } = answers;
+      if (answer !== 'client' || client === undefined || code === 'wrongClient') {
+        delete answers[answer as AskStep];
+        return;
+      }
+      const { reactions, scalp, ageBand, ...rest } = client;
+      answers.client = {
+        ...rest,
+        ...(reactions?.some((each) => absoluteReactions.includes(each)) ? {} : { reactions }),
+        ...(absoluteScalps.includes(scalp ?? '') ? {} : { scalp }),
+        ...(ageBand === 'under' ? {} : { ageBand }),
+      } as typeof client;
     },
     /** Another day: reactions, scalp and face, age. */
     forgetToday: (): void => {
