@@ -8,6 +8,7 @@ import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
+import { BeforeCorrection } from './BeforeCorrection';
 
 interface CorrectionProps extends StepProps {
   readonly answers: readonly Correctable[];
@@ -37,6 +38,10 @@ function OneCorrection(props: CorrectionProps) {
   const only = props.answers.length === 1 ? props.answers[0] : undefined;
   const name = `${props.consultation.id}/corrected/${props.answers.join('+')}`;
   const asked = createEventForm(props, form, name, {});
+  const chosen = () => {
+    const answer = only ?? asked.draft.raw().answer;
+    return props.answers.find((each) => each === answer);
+  };
   const correct = () => asked.send('CORRECTED', only === undefined ? {} : { answer: only });
   return (
     <section class="panel" data-panel="correction">
@@ -46,6 +51,9 @@ function OneCorrection(props: CorrectionProps) {
         {(answer) => <p>{words.leaving.correctsOnly(words.leaving.correctables[answer()])}</p>}
       </Show>
       <PartForm step={props} form={asked} questions={form} words={words.leaving.correctedForm} />
+      <Show when={chosen()} keyed>
+        {(answer) => <BeforeCorrection {...props} answer={answer} />}
+      </Show>
       <div class="options">
         <HoldButton label={words.leaving.holdToCorrect} act="correct" onHeld={() => void correct()} />
       </div>

@@ -11,6 +11,7 @@ const plan: FormWords<typeof planForm> = {
 export const finish = {
   plan,
   title: 'Home with a heat plan',
+  goThere: 'Finish: the heat plan',
   rules: [
     'Completely dry first. No hot tool on wet or damp hair.',
     'Fine sections, one pass.',

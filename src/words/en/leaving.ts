@@ -7,6 +7,9 @@ import { rail } from './rail';
 /** The ways out of a consultation that are not its end. */
 export type LeavingKind = 'WE_SAID_NO' | 'CLIENT_SAID_NO' | 'CALLED_OFF';
 
+/** What a correction takes away with it. */
+export type Voided = 'strands' | 'decision' | 'bowl';
+
 const kinds: Readonly<Record<LeavingKind, string>> = {
   WE_SAID_NO: 'We said no',
   CLIENT_SAID_NO: 'She said no',
@@ -64,6 +67,8 @@ export const leaving = {
   changeWho: 'Somebody else',
   stoppedTitle: 'Stopped',
   stoppedLead: 'Nothing goes on this client.',
+  strandOff: (name: string) => `${name} is off. It proves nothing any more, but what broke closes its mix.`,
+  recordOutcome: (zone: string) => `Record the outcome: ${zone}`,
   clears: 'What clears it:',
   correct: 'A wrong answer?',
   correctLead: (name: string) =>
@@ -71,7 +76,16 @@ export const leaving = {
       ? 'It is taken back by name, and asked anew.'
       : `It is taken back in the name of ${name}, and asked anew.`,
   correctsOnly: (answer: string) => `Taken back: ${answer}`,
-  correctSkinTest: 'Skin test noted wrongly?',
+  askedAgain: (answer: string) => `Asked again: ${answer}.`,
+  thenAt: (step: string) => `She goes back to “${step}”.`,
+  stillStopped: 'She stays stopped: another answer holds her as well.',
+  voided: {
+    strands: 'what the strands said',
+    decision: 'what was decided',
+    bowl: 'the bowl that stands weighed',
+  } satisfies Readonly<Record<Voided, string>>,
+  voids: (what: readonly string[]) => `Counts no more: ${what.join(', ')}.`,
+  voidsNothing: 'Nothing that was tested is lost.',
   holdToCorrect: 'Correct it',
   parkedTitle: 'Parked',
   backAt: (when: string) => `Back ${when}.`,
