@@ -58,29 +58,34 @@ function Scale(
   const words = useWords();
   const sender = createSender(props);
   const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
+  /** What comes first at the scale: what was thrown away is mixed again; else the next zone, until it can be finished. */
+  const first = createMemo(() => {
+    if (weighed() !== undefined) return undefined;
+    const thrown = props.view.zones.find(
+      ({ zone, bowlState }) => bowlState === 'thrown' && props.open.includes(zone),
+    );
+    return thrown?.zone ?? (props.view.mayFinish ? undefined : props.open[0]);
+  });
   return (
     <StepPage
       page={props.page}
       title={words.mix.title}
       actions={
         <>
-          <For each={props.open}>
-            {(zone, index) => (
-              <BigButton
-                kind={weighed() === undefined && index() === 0 && !props.view.mayFinish ? 'primary' : 'plain'}
-                act={`mix-${zone}`}
-                onPress={() => props.onMix(zone)}
-              >
-                {words.mix.weighFor(words.general.zones[zone])}
-              </BigButton>
-            )}
+          <For each={props.open.filter((zone) => zone !== first())}>
+            {(zone) => <MixFor zone={zone} onMix={props.onMix} />}
           </For>
           <Show when={weighed()}>{(zone) => <WeighedActions zone={zone()} sender={sender} />}</Show>
           <Show when={props.view.mayFinish}>
-            <BigButton kind="primary" act="finish" onPress={() => void sender.send({ type: 'FINISHED' })}>
+            <BigButton
+              kind={first() === undefined ? 'primary' : 'plain'}
+              act="finish"
+              onPress={() => void sender.send({ type: 'FINISHED' })}
+            >
               {words.mix.finish}
             </BigButton>
           </Show>
+          <Show when={first()}>{(zone) => <MixFor zone={zone()} onMix={props.onMix} isFirst />}</Show>
         </>
       }
     >
@@ -103,6 +108,23 @@ function Scale(
       </div>
       <Refusal refusal={sender.refusal()} />
     </StepPage>
+  );
+}
+
+function MixFor(props: {
+  readonly zone: Zone;
+  readonly onMix: (zone: Zone) => void;
+  readonly isFirst?: boolean;
+}) {
+  const words = useWords();
+  return (
+    <BigButton
+      kind={props.isFirst === true ? 'primary' : 'plain'}
+      act={`mix-${props.zone}`}
+      onPress={() => props.onMix(props.zone)}
+    >
+      {words.mix.weighFor(words.general.zones[props.zone])}
+    </BigButton>
   );
 }
 

@@ -7,6 +7,10 @@ import { act, choose, layOnBench, press, pressTwice, said, seen, title, type, ty
 import { playUntil } from '../playStory';
 
 const minute = 60_000;
+const primaries = () =>
+  [...document.querySelectorAll<HTMLElement>('.step-actions [data-kind="primary"]')].map(
+    ({ dataset }) => dataset.act,
+  );
 const isDisabled = (name: string) => (act(name) as HTMLButtonElement).disabled;
 
 describe('at the scale', () => {
@@ -33,6 +37,21 @@ describe('at the scale', () => {
     expect(bench.last()?.type).toBe('BOWL_WEIGHED');
     await press('apply');
     expect(bench.way()).toContain('colourOn');
+  });
+
+  it('offers first to mix again what was thrown away, and nothing that reads as putting on', async () => {
+    const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
+    await pressTwice('throw');
+    expect(bench.last()?.type).toBe('BOWL_THROWN');
+    expect(act('mix-lengths').textContent).toBe('Mix for the lengths');
+    expect(primaries()).toEqual(['mix-lengths']);
+    await press('mix-lengths');
+    expect(title()).toBe('Bowl for the lengths');
+  });
+
+  it('offers first to finish once the last bowl was rinsed', () => {
+    layOnBench(MixScreen, playUntil('BOWL_RINSED'));
+    expect(primaries()).toEqual(['finish']);
   });
 });
 
