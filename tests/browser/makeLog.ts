@@ -3,10 +3,10 @@ import type { StoryStep } from '../../seeds/story';
 import { classify, type RawEvent } from '../../shared/records/classify';
 import type { Settings } from '../../shared/records/settings';
 
-/** What "49 h ago" on the screen comes to at this moment. */
+/** What "3 days ago" on the screen comes to at this moment. */
 const sayTime = (raw: RawEvent, atMs: number): RawEvent =>
-  raw.answers?.putOnAtMs === '49h'
-    ? ({ ...raw, answers: { ...raw.answers, putOnAtMs: atMs - 49 * 3_600_000 } } as RawEvent)
+  raw.answers?.putOnAtMs === '3d'
+    ? ({ ...raw, answers: { ...raw.answers, putOnAtMs: atMs - 3 * 24 * 3_600_000 } } as RawEvent)
     : raw;
 
 /** A story through judge and chart alone, as the station would take it; throws at the first refusal. */

@@ -46,7 +46,10 @@ export const upToOutcomes: readonly StoryStep[] = [
       ageBand: 'over',
     },
   }),
-  maren(5_000, { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs: '49h', seen: 'nothing' } }),
+  maren(5_000, {
+    type: 'SKIN_TEST_NOTED',
+    answers: { method: 'makersMethod', site: 'behindEar', putOnAtMs: '3d', seen: 'nothing' },
+  }),
   maren(1_000, { type: 'STEP_CONFIRMED', answers: { step: 'client' } }),
   maren(30_000, {
     type: 'ANSWERED',

@@ -24,7 +24,10 @@ export const askAll = (ticket: string, chair: string, history: string): readonly
       ageBand: 'over',
     },
   }),
-  juno(1_000, { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs: '49h', seen: 'nothing' } }),
+  juno(1_000, {
+    type: 'SKIN_TEST_NOTED',
+    answers: { method: 'makersMethod', site: 'behindEar', putOnAtMs: '3d', seen: 'nothing' },
+  }),
   juno(1_000, { type: 'STEP_CONFIRMED', answers: { step: 'client' } }),
   juno(1_000, {
     type: 'ANSWERED',

@@ -1,6 +1,6 @@
-import { For, Show } from 'solid-js';
+import { createSignal, For, Show } from 'solid-js';
 import type { TimeQuestion } from '../../../shared/records/form';
-import { msPerDay, msPerHour } from '../../../shared/units/time';
+import { msPerDay } from '../../../shared/units/time';
 import type { Words } from '../../words/words';
 import { useWords } from '../useWords';
 import { nameRefusalId } from './Field';
@@ -12,20 +12,20 @@ interface QuickTime {
   readonly shiftMs: number;
 }
 
-/** Offered in one tap. 49 h: a skin test put on two days ago has just become readable. */
+/** Offered in one tap: whole days from now, so at this time of day. */
 const listQuickTimes = (tense: TimeQuestion['tense'], { moments }: Words): readonly QuickTime[] =>
   tense === 'past'
     ? [
-        { option: 'now', label: moments.now, shiftMs: 0 },
-        { option: '49h', label: moments.hoursAgo('49'), shiftMs: -49 * msPerHour },
+        { option: '1d', label: moments.yesterday, shiftMs: -msPerDay },
+        { option: '2d', label: moments.daysAgo('2'), shiftMs: -2 * msPerDay },
         { option: '3d', label: moments.daysAgo('3'), shiftMs: -3 * msPerDay },
-        { option: '7d', label: moments.daysAgo('7'), shiftMs: -7 * msPerDay },
+        { option: '7d', label: moments.weekAgo, shiftMs: -7 * msPerDay },
       ]
     : [
         { option: '1d', label: moments.tomorrow, shiftMs: msPerDay },
         { option: '2d', label: moments.inDays('2'), shiftMs: 2 * msPerDay },
         { option: '3d', label: moments.inDays('3'), shiftMs: 3 * msPerDay },
-        { option: '7d', label: moments.inDays('7'), shiftMs: 7 * msPerDay },
+        { option: '7d', label: moments.inWeek, shiftMs: 7 * msPerDay },
       ];
 
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
@@ -41,6 +41,13 @@ const writeLocal = (atMs: number): string => {
 export function TimeField(props: FieldProps<TimeQuestion>) {
   const words = useWords();
   const chosen = () => (typeof props.value === 'number' ? props.value : undefined);
+  const [picked, setPicked] = createSignal<{ readonly option: string; readonly atMs: number } | null>(null);
+  const pick = (option: string, atMs: number) => {
+    setPicked({ option, atMs });
+    props.onChange(atMs);
+  };
+  /** As long as that moment stands; one that was typed since is nobody's tap. */
+  const isPicked = (option: string) => picked()?.option === option && picked()?.atMs === chosen();
   const readLocal = (text: string): number | undefined => {
     const atMs = new Date(text).getTime();
     return Number.isNaN(atMs) ? undefined : atMs;
@@ -53,7 +60,8 @@ export function TimeField(props: FieldProps<TimeQuestion>) {
             type="button"
             class="option"
             data-option={option}
-            onClick={() => props.onChange(props.nowMs + shiftMs)}
+            aria-pressed={isPicked(option)}
+            onClick={() => pick(option, props.nowMs + shiftMs)}
           >
             {label}
           </button>

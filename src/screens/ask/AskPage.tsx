@@ -6,6 +6,7 @@ import type { Picks } from '../../parts/form/field';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import type { AnyFormWords } from '../../words/formWords';
 import type { StepProps } from '../stepProps';
 import './ask.css';
 import { createAsking } from './asking';
@@ -19,6 +20,10 @@ export function AskPage(
     readonly children?: JSX.Element;
     /** What has to be done first, in words: then Next waits. */
     readonly heldUp?: string | null;
+    /** What will be waited for later, said quietly beside Next. */
+    readonly laterOn?: string;
+    /** Words that hang on the settings, for single questions. */
+    readonly words?: AnyFormWords;
   },
 ) {
   const words = useWords();
@@ -31,9 +36,12 @@ export function AskPage(
       title={words.rail.steps[props.step]}
       actions={
         <>
-          <p class="held-up" role="status">
-            {props.heldUp ?? asking.saysMissing(words, props.settings.units)}
-          </p>
+          <div class="step-said">
+            <p class="held-up" role="status">
+              {props.heldUp ?? asking.saysMissing(words, props.settings.units)}
+            </p>
+            <Show when={props.laterOn}>{(said) => <p class="soft later-on">{said()}</p>}</Show>
+          </div>
           <Show when={before()}>
             {(step) => (
               <BigButton
@@ -52,7 +60,7 @@ export function AskPage(
     >
       <FormFields
         form={asking.form}
-        words={words.asked[props.step]}
+        words={{ ...words.asked[props.step], ...props.words }}
         draft={asking.draft}
         onChange={asking.keep}
         refusals={asking.refusals()}

@@ -1,11 +1,29 @@
+import { createMemo } from 'solid-js';
+import { formatQuantity } from '../../../shared/units/format';
+import { useWords } from '../../parts/useWords';
+import type { AnyFormWords } from '../../words/formWords';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import { SkinTest } from './SkinTest';
+import { sayWhatMixWaitsFor } from './skinTestSaid';
+import { viewSkinTest } from './skinTestView';
 
 /** What she wants, and whether anything may go on this skin at all. */
 export function Client(props: StepProps) {
+  const words = useWords();
+  const laterOn = createMemo(() =>
+    sayWhatMixWaitsFor(viewSkinTest(props.consultation.record, props.settings, props.nowMs), words),
+  );
+  /** The age line of this salon, as a number: nobody says "the line". */
+  const ageWords = createMemo((): AnyFormWords => {
+    const { ageLine } = props.settings.profile;
+    if (ageLine === null) return {};
+    return {
+      ageBand: words.asking.ageBand(formatQuantity(ageLine, 'count', props.settings.units, words.locale)),
+    };
+  });
   return (
-    <AskPage {...props} step="client">
+    <AskPage {...props} step="client" laterOn={laterOn()} words={ageWords()}>
       <SkinTest {...props} />
     </AskPage>
   );

@@ -1,65 +1,58 @@
 import { createMemo, createSignal, Show } from 'solid-js';
-import { skinTestForm } from '../../../shared/records/forms/test';
-import type { RawForm } from '../../../shared/records/readForm';
 import { BigButton } from '../../parts/BigButton';
-import { FormFields } from '../../parts/form/FormFields';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import { sayFieldRefusal } from '../../words/sayRefusal';
-import type { Words } from '../../words/words';
-import type { TapRefusal } from '../explainRefusal';
-import { createKeptDraft } from '../keptDraft';
+import { isOpenNow } from '../isOpenNow';
+import { screenOf } from '../screenOf';
+import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { type SkinTestView, viewSkinTest } from './skinTestView';
+import { Correction } from '../stopped/Correction';
+import { type SkinTestAsked, SkinTestForm } from './SkinTestForm';
+import { saySkinTest } from './skinTestSaid';
+import { viewSkinTest } from './skinTestView';
 
-function sayHow(view: SkinTestView, words: Words): string {
-  const { skinTest, moments } = words;
-  const at = (ms: number | null) => (ms === null ? '' : moments.dayAndTime(ms));
-  switch (view.token) {
-    case 'waiting':
-      return view.isReadable
-        ? skinTest.toRead(at(view.putOnAtMs))
-        : skinTest.waiting(at(view.putOnAtMs), at(view.readableAtMs));
-    case 'clear':
-      return skinTest.clear(at(view.putOnAtMs), at(view.lapsesAtMs));
-    case 'lapsed':
-      return skinTest.lapsed(at(view.putOnAtMs));
-    default:
-      return skinTest[view.token];
-  }
-}
-
-/** The skin test of this client: how it stands, put on, read. It may be read from any step. */
-export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'nowMs' | 'submit'>) {
+/**
+ * The skin test of this client: put on, read, and once it is noted one line of how it stands. It may be read from any
+ * step; what was noted wrongly is taken back by name, and asked anew.
+ */
+export function SkinTest(props: StepProps) {
   const words = useWords();
-  const [isEarlierOpen, setIsEarlierOpen] = createSignal(false);
-  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
-  const draft = createKeptDraft(`${props.consultation.id}/skinTest`, {}, props.settings);
+  const [asked, setAsked] = createSignal<SkinTestAsked | 'correction' | null>(null);
+  const sender = createSender(props);
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
-  const fields = () => {
-    const refused = refusal();
-    return refused?.kind === 'fields' ? refused.fields : [];
+  const noted = () => props.consultation.record.skinTest;
+  /** The form that is open; what may not be put on any more is not asked any more. */
+  const form = (): SkinTestAsked | null => {
+    const now = asked();
+    return now === 'correction' || !view().mayPutOn ? null : now;
   };
-
-  async function note(answers: RawForm): Promise<void> {
-    const taken = await props.submit({ type: 'SKIN_TEST_NOTED', answers });
-    setRefusal(taken.ok ? null : taken.error);
-    if (!taken.ok) return;
-    draft.begin({});
-    setIsEarlierOpen(false);
-  }
+  /** Where she is stopped, the screen itself corrects. */
+  const mayCorrect = createMemo(
+    () =>
+      noted() !== null &&
+      screenOf(props.consultation.state) !== 'stopped' &&
+      isOpenNow(props.consultation, correction, props.settings, props.nowMs),
+  );
   const read = (seen: 'nothing' | 'reaction') => {
-    const { skinTest } = props.consultation.record;
+    const skinTest = noted();
     if (skinTest === null) return;
     const { method, site, putOnAtMs } = skinTest;
-    void note({ method, site, putOnAtMs, seen });
+    void sender.send({ type: 'SKIN_TEST_NOTED', answers: { method, site, putOnAtMs, seen } });
+  };
+  const sayPlace = () => {
+    const skinTest = noted();
+    if (skinTest === null) return '';
+    const { method, site } = words.skinTest.form;
+    return words.skinTest.place(method.options[skinTest.method], site.options[skinTest.site]);
   };
 
   return (
     <section class="panel" data-panel="skin-test" data-skin-test={view().token}>
       <h2>{words.skinTest.title}</h2>
-      <p>{sayHow(view(), words)}</p>
+      <p>
+        {saySkinTest(view(), words)} {sayPlace()}
+      </p>
       <Show when={view().token === 'clear'}>
         <p class="soft">{words.skinTest.neverSafe}</p>
       </Show>
@@ -76,48 +69,32 @@ export function SkinTest(props: Pick<StepProps, 'consultation' | 'settings' | 'n
             onHeld={() => read('reaction')}
           />
         </Show>
-        <Show when={view().mayPutOn && !isEarlierOpen()}>
-          <BigButton
-            act="skin-test-put-on"
-            onPress={() => void note({ putOnAtMs: props.nowMs, seen: 'notReadYet' })}
-          >
+        <Show when={view().mayPutOn && form() === null}>
+          <BigButton act="skin-test-put-on" onPress={() => setAsked('now')}>
             {words.skinTest.putOnNow}
           </BigButton>
-          <BigButton act="skin-test-earlier" onPress={() => setIsEarlierOpen(true)}>
+          <BigButton act="skin-test-earlier" onPress={() => setAsked('earlier')}>
             {words.skinTest.earlier}
           </BigButton>
         </Show>
+        <Show when={mayCorrect() && asked() !== 'correction'}>
+          <BigButton kind="quiet" act="skin-test-correct" onPress={() => setAsked('correction')}>
+            {words.skinTest.correct}
+          </BigButton>
+        </Show>
       </div>
-      <Show when={isEarlierOpen()}>
-        <FormFields
-          form={skinTestForm}
-          words={words.skinTest.form}
-          draft={draft}
-          onChange={(_name, value) => {
-            if (value === 'reaction') void note(draft.raw());
-          }}
-          refusals={fields()}
-          units={props.settings.units}
-          hasAgeLine={props.settings.profile.ageLine !== null}
-          nowMs={props.nowMs}
-        />
-        <div class="options">
-          <BigButton act="skin-test-keep" onPress={() => void note(draft.raw())}>
-            {words.skinTest.keep}
-          </BigButton>
-          <BigButton kind="quiet" act="skin-test-cancel" onPress={() => setIsEarlierOpen(false)}>
-            {words.general.cancel}
-          </BigButton>
-        </div>
+      <Show when={form()} keyed>
+        {(which) => <SkinTestForm {...props} asked={which} onDone={() => setAsked(null)} />}
       </Show>
-      <Show when={isEarlierOpen() ? undefined : fields()[0]}>
-        {(wrong) => (
-          <p class="field-refusal" role="alert">
-            {sayFieldRefusal(wrong(), words, props.settings.units)}
-          </p>
-        )}
+      <Show when={mayCorrect() && asked() === 'correction'}>
+        <Correction {...props} answers={['skinTest']} title={words.skinTest.correctTitle} />
       </Show>
-      <Refusal refusal={isEarlierOpen() || fields().length === 0 ? refusal() : null} />
+      <Refusal refusal={sender.refusal()} />
     </section>
   );
 }
+
+const correction = {
+  type: 'CORRECTED',
+  answers: { answer: 'skinTest', code: 'wrongTap', words: '-' },
+} as const;

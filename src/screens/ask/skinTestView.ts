@@ -10,6 +10,8 @@ export interface SkinTestView {
   readonly putOnAtMs: number | null;
   readonly readableAtMs: number | null;
   readonly lapsesAtMs: number | null;
+  /** When one that is put on now may be read. */
+  readonly earliestAtMs: number;
   readonly isReadable: boolean;
   readonly mayPutOn: boolean;
 }
@@ -25,6 +27,7 @@ export function viewSkinTest(record: ConsultationRecord, settings: Settings, now
     putOnAtMs,
     readableAtMs,
     lapsesAtMs: putOnAtMs === null ? null : putOnAtMs + profile.skinTestLapsesDays * msPerDay,
+    earliestAtMs: findReadableAtMs(nowMs, profile),
     isReadable: token === 'waiting' && readableAtMs !== null && nowMs >= readableAtMs,
     mayPutOn: token === 'missing' || token === 'lapsed',
   };

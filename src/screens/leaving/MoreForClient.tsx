@@ -5,10 +5,10 @@ import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { SkinTest } from '../ask/SkinTest';
 import type { TapRefusal } from '../explainRefusal';
+import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
-import { screenOf } from '../screenOf';
+import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { Correction } from '../stopped/Correction';
 import { EndForm } from './EndForm';
 import { ParkForm } from './ParkForm';
 
@@ -18,15 +18,10 @@ export function MoreForClient(
 ) {
   const words = useWords();
   const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
-  const wouldTake = (
-    type: 'PARKED' | 'REOPENED' | 'CORRECTED',
-    answers: Readonly<Record<string, string | number>>,
-  ) => isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
+  const sender = createSender(props);
+  const wouldTake = (type: 'PARKED' | 'REOPENED', answers: Readonly<Record<string, string | number>>) =>
+    isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
   const backTo = createMemo(() => backSteps.filter((step) => wouldTake('REOPENED', { step })));
-  /** Where she is stopped, the screen itself corrects; elsewhere only a skin test that was noted wrongly. */
-  const mayCorrectSkinTest = () =>
-    screenOf(props.consultation.state) !== 'stopped' &&
-    wouldTake('CORRECTED', { answer: 'skinTest', code: 'wrongTap', words: '-' });
   const mayPark = () => wouldTake('PARKED', { untilAtMs: props.nowMs + 1 });
 
   const mayReact = () => props.consultation.state.context.facts.care === 'calm';
@@ -54,6 +49,8 @@ export function MoreForClient(
           </BigButton>
         </Show>
       </div>
+      <FinishHere {...props} sender={sender} onFinished={() => props.onDone()} />
+      <Refusal refusal={sender.refusal()} />
       <Show when={backTo().length > 0}>
         <section class="panel" data-panel="back">
           <h3>{words.leaving.goBack}</h3>
@@ -71,9 +68,6 @@ export function MoreForClient(
         </section>
       </Show>
       <SkinTest {...props} />
-      <Show when={mayCorrectSkinTest()}>
-        <Correction {...props} answers={['skinTest']} title={words.leaving.correctSkinTest} />
-      </Show>
       <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
         <ParkForm {...props} onParked={() => props.onDone()} />
       </Show>

@@ -1,5 +1,6 @@
 /** What is said beside the questions. */
 export const asking = {
+  ageBand: (line: string) => ({ ask: 'Age', options: { over: `${line} or older`, under: `Under ${line}` } }),
   missing: (count: string) => `Still to answer or mend: ${count}`,
   dampTitle: 'Damp: dry it and look again.',
   damp: 'Towel and cool air. No hot tool on damp hair. Water hides what the hair is like.',

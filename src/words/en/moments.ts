@@ -4,10 +4,11 @@ import { locale } from './locale';
 /** Moments as they are said at the bar. */
 export const moments = {
   ...makeMoments(locale),
-  now: 'Now',
-  hoursAgo: (hours: string) => `${hours} h ago`,
+  yesterday: 'Yesterday',
   daysAgo: (days: string) => `${days} days ago`,
+  weekAgo: 'A week ago',
   tomorrow: 'Tomorrow',
   inDays: (days: string) => `In ${days} days`,
+  inWeek: 'In a week',
   orType: 'Or day and time',
 };

@@ -3,14 +3,14 @@ import type { FormWords } from '../formWords';
 
 const form: FormWords<typeof skinTestForm> = {
   method: {
-    ask: 'Method',
-    options: { makersMethod: 'The maker’s method', openApplication: 'Open, 45 minutes' },
+    ask: 'How is it done?',
+    options: { makersMethod: 'The maker’s method', openApplication: 'Left open, 45 minutes' },
   },
   site: {
     ask: 'Where?',
     options: { behindEar: 'Behind the ear', innerElbow: 'Inner elbow', forearm: 'Forearm' },
   },
-  putOnAtMs: { ask: 'When was it put on?' },
+  putOnAtMs: { ask: 'When was it put on?', hint: 'At this time of day. Another hour: type it.' },
   seen: {
     ask: 'What is seen?',
     options: {
@@ -36,6 +36,17 @@ export const skinTest = {
   putOnNow: 'Put on now',
   earlier: 'It was put on earlier',
   keep: 'Keep it',
+  keepNow: 'It is on now',
+  place: (method: string, site: string) => `${method}, ${site.toLowerCase()}.`,
+  correct: 'Correct it',
+  correctTitle: 'Skin test noted wrongly?',
+  /** Beside the first steps, so that it is no surprise at the mix. */
+  mixWaits: {
+    missing: (when: string) => `No skin test yet. Put on now, it lets you mix from ${when}.`,
+    waiting: (when: string) => `The skin test is to be read first: from ${when}.`,
+    toRead: 'It is time to read the skin test.',
+    lapsed: (when: string) => `The skin test is too old. A new one, put on now, lets you mix from ${when}.`,
+  },
   nothingSeen: 'Nothing seen',
   reactionSeen: 'It reacted',
 };

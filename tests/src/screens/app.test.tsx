@@ -3,11 +3,18 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import { defaultSettings } from '../../../shared/records/settings';
-import { clientAnswers, showStation, startClient } from './stationOnTablet';
+import { clientAnswers, type Shown, showStation, startClient } from './stationOnTablet';
 
 afterEach(cleanup);
 
 const hour = 3_600_000;
+
+const putOnNow = async (shown: Shown, within = ''): Promise<void> => {
+  await shown.tap(`${within}[data-act=skin-test-put-on]`);
+  await shown.tap(`${within}[data-question=method] [data-option=openApplication]`);
+  await shown.tap(`${within}[data-question=site] [data-option=innerElbow]`);
+  await shown.tap(`${within}[data-act=skin-test-keep]`);
+};
 
 describe('the station', () => {
   it('begins at the bar, whatever the address says', async () => {
@@ -160,8 +167,9 @@ describe('the skin test', () => {
   it('is put on, waits, and is read when its time has come', async () => {
     const shown = await startClient();
     expect(findState(shown)).toBe('missing');
-    await shown.tap('[data-act=skin-test-put-on]');
+    await putOnNow(shown);
     expect(findState(shown)).toBe('waiting');
+    expect(shown.find('[data-panel=skin-test]').textContent).toContain('Left open, 45 minutes, inner elbow.');
     expect(shown.look('[data-act=skin-test-nothing]')).toBeNull();
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
     await shown.tap('[data-act=skin-test-nothing]');
@@ -173,18 +181,66 @@ describe('the skin test', () => {
   it('that was put on earlier is noted with its time, not before it may be read', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=skin-test-earlier]');
-    await shown.answer(['putOnAtMs', 'now'], ['seen', 'nothing']);
+    await shown.answer(['method', 'makersMethod'], ['site', 'behindEar']);
+    await shown.answer(['putOnAtMs', '1d'], ['seen', 'nothing']);
+    expect(shown.find('.time-said').textContent).toBe('Monday, March 2, 05:30');
     await shown.tap('[data-act=skin-test-keep]');
     expect(shown.find('[data-question=seen]').dataset.refused).toBe('readTooEarly');
     expect(findState(shown)).toBe('missing');
-    await shown.answer(['putOnAtMs', '49h']);
+    await shown.answer(['putOnAtMs', '2d']);
     await shown.tap('[data-act=skin-test-keep]');
     expect(findState(shown)).toBe('clear');
   });
 
+  it.each(['skin-test-put-on', 'skin-test-earlier'])(
+    'has no answer chosen before it is said, at %s',
+    async (act) => {
+      const shown = await startClient();
+      await shown.tap(`[data-act=${act}]`);
+      const panel = shown.find('[data-panel=skin-test]');
+      expect(panel.querySelectorAll('[aria-pressed=true]')).toHaveLength(0);
+      expect(panel.querySelector('.time-said')).toBeNull();
+      await shown.tap('[data-act=skin-test-keep]');
+      const refused = [...panel.querySelectorAll<HTMLElement>('[data-refused]')].map(
+        (field) => field.dataset,
+      );
+      expect(refused.every((field) => field.refused === 'notAnswered')).toBe(true);
+      expect(refused.map((field) => field.question)).toEqual(
+        [...panel.querySelectorAll<HTMLElement>('[data-question]')].map((field) => field.dataset.question),
+      );
+      expect(findState(shown)).toBe('missing');
+    },
+  );
+
+  it('that is noted is one line, and is taken back by name before it is asked anew', async () => {
+    const shown = await startClient();
+    await putOnNow(shown);
+    const panel = '[data-panel=skin-test] ';
+    expect(shown.look(`${panel}[data-question]`)).toBeNull();
+    await shown.tap('[data-act=skin-test-correct]');
+    await shown.answer(['code', 'wrongTap']);
+    await shown.type('words', 'It was the elbow');
+    await shown.hold(`${panel}[data-act=correct]`);
+    expect(findState(shown)).toBe('missing');
+    expect(shown.look('[data-act=skin-test-correct]')).toBeNull();
+    expect(shown.look('[data-act=skin-test-earlier]')).not.toBeNull();
+  });
+
+  it('that the mix will wait for is said on the first step, with the moment it is good from', async () => {
+    const shown = await startClient();
+    expect(shown.find('.later-on').textContent).toContain('lets you mix from Thursday, March 5, 05:30.');
+    await putOnNow(shown);
+    await shown.turnClock(endsIronedWet.startAtMs + hour);
+    expect(shown.find('.later-on').textContent).toContain('to be read first: from Thursday, March 5, 05:30.');
+    await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
+    expect(shown.find('.later-on').textContent).toBe('It is time to read the skin test.');
+    await shown.tap('[data-act=skin-test-nothing]');
+    expect(shown.look('.later-on')).toBeNull();
+  });
+
   it('stops her at once when it reacted', async () => {
     const shown = await startClient();
-    await shown.tap('[data-act=skin-test-put-on]');
+    await putOnNow(shown);
     await shown.hold('[data-act=skin-test-reaction]');
     expect(shown.find('main').dataset.step).toBe('stopped');
     expect(shown.find('[data-rule]').dataset.rule).toBe('stop.skinTestPositive');
@@ -233,7 +289,7 @@ describe('a stop', () => {
     const shown = await startClient();
     await shown.hold(option);
     await shown.tap('[data-act=more-for-client]');
-    await shown.tap('dialog [data-act=skin-test-put-on]');
+    await putOnNow(shown, 'dialog ');
     await shown.hold('dialog [data-act=skin-test-reaction]');
     await shown.tap('dialog [data-act=close-dialog]');
     expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(2);

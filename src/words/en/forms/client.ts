@@ -64,5 +64,5 @@ export const clientWords: FormWords<typeof clientForm> = {
       faceRash: 'Rash on the face',
     },
   },
-  ageBand: { ask: 'Age', options: { over: 'Over the line', under: 'Under the line' } },
+  ageBand: { ask: 'Age', options: { over: 'Old enough', under: 'Too young' } },
 };

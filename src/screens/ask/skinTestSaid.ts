@@ -1,0 +1,37 @@
+import type { Words } from '../../words/words';
+import type { SkinTestView } from './skinTestView';
+
+const sayAt = (ms: number | null, { moments }: Words): string => (ms === null ? '' : moments.dayAndTime(ms));
+
+/** How does the skin test stand, in one sentence or two? */
+export function saySkinTest(view: SkinTestView, words: Words): string {
+  const { skinTest } = words;
+  const at = (ms: number | null) => sayAt(ms, words);
+  switch (view.token) {
+    case 'waiting':
+      return view.isReadable
+        ? skinTest.toRead(at(view.putOnAtMs))
+        : skinTest.waiting(at(view.putOnAtMs), at(view.readableAtMs));
+    case 'clear':
+      return skinTest.clear(at(view.putOnAtMs), at(view.lapsesAtMs));
+    case 'lapsed':
+      return skinTest.lapsed(at(view.putOnAtMs));
+    default:
+      return skinTest[view.token];
+  }
+}
+
+/** What will the mix wait for, and until when? Empty where the skin test holds nothing up. */
+export function sayWhatMixWaitsFor(view: SkinTestView, words: Words): string {
+  const { mixWaits } = words.skinTest;
+  switch (view.token) {
+    case 'missing':
+      return mixWaits.missing(sayAt(view.earliestAtMs, words));
+    case 'lapsed':
+      return mixWaits.lapsed(sayAt(view.earliestAtMs, words));
+    case 'waiting':
+      return view.isReadable ? mixWaits.toRead : mixWaits.waiting(sayAt(view.readableAtMs, words));
+    default:
+      return '';
+  }
+}
