@@ -1,5 +1,6 @@
 import { type JSX, Show } from 'solid-js';
 import { BigButton } from './BigButton';
+import { PageActions } from './PageActions';
 import './page.css';
 import { useWords } from './useWords';
 
@@ -59,7 +60,7 @@ export function StepPage(props: {
       <section class="step-content" aria-label={props.title} tabindex="0">
         {props.children}
       </section>
-      <footer class="step-actions">{props.actions}</footer>
+      <PageActions>{props.actions}</PageActions>
     </div>
   );
 }

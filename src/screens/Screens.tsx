@@ -4,6 +4,7 @@ import type { RawForm } from '../../shared/records/readForm';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
+import { AboveActionsProvider } from '../parts/PageActions';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { SubmitRefusal } from '../station/submitRefusal';
@@ -12,6 +13,8 @@ import { Bar } from './bar/Bar';
 import { WhoIsIt } from './bar/WhoIsIt';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
+import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
+import { isSameDue, listDue } from './clocks/listDue';
 import { ConsultationScreen } from './consultation/ConsultationScreen';
 import { Day } from './day/Day';
 import { dropDrafts } from './keptDraft';
@@ -55,6 +58,13 @@ export function Screens(props: { readonly station: StationInUse }) {
     return chair === null ? null : writeChair(chair);
   };
 
+  const due = createMemo(
+    () => listDue([...state().open.values()], place.here()?.id, props.station.nowMs()),
+    [],
+    { equals: isSameDue },
+  );
+  const renderDue = () => <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />;
+
   const renderClient = (id: string) => {
     // What is still on its way when she is closed reads her as she was last.
     const last = createMemo<Consultation | undefined>((before) => state().open.get(id) ?? before);
@@ -80,54 +90,59 @@ export function Screens(props: { readonly station: StationInUse }) {
   return (
     <div class="station">
       <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
-      <div class="station-screen">
-        <Switch
-          fallback={
-            <Bar
-              state={state()}
-              settings={settings()}
-              nowMs={props.station.nowMs()}
-              by={who.by()}
-              isWriter={isWriter()}
-              closed={place.endedHere()}
-              onWho={who.ask}
-              onOpen={place.toClient}
-              onStart={place.toStart}
-              onDay={place.toDay}
-              onSettings={place.toSettings}
-            />
-          }
-        >
-          <Match when={doubt()}>
-            {(found) => <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />}
-          </Match>
-          <Match when={place.at() === 'day'}>
-            <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
-          </Match>
-          <Match when={place.at() === 'settings'}>
-            <SettingsScreen
-              inForce={settings()}
-              nowMs={props.station.nowMs()}
-              save={(next) => props.station.saveSettings(who.by(), next)}
-              onBar={place.toBar}
-            />
-          </Match>
-          <Match when={place.at() === 'start'}>
-            <Start
-              settings={settings()}
-              nowMs={props.station.nowMs()}
-              clients={state().open}
-              chair={chosenChair()}
-              open={(answers: RawForm) => props.station.open(who.by(), answers)}
-              onOpened={place.toClient}
-              onBar={place.toBar}
-            />
-          </Match>
-          <Match when={place.here()?.id} keyed>
-            {renderClient}
-          </Match>
-        </Switch>
-      </div>
+      <DueHeard due={due()} units={settings().units} />
+      <AboveActionsProvider value={renderDue}>
+        <div class="station-screen">
+          <Switch
+            fallback={
+              <Bar
+                state={state()}
+                settings={settings()}
+                nowMs={props.station.nowMs()}
+                by={who.by()}
+                isWriter={isWriter()}
+                closed={place.endedHere()}
+                onWho={who.ask}
+                onOpen={place.toClient}
+                onStart={place.toStart}
+                onDay={place.toDay}
+                onSettings={place.toSettings}
+              />
+            }
+          >
+            <Match when={doubt()}>
+              {(found) => (
+                <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
+              )}
+            </Match>
+            <Match when={place.at() === 'day'}>
+              <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
+            </Match>
+            <Match when={place.at() === 'settings'}>
+              <SettingsScreen
+                inForce={settings()}
+                nowMs={props.station.nowMs()}
+                save={(next) => props.station.saveSettings(who.by(), next)}
+                onBar={place.toBar}
+              />
+            </Match>
+            <Match when={place.at() === 'start'}>
+              <Start
+                settings={settings()}
+                nowMs={props.station.nowMs()}
+                clients={state().open}
+                chair={chosenChair()}
+                open={(answers: RawForm) => props.station.open(who.by(), answers)}
+                onOpened={place.toClient}
+                onBar={place.toBar}
+              />
+            </Match>
+            <Match when={place.here()?.id} keyed>
+              {renderClient}
+            </Match>
+          </Switch>
+        </div>
+      </AboveActionsProvider>
       <Notices
         notices={state().notices}
         units={settings().units}

@@ -38,6 +38,10 @@ const compareUrgency =
     Number(isForTheBasin(other.clock, nowMs)) - Number(isForTheBasin(one.clock, nowMs)) ||
     one.nextAtMs - other.nextAtMs;
 
+/** The same, the most urgent first: heads for the basin, then whatever moment comes next. */
+export const sortByUrgency = <T extends RunningClock>(clocks: readonly T[], nowMs: number): T[] =>
+  [...clocks].sort(compareUrgency(nowMs));
+
 const isRunning = ({ endedAtMs }: Clock): boolean => endedAtMs === null;
 
 /** The running clocks of one client, the most urgent first. */

@@ -1,6 +1,7 @@
 import { createMemo, createSignal, on, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { PageActions } from '../../parts/PageActions';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
@@ -70,14 +71,14 @@ export function Day(props: {
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>
         </p>
       </section>
-      <footer class="step-actions">
+      <PageActions>
         <BigButton act="bar" onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
         <BigButton kind="primary" act="download-day" onPress={download}>
           {said().download}
         </BigButton>
-      </footer>
+      </PageActions>
     </main>
   );
 }

@@ -7,6 +7,7 @@ import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { listMistakes } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
+import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
@@ -88,7 +89,7 @@ export function SettingsScreen(props: {
         />
         <Refusal refusal={refusal()} />
       </div>
-      <footer class="step-actions">
+      <PageActions>
         <p class="soft" aria-live="polite">
           <Show when={isSaved()} fallback={isChanged() ? said().unsaved : ''}>
             {said().saved}
@@ -100,7 +101,7 @@ export function SettingsScreen(props: {
         <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
           {said().save}
         </BigButton>
-      </footer>
+      </PageActions>
     </main>
   );
 }

@@ -8,6 +8,7 @@ import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { createDraft, listMistakes } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
+import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
@@ -110,7 +111,7 @@ export function Start(props: {
         </Show>
         <Refusal refusal={refusal()} />
       </div>
-      <footer class="step-actions">
+      <PageActions>
         <BigButton act="cancel" onPress={() => props.onBar()}>
           {words.general.cancel}
         </BigButton>
@@ -133,7 +134,7 @@ export function Start(props: {
             </>
           )}
         </Show>
-      </footer>
+      </PageActions>
     </main>
   );
 }

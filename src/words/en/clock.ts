@@ -43,5 +43,17 @@ export const clock = {
   lookIn: 'look in',
   lookDue: 'look now',
   dueAt: (time: string) => `due at ${time}`,
+  /** Due for another client than the one in view. */
+  elsewhere: {
+    look: (since: string) => `look now, since ${since}`,
+    basin: (at: string) => `to the basin, rinse at ${at}`,
+    reaction: (since: string) => `burning or reaction, on since ${since}`,
+    end: {
+      strand: (since: string) => `take off now, since ${since}`,
+      head: (since: string) => `rinse now, since ${since}`,
+      incompatibility: (since: string) => `read it now, since ${since}`,
+    },
+    more: (count: string) => `+${count}`,
+  },
   missedLooks: (count: string) => `Looks missed: ${count}`,
 };

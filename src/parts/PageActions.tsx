@@ -1,0 +1,18 @@
+import { createContext, type JSX, useContext } from 'solid-js';
+import './pageActions.css';
+
+const AboveActions = createContext<() => JSX.Element>(() => null);
+
+/** What stands in one line above the actions of every page inside it. */
+export const AboveActionsProvider = AboveActions.Provider;
+
+/** The actions of a page, the primary one last: bottom right, wherever else anything appears or goes. */
+export function PageActions(props: { readonly children: JSX.Element }) {
+  const renderAbove = useContext(AboveActions);
+  return (
+    <footer class="step-actions">
+      {renderAbove()}
+      {props.children}
+    </footer>
+  );
+}

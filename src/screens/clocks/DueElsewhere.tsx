@@ -1,0 +1,70 @@
+import { Show } from 'solid-js';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { useWords } from '../../parts/useWords';
+import type { Words } from '../../words/words';
+import { sayWhose } from '../bar/sayWhose';
+import './dueElsewhere.css';
+import type { DueNow } from './listDue';
+
+/** "Chair 2 · J.P. · STRAND 1 ends · look now, since 14:32": a time of day, so that nothing ticks in it. */
+export function sayDue(
+  { consultation, clock, strandNumber, what, atMs }: DueNow,
+  words: Words,
+  units: UnitSettings,
+) {
+  const { clock: said } = words;
+  const names = {
+    strand: () =>
+      said.strandName(formatQuantity(strandNumber ?? 0, 'count', units, words.locale), clock.zone),
+    head: () => said.headName(clock.zone),
+    incompatibility: () => said.glassName,
+  };
+  const time = words.moments.time(atMs);
+  const says = what === 'end' ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
+  return [sayWhose(consultation, words, units), names[clock.kind](), says].join(' · ');
+}
+
+/** What is due for another client, in one line above the actions; one tap goes there. */
+export function DueElsewhere(props: {
+  /** The most urgent first. */
+  readonly due: readonly DueNow[];
+  readonly units: UnitSettings;
+  readonly onOpen: (id: string) => void;
+}) {
+  const words = useWords();
+  const more = () => formatQuantity(props.due.length - 1, 'count', props.units, words.locale);
+  return (
+    <Show when={props.due[0]}>
+      {(first) => (
+        <button
+          type="button"
+          class="due-elsewhere above-actions"
+          data-act="due-elsewhere"
+          data-what={first().what}
+          onClick={() => props.onOpen(first().consultation.id)}
+        >
+          <span>{sayDue(first(), words, props.units)}</span>
+          <Show when={props.due.length > 1}>
+            <span class="due-more">{words.clock.elsewhere.more(more())}</span>
+          </Show>
+          <span class="due-go" aria-hidden="true" />
+        </button>
+      )}
+    </Show>
+  );
+}
+
+/** The same, said once to who cannot see it: only when something else is due, never each second. */
+export function DueHeard(props: { readonly due: readonly DueNow[]; readonly units: UnitSettings }) {
+  const words = useWords();
+  const heard = () => {
+    const [first] = props.due;
+    return first === undefined ? '' : sayDue(first, words, props.units);
+  };
+  return (
+    <p class="only-heard" role="status" data-heard="due">
+      {heard()}
+    </p>
+  );
+}
