@@ -27,11 +27,14 @@ const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
 function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
   const planned = mapZones(facts.strands, (strand, zone) => plan(strand, tokens.planned.includes(zone)));
   const lifted = facts.overridden.filter((rule) => tokens.rules.includes(rule));
+  // A cutting that reacted stops whatever history is told afterwards.
+  const hasReacted = facts.incompatibility === 'reacted';
   return {
     said: { ...facts.said, [tokens.step]: tokens.said },
     raised: tokens.rules,
     overridden: lifted,
-    incompatibility: tokens.incompatibility === 'asBefore' ? facts.incompatibility : tokens.incompatibility,
+    incompatibility:
+      hasReacted || tokens.incompatibility === 'asBefore' ? facts.incompatibility : tokens.incompatibility,
     strands: restore(tokens.bearsOnPlan ? makeStale(planned) : planned, tokens.restores),
     ...(tokens.bearsOnPlan ? { decided: null } : {}),
     ...(tokens.said === 'absolute' ? { bowls: throwWeighed(facts.bowls) } : {}),
@@ -87,7 +90,9 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'INCOMPATIBILITY_STARTED':
       return { incompatibility: 'running' };
     case 'INCOMPATIBILITY_READ':
-      return { incompatibility: event.tokens.reacted ? 'reacted' : 'clear' };
+      return event.tokens.reacted
+        ? { incompatibility: 'reacted', bowls: throwWeighed(facts.bowls) }
+        : { incompatibility: 'clear' };
     case 'DECIDED':
       return { decided: event.tokens.decision };
     case 'PARKED':

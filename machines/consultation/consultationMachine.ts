@@ -71,6 +71,14 @@ export const consultationMachine = chart.createMachine({
               { guard: and(['isAbsoluteAnswer', 'isNothingOn']), target: '#stopped', actions: 'note' },
               { guard: 'leavesStops', actions: 'note' },
             ],
+            INCOMPATIBILITY_READ: [
+              {
+                guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer', 'isNothingOn']),
+                target: '#stopped',
+                actions: 'note',
+              },
+              { guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer']), actions: 'note' },
+            ],
           },
           states: {
             unopened: {
@@ -94,9 +102,14 @@ export const consultationMachine = chart.createMachine({
             finish: {
               id: 'finish',
               on: {
-                ANSWERED: {},
+                // What is told late stops nothing here; it is handed on to the next visit.
+                ANSWERED: { guard: 'isAbsoluteAnswer', actions: 'note' },
                 FINISHED: {},
                 SKIN_TEST_NOTED: { guard: 'leavesStops', actions: 'note' },
+                INCOMPATIBILITY_READ: {
+                  guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer']),
+                  actions: 'note',
+                },
                 PLAN_GIVEN: { guard: and(onward), target: '#done', actions: 'note' },
               },
             },

@@ -24,14 +24,10 @@ export const strandTest = chart.createStateConfig({
       on: {
         OVERRIDDEN: { guard: and([...onward, 'isOpenRule']), actions: 'note' },
         INCOMPATIBILITY_STARTED: { guard: and([...onward, 'isIncompatibilityDue']), actions: 'note' },
-        INCOMPATIBILITY_READ: [
-          {
-            guard: and([...onward, 'isIncompatibilityRunning', 'isAbsoluteAnswer']),
-            target: '#stopped',
-            actions: 'note',
-          },
-          { guard: and([...onward, 'isIncompatibilityRunning']), actions: 'note' },
-        ],
+        INCOMPATIBILITY_READ: {
+          guard: and([...onward, 'isIncompatibilityRunning', not('isAbsoluteAnswer')]),
+          actions: 'note',
+        },
         STRAND_STARTED: {
           guard: and([...onward, 'mayTest', 'isZoneFree', 'isMixStillOpen']),
           target: 'processing',
@@ -161,13 +157,14 @@ export const colourOn = chart.createStateConfig({
 });
 
 /**
- * A client stop: left by closing, or by a named and reasoned correction of the very answer. A strand that was running
- * is still taken off, and what it said is recorded: it proves nothing, but closes its mix, and awaits nothing more.
+ * A client stop: left by closing, or by a named and reasoned correction of the very answer. What else stops is still
+ * written down. A strand that was running is still taken off, and what it said is recorded: it proves nothing, but
+ * closes its mix, and awaits nothing more.
  */
 export const stopped = chart.createStateConfig({
   id: 'stopped',
   on: {
-    ANSWERED: {},
+    ANSWERED: { guard: 'isAbsoluteAnswer', actions: 'note' },
     STRAND_TAKEN_OFF: { guard: 'isStrandRunning', actions: 'note' },
     STRAND_BROKE: { guard: 'isStrandRunning', actions: 'note' },
     OUTCOME_RECORDED: { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },

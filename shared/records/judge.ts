@@ -41,8 +41,9 @@ const ASSUMED_SAME_DAY_MS = 12 * 3_600_000;
 
 const bySeen = { running: 'running', nothing: 'clear', reacted: 'reacted' } as const;
 
-/** How the incompatibility test stands for this history: one that was begun for another does not count. */
+/** How the incompatibility test stands for this history: one for another counts only if it reacted. */
 const judgeIncompatibility = (record: ConsultationRecord, said: Answers) => {
+  if (record.incompatibility?.seen === 'reacted') return 'reacted';
   if (!isIncompatibilityDue(said)) return 'notNeeded';
   const { incompatibility } = record;
   return incompatibility?.historyKey === formHistoryKey(said) ? bySeen[incompatibility.seen] : 'due';

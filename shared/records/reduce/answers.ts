@@ -130,5 +130,6 @@ export const answerReducers = {
       historyKey: formHistoryKey(record.answers),
     },
     clocks: endClocks(record.clocks, stamp.atMs, ({ kind }) => kind === 'incompatibility'),
+    ...(event.payload.seen === 'reacted' ? { bowls: throwWeighed(record.bowls) } : {}),
   }),
 } satisfies Partial<Reducers>;

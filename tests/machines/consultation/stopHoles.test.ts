@@ -141,6 +141,29 @@ describe('reactions and stops', () => {
     expect(tryAfter([...over, besides], hives)).toContain('needsCorrection');
   });
 
+  test('hives told in a stop or at the finish are written down, and handed on to her next visit', () => {
+    const atFinish = [...toColourOn, 20 * minuteMs, rinse, tap('FINISHED'), hives];
+    const done = [...atFinish, tap('PLAN_GIVEN', { settingC: '320' })];
+    expect(hasStandingStop(play(done).record)).toBe(true);
+    expect(restart(done)).toBe('taken up');
+    const broken = say('client', { ...answersOf().client, scalp: 'broken' });
+    const both = say('client', { ...answersOf().client, scalp: 'broken', reactions: ['hives'] });
+    const { record } = play([...asked, reopen('client'), broken, both, correct('client')]);
+    expect([record.answers.client?.reactions, record.answers.client?.scalp]).toEqual([undefined, undefined]);
+  });
+
+  test('a cutting that reacts while she is away, or is asked about other hair, stops her for good', () => {
+    const box = ask({ hotTools: { history: ['unknownBoxColour'] } });
+    const glass = [...opened, ...box, tap('INCOMPATIBILITY_STARTED')];
+    const reacted = tap('INCOMPATIBILITY_READ', { seen: 'reacted' });
+    for (const where of [[park(0)], [tap('REACTION_SUSPECTED')], [reopen('client')]]) {
+      const told = [...glass, ...where, reacted];
+      expect(hasStandingStop(play(told).record)).toBe(true);
+      expect(play(told).state.value).toMatchObject({ open: { way: 'stopped' } });
+      expect(restart(told)).toBe('taken up');
+    }
+  });
+
   test('a correction asks anew what stopped her, and a bowl needs a new strand all the same', () => {
     const back = [...toMix, reopen('client'), hives, correct('client')];
     expect(tryAfter(back, confirm('client'))).toBe('"notNow"');

@@ -74,6 +74,18 @@ describe('the incompatibility test', () => {
     expect(asked(andThen(read('nothing'), history('metallicColour')), history('henna'))).toBe('clear');
     expect(asked(read('nothing'), history('gloss'))).toBe('notNeeded');
   });
+
+  it('that reacted is forgotten for no other history: only a correction takes it back', () => {
+    for (const told of ['henna', 'metallicColour', 'gloss', 'none']) {
+      expect(asked(read('reacted'), history(told)), told).toBe('reacted');
+    }
+    const correct: RawEvent = {
+      type: 'CORRECTED',
+      answers: { answer: 'incompatibility', code: 'wrongTap', words: 'another glass' },
+    };
+    expect(asked(andThen(read('reacted'), correct), history('henna'))).toBe('due');
+    expect(asked(andThen(read('reacted'), correct), history('none'))).toBe('notNeeded');
+  });
 });
 
 describe('a correction', () => {

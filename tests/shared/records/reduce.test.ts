@@ -109,6 +109,13 @@ describe('a correction', () => {
     expect(andThen(stopped, stranger).record.answers).toEqual(others);
   });
 
+  it('is asked for by a cutting that reacts, which leaves no bowl weighed', () => {
+    const weighed = andThen(tell(until('BOWL_APPLIED')), { type: 'INCOMPATIBILITY_STARTED' });
+    const read = (seen: string): RawEvent => ({ type: 'INCOMPATIBILITY_READ', answers: { seen } });
+    expect(findBowl(andThen(weighed, read('nothing'), 30 * minute).record, 'lengths')?.state).toBe('weighed');
+    expect(findBowl(andThen(weighed, read('reacted')).record, 'lengths')?.state).toBe('thrown');
+  });
+
   it('asks for a positive skin test to be read again, and keeps when it was put on', () => {
     const noted = tell(until('DECIDED')).record.skinTest?.putOnAtMs ?? 0;
     const positive: RawEvent = { type: 'SKIN_TEST_NOTED', answers: { putOnAtMs: noted, seen: 'reaction' } };

@@ -79,6 +79,7 @@ const rules: readonly ConsultationEvent[] = [
   answerOne('client', rule),
   answerOne('hotTools', kept),
   answerOne('hotTools', { rules: rule.rules, incompatibility: 'due' }),
+  answerOne('hotTools', { rules: rule.rules, incompatibility: 'running' }),
   answerOne('feelHair', kept),
   answerOne('heatSpray', kept),
   say.override('judgement.tingled'),
