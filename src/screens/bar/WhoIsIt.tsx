@@ -13,7 +13,7 @@ import { makeReading } from '../ask/readContext';
 
 const nameForm = { name: { kind: 'text', maxLength: 20 } } as const satisfies Form;
 
-/** Who is at the station: one tap, or a first name when nobody is kept yet. */
+/** Who is at the station: one tap, or a first name that is kept from then on. Checked in tests/src/screens/app.test.tsx. */
 export function WhoIsIt(props: {
   readonly settings: Settings;
   readonly nowMs: number;
@@ -23,6 +23,8 @@ export function WhoIsIt(props: {
 }) {
   const words = useWords();
   const draft = createDraft();
+  const isListed = () => props.settings.staff.length > 0;
+  const [isTyping, setIsTyping] = createSignal(false);
   const [isTried, setIsTried] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const read = () => readForm(nameForm, draft.raw(), makeReading(props.settings, props.nowMs));
@@ -36,8 +38,10 @@ export function WhoIsIt(props: {
     const answers = read();
     if (!answers.ok) return;
     const { name } = answers.value;
-    const staff = [...new Set([...props.settings.staff, name])];
-    const saved = await props.saveSettings(name, { ...props.settings, staff });
+    const { staff } = props.settings;
+    const kept = staff.find((each) => each.toLowerCase() === name.toLowerCase());
+    if (kept !== undefined) return props.onChoose(kept);
+    const saved = await props.saveSettings(name, { ...props.settings, staff: [...staff, name] });
     if (saved.ok) props.onChoose(name);
     else setRefusal(saved.error);
   }
@@ -45,7 +49,7 @@ export function WhoIsIt(props: {
   return (
     <>
       <p>{words.bar.whoHint}</p>
-      <Show when={props.settings.staff.length > 0}>
+      <Show when={isListed()}>
         <div class="options names">
           <For each={props.settings.staff}>
             {(name) => (
@@ -60,7 +64,12 @@ export function WhoIsIt(props: {
           </For>
         </div>
       </Show>
-      <Show when={props.settings.staff.length === 0}>
+      <Show when={isListed() && !isTyping()}>
+        <BigButton kind="quiet" act="name-not-here" onPress={() => setIsTyping(true)}>
+          {words.bar.notHere}
+        </BigButton>
+      </Show>
+      <Show when={!isListed() || isTyping()}>
         <FormFields
           form={nameForm}
           words={{ name: { ask: words.bar.newName } }}

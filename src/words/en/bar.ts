@@ -24,7 +24,8 @@ export const bar = {
   /** Stands where a name would stand in the record. */
   nobodyChosen: 'nobody chosen',
   whoHint: 'Every entry is kept under this name.',
-  newName: 'Your name',
+  notHere: 'My name is not here',
+  newName: 'Your first name',
   keepName: 'Keep and go on',
   ended: (ticket: string, how: string) => `${ticket}: ${how}. The record is kept.`,
   endings: {

@@ -54,6 +54,19 @@ describe('the station', () => {
     expect(shown.look('[data-question=ticket]')).not.toBeNull();
   });
 
+  it('takes a name that is not among those kept, and keeps it with them', async () => {
+    const shown = await showStation({ settings: salon });
+    await shown.tap('[data-act=who]');
+    expect(shown.look('[data-question=name]')).toBeNull();
+    await shown.tap('[data-act=name-not-here]');
+    await shown.tap('[data-act=keep-name]');
+    expect(shown.find('[data-question=name]').dataset.refused).toBe('empty');
+    await shown.type('name', 'Maren');
+    await shown.tap('[data-act=keep-name]');
+    expect(shown.station.readState().settings.settings.staff).toEqual([...salon.staff, 'Maren']);
+    expect(shown.find('[data-act=who]').textContent).toBe('Maren');
+  });
+
   it('starts a client at the free place that was tapped', async () => {
     const shown = await startClient('J.P.');
     expect(shown.find('.kicker').textContent).toBe('Chair 3 · J.P.');
