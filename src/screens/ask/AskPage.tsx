@@ -16,6 +16,8 @@ export function AskPage(
   props: StepProps & {
     readonly step: AskStep;
     readonly picks?: Picks;
+    /** Another way out of this step, before the way back. */
+    readonly also?: JSX.Element;
     /** What the answers come to, beside or below the questions. */
     readonly children?: JSX.Element;
     /** What has to be done first, in words: then Next waits. */
@@ -42,6 +44,7 @@ export function AskPage(
             </p>
             <Show when={props.laterOn}>{(said) => <p class="soft later-on">{said()}</p>}</Show>
           </div>
+          {props.also}
           <Show when={before()}>
             {(step) => (
               <BigButton

@@ -1,7 +1,10 @@
-import { createMemo } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
+import { isNothingDone, StartedByMistake } from '../leaving/StartedByMistake';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import { SkinTest } from './SkinTest';
@@ -22,8 +25,25 @@ export function Client(props: StepProps) {
       ageBand: words.asking.ageBand(formatQuantity(ageLine, 'count', props.settings.units, words.locale)),
     };
   });
+  const [isMistakeOpen, setIsMistakeOpen] = createSignal(false);
+  const mayCallOff = createMemo(() => isNothingDone(props));
   return (
-    <AskPage {...props} step="client" laterOn={laterOn()} words={ageWords()}>
+    <AskPage
+      {...props}
+      step="client"
+      laterOn={laterOn()}
+      words={ageWords()}
+      also={
+        <Show when={mayCallOff()}>
+          <BigButton kind="quiet" act="started-by-mistake" onPress={() => setIsMistakeOpen(true)}>
+            {words.leaving.byMistake}
+          </BigButton>
+        </Show>
+      }
+    >
+      <Dialog isOpen={isMistakeOpen()} title={props.page.kicker} onClose={() => setIsMistakeOpen(false)}>
+        <StartedByMistake {...props} />
+      </Dialog>
       <SkinTest {...props} />
     </AskPage>
   );

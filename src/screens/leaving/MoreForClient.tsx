@@ -11,6 +11,7 @@ import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { EndForm } from './EndForm';
 import { ParkForm } from './ParkForm';
+import { isNothingDone, StartedByMistake } from './StartedByMistake';
 
 /** What is open for this client from every step: the skin test, going back, parking, ending, who is at the station. */
 export function MoreForClient(
@@ -51,6 +52,9 @@ export function MoreForClient(
       </div>
       <FinishHere {...props} sender={sender} onFinished={() => props.onDone()} />
       <Refusal refusal={sender.refusal()} />
+      <Show when={isNothingDone(props)}>
+        <StartedByMistake {...props} />
+      </Show>
       <Show when={backTo().length > 0}>
         <section class="panel" data-panel="back">
           <h3>{words.leaving.goBack}</h3>
