@@ -1,10 +1,12 @@
 import { createMemo, For, Show } from 'solid-js';
-import type { OutcomeRecord } from '../../../shared/records/record';
+import type { OutcomeRecord, StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
+import { sayMix } from '../strandTest/sayMix';
 import './decision.css';
 import type { DecisionView, Reason, ZoneFound } from './viewDecision';
 
@@ -30,6 +32,16 @@ export function Found(
       ...(evenness === 'even' ? [] : [words.strandTest.forms.outcome.evenness.options[evenness]]),
       said().recordedBy(by, words.moments.time(atMs)),
     ].join(' · ');
+  const sayFailed = ({ zone, finding }: ZoneFound) =>
+    finding === 'broken'
+      ? said().brokeIn(words.general.zones[zone])
+      : said().gummyIn(words.general.zones[zone]);
+  /** The strand that failed, which need not be the newest of its zone. */
+  const findFailed = ({ zone, finding, strand }: ZoneFound): StrandRecord | null =>
+    props.consultation.record.strands.findLast(
+      (each) => each.zone === zone && each.outcome?.grade === finding,
+    ) ?? strand;
+  const missing = createMemo(() => props.view.missing, [], { equals: isSameList });
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
@@ -69,6 +81,14 @@ export function Found(
                           </>
                         )}
                       </Show>
+                      <Show when={isFailed(found()) && findFailed(found())}>
+                        {(strand) => (
+                          <p class="found-failed" data-failed-in={zone}>
+                            <strong>{sayFailed(found())}</strong>{' '}
+                            <span>{sayMix(strand(), words, props.settings)}</span>
+                          </p>
+                        )}
+                      </Show>
                     </div>
                     <Show when={found().isRetractable}>
                       <BigButton kind="quiet" act={`retract-${zone}`} onPress={() => props.onRetract(zone)}>
@@ -81,17 +101,30 @@ export function Found(
             )}
           </For>
         </ul>
+        <For each={missing()}>
+          {(zone) => (
+            <Caution>
+              <p data-missing={zone}>{said().stillMissing(words.general.zones[zone])}</p>
+            </Caution>
+          )}
+        </For>
       </section>
-      <section class="panel why">
-        <h2>{said().why}</h2>
-        <ul class="reached">
-          <For each={props.view.reasons}>{(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}</For>
-          <For each={props.view.flags}>
-            {(flag) => <li data-flag={flag}>{words.strandTest.flags[flag]}</li>}
-          </For>
-        </ul>
-        <p class="soft">{said().estimate}</p>
-      </section>
+      <Show when={props.view.reasons.length + props.view.flags.length > 0}>
+        <section class="panel why">
+          <h2>{said().why}</h2>
+          <ul class="reached">
+            <For each={props.view.reasons}>
+              {(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}
+            </For>
+            <For each={props.view.flags}>
+              {(flag) => <li data-flag={flag}>{words.strandTest.flags[flag]}</li>}
+            </For>
+          </ul>
+          <p class="soft">{said().estimate}</p>
+        </section>
+      </Show>
     </div>
   );
 }
+
+const isSameList = (one: readonly Zone[], other: readonly Zone[]): boolean => one.join() === other.join();

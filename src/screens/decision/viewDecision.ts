@@ -41,6 +41,8 @@ export interface Choice {
 
 export interface DecisionView {
   readonly found: readonly ZoneFound[];
+  /** Zones of the plan for which no strand speaks yet. */
+  readonly missing: readonly Zone[];
   readonly flags: readonly RedFlag[];
   readonly reasons: readonly Reason[];
   /** Levels by which the zones that would be mixed fell short; ends that stay out do not count. */
@@ -117,6 +119,7 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
   const weighed = suggested === 'endsOut' ? leaveEndsOut(findings, found, target) : findings;
   return {
     found,
+    missing: found.filter(({ finding }) => finding === 'untested').map(({ zone }) => zone),
     flags: listRedFlags(record.answers),
     reasons: listReasons(weighed),
     shortBy: weighed.shortBy,

@@ -1,9 +1,9 @@
 import type { StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
-import { formatPercent, formatQuantity } from '../../../shared/units/format';
+import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
-import { sayVolumes } from '../bottleAndBowl';
+import { sayMix } from './sayMix';
 
 /** The mix of the strand before, said in one line: the next one gets the same unless it is changed. */
 export function SameMix(props: {
@@ -13,25 +13,16 @@ export function SameMix(props: {
 }) {
   const words = useWords();
   const said = () => words.strandTest.start;
-  const units = () => props.settings.units;
   const write = (value: number, quantity: 'count' | 'minutes') =>
-    formatQuantity(value, quantity, units(), words.locale);
+    formatQuantity(value, quantity, props.settings.units, words.locale);
   const { strand } = props;
   return (
     <section class="panel" data-panel="same-mix">
       <h2>{said().sameMix(write(strand.number, 'count'))}</h2>
       <p>
-        {[
-          strand.line,
-          words.mix.bottle(
-            formatPercent(strand.developerPercent, units(), words.locale),
-            sayVolumes(strand.developerPercent, words, units()),
-          ),
-          words.mix.limitRatio(write(strand.ratio, 'count')),
-          words.mix.limitHeat[strand.heat],
-          write(strand.minutes, 'minutes'),
-          said().limit(write(strand.makersLimitMin, 'minutes')),
-        ].join(' · ')}
+        {[sayMix(strand, words, props.settings), said().limit(write(strand.makersLimitMin, 'minutes'))].join(
+          ' · ',
+        )}
       </p>
       <div class="aside-actions">
         <BigButton act="another-mix" onPress={props.onChange}>

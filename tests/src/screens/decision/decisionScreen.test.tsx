@@ -1,7 +1,10 @@
 import { expect, it } from 'vitest';
+import { beginConsultation } from '../../../../machines/consultation/consultation';
+import { endsIronedWet } from '../../../../seeds/endsIronedWet';
+import type { RawEvent } from '../../../../shared/records/classify';
 import { DecisionScreen } from '../../../../src/screens/decision/DecisionScreen';
 import { act, choose, hasAct, layOnBench, press, said, seen, type } from '../bench';
-import { playUntil } from '../playStory';
+import { type Played, playUntil, tap } from '../playStory';
 
 it('decides what is suggested in one tap', async () => {
   const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
@@ -59,4 +62,55 @@ it('takes a wrong outcome back by name, but never that a strand broke', async ()
   await type('words', 'Meant the other one.');
   await press('retract');
   expect(bench.last()).toMatchObject({ type: 'OUTCOME_RETRACTED', by: 'Opal', payload: { zone: 'lengths' } });
+});
+
+it('says which zone broke in which mix', () => {
+  layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
+  expect(seen('[data-failed-in="ends"]')).toBe(
+    'The ends broke in this mix. Sandbar powder · 6 % bottle (20 vol) · 1 : 2 · no heat · 25 min',
+  );
+  expect(seen('[data-failed-in="lengths"]')).toBe('');
+});
+
+it('says which zone has no strand yet, where one was put aside', () => {
+  const asideOf = (zone: string): RawEvent => ({ type: 'STRAND_DISCARDED', answers: { zone, why: 'lost' } });
+  const alone = tap(playUntil('STRAND_STARTED', 'lengths'), 60_000, asideOf('lengths'));
+  const events: readonly RawEvent[] = [
+    { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } },
+    {
+      type: 'OUTCOME_RECORDED',
+      answers: { zone: 'ends', fibre: 'sound', stretch: 'springsBack', level: '7' },
+    },
+  ];
+  layOnBench(
+    DecisionScreen,
+    events.reduce((played, raw) => tap(played, 60_000, raw), alone),
+  );
+  expect(seen('[data-missing="lengths"]')).toBe('Still missing: a strand from the lengths.');
+  expect(seen('[data-missing="ends"]')).toBe('');
+});
+
+it('gives no card of reasons where there are none', () => {
+  const reasons = () => document.querySelectorAll('.why li').length;
+  const { unmount } = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
+  expect([seen('.why h2'), reasons() > 0]).toEqual(['Why', true]);
+  unmount();
+  const until = endsIronedWet.steps.findLastIndex(({ raw }) => raw.type === 'OUTCOME_RECORDED');
+  const calm = endsIronedWet.steps
+    .slice(0, until + 1)
+    .reduce<Played>(
+      (played, { afterMs, by, raw }) =>
+        tap(
+          played,
+          afterMs,
+          raw.type === 'ANSWERED' && raw.step === 'hotTools'
+            ? { ...raw, answers: { habits: [], smoke: 'no', history: ['none'] } }
+            : raw,
+          by,
+        ),
+      { consultation: beginConsultation('calm'), atMs: endsIronedWet.startAtMs },
+    );
+  layOnBench(DecisionScreen, calm);
+  expect(seen('[data-failed-in="ends"]')).toContain('The ends broke');
+  expect(document.querySelector('.why')).toBeNull();
 });
