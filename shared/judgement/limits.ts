@@ -2,6 +2,7 @@ import type { ConsultationRecord, StrandRecord } from '../records/record';
 import { chooseMoreCareful, type Decision } from './decisions';
 import { suggestForZone } from './findings';
 import { type Mix, nameTested } from './mixes';
+import { isFreerLifted } from './stops';
 
 /** How strong, and for how long, under a decision. Never above what was tested. */
 export interface Limits {
@@ -58,7 +59,6 @@ export const limitZone = (decided: Decision, suggested: Decision, tested: Mix): 
  */
 export function findLimits(record: ConsultationRecord, strand: StrandRecord, nowMs: number): Limits {
   const decided = record.decision?.decision ?? 'weSayNo';
-  const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
-  const suggested = isLifted ? 'asPlanned' : suggestForZone(record, strand.zone, nowMs);
+  const suggested = isFreerLifted(record) ? 'asPlanned' : suggestForZone(record, strand.zone, nowMs);
   return limitZone(decided, suggested, nameTested(strand));
 }

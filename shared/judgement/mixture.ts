@@ -1,6 +1,7 @@
 import { isWithinCeiling, type PeroxidePercent } from '../chemistry/peroxide';
 import { ASSUMED_MAX_TOTAL_G, computeBowlPercent, type RatioRefusal, splitByParts } from '../chemistry/ratio';
 import type { BowlAnswers } from '../records/forms/bowl';
+import type { StrandAnswers } from '../records/forms/test';
 import type { Zone } from '../records/zones';
 import { accept, type Result, refuse } from '../result';
 import { brand } from '../units/brand';
@@ -9,6 +10,21 @@ import { isIssued, type MixPermit, type TestPermit } from './permit';
 
 /** What is asked of the scale. */
 export type Order = Mix & Pick<BowlAnswers, 'shades' | 'colourG'> & { readonly zone: Zone };
+
+/** What is asked of the scale for a strand: its grams are colour and developer together. */
+export const orderForStrand = ({
+  zone,
+  line,
+  developerPercent,
+  ratio,
+  heat,
+  minutes,
+  testG,
+}: Mix & Pick<StrandAnswers, 'zone' | 'testG'>): Order => ({
+  ...{ zone, line, developerPercent, ratio, heat, minutes },
+  shades: [{ shade: '', parts: 1 }],
+  colourG: testG / (1 + ratio),
+});
 
 /** What to weigh, and how it is said: "12 % bottle (40 vol), 6 % in the bowl". */
 export interface Mixture {

@@ -8,7 +8,7 @@ import { isForThisPlan, isLapsed, listPlannedZones, suggestFor } from './finding
 import { listClosedMixes, nameTested } from './mixes';
 import { isAbsoluteRule, type RuleId } from './rules';
 import { judgeSkinTest } from './skinTest';
-import { isIncompatibilityDue, listOpenStops, listUnsaid } from './stops';
+import { isFreerLifted, isIncompatibilityDue, listOpenStops, listUnsaid } from './stops';
 
 /** Why no mix may be made. Each has its words, and what clears it, in src/words. */
 export type PermitRefusal =
@@ -84,8 +84,7 @@ function findDecisionRefusal(
   if (decision === null || !isMixingDecision(decision.decision)) return { code: 'notDecided' };
   if (decision.planKey !== formPlanKey(record.answers)) return { code: 'notDecided' };
   if (decision.seq < (strand.outcome?.seq ?? Number.POSITIVE_INFINITY)) return { code: 'notDecided' };
-  const isLifted = record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
-  if (isFreer(decision.decision, suggestFor(record, settings, nowMs)) && !isLifted) {
+  if (isFreer(decision.decision, suggestFor(record, settings, nowMs)) && !isFreerLifted(record)) {
     return { code: 'freerThanSuggested' };
   }
   return decision.decision === 'endsOut' && zone === 'ends' ? { code: 'endsLeftOut' } : null;

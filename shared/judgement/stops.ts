@@ -67,6 +67,10 @@ export function listOpenStops(record: ConsultationRecord, settings: Settings): r
   return open;
 }
 
+/** Did a named person answer for deciding more freely than the table suggests? */
+export const isFreerLifted = ({ overrides }: Pick<ConsultationRecord, 'overrides'>): boolean =>
+  overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested');
+
 /** Has everything this step asks been said? Damp hair has to be dried and felt again. */
 const isSaid = (step: AskStep, answers: Answers, settings: Settings): boolean => {
   const said = answers[step];

@@ -1,5 +1,5 @@
 import { isSameLine } from '../judgement/mixes';
-import { type MixtureRefusal, mixture } from '../judgement/mixture';
+import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
 import { issuePermit, issueTestPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
 import { findReadableAtMs } from '../judgement/skinTest';
@@ -8,9 +8,10 @@ import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
 import type { StrandAnswers } from './forms/test';
+import { hasBadSigns } from './gradeOutcome';
 import type { JudgingContext } from './judge';
 import { type ConflictCode, type FieldRefusal, isAsked } from './readForm';
-import { type ConsultationRecord, findBowl } from './record';
+import { type ConsultationRecord, findBowl, findStrand } from './record';
 import { INCOMPATIBILITY_MS } from './reduce/answers';
 import type { Settings } from './settings';
 import { listAbsoluteOptions } from './standingStop';
@@ -60,10 +61,12 @@ export function findConflict(
       const permit = issueTestPermit(record, settings);
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
       if (isAnotherService(record, event.payload, settings)) return atField('line', 'anotherService');
-      const { testG, ratio } = event.payload;
-      const order = { ...event.payload, shades: [{ shade: '', parts: 1 }], colourG: testG / (1 + ratio) };
-      const made = mixture(permit.value, order, settings.scaleStepG);
+      const made = mixture(permit.value, orderForStrand(event.payload), settings.scaleStepG);
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
+    }
+    case 'STRAND_DISCARDED': {
+      const strand = findStrand(record, event.payload.zone);
+      return strand !== undefined && hasBadSigns(strand) ? atField('why', 'hasBadSigns') : null;
     }
     case 'BOWL_WEIGHED': {
       const permit = issuePermit(record, event.payload.zone, settings, atMs);

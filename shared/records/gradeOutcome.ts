@@ -44,5 +44,18 @@ export function gradeOutcome(
 export const isAtLeastAsBad = (one: Grade, other: Grade): boolean =>
   order.indexOf(one) >= order.indexOf(other);
 
+/** The worst of these; null where none was given. */
+export const findWorst = (given: readonly (Grade | null)[]): Grade | null =>
+  order.findLast((grade) => given.includes(grade)) ?? null;
+
+/**
+ * Has something been seen of this strand that an outcome has to say? It broke, it weakened, or something worse than
+ * sound was recorded and taken back. Then it cannot be put aside.
+ */
+export const hasBadSigns = (strand: StrandRecord): boolean => {
+  const { hasBroken, hasWeakened } = findSigns(strand);
+  return hasBroken || hasWeakened || (strand.retracted !== null && isAtLeastAsBad(strand.retracted, 'rough'));
+};
+
 /** From the best to the worst. */
 export const grades = order;

@@ -15,7 +15,8 @@ export type ConflictCode =
   | 'readTooEarly'
   | 'earlierThanNoted'
   | 'anotherService'
-  | 'needsCorrection';
+  | 'needsCorrection'
+  | 'hasBadSigns';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (

@@ -34,6 +34,8 @@ export interface StrandRecord extends StrandAnswers, Stamp {
   /** For how many whole minutes it was on, never beyond its clock; null while it runs. This is what was tested. */
   readonly minutesOn: number | null;
   readonly outcome: OutcomeRecord | null;
+  /** The worst that was recorded of it and taken back by name; null where nothing was. */
+  readonly retracted: OutcomeRecord['grade'] | null;
   /** A named correction took away what this strand stood for. */
   readonly isVoid: boolean;
 }

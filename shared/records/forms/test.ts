@@ -64,7 +64,7 @@ export const takenOffForm = {
   why: { kind: 'choice', options: ['timeIsUp', 'levelReached', 'looksWeak', 'clientLeaves'], or: 'timeIsUp' },
 } as const satisfies Form;
 
-/** Why does this strand prove nothing? One that broke cannot be put aside. */
+/** Why does this strand prove nothing? One that broke, weakened or was recorded as weak cannot be put aside. */
 export const discardedForm = {
   zone,
   why: { kind: 'choice', options: ['wrongTap', 'lost', 'clientLeft', 'wrongPlace'] },

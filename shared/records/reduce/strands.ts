@@ -1,6 +1,6 @@
 import { type Clock, endClocks } from '../clock';
 import type { StrandAnswers } from '../forms/test';
-import { findSigns, gradeOutcome } from '../gradeOutcome';
+import { findSigns, findWorst, gradeOutcome } from '../gradeOutcome';
 import { formPlanKey } from '../planKey';
 import { type ConsultationRecord, findStrand, type Stamp, type StrandRecord } from '../record';
 import type { Zone } from '../zones';
@@ -74,6 +74,7 @@ export const strandReducers = {
       ended: null,
       minutesOn: null,
       outcome: null,
+      retracted: null,
       isVoid: false,
     };
     return {
@@ -96,7 +97,11 @@ export const strandReducers = {
   }),
   OUTCOME_KEPT: () => ({}),
   OUTCOME_RETRACTED: (record, { payload }) => ({
-    strands: changeStrand(record, payload.zone, (strand) => ({ ...strand, outcome: null })),
+    strands: changeStrand(record, payload.zone, (strand) => ({
+      ...strand,
+      outcome: null,
+      retracted: findWorst([strand.retracted, strand.outcome?.grade ?? null]),
+    })),
     ...undecide(record),
   }),
 } satisfies Partial<Reducers>;

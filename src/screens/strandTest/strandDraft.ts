@@ -1,4 +1,4 @@
-import { type Mixture, mixture } from '../../../shared/judgement/mixture';
+import { type Mixture, mixture, orderForStrand } from '../../../shared/judgement/mixture';
 import { issueTestPermit } from '../../../shared/judgement/permit';
 import { judgeRisk } from '../../../shared/judgement/risk';
 import { isLifting } from '../../../shared/judgement/stops';
@@ -52,15 +52,7 @@ export function computeTestMix(
   if (!read.ok) return refuse({ kind: 'open' });
   const permit = issueTestPermit(record, settings);
   if (!permit.ok) return refuse({ kind: 'permit', permit: permit.error });
-  const { testG, ratio } = read.value;
-  const order = {
-    ...read.value,
-    zone,
-    line: '',
-    minutes: 0,
-    shades: [{ shade: '', parts: 1 }],
-    colourG: testG / (1 + ratio),
-  };
+  const order = orderForStrand({ ...read.value, zone, line: '', minutes: 0 });
   const made = mixture(permit.value, order, settings.scaleStepG);
   return made.ok ? accept(made.value) : refuse({ kind: 'mixture', mixture: made.error });
 }

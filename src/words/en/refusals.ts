@@ -38,6 +38,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
+  hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 
 const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {

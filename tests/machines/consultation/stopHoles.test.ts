@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { replay } from '../../../machines/consultation/replay';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { hasStandingStop } from '../../../shared/records/standingStop';
 import {
@@ -224,8 +225,52 @@ describe('ways on and ways out', () => {
       aside,
     ]);
     expect(issuePermit(record, 'lengths', findSettings(0), atMs)).toMatchObject({ ok: false });
-    const broke = [...asked, startStrand('lengths', '9'), tap('STRAND_BROKE', lengths)];
-    expect(tryAfter(broke, aside)).toBe('"notNow"');
+  });
+
+  test('a strand that weakened, broke or was recorded as weak is put aside under no name', () => {
+    const started = [...asked, startStrand('lengths', '9')];
+    const look = (feel: string) => tap('LOOKED', { of: 'strand', ...lengths, level: '6', feel });
+    const offWeak = tap('STRAND_TAKEN_OFF', { ...lengths, why: 'looksWeak' });
+    const takenBack = (fibre: string) => [
+      ...started,
+      takeOff,
+      recordOutcome('lengths', fibre),
+      retract('lengths'),
+    ];
+    const weak = {
+      'stretchy at a look': [...started, look('stretchy')],
+      'stretchy, then sound': [...started, look('stretchy'), look('sound'), takeOff],
+      'taken off as weak': [...started, offWeak],
+      broke: [...started, tap('STRAND_BROKE', lengths)],
+      'recorded as gummy, taken back': takenBack('gummy'),
+      'recorded as rough, taken back': takenBack('rough'),
+      'gummy taken back, then sound taken back': [
+        ...takenBack('gummy'),
+        recordOutcome('lengths'),
+        retract('lengths'),
+      ],
+    };
+    for (const [what, way] of Object.entries(weak)) {
+      for (const why of ['wrongTap', 'lost', 'clientLeft', 'wrongPlace']) {
+        expect(tryAfter(way, tap('STRAND_DISCARDED', { ...lengths, why })), what).toContain('hasBadSigns');
+      }
+      const offNow = what === 'stretchy at a look' ? [takeOff] : [];
+      expect(tryAfter([...way, ...offNow], recordOutcome('lengths', 'gummy')), what).toBe('taken');
+    }
+    const aside = tap('STRAND_DISCARDED', { ...lengths, why: 'wrongPlace' });
+    for (const way of [started, [...started, look('rough')], [...started, takeOff], takenBack('sound')]) {
+      expect(tryAfter(way, aside)).toBe('taken');
+    }
+  });
+
+  test('a log in which a weak strand was put aside by hand is not taken up', () => {
+    const look = tap('LOOKED', { of: 'strand', ...lengths, level: '6', feel: 'stretchy' });
+    const { log } = play([...asked, startStrand('lengths', '9'), look, takeOff]);
+    const forged = { ...log.at(-1), type: 'STRAND_DISCARDED', payload: { ...lengths, why: 'lost' } };
+    expect(replay('story', log, findSettings)).toMatchObject({ ok: true });
+    expect(replay('story', [...log.slice(0, -1), forged], findSettings)).toMatchObject({
+      error: { seq: log.length - 1, code: 'saysOtherwise' },
+    });
   });
 
   test('a zone that was left out and put back stands for the plan again, in chart and permit', () => {

@@ -130,6 +130,11 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
         return listFaultsOfTime(event);
       case 'SKIN_TEST_NOTED':
         return skinTest.listFaultsOfNote(event);
+      case 'STRAND_DISCARDED': {
+        const strand = strands.newest(event.payload.zone);
+        const isWeak = strand?.hasBroken || strand?.hasWeakened || strand?.wasRecordedWeak;
+        return isWeak ? ['something was seen of it that an outcome has to say'] : [];
+      }
       case 'FINISHED': {
         const states = [...bowls.values()].map(({ state }) => state);
         const isUsed = states.includes('rinsed') || states.includes('thrown');
@@ -271,6 +276,7 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
         return;
       }
       case 'OUTCOME_RETRACTED':
+        if (strand.grade !== 'sound') strand.wasRecordedWeak = true;
         strand.grade = null;
         undecide();
         return;

@@ -29,6 +29,8 @@ export interface Strand {
   endedAtMs: number | null;
   hasBroken: boolean;
   hasWeakened: boolean;
+  /** An outcome worse than sound was recorded and taken back by name. */
+  wasRecordedWeak: boolean;
   /** Worst of what was seen; null before it is recorded, after it is retracted, and once it is put aside. */
   grade: 'sound' | 'rough' | 'bad' | null;
   isVoid: boolean;
@@ -81,6 +83,7 @@ export function makeHeardStrands() {
         endedAtMs: null,
         hasBroken: false,
         hasWeakened: false,
+        wasRecordedWeak: false,
         grade: null,
         isVoid: false,
         isUsed: false,
