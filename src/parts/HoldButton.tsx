@@ -48,7 +48,9 @@ export function HoldButton(props: {
       >
         <span class="hold-label">{props.label}</span>
         <span class="hold-hint">
-          {hold.phase() === 'holding' ? words.general.keepHolding : words.general.holdHint}
+          {/* Both take their room, so that the button stays as wide as it is under the finger. */}
+          <span class="hold-hint-rest">{words.general.holdHint}</span>
+          <span class="hold-hint-held">{words.general.keepHolding}</span>
         </span>
       </button>
       <Show when={hold.phase() === 'armed'}>

@@ -19,7 +19,7 @@ export function SkinTestLine(props: Pick<StepProps, 'consultation' | 'settings' 
     <Show when={line()}>
       {(what) => (
         <p class="soft skin-test-line" data-line="skin-test">
-          <strong>{what()}</strong> {words.strandTest.skinTest.keepsOff}
+          {what()}
         </p>
       )}
     </Show>

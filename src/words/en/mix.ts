@@ -63,7 +63,7 @@ export const mix = {
   weighFor: (zone: string) => `Mix for the ${zone}`,
   apply: (zone: string) => `It is on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',
-  finish: 'All rinsed: finish',
+  finish: 'No more bowls: finish',
   cautionMix: 'Never a metal bowl. Scoop low, lid on, air on. With asthma: not you.',
   cautionWeighed:
     'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',

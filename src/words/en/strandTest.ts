@@ -107,11 +107,10 @@ export const strandTest = {
   },
   /** The skin test, as far as it bears on what is tested here. */
   skinTest: {
-    missing: 'No skin test yet.',
-    lapsed: 'The skin test is too old.',
-    waiting: (readable: string) => `The skin test may be read from ${readable}.`,
-    toRead: 'The skin test is to be read now.',
-    keepsOff: 'Until it is read clear, nothing goes on the head, however good the strand is.',
+    missing: 'No skin test yet: nothing goes on the head, however good this strand is.',
+    lapsed: 'Skin test too old: nothing goes on the head, however good this strand is.',
+    waiting: (readable: string) => `Skin test to be read from ${readable}: nothing on the head before.`,
+    toRead: 'Skin test to be read now: nothing goes on the head before.',
   },
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,

@@ -226,16 +226,16 @@ describe('a skin test that keeps everything off the head', () => {
     ['when its outcome is told', Outcome, 'OUTCOME_RECORDED'],
   ] as const)('is said %s', (_when, page, type) => {
     layOnBench(page, playWithout(type));
-    expect(seen(line)).toContain('No skin test yet. Until it is read clear, nothing goes on the head');
+    expect(seen(line)).toContain('No skin test yet: nothing goes on the head');
   });
 
   it('says from when it may be read, and then that it is to be read', async () => {
     const played = playWithout('STRAND_BROKE');
     const answers = { putOnAtMs: played.atMs, seen: 'notReadYet' };
     const bench = layOnBench(Processing, tap(played, minute, { type: 'SKIN_TEST_NOTED', answers }));
-    expect(seen(line)).toContain('The skin test may be read from');
+    expect(seen(line)).toContain('Skin test to be read from');
     bench.pass(49 * 60 * minute);
-    expect(seen(line)).toContain('The skin test is to be read now.');
+    expect(seen(line)).toContain('Skin test to be read now');
   });
 
   it('is not mentioned when it was read clear', () => {
