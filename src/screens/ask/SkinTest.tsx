@@ -21,6 +21,7 @@ export function SkinTest(props: StepProps) {
   const [asked, setAsked] = createSignal<SkinTestAsked | 'correction' | null>(null);
   const sender = createSender(props);
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
+  const isCorrecting = () => asked() === 'correction';
   const noted = () => props.consultation.record.skinTest;
   /** The form that is open; what may not be put on any more is not asked any more. */
   const form = (): SkinTestAsked | null => {
@@ -77,16 +78,20 @@ export function SkinTest(props: StepProps) {
             {words.skinTest.earlier}
           </BigButton>
         </Show>
-        <Show when={mayCorrect() && asked() !== 'correction'}>
-          <BigButton kind="quiet" act="skin-test-correct" onPress={() => setAsked('correction')}>
-            {words.skinTest.correct}
+        <Show when={mayCorrect()}>
+          <BigButton
+            kind="quiet"
+            act="skin-test-correct"
+            onPress={() => setAsked(isCorrecting() ? null : 'correction')}
+          >
+            {isCorrecting() ? words.skinTest.leaveIt : words.skinTest.correct}
           </BigButton>
         </Show>
       </div>
       <Show when={form()} keyed>
         {(which) => <SkinTestForm {...props} asked={which} onDone={() => setAsked(null)} />}
       </Show>
-      <Show when={mayCorrect() && asked() === 'correction'}>
+      <Show when={mayCorrect() && isCorrecting()}>
         <Correction {...props} answers={['skinTest']} title={words.skinTest.correctTitle} />
       </Show>
       <Refusal refusal={sender.refusal()} />

@@ -8,6 +8,12 @@ const endings: Readonly<Record<Ending, string>> = {
   reaction: 'reaction',
 };
 
+/** "no bowl", "1 bowl", "2 bowls". */
+const sayCount = (count: string, thing: string): string => {
+  if (count === '0') return `no ${thing}`;
+  return count === '1' ? `1 ${thing}` : `${count} ${thing}s`;
+};
+
 export const day = {
   title: 'Today’s records',
   closed: 'Closed today',
@@ -17,8 +23,8 @@ export const day = {
   endings,
   entry: (ticket: string, chair: string) => `${ticket} · chair ${chair}`,
   endedAt: (how: string, time: string) => `${how}, ${time}`,
-  strands: (count: string) => `strands ${count}`,
-  bowls: (count: string) => `bowls ${count}`,
+  strands: (count: string) => sayCount(count, 'strand'),
+  bowls: (count: string) => sayCount(count, 'bowl'),
   parked: 'parked',
   notWritten: 'over, record not written',
   unread: (count: string) => `Not readable here: ${count}. The file holds them as they lie.`,

@@ -56,7 +56,7 @@ export const leaving = {
   correctedForm: correctedWords,
   correctables,
   byMistake: 'Started by mistake',
-  byMistakeLead: 'Nothing was done yet. Her chair is free again, and the record is kept as called off.',
+  byMistakeLead: 'Nothing was done yet. Her chair is free again; the record stays, as called off.',
   closeRecord: 'Close this record',
   end: 'End without colour',
   holdToEnd: (kind: string) => `End: ${kind}`,

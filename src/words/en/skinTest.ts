@@ -39,13 +39,14 @@ export const skinTest = {
   keepNow: 'It is on now',
   place: (method: string, site: string) => `${method}, ${site.toLowerCase()}.`,
   correct: 'Correct it',
+  leaveIt: 'Leave it as it is',
   correctTitle: 'Skin test noted wrongly?',
   /** Beside the first steps, so that it is no surprise at the mix. */
   mixWaits: {
-    missing: (when: string) => `No skin test yet. Put on now, it lets you mix from ${when}.`,
-    waiting: (when: string) => `The skin test is to be read first: from ${when}.`,
-    toRead: 'It is time to read the skin test.',
-    lapsed: (when: string) => `The skin test is too old. A new one, put on now, lets you mix from ${when}.`,
+    missing: (when: string) => `No skin test yet. Put one on now and you can mix from ${when}.`,
+    waiting: (when: string) => `Skin test on. You can mix once it is read, from ${when}.`,
+    toRead: 'The skin test is ready to be read.',
+    lapsed: (when: string) => `The skin test is too old. Put one on now and you can mix from ${when}.`,
   },
   nothingSeen: 'Nothing seen',
   reactionSeen: 'It reacted',

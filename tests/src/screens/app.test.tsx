@@ -241,12 +241,12 @@ describe('the skin test', () => {
 
   it('that the mix will wait for is said on the first step, with the moment it is good from', async () => {
     const shown = await startClient();
-    expect(shown.find('.later-on').textContent).toContain('lets you mix from Thursday, March 5, 05:30.');
+    expect(shown.find('.later-on').textContent).toContain('you can mix from Thursday, March 5, 05:30.');
     await putOnNow(shown);
     await shown.turnClock(endsIronedWet.startAtMs + hour);
-    expect(shown.find('.later-on').textContent).toContain('to be read first: from Thursday, March 5, 05:30.');
+    expect(shown.find('.later-on').textContent).toContain('once it is read, from Thursday, March 5, 05:30.');
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
-    expect(shown.find('.later-on').textContent).toBe('It is time to read the skin test.');
+    expect(shown.find('.later-on').textContent).toBe('The skin test is ready to be read.');
     await shown.tap('[data-act=skin-test-nothing]');
     expect(shown.look('.later-on')).toBeNull();
   });

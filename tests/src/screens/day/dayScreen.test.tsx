@@ -38,7 +38,7 @@ it('leaves each row and its record alone while seconds pass, and reads them anew
   shown.setNowMs(atMs + 1000);
   shown.setNowMs(atMs + 2000);
   expect(shown.row()).toBe(before);
-  expect(before?.textContent).toContain('strands 1');
+  expect(before?.textContent).toContain('1 strand · no bowl');
   expect(shown.counted.reads).toBe(1);
   shown.setNowMs(atMs + 24 * 3_600_000);
   expect(shown.counted.reads).toBe(2);
