@@ -2,6 +2,7 @@ import { findConflict } from '../../shared/records/conflict';
 import type { ConsultationEvent, EventOf, EventType } from '../../shared/records/event';
 import { MODEL_VERSION } from '../../shared/records/event';
 import { judge, judgeTime } from '../../shared/records/judge';
+import { fillAsOlder, readAsOlder } from '../../shared/records/olderModel';
 import { type EntryFault, parseEvent } from '../../shared/records/parseEvent';
 import type { Settings } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
@@ -26,59 +27,79 @@ const toSorted = (value: unknown): string =>
       : inner,
   );
 
+/** What the table of an older model suggested is its own; every other word is judged anew. */
+const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
+  DECIDED: ['suggested', 'isFreer'],
+};
+
+const withoutOwn = ({ type }: ConsultationEvent, tokens: object): object =>
+  Object.fromEntries(Object.entries(tokens).filter(([name]) => ownWords[type]?.includes(name) !== true));
+
 /**
  * Does the event mean what it says it means?
- * Judged anew under the settings it was judged under. A model version that is no longer shipped is trusted: the chart
- * and the record's own check still apply.
+ * Judged anew under the settings it was judged under, and with the questions its model asked. Of a model before
+ * `modelVersion` only what its table suggested is taken at its word: stops, outcome, permit and bowl are judged whatever
+ * version an entry claims.
  */
 function saysOtherwise(
   before: Consultation,
   after: Consultation,
   event: ConsultationEvent,
   find: FindSettings,
+  modelVersion: number,
 ): boolean {
   const settings = find(event.settingsId);
-  if (event.modelVersion !== MODEL_VERSION) return false;
+  const isOlder = event.modelVersion < modelVersion;
+  const record = isOlder ? readAsOlder(before.record, event.modelVersion) : before.record;
+  const said = (isOlder ? fillAsOlder(event) : event) as EventOf<EventType>;
   const inheritsStop = event.type === 'OPENED' && event.tokens.inherits;
   const context = { settings, atMs: event.atMs, inheritsStop };
-  if (findConflict(before.record, event, context) !== null) return true;
-  const said = event as EventOf<EventType>;
+  if (findConflict(record, said as ConsultationEvent, context) !== null) return true;
   const tokens = {
-    ...judge(before.record, said.type, said.payload, context),
+    ...judge(record, said.type, said.payload, context),
     ...judgeTime(after.record, settings, event.atMs),
   };
-  return !isSame(tokens, event.tokens);
+  return isOlder
+    ? !isSame(withoutOwn(event, tokens), withoutOwn(event, event.tokens))
+    : !isSame(tokens, event.tokens);
 }
+
+/** A station never goes back to an older model: an entry that claims it was edited. */
+const claimsOlder = ({ log }: Consultation, event: ConsultationEvent): boolean =>
+  event.modelVersion < (log.at(-1)?.modelVersion ?? 1);
 
 function takeUp(
   before: Consultation,
   entry: unknown,
   find: FindSettings,
+  modelVersion: number,
 ): Result<Consultation, ReplayFault['code']> {
-  const event = parseEvent(entry);
+  const event = parseEvent(entry, modelVersion);
   if (!event.ok) return event;
   const { atMs, type } = event.value;
   if (atMs < before.record.newestAtMs && type !== 'CLOCK_CORRECTED') return refuse('wentBackInTime');
   const after = advance(before, event.value);
   if (!after.ok) return after;
-  if (saysOtherwise(before, after.value, event.value, find)) return refuse('saysOtherwise');
+  if (claimsOlder(before, event.value)) return refuse('saysOtherwise');
+  if (saysOtherwise(before, after.value, event.value, find, modelVersion)) return refuse('saysOtherwise');
   return after;
 }
 
 /**
  * What consultation does this stored log make, or what is wrong with it?
  * Every entry passes the schema, the judge, the chart and the record's own check again; the first that does not,
- * refuses the whole log, which is then set aside untouched.
+ * refuses the whole log, which is then set aside untouched. `modelVersion` is the model this station judges by.
  */
 export function replay(
   id: string,
   entries: readonly unknown[],
   find: FindSettings,
+  modelVersion = MODEL_VERSION,
 ): Result<Consultation, ReplayFault> {
   if (entries.length === 0) return refuse({ seq: 0, code: 'empty' });
   let consultation = beginConsultation(id);
   for (const [seq, entry] of entries.entries()) {
-    const next = takeUp(consultation, entry, find);
+    const next = takeUp(consultation, entry, find, modelVersion);
     if (!next.ok) return refuse({ seq, code: next.error });
     consultation = next.value;
   }

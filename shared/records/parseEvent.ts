@@ -36,13 +36,15 @@ const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
 /**
  * Is this stored entry an event this station understands?
  * The door for everything read from store or import. A newer version, of the event or of the model that judged it, is
- * named, never guessed at. Tokens have to be of the right kinds here; replaying the log judges them anew and compares.
+ * named, never guessed at; `modelVersion` is the model this station judges by. Tokens have to be of the right kinds here; replaying the log judges them anew and compares.
  */
-export function parseEvent(entry: unknown): Result<ConsultationEvent, EntryFault> {
+export function parseEvent(
+  entry: unknown,
+  modelVersion = MODEL_VERSION,
+): Result<ConsultationEvent, EntryFault> {
   const read = v.safeParse(envelope, entry);
   if (!read.success) return refuse(hasNewerVersion(entry) ? 'newerVersion' : 'notAnEvent');
-  if (read.output.v > EVENT_VERSION || read.output.modelVersion > MODEL_VERSION)
-    return refuse('newerVersion');
+  if (read.output.v > EVENT_VERSION || read.output.modelVersion > modelVersion) return refuse('newerVersion');
   const schema = payloads.get(read.output.type);
   const tokens = tokenSchemas.get(read.output.type);
   if (schema === undefined || tokens === undefined) return refuse('unknownType');

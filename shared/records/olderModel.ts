@@ -1,0 +1,48 @@
+import type { ConsultationEvent } from './event';
+import type { Form } from './form';
+import { type Answers, askForms } from './forms/asked';
+import type { ConsultationRecord, OverrideRecord } from './record';
+import { askSteps } from './steps';
+
+/** What this model did not ask yet counts as answered with nothing: null is no option, and part of no plan. */
+function fillAdded(answers: Answers, modelVersion: number): Answers {
+  const steps = askSteps.flatMap((step) => {
+    const said: Readonly<Record<string, unknown>> | undefined = answers[step];
+    if (said === undefined) return [];
+    const form: Form = askForms[step];
+    const added = Object.entries(form).filter(
+      ([name, { addedIn }]) => addedIn !== undefined && addedIn > modelVersion && said[name] === undefined,
+    );
+    return [[step, { ...said, ...Object.fromEntries(added.map(([name]) => [name, null])) }]];
+  });
+  return Object.fromEntries(steps) as Answers;
+}
+
+const lifted: OverrideRecord = {
+  rule: 'judgement.freerThanSuggested',
+  code: 'olderModel',
+  words: '',
+  by: '',
+  atMs: 0,
+  seq: 0,
+};
+
+/**
+ * The record as an older model would have read it, so that what it let happen can be judged today.
+ * Two things only were another model's own: which questions there were, and what its table suggested. Stops, outcomes,
+ * the plan, the skin test, what a decision mixes and what was tested are judged as ever.
+ * Checked in tests/machines/consultation/olderModel.test.ts.
+ */
+export const readAsOlder = (record: ConsultationRecord, modelVersion: number): ConsultationRecord => ({
+  ...record,
+  answers: fillAdded(record.answers, modelVersion),
+  overrides: [...record.overrides, lifted],
+});
+
+/** The same for the event itself: a step that was whole then is whole. */
+export const fillAsOlder = (event: ConsultationEvent): ConsultationEvent => {
+  if (event.type !== 'ANSWERED') return event;
+  const { step, answers } = event.payload;
+  const filled = fillAdded({ [step]: answers }, event.modelVersion)[step] ?? answers;
+  return { ...event, payload: { step, answers: filled } } as ConsultationEvent;
+};
