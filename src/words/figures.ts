@@ -12,6 +12,11 @@ import { formatQuantity } from '../../shared/units/format';
 import type { Quantity, UnitSettings } from '../../shared/units/quantity';
 import { msPerMinute } from '../../shared/units/time';
 
+/** Cool running water on a burn, minutes. published: burn first-aid guidance. */
+export const BURN_RINSE_MIN = 20;
+/** Water in the eyes, minutes, from and to. published: product labels; Nielsen et al., J. Occup. Health 2016. */
+export const EYES_RINSE_MIN = { from: 15, to: 20 } as const;
+
 /**
  * The figures that stand inside sentences, written from the constants that are in force. None of them hangs on the
  * station's units. Checked in tests/src/words/figures.test.ts.
@@ -21,8 +26,11 @@ export function writeFigures(locale: string) {
     formatQuantity(value, quantity, defaultSettings.units, locale);
   const { min, max } = strandForm.hairs.field;
   return {
+    burnRinse: write(BURN_RINSE_MIN, 'minutes'),
     ceiling: write(LEGAL_CEILING_PERCENT, 'percent'),
     ceilingVolumes: write(toVolumes(brand(LEGAL_CEILING_PERCENT)), 'volume'),
+    eyesRinseFrom: write(EYES_RINSE_MIN.from, 'count'),
+    eyesRinseTo: write(EYES_RINSE_MIN.to, 'minutes'),
     firstLook: write(FIRST_LOOK_MS / msPerMinute, 'minutes'),
     fewestHairs: write(min, 'count'),
     glass: write(INCOMPATIBILITY_MS / msPerMinute, 'minutes'),

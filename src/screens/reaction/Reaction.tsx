@@ -84,6 +84,12 @@ export function Reaction(props: StepProps) {
       }
     >
       <p class="emergency">{said().emergency}</p>
+      <Show when={view().toldForMs !== null}>
+        <p class="since-told">
+          {said().rinseGoal} {said().told}{' '}
+          <span class="since-told-digits">{sayOnFor(view().toldForMs ?? 0)}</span>
+        </p>
+      </Show>
       <div class="columns">
         <div class="column">
           <div class="contacts" aria-live="polite">

@@ -14,11 +14,16 @@ export interface ReactionView {
   readonly care: 'unwritten' | 'suspected' | 'seen';
   readonly contacts: readonly Contact[];
   readonly signs: readonly string[];
+  /** So long ago it was told; null while that could not be written. Water began no earlier. */
+  readonly toldForMs: number | null;
 }
 
 /** What is still on her, and for how long? */
 export function viewReaction(consultation: Consultation, nowMs: number): ReactionView {
   const { care } = consultation.state.context.facts;
+  const told = consultation.log.findLast(
+    (event) => event.type === 'REACTION_SUSPECTED' || (event.type === 'LOOKED' && event.tokens.stings),
+  );
   return {
     care: care === 'calm' ? 'unwritten' : care,
     contacts: listOnHead(consultation, nowMs).map(({ bowl, clock }) => ({
@@ -26,6 +31,7 @@ export function viewReaction(consultation: Consultation, nowMs: number): Reactio
       line: bowl.line,
       onForMs: Math.max(0, nowMs - clock.startedAtMs),
     })),
+    toldForMs: told === undefined ? null : Math.max(0, nowMs - told.atMs),
     signs: consultation.record.reaction?.signs ?? [],
   };
 }

@@ -1,5 +1,6 @@
 import type { careForm, reactionForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
+import { figures } from './figures';
 
 const signs: FormWords<typeof reactionForm>['signs'] = {
   ask: 'What is felt or seen?',
@@ -30,12 +31,14 @@ export const reaction = {
   title: 'Burning or reaction',
   emergency: 'Throat, breath, faint: the emergency number first. Then rinse.',
   steps: [
-    'Cool running water now. A burn: 20 min.',
+    'Cool running water now.',
     'No neutraliser, no cream on it.',
-    'Eyes: rinse 15 to 20 min, lenses out. A doctor.',
+    'Eyes: lenses out, rinse on. A doctor.',
     'Blisters: a doctor. Burns can show late.',
     'Hives or wheeze with lightener: never again.',
   ],
+  told: 'Since it was told:',
+  rinseGoal: `Water: a burn ${figures.burnRinse}, eyes ${figures.eyesRinseFrom} to ${figures.eyesRinseTo}.`,
   onFor: (zone: string) => `${zone}, on for`,
   nothingOn: 'Nothing is on the head.',
   rinsed: (zone: string) => `Rinsed: ${zone}`,

@@ -8,8 +8,11 @@ const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 describe('a figure inside a sentence', () => {
   it('is the constant that is in force, written in its language', () => {
     expect(Object.values(writeFigures('en')).map(plain)).toEqual([
+      '20 min',
       '12 %',
       '40 vol',
+      '15',
+      '20 min',
       '2 min',
       '20',
       '30 min',
@@ -23,13 +26,14 @@ describe('a figure inside a sentence', () => {
   });
 
   it('stands in the words', () => {
-    const { refusals, strandTest, asked, mix } = findWords('en');
+    const { refusals, strandTest, asked, mix, reaction } = findWords('en');
     expect(plain(refusals.permit.outcomeLapsed.what)).toBe('The outcome is more than 28 days old.');
     expect(plain(refusals.permit.incompatibilityOpen.clears)).toBe(
       'Start that test, and read it after 30 min.',
     );
     expect(plain(strandTest.glass.start)).toBe('Start the glass, 30 min');
     expect(plain(mix.thin.refusals.overCeiling)).toBe('Over 12 % (40 vol) goes on no hair.');
+    expect(plain(reaction.rinseGoal)).toBe('Water: a burn 20 min, eyes 15 to 20 min.');
     expect(asked.hotTools.relaxedWithinTwoWeeks.ask).toContain('keratin');
   });
 });

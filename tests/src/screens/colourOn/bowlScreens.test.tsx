@@ -4,7 +4,7 @@ import { Finish } from '../../../../src/screens/finish/Finish';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
 import { Reaction } from '../../../../src/screens/reaction/Reaction';
 import { act, choose, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
-import { playUntil } from '../playStory';
+import { playUntil, tap } from '../playStory';
 
 const minute = 60_000;
 const primaries = () =>
@@ -120,4 +120,18 @@ it('closes with the plan she takes home, and not without a setting', async () =>
   await press('give-plan');
   expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48 });
   expect(bench.consultation().record.ended?.how).toBe('done');
+});
+
+it('counts up since she said that it burns, beside how long the water is to run', async () => {
+  const bench = layOnBench(Reaction, playUntil('BOWL_APPLIED'));
+  expect(seen('.since-told')).toBe('');
+  bench.unmount();
+  const reacting = tap(playUntil('BOWL_APPLIED'), minute, { type: 'REACTION_SUSPECTED' });
+  const later = layOnBench(Reaction, reacting);
+  expect(seen('.since-told')).toBe('Water: a burn 20 min, eyes 15 to 20 min. Since it was told: 0:00');
+  later.pass(19 * minute + 59_000);
+  expect(seen('.since-told-digits')).toBe('19:59');
+  await press('rinsed-lengths');
+  later.pass(minute);
+  expect(seen('.since-told-digits')).toBe('20:59');
 });

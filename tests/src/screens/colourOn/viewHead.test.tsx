@@ -39,6 +39,7 @@ it('goes on counting contact time while she reacts, until the rinse', () => {
     care: 'suspected',
     contacts: [{ zone: 'lengths', line: 'Sandbar powder', onForMs: 5 * minute }],
     signs: [],
+    toldForMs: minute,
   });
   const rinsed = tap(suspected, minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
   expect(viewReaction(rinsed.consultation, rinsed.atMs).contacts).toEqual([]);
