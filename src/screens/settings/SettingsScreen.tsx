@@ -16,7 +16,8 @@ import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
 import { showFirstRefused } from '../showFirstRefused';
 import './settings.css';
-import { draftSettings, findAltitudeUnit, findSettingsForm, readSettings } from './settingsDraft';
+import { draftSettings, findSettingsForm, readSettings } from './settingsDraft';
+import { findSettingsWords } from './settingsWords';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
 export function SettingsScreen(props: {
@@ -42,10 +43,7 @@ export function SettingsScreen(props: {
     const read = readForm(form(), draft.raw(), context());
     return read.ok ? [] : read.error;
   };
-  const altitudeWords = () => ({
-    ...said().questions.altitude,
-    ask: said().altitudeIn(said().altitudeUnits[findAltitudeUnit(props.inForce.units)]),
-  });
+  const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
   const isChanged = () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce));
 
   async function save(): Promise<void> {
@@ -75,7 +73,7 @@ export function SettingsScreen(props: {
         </Caution>
         <FormFields
           form={form()}
-          words={{ ...said().questions, altitude: altitudeWords() }}
+          words={asked()}
           draft={draft}
           onChange={() => {
             setRefusal(null);

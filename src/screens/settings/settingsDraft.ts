@@ -1,4 +1,4 @@
-import type { Form } from '../../../shared/records/form';
+import type { NumberQuestion } from '../../../shared/records/form';
 import { type SettingsAnswers, settingsForm } from '../../../shared/records/forms/settings';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
@@ -18,8 +18,11 @@ const toMetres = (altitude: number, units: Settings['units']): number =>
 const fromMetres = (metres: number, units: Settings['units']): number =>
   findAltitudeUnit(units) === 'ft' ? metres / METRES_A_FOOT : metres;
 
+/** The questions, whatever the limits of the height are in this unit. */
+type SettingsForm = Omit<typeof settingsForm, 'altitude'> & { readonly altitude: NumberQuestion };
+
 /** The form in the units that are in force; limits in feet are rounded inward to whole tens. */
-export function findSettingsForm(units: Settings['units']): Form {
+export function findSettingsForm(units: Settings['units']): SettingsForm {
   if (findAltitudeUnit(units) === 'm') return settingsForm;
   const { field } = settingsForm.altitude;
   const min = Math.ceil(fromMetres(field.min, units) / 10) * 10;

@@ -39,8 +39,8 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     clears: 'When it has gone: a named correction, “it has changed”.',
   },
   'stop.underAge': {
-    what: 'She is under the age line.',
-    why: 'The law’s label text: not meant for under 16 (EU Reg. 1223/2009); your local profile sets the line.',
+    what: 'She is too young to be coloured here.',
+    why: 'The law’s label text: not meant for under 16 (EU Reg. 1223/2009). Your settings say from which age.',
     clears: byCorrection,
   },
   'stop.skinTestPositive': {

@@ -8,41 +8,41 @@ const questions: FormWords<typeof settingsForm> = {
   length: { ask: 'Length', options: { cm: 'cm', in: 'Inches' } },
   altitude: { ask: 'Height above the sea', hint: 'Water boils cooler higher up.' },
   scaleStepG: { ask: 'The scale shows', options: { '0.1': '0.1 g', '0.5': '0.5 g', '1': '1 g' } },
-  chairs: { ask: 'Chairs' },
+  chairs: { ask: 'How many chairs?' },
   staff: {
-    ask: 'Staff',
+    ask: 'Who works here?',
     rows: { name: { ask: 'Name' } },
     rowTitle: (row) => `Person ${row}`,
     addRow: 'Add a person',
-    removeRow: (row) => `Take person ${row} off`,
+    removeRow: (row) => `Take person ${row} out`,
   },
   shelf: {
-    ask: 'Shelf',
-    hint: 'What is offered when a strand or a spray is asked for.',
+    ask: 'What is on the shelf?',
+    hint: 'Offered when a strand or a spray is asked for.',
     rows: {
       name: { ask: 'Product line' },
       kind: { ask: 'Kind', options: { lightener: 'Lightener', colour: 'Colour', spray: 'Heat spray' } },
     },
     rowTitle: (row) => `Product ${row}`,
     addRow: 'Add a product',
-    removeRow: (row) => `Take product ${row} off`,
+    removeRow: (row) => `Take product ${row} out`,
   },
   hasAgeLine: {
-    ask: 'Does the local rule draw an age line?',
+    ask: 'Is anybody too young to be coloured here?',
     hint: 'EU and UK label text: not meant for under 16 (Reg. 1223/2009, Annex III).',
     options: { yes: 'Yes', no: 'No' },
   },
-  ageLine: { ask: 'Nobody younger than' },
+  ageLine: { ask: 'The youngest you colour' },
   skinTestWaitH: {
-    ask: 'Hours until a skin test is read',
+    ask: 'A skin test is read after, hours',
     hint: 'One maker’s protocol: 48 (Cosmetics Europe 2023). The maker’s directions come first.',
   },
   skinTestLapsesDays: {
-    ask: 'Days until a skin test is too old',
-    hint: `Our own choice: ${figures.skinTestLapsesDays}. The maker decides how often.`,
+    ask: 'A skin test is too old after, days',
+    hint: `${figures.skinTestLapsesDays} is our own choice. The maker decides how often.`,
   },
   skinTestFor: {
-    ask: 'Which services want a skin test?',
+    ask: 'Which services need a skin test?',
     hint: 'The label asks for a preliminary test (21 U.S.C. 361(a)); advice: each time.',
     options: {
       never: 'None of them',
@@ -55,13 +55,26 @@ const questions: FormWords<typeof settingsForm> = {
   },
 };
 
+/** What a figure or a name may be, with its unit. */
+const ranges = {
+  altitude: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}.`,
+  chairs: (low: string, high: string) => `${low} to ${high}.`,
+  ageLine: (low: string, high: string) => `${low} to ${high} years.`,
+  skinTestWaitH: (low: string, high: string) => `${low} to ${high} hours.`,
+  skinTestLapsesDays: (low: string, high: string) => `${low} to ${high} days.`,
+  staff: (people: string, letters: string) => `Up to ${people} first names, each at most ${letters} letters.`,
+  shelf: (products: string, letters: string) =>
+    `Up to ${products} products, each at most ${letters} letters.`,
+};
+
 export const settings = {
+  ranges,
   questions,
   title: 'Settings',
   altitudeIn: (unit: string) => `Height above the sea, ${unit}`,
   altitudeUnits: { m: 'metres', ft: 'feet' },
   note: 'Local law, the maker’s directions and a licensed professional’s judgement come first.',
   save: 'Save',
-  saved: 'Saved. From now on consultations are judged under these.',
+  saved: 'Saved. They hold for every client from now on.',
   unsaved: 'Not saved yet.',
 };

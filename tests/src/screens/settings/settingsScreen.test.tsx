@@ -30,3 +30,26 @@ it('keeps a refused field as it was typed and saves nothing, then saves a new ed
   expect(seen('.step-actions')).toContain('Saved.');
   unmount();
 });
+
+it.each([
+  ['metres and Celsius', { temperature: 'C', mass: 'g', length: 'cm' }, '-430 to 5500 metres. Water'],
+  ['feet and Fahrenheit', { temperature: 'F', mass: 'oz', length: 'in' }, '-1410 to 18040 feet. Water'],
+] as const)('says unit and limits at each figure, in %s', (_name, units, altitude) => {
+  const { unmount } = render(() => (
+    <SettingsScreen
+      inForce={{ ...settings, units, profile: { ...settings.profile, ageLine: 16 } }}
+      nowMs={0}
+      save={async () => accept(undefined)}
+      onBar={() => undefined}
+    />
+  ));
+  const hint = (name: string) => seen(`[data-question="${name}"] > .field-hint`);
+  expect(hint('altitude').replace('−', '-').replaceAll(',', '')).toContain(altitude);
+  expect(hint('chairs')).toBe('1 to 30.');
+  expect(hint('ageLine')).toBe('10 to 21 years.');
+  expect(hint('skinTestWaitH')).toContain('0.5 to 96 hours.');
+  expect(hint('skinTestLapsesDays')).toContain('1 to 365 days.');
+  expect(hint('staff')).toBe('Up to 30 first names, each at most 20 letters.');
+  expect(hint('shelf')).toContain('Up to 60 products, each at most 40 letters.');
+  unmount();
+});
