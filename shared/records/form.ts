@@ -7,7 +7,11 @@ interface Asked {
   readonly aside?: true;
   /** Asked only when another question of the same form has one of these answers. */
   readonly when?: { readonly question: string; readonly is: readonly string[] };
-  /** The model version that first asked it: a log from before has no answer to it, and stays readable. */
+  /**
+   * The model version that first asked it. It lets a stored log lack the answer, in the type and in the schema, and when
+   * a log of a model before it is read again, a step without it counts as whole. Whoever is open is asked it all the
+   * same. That such a log is read by its own questions at all is what raising MODEL_VERSION is for.
+   */
   readonly addedIn?: number;
   /** Asked only where the station's local profile draws an age line. */
   readonly whenAgeLine?: true;

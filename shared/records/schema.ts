@@ -30,7 +30,8 @@ function schemaOfQuestion(question: Question): v.GenericSchema {
   }
 }
 
-const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
+/** May a stored log lack the answer to this question? Asked only sometimes, or not yet when the log was written. */
+export const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
   when !== undefined || whenAgeLine === true || addedIn !== undefined;
 
 /** The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent. */

@@ -2,11 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { replay } from '../../../machines/consultation/replay';
 import { salon } from '../../../seeds/salon';
 import { EVENT_VERSION, MODEL_VERSION } from '../../../shared/records/event';
-import type { Form } from '../../../shared/records/form';
+import type { Form, Question } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
 import { eventForms } from '../../../shared/records/forms/byEvent';
 import { parseEvent } from '../../../shared/records/parseEvent';
 import { readForm } from '../../../shared/records/readForm';
+import { mayBeAbsent } from '../../../shared/records/schema';
 import { answerAll, metric, nowMs } from './goodForms';
 import { tokensOf } from './goodTokens';
 import { findEvent, story, tell } from './telling';
@@ -51,8 +52,8 @@ const faultOf = (entry: unknown) => {
   const event = throughStore(entry);
   return event.ok ? 'taken' : event.error;
 };
-const mayBeAbsent = ({ name, form }: Stored, field: string) =>
-  name.startsWith('ANSWERED') || form[field]?.when !== undefined || form[field]?.whenAgeLine === true;
+const mayLack = ({ name, form }: Stored, field: string) =>
+  name.startsWith('ANSWERED') || mayBeAbsent(form[field] as Question);
 
 /** What no answer of any kind is. */
 const wrongKinds = [null, true, {}, [], [[]], 'x'.repeat(1000), 1e300, -1e300];
@@ -66,7 +67,7 @@ describe('a stored event', () => {
   it.each(stored)('$name is refused without any one of its answers that must be there', (each) => {
     for (const field of Object.keys(each.form)) {
       const { [field]: _left, ...rest } = each.answers;
-      const expected = mayBeAbsent(each, field) ? 'taken' : 'badPayload';
+      const expected = mayLack(each, field) ? 'taken' : 'badPayload';
       expect(faultOf(each.build(rest)), field).toBe(expected);
     }
   });

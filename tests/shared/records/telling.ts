@@ -7,6 +7,7 @@ import type { RawForm } from '../../../shared/records/readForm';
 import { beginRecord, type ConsultationRecord } from '../../../shared/records/record';
 import { reduce } from '../../../shared/records/reduce';
 import type { Settings } from '../../../shared/records/settings';
+import { tellOpenQuestions } from './openQuestions';
 
 /** What a story has made so far. Told through `classify` and `reduce` alone: no chart stands in between. */
 export interface Told {
@@ -79,7 +80,10 @@ export const lowRisk: readonly StoryStep[] = change(
 export function andThen(told: Told, raw: RawEvent, afterMs = 1000, settings: Settings = salon): Told {
   const atMs = told.atMs + afterMs;
   const event = tryRaw(told, raw, atMs, settings);
-  if (!event.ok) throw new Error(`${raw.type}: ${JSON.stringify(event.error)}`);
+  if (!event.ok) {
+    const open = tellOpenQuestions(told.record.answers, settings);
+    throw new Error(`${raw.type}: ${JSON.stringify(event.error)}; ${open}`);
+  }
   return { record: reduce(told.record, event.value), log: [...told.log, event.value], atMs };
 }
 

@@ -8,6 +8,7 @@ import { classify, type RawEvent } from '../../../../shared/records/classify';
 import type { RawForm } from '../../../../shared/records/readForm';
 import { type AskStep, askSteps } from '../../../../shared/records/steps';
 import type { Zone } from '../../../../shared/records/zones';
+import { tellOpenQuestions } from '../../../shared/records/openQuestions';
 import {
   cleanAnswers,
   findSettings,
@@ -45,7 +46,10 @@ export function play(story: readonly Told[]): Scene {
     scene = { ...scene, atMs: scene.atMs + (typeof told === 'number' ? told : 3 * minuteMs + shiftOf(told)) };
     if (typeof told === 'number') continue;
     const next = send(scene, told);
-    if (!next.ok) throw new Error(`${told.type}: ${JSON.stringify(next.error)}`);
+    if (!next.ok) {
+      const open = tellOpenQuestions(scene.record.answers, settings);
+      throw new Error(`${told.type}: ${JSON.stringify(next.error)}; ${open}`);
+    }
     scene = { ...next.value, atMs: scene.atMs };
   }
   return scene;
