@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import './button.css';
+import { useMayWrite } from './useMayWrite';
 
 /** A tap that is done at once: never for what is dangerous. `act` is what tests and styles know it by. */
 export function BigButton(props: {
@@ -8,15 +9,18 @@ export function BigButton(props: {
   readonly onPress: () => void;
   readonly isDisabled?: boolean;
   readonly isPressed?: boolean;
+  /** It writes nothing: open also where this window only watches. */
+  readonly isWay?: boolean;
   readonly children: JSX.Element;
 }) {
+  const mayWrite = useMayWrite();
   return (
     <button
       type="button"
       class="big-button"
       data-kind={props.kind ?? 'plain'}
       data-act={props.act}
-      disabled={props.isDisabled === true}
+      disabled={props.isDisabled === true || (props.isWay !== true && !mayWrite())}
       aria-pressed={props.isPressed}
       onClick={() => props.onPress()}
     >

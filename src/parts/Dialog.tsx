@@ -22,7 +22,7 @@ export function Dialog(props: {
       <Show when={props.isOpen}>
         <header class="dialog-head">
           <h2 id={titleId}>{props.title}</h2>
-          <BigButton kind="quiet" act="close-dialog" onPress={() => props.onClose()}>
+          <BigButton kind="quiet" act="close-dialog" isWay onPress={() => props.onClose()}>
             {words.general.close}
           </BigButton>
         </header>

@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import './button.css';
 import { createHold } from './hold';
+import { useMayWrite } from './useMayWrite';
 import { useWords } from './useWords';
 
 /**
@@ -16,6 +17,7 @@ export function HoldButton(props: {
   readonly isDisabled?: boolean;
 }) {
   const words = useWords();
+  const mayWrite = useMayWrite();
   const hold = createHold(() => props.onHeld());
   let place!: HTMLDivElement;
   const isKey = (event: KeyboardEvent) => event.key === ' ' || event.key === 'Enter';
@@ -27,7 +29,7 @@ export function HoldButton(props: {
         class="hold-button"
         data-act={props.act}
         data-option={props.option}
-        disabled={props.isDisabled === true}
+        disabled={props.isDisabled === true || !mayWrite()}
         aria-pressed={props.isPressed}
         onPointerDown={(event) => event.button === 0 && hold.begin()}
         onPointerLeave={() => hold.breakOff()}

@@ -1,4 +1,5 @@
 import { createContext, type JSX, useContext } from 'solid-js';
+import { OnlyWatches } from './OnlyWatches';
 import './pageActions.css';
 
 const AboveActions = createContext<() => JSX.Element>(() => null);
@@ -12,6 +13,7 @@ export function PageActions(props: { readonly children: JSX.Element }) {
   return (
     <footer class="step-actions">
       {renderAbove()}
+      <OnlyWatches />
       {props.children}
     </footer>
   );

@@ -43,16 +43,16 @@ export function StepPage(props: {
         </div>
         <nav class="step-ways">
           <Show when={props.page.isOnSkin}>
-            <BigButton kind="danger" act="reaction" onPress={() => props.page.onReaction()}>
+            <BigButton kind="danger" act="reaction" isWay onPress={() => props.page.onReaction()}>
               {words.general.reaction}
             </BigButton>
           </Show>
           <Show when={props.isOver !== true}>
-            <BigButton kind="quiet" act="more-for-client" onPress={() => props.page.onMore()}>
+            <BigButton kind="quiet" act="more-for-client" isWay onPress={() => props.page.onMore()}>
               {words.general.moreForClient}
             </BigButton>
           </Show>
-          <BigButton kind="quiet" act="bar" onPress={() => props.page.onBar()}>
+          <BigButton kind="quiet" act="bar" isWay onPress={() => props.page.onBar()}>
             {words.general.bar}
           </BigButton>
         </nav>

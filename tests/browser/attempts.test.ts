@@ -108,19 +108,27 @@ describe('no way leads to the mix without an outcome', () => {
     await other.locator('[data-mode="watching"]').waitFor();
     await other.locator('.place[data-chair="2"]').tap();
     const shown = await other.locator('main').getAttribute('data-log-length');
-    await other.locator('[data-act="decide-endsOut"]').tap();
+    await other.locator('footer [data-line="only-watches"]').waitFor();
+    await force(other.locator('[data-act="decide-endsOut"]'));
     await other.getByText('This window cannot write now.').waitFor();
     expect(await other.locator('main').getAttribute('data-log-length')).toBe(shown);
     await other.locator('[data-act="bar"]').tap();
     await other.locator('.place[data-chair="1"]').tap();
+    const fields = other.locator('fieldset.form');
+    expect(await fields.locator('[data-option="sound"]').isDisabled()).toBe(true);
+    await fields.evaluate((element: HTMLFieldSetElement) => {
+      element.disabled = false;
+    });
     for (const [question, option] of [
       ['fibre', 'sound'],
       ['stretch', 'springsBack'],
       ['level', '7'],
+      ['wentPast30', 'no'],
+      ['evenness', 'even'],
     ] as const) {
       await other.locator(`[data-question="${question}"] [data-option="${option}"]`).tap();
     }
-    await other.locator('[data-act="record-outcome"]').tap();
+    await force(other.locator('[data-act="record-outcome"]'));
     await other.getByText('This window cannot write now.').waitFor();
     await other.locator('[data-act="bar"]').tap();
     await force(other.locator('.place-free[data-chair="3"]'));

@@ -2,6 +2,7 @@ import type { Form } from '../../../shared/records/form';
 import type { FieldRefusal, Raw } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import type { AnyFormWords } from '../../words/formWords';
+import { useMayWrite } from '../useMayWrite';
 import type { Draft } from './draft';
 import type { Picks } from './field';
 import { Questions } from './Questions';
@@ -23,8 +24,9 @@ export function FormFields(props: {
   readonly nowMs: number;
   readonly picks?: Picks;
 }) {
+  const mayWrite = useMayWrite();
   return (
-    <div class="form">
+    <fieldset class="form" disabled={!mayWrite()}>
       <Questions
         form={props.form}
         words={props.words}
@@ -40,6 +42,6 @@ export function FormFields(props: {
         nowMs={props.nowMs}
         picks={props.picks}
       />
-    </div>
+    </fieldset>
   );
 }

@@ -6,8 +6,10 @@ import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type Result, refuse } from '../../../shared/result';
 import { Dialog } from '../../parts/Dialog';
+import { OnlyWatches } from '../../parts/OnlyWatches';
 import type { PageSurroundings } from '../../parts/StepPage';
 import { StrandRail } from '../../parts/StrandRail';
+import { MayWriteProvider } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { sayWhose } from '../bar/sayWhose';
@@ -96,23 +98,26 @@ export function ConsultationScreen(props: {
   };
 
   return (
-    <main
-      class="consultation"
-      data-consultation={props.consultation.id}
-      data-step={name()}
-      data-log-length={props.consultation.log.length}
-    >
-      <StrandRail here={step()} knot={knot()} />
-      <Show when={edition()} keyed>
-        {(_edition) => <Dynamic component={screens[name()]} {...stepProps} />}
-      </Show>
-      <Dialog
-        isOpen={isMoreOpen()}
-        title={`${words.general.moreForClient} · ${kicker()}`}
-        onClose={() => setIsMoreOpen(false)}
+    <MayWriteProvider value={() => props.isWriter}>
+      <main
+        class="consultation"
+        data-consultation={props.consultation.id}
+        data-step={name()}
+        data-log-length={props.consultation.log.length}
       >
-        <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
-      </Dialog>
-    </main>
+        <StrandRail here={step()} knot={knot()} />
+        <Show when={edition()} keyed>
+          {(_edition) => <Dynamic component={screens[name()]} {...stepProps} />}
+        </Show>
+        <Dialog
+          isOpen={isMoreOpen()}
+          title={`${words.general.moreForClient} · ${kicker()}`}
+          onClose={() => setIsMoreOpen(false)}
+        >
+          <OnlyWatches />
+          <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
+        </Dialog>
+      </main>
+    </MayWriteProvider>
   );
 }

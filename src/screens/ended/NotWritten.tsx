@@ -23,7 +23,7 @@ export function NotWritten(props: StepProps) {
       isOver
       actions={
         <>
-          <BigButton act="bar-primary" onPress={() => props.page.onBar()}>
+          <BigButton act="bar-primary" isWay onPress={() => props.page.onBar()}>
             {words.general.bar}
           </BigButton>
           <BigButton kind="primary" act="finish-closing" onPress={() => void write()}>

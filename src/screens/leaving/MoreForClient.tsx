@@ -45,7 +45,7 @@ export function MoreForClient(
           {words.leaving.changeWho}
         </BigButton>
         <Show when={mayReact()}>
-          <BigButton kind="danger" act="reaction-from-menu" onPress={reactionFromMenu}>
+          <BigButton kind="danger" act="reaction-from-menu" isWay onPress={reactionFromMenu}>
             {words.general.reaction}
           </BigButton>
         </Show>

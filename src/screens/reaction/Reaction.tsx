@@ -64,7 +64,7 @@ export function Reaction(props: StepProps) {
             when={isSeen()}
             fallback={
               <>
-                <BigButton act="no-reaction" onPress={sayNone}>
+                <BigButton act="no-reaction" isWay={view().care === 'unwritten'} onPress={sayNone}>
                   {said().notAReaction}
                 </BigButton>
                 <HoldButton label={said().record} act="record-reaction" onHeld={() => void record()} />

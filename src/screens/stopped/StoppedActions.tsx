@@ -20,7 +20,7 @@ export function StoppedActions(
   return (
     <Switch
       fallback={
-        <BigButton kind="primary" act="bar-primary" onPress={() => props.page.onBar()}>
+        <BigButton kind="primary" act="bar-primary" isWay onPress={() => props.page.onBar()}>
           {words.general.bar}
         </BigButton>
       }

@@ -9,6 +9,9 @@ afterEach(cleanup);
 
 const hour = 3_600_000;
 
+const isDisabled = (shown: Shown, act: string) =>
+  (shown.find(`[data-act=${act}]`) as HTMLButtonElement).disabled;
+
 const putOnNow = async (shown: Shown, within = ''): Promise<void> => {
   await shown.tap(`${within}[data-act=skin-test-put-on]`);
   await shown.tap(`${within}[data-question=method] [data-option=openApplication]`);
@@ -125,6 +128,28 @@ describe('the station', () => {
     expect(shown.find('[data-mode]').dataset.mode).toBe('watching');
     expect(shown.look('[data-act=start]')).toBeNull();
     await shown.tap('[data-chair="3"]');
+    expect(shown.find('footer [data-line=only-watches]').textContent).toContain('This window cannot write.');
+    expect((shown.find('fieldset.form') as HTMLFieldSetElement).disabled).toBe(true);
+    expect(isDisabled(shown, 'next')).toBe(true);
+    for (const way of ['bar', 'more-for-client']) expect(isDisabled(shown, way)).toBe(false);
+    await shown.tap('[data-act=more-for-client]');
+    expect(shown.find('dialog [data-line=only-watches]').textContent).toContain('cannot write');
+    expect(isDisabled(shown, 'close-dialog')).toBe(false);
+    for (const hold of shown.container.querySelectorAll<HTMLButtonElement>('.hold-button')) {
+      expect(hold.disabled).toBe(true);
+    }
+    await shown.tap('[data-act=close-dialog]');
+  });
+
+  it('says a refusal that comes although nothing there could be tapped', async () => {
+    const writer = await startClient();
+    const logs = writer.station.readLogs();
+    writer.unmount();
+    const shown = await showStation({ settings: salon });
+    shown.station.watch(logs);
+    await shown.settle();
+    await shown.tap('[data-chair="3"]');
+    (shown.find('fieldset.form') as HTMLFieldSetElement).disabled = false;
     await shown.answer(['service', 'gloss']);
     expect(shown.find('[data-refusal]').dataset.refusal).toBe('notWriting');
   });
