@@ -1,3 +1,4 @@
+import { isIron } from '../heat/habit';
 import { heatThresholds } from '../heat/thresholds';
 import type { Answers } from '../records/forms/asked';
 
@@ -25,34 +26,55 @@ export const ASSUMED_FLAGS_FOR_HIGH = 2;
 /** Bleached so often, hair counts as suspect. Assumed because each bleach takes its share and two add up. */
 export const ASSUMED_BLEACHES_SUSPECT = 2;
 
+type Habit = NonNullable<NonNullable<Answers['hotTools']>['habits']>[number];
+
+/** A dryer leaves the cortex as it was: see shared/heat/habit.ts. */
+const isHotTool = ({ tool }: Habit): boolean => isIron(tool);
+
+/**
+ * About how many of the things that make hair suspect did nobody know? Smoke, the setting of a hot tool, porosity, curl,
+ * breakage, wet stretch; wet ironing and bleaching that nobody knows of are flags of their own.
+ */
+const countNotKnown = ({ hotTools, feelHair }: Answers): number => {
+  const isSettingKnown = !(hotTools?.habits ?? []).some(
+    (habit) => isHotTool(habit) && habit.settingC === 'unknown',
+  );
+  const { porosity, curl, breakage, wetStretch } = feelHair ?? {};
+  const said = [hotTools?.smoke, porosity, curl, breakage, wetStretch];
+  return said.filter((answer) => answer === 'unknown').length + (isSettingKnown ? 0 : 1);
+};
+
 /**
  * What speaks against this hair?
- * "Don't know" about wet ironing or bleaching counts as that flag, about anything else as one more: never as zero.
+ * "Don't know" about wet ironing or bleaching counts as that flag; about smoke, setting, porosity, curl, breakage and
+ * wet stretch as "not known": never as zero.
  * Above 400 °F the cortex softens: common practice, no source (shared/heat/thresholds.ts).
  */
-export function listRedFlags({ hotTools, feelHair }: Answers): readonly RedFlag[] {
-  const isIronedWet = (hotTools?.habits ?? []).some(
-    ({ tool, wetness }) => tool !== 'dryer' && wetness !== 'dry',
-  );
+export function listRedFlags(answers: Answers): readonly RedFlag[] {
+  const { hotTools, feelHair } = answers;
+  const ironed = (hotTools?.habits ?? []).filter(isHotTool);
   const bleaches = hotTools?.bleaches ?? 0;
   const found: Readonly<Record<RedFlag, boolean>> = {
-    ironedWet: isIronedWet,
+    ironedWet: ironed.some(({ wetness }) => wetness !== 'dry'),
     scorched: hotTools?.smoke === 'smokes' || hotTools?.smoke === 'smellsBurnt',
     bleachedTwice: bleaches === 'unknown' || bleaches >= ASSUMED_BLEACHES_SUSPECT,
     curlLost: feelHair?.curl === 'lostAtEnds',
     slowStretch: feelHair?.wetStretch === 'staysLong' || feelHair?.wetStretch === 'snaps',
     breakage: feelHair?.breakage === 'some' || feelHair?.breakage === 'much',
-    veryHot: (hotTools?.habits ?? []).some(
-      ({ tool, settingC }) => tool !== 'dryer' && settingC !== 'unknown' && settingC > SOFTENING_C,
-    ),
-    notKnown: [hotTools?.smoke, feelHair?.curl, feelHair?.breakage, feelHair?.wetStretch].includes('unknown'),
+    veryHot: ironed.some(({ settingC }) => settingC !== 'unknown' && settingC > SOFTENING_C),
+    notKnown: countNotKnown(answers) > 0,
   };
   return redFlags.filter((flag) => found[flag]);
 }
 
-/** How careful must the test be? An estimate from the red flags; it never overrules the strand. */
+/**
+ * How careful must the test be? An estimate from the red flags; it never overrules the strand.
+ * Each thing that is not known weighs as much as if it were bad: nobody is freer for not knowing, and a step answered
+ * with "don't know" all over is no way round. Checked in tests/shared/judgement/risk.test.ts.
+ */
 export function judgeRisk(answers: Answers): Risk {
-  const count = listRedFlags(answers).length;
+  const known = listRedFlags(answers).filter((flag) => flag !== 'notKnown');
+  const count = known.length + countNotKnown(answers);
   if (count >= ASSUMED_FLAGS_FOR_HIGH) return 'high';
   return count === 0 ? 'low' : 'raised';
 }

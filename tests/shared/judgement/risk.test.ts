@@ -18,6 +18,7 @@ interface Said {
   }[];
   readonly smoke?: string;
   readonly bleaches?: number | 'unknown';
+  readonly porosity?: string;
   readonly curl?: string;
   readonly wetStretch?: string;
   readonly breakage?: string;
@@ -25,7 +26,7 @@ interface Said {
 const answers = ({ habits = [], smoke = 'no', bleaches = 0, ...felt }: Said): Answers =>
   ({
     hotTools: { habits, smoke, bleaches },
-    feelHair: { curl: 'sameAlong', wetStretch: 'springsBack', breakage: 'no', ...felt },
+    feelHair: { porosity: 'normal', curl: 'sameAlong', wetStretch: 'springsBack', breakage: 'no', ...felt },
   }) as unknown as Answers;
 const ironed = (wetness: string, tool = 'flatIron', settingC: number | 'unknown' = 180): Said => ({
   habits: [{ tool, wetness, settingC }],
@@ -53,7 +54,7 @@ const edges: readonly (readonly [RedFlag, readonly Said[], readonly Said[]])[] =
   [
     'veryHot',
     [ironed('dry', 'flatIron', softensC + 0.01), ironed('dry', 'wand', 232)],
-    [ironed('dry', 'flatIron', softensC), ironed('dry', 'dryer', 232), ironed('dry', 'flatIron', 'unknown')],
+    [ironed('dry', 'flatIron', softensC), ironed('dry', 'dryer', 232)],
   ],
   [
     'notKnown',
@@ -62,9 +63,11 @@ const edges: readonly (readonly [RedFlag, readonly Said[], readonly Said[]])[] =
       { curl: 'unknown' },
       { breakage: 'unknown' },
       { wetStretch: 'unknown' },
+      { porosity: 'unknown' },
+      ironed('dry', 'flatIron', 'unknown'),
       { smoke: 'unknown', curl: 'unknown' },
     ],
-    [{}],
+    [{}, { porosity: 'high' }, ironed('dry', 'dryer', 'unknown')],
   ],
 ];
 
@@ -106,9 +109,42 @@ describe('the risk', () => {
     }
   });
 
-  it('is raised by something that is not known, and high when that comes to another flag', () => {
+  it('is raised by something that is not known, and high when that comes to another flag or another "don’t know"', () => {
     expect(judgeRisk(answers({ curl: 'unknown' }))).toBe('raised');
     expect(judgeRisk(answers({ curl: 'unknown', smoke: 'smokes' }))).toBe('high');
+    expect(judgeRisk(answers({ curl: 'unknown', smoke: 'unknown' }))).toBe('high');
+  });
+
+  /** Every answer to each thing the risk looks at, "don't know" last. */
+  const said: readonly (readonly Said[])[] = [
+    [{ smoke: 'no' }, { smoke: 'smokes' }, { smoke: 'unknown' }],
+    [{ bleaches: 0 }, { bleaches: ASSUMED_BLEACHES_SUSPECT }, { bleaches: 'unknown' }],
+    [{ porosity: 'normal' }, { porosity: 'high' }, { porosity: 'unknown' }],
+    [{ curl: 'sameAlong' }, { curl: 'lostAtEnds' }, { curl: 'unknown' }],
+    [{ breakage: 'no' }, { breakage: 'much' }, { breakage: 'unknown' }],
+    [{ wetStretch: 'springsBack' }, { wetStretch: 'snaps' }, { wetStretch: 'unknown' }],
+    [ironed('dry'), ironed('wet'), ironed('unknown')],
+    [ironed('dry', 'wand', 180), ironed('dry', 'wand', 232), ironed('dry', 'wand', 'unknown')],
+  ];
+  const combinations = said.reduce<readonly (readonly number[])[]>(
+    (found, options) => found.flatMap((chosen) => options.map((_said, index) => [...chosen, index])),
+    [[]],
+  );
+  const riskOf = (chosen: readonly number[]) =>
+    risks.indexOf(judgeRisk(answers(join(chosen.map((index, at) => said[at]?.[index] ?? {})))));
+
+  it('never falls when somebody does not know what she might have said, whatever else is known or not', () => {
+    let compared = 0;
+    for (const chosen of combinations) {
+      const before = riskOf(chosen);
+      for (const [at, index] of chosen.entries()) {
+        if (index === 2) continue;
+        compared += 1;
+        expect(riskOf(chosen.with(at, 2)), JSON.stringify([chosen, at])).toBeGreaterThanOrEqual(before);
+      }
+    }
+    console.log(`${combinations.length} combinations of answers, ${compared} times less was known`);
+    expect(compared).toBe(combinations.length * said.length * (2 / 3));
   });
 
   it('never falls when one more flag is raised', () => {
