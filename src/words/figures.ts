@@ -3,6 +3,7 @@ import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/exposure';
 import { ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/findings';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
+import { clientForm } from '../../shared/records/forms/client';
 import { strandForm } from '../../shared/records/forms/test';
 import { INCOMPATIBILITY_MS } from '../../shared/records/reduce/answers';
 import { FIRST_LOOK_MS } from '../../shared/records/reduce/strands';
@@ -25,6 +26,7 @@ export function writeFigures(locale: string) {
   const write = (value: number, quantity: Exclude<Quantity, keyof UnitSettings>): string =>
     formatQuantity(value, quantity, defaultSettings.units, locale);
   const { min, max } = strandForm.hairs.field;
+  const level = clientForm.targetLevel.field;
   return {
     burnRinse: write(BURN_RINSE_MIN, 'minutes'),
     ceiling: write(LEGAL_CEILING_PERCENT, 'percent'),
@@ -34,8 +36,10 @@ export function writeFigures(locale: string) {
     firstLook: write(FIRST_LOOK_MS / msPerMinute, 'minutes'),
     fewestHairs: write(min, 'count'),
     glass: write(INCOMPATIBILITY_MS / msPerMinute, 'minutes'),
+    highestLevel: write(level.max, 'level'),
     lightPull: write(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, 'percent'),
     longestPass: write(LONGEST_PASS_SECONDS, 'seconds'),
+    lowestLevel: write(level.min, 'level'),
     mostHairs: write(max, 'count'),
     outcomeLapsesDays: write(ASSUMED_OUTCOME_LAPSES_DAYS, 'count'),
     restHours: write(ASSUMED_REST_H, 'count'),

@@ -27,9 +27,9 @@ export const day = {
   bowls: (count: string) => sayCount(count, 'bowl'),
   parked: 'parked',
   notWritten: 'over, record not written',
-  unread: (count: string) => `Not readable here: ${count}. The file holds them as they lie.`,
-  download: 'Download the day (JSON)',
+  unread: (count: string) => `Records that cannot be read here: ${count}. The file holds them as they are.`,
+  download: 'Save the day as a file',
   downloadHint:
-    'All records with their whole logs. It names clients by ticket: keep it where only staff can read it.',
+    'The file holds every record with every tap. It names clients by ticket: keep it where only staff can read it.',
   downloaded: (name: string) => `Saved as ${name}`,
 };

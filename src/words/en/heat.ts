@@ -2,10 +2,10 @@ import type { HairThresholdId } from '../hairThreshold';
 
 const thresholds: Readonly<Record<HairThresholdId, string>> = {
   waterBoils: 'boils the water in the hair',
-  poresBegin: 'pores begin in the cortex',
+  poresBegin: 'tiny holes begin inside the hair',
   helixMeltsInWater: 'the inner structure of wet hair gives way',
-  poresRiseFast: 'pores rise fast',
-  cortexSoftens: 'the cortex softens',
+  poresRiseFast: 'the holes grow fast',
+  cortexSoftens: 'the core of the hair softens',
   meltsOnSlowPasses: 'slow passes melt it',
   hairBurns: 'hair burns',
   helixMeltsDry: 'the inner structure of dry hair gives way',

@@ -23,7 +23,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   minusZero: ({ low, high }) => `Minus zero is not a number here. ${low} to ${high}.`,
   tooLow: ({ low, high }) => `Too low. ${low} to ${high}.`,
   tooHigh: ({ low, high }) => `Too high. ${low} to ${high}.`,
-  notOnStep: ({ low, high }) => `Too fine. Whole or half steps, ${low} to ${high}.`,
+  notOnStep: ({ low, high }) => `Whole numbers only, or half levels. ${low} to ${high}.`,
   notAnswered: () => 'Still to be answered.',
   notAnOption: () => 'That is not one of the answers.',
   noneAndOthers: () => '“None” goes with no other answer.',
@@ -83,11 +83,14 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
 };
 
 const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
-  forged: { what: 'This mix has no permit.', clears: 'Start from the strand test.' },
+  forged: { what: 'No strand allows this mix.', clears: 'Start from the strand test.' },
   anotherZone: { what: 'The strand was for another zone.', clears: 'Mix for the zone that was tested.' },
-  anotherLine: { what: 'Another line than was tested.', clears: 'Take the tested line, or test this one.' },
+  anotherLine: {
+    what: 'This is not the line that was tested.',
+    clears: 'Take the tested line, or test this one.',
+  },
   anotherRatio: {
-    what: 'Another ratio than was tested.',
+    what: 'This is not the ratio that was tested.',
     clears: 'Take the tested ratio, or test this one.',
   },
   hotter: { what: 'Hotter than was tested.', clears: 'Take the tested heat, or test this one.' },
@@ -139,7 +142,7 @@ export const refusals = {
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
   notSaved: {
-    what: 'It could not be written to both copies.',
-    clears: 'Nothing was lost that was acknowledged. See the notices on the bar.',
+    what: 'Not saved: it could not be written to both copies.',
+    clears: 'What was saved before is still there. See the notices.',
   },
 };

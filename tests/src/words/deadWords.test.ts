@@ -20,13 +20,13 @@ function isRead(topic: string, name: string, texts: readonly string[]): boolean 
   return texts.some((text) => speaks.test(text) && reads.test(text));
 }
 
-const topics = Object.entries(en).filter(
-  (entry): entry is [string, Readonly<Record<string, unknown>>] => typeof entry[1] === 'object',
+const topics = Object.entries(en).flatMap(([topic, words]) =>
+  typeof words === 'object' ? [[topic, Object.keys(words)] as const] : [],
 );
 
 describe('every word of a topic', () => {
-  it.each(topics)('%s is said somewhere', (topic, words) => {
-    expect(Object.keys(words).filter((name) => !isRead(topic, name, sources))).toEqual([]);
+  it.each(topics)('%s is said somewhere', (topic, names) => {
+    expect(names.filter((name) => !isRead(topic, name, sources))).toEqual([]);
   });
 
   it('is found missing where nobody says it', () => {

@@ -16,8 +16,10 @@ describe('a figure inside a sentence', () => {
       '2 min',
       '20',
       '30 min',
+      '10',
       '30 %',
       '10 s',
+      '1',
       '50',
       '28',
       '48',
@@ -34,6 +36,7 @@ describe('a figure inside a sentence', () => {
     expect(plain(strandTest.glass.start)).toBe('Start the glass, 30 min');
     expect(plain(mix.thin.refusals.overCeiling)).toBe('Over 12 % (40 vol) goes on no hair.');
     expect(plain(reaction.rinseGoal)).toBe('Water: a burn 20 min, eyes 15 to 20 min.');
+    expect(asked.client.targetLevel.hint).toBe('1 black to 10 lightest blond');
     expect(asked.hotTools.relaxedWithinTwoWeeks.ask).toContain('keratin');
   });
 });

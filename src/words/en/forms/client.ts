@@ -1,5 +1,6 @@
 import type { clientForm } from '../../../../shared/records/forms/client';
 import type { FormWords } from '../../formWords';
+import { figures } from '../figures';
 
 export const clientWords: FormWords<typeof clientForm> = {
   service: {
@@ -16,7 +17,10 @@ export const clientWords: FormWords<typeof clientForm> = {
     ask: 'Where does it go?',
     options: { fullHead: 'Full head', roots: 'Roots', endsOut: 'Ends out' },
   },
-  targetLevel: { ask: 'Level she wants', hint: '1 black to 10 lightest blond' },
+  targetLevel: {
+    ask: 'Level she wants',
+    hint: `${figures.lowestLevel} black to ${figures.highestLevel} lightest blond`,
+  },
   naturalLevel: { ask: 'Natural level at the roots' },
   endsLevel: { ask: 'Level at the ends' },
   greyPercent: { ask: 'How much is grey?' },
@@ -39,7 +43,7 @@ export const clientWords: FormWords<typeof clientForm> = {
     },
   },
   reactions: {
-    ask: 'Ever, after colour, lightener or a black temporary tattoo?',
+    ask: 'Has she ever reacted to colour, lightener or a black temporary tattoo?',
     hint: 'Ask each one aloud. The red ones stop everything: press and hold.',
     options: {
       none: 'None of these',
@@ -50,7 +54,7 @@ export const clientWords: FormWords<typeof clientForm> = {
       hives: 'Hives',
       tightChest: 'Tight chest',
       rash: 'Rash',
-      blackTattoo: 'Reacted to a black tattoo',
+      blackTattoo: 'To a black tattoo',
     },
   },
   scalp: {

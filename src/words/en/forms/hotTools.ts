@@ -4,7 +4,7 @@ import type { FormWords } from '../../formWords';
 export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   habits: {
     ask: 'Hot tools at home',
-    hint: 'Each tool on its own. “None for a long time” still counts while that hair is there.',
+    hint: 'Each tool on its own. One she gave up still counts while that hair is there.',
     rowTitle: (row) => `Tool ${row}`,
     addRow: 'Add a tool',
     noRows: 'No hot tools',
@@ -39,13 +39,13 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   history: {
     ask: 'What has been on it, at home too?',
-    hint: '“None” never clears the heat.',
+    hint: '“None of these” says nothing about the heat.',
     options: {
       none: 'None of these',
       unknown: "She doesn't know",
       salonColour: 'Salon colour',
       boxColour: 'Box colour',
-      unknownBoxColour: 'Box colour, unknown',
+      unknownBoxColour: 'Box colour, which unknown',
       henna: 'Pure henna',
       compoundHenna: 'Compound henna',
       metallicColour: 'Grey restorer, metal colour',
