@@ -50,5 +50,7 @@ it('says that a closed record cannot be read any more, and that it is handed out
   const closed = closeRecord(whole.record, whole.log);
   if (closed === null) throw new Error('the story did not close');
   const { container } = showDay([{ ...closed, id: 'other', endedAtMs: atMs, log: ['no event'] }]);
-  expect(container.querySelector('[data-unread]')?.textContent).toContain('Records that cannot be read here: 1.');
+  expect(container.querySelector('[data-unread]')?.textContent).toContain(
+    'Records that cannot be read here: 1.',
+  );
 });
