@@ -1,0 +1,120 @@
+import { salon } from '../../../seeds/salon';
+import type { ConsultationEvent } from '../../../shared/records/event';
+import type { RawForm } from '../../../shared/records/readForm';
+import type { ConsultationRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import {
+  correct,
+  hourMs,
+  minuteMs,
+  noteSkinTest,
+  override,
+  recordOutcome,
+  retract,
+  say,
+  settingsById,
+  startAtMs,
+  startStrand,
+  tap,
+  weighBowl,
+} from '../../machines/consultation/walks/rawTaps';
+import {
+  answersOf,
+  ask,
+  confirm,
+  decide,
+  opened,
+  play,
+  reopen,
+  type Told,
+  tested,
+} from '../../machines/consultation/walks/story';
+import { story, tell } from './telling';
+
+/** A log as a model version wrote it, under which settings, and the record it makes. All of it invented. */
+export interface ShippedLog {
+  readonly name: string;
+  readonly settings: Settings;
+  readonly log: readonly ConsultationEvent[];
+  readonly record: ConsultationRecord;
+}
+
+const zone = { zone: 'lengths' };
+const client = (change: RawForm) => say('client', { ...answersOf().client, ...change });
+const again = (['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm);
+const whole = weighBowl('lengths', '9', '20');
+
+/** Stopped, corrected, judged, tested twice, thrown, applied, given more time and rinsed. */
+const winding: readonly Told[] = [
+  ...opened,
+  correct('skinTest'),
+  noteSkinTest(startAtMs, 49 * hourMs, 'nothing'),
+  client({ reactions: ['hives'] }),
+  correct('client'),
+  client({ reactions: ['tingled'] }),
+  ...ask({ client: { reactions: ['tingled'] }, hotTools: { history: ['unknownBoxColour'] } }),
+  override('judgement.tingled'),
+  tap('INCOMPATIBILITY_STARTED'),
+  30 * minuteMs,
+  tap('INCOMPATIBILITY_READ', { seen: 'nothing' }),
+  startStrand('lengths', '9'),
+  tap('STRAND_DISCARDED', { ...zone, why: 'wrongPlace' }),
+  ...tested('lengths', '9', 'gummy'),
+  retract('lengths'),
+  recordOutcome('lengths'),
+  reopen('client'),
+  ...again,
+  tap('OUTCOME_KEPT'),
+  tap('PARKED', { untilAtMs: startAtMs + 48 * hourMs }),
+  hourMs,
+  tap('RESUMED'),
+  decide('asPlanned'),
+  whole,
+  tap('BOWL_THROWN', zone),
+  whole,
+  tap('BOWL_APPLIED', zone),
+  tap('LOOKED', { of: 'head', ...zone, stinging: 'yes' }),
+  tap('NO_REACTION'),
+  tap('CLOCK_EXTENDED', { clock: 'head-lengths-2', minutes: '2', reason: 'greyResists' }),
+  tap('ALARM_ACKNOWLEDGED', { clock: 'head-lengths-2' }),
+  tap('CLOCK_CORRECTED', { shiftMs: String(-hourMs) }),
+  tap('BOWL_RINSED', zone),
+  tap('FINISHED'),
+  tap('PLAN_GIVEN', { settingC: '320' }),
+];
+
+const reaction: readonly Told[] = [
+  ...opened,
+  ...ask(),
+  ...tested('lengths'),
+  tap('PLAN_CHANGED'),
+  tap('REACTION_SUSPECTED'),
+  tap('REACTION_RECORDED', { signs: ['hives'] }),
+  tap('CARE_GIVEN', { care: 'rinsedAndDoctor' }),
+];
+
+const endings = {
+  CALLED_OFF: 'noTime',
+  WE_SAID_NO: 'hairTooWeak',
+  CLIENT_SAID_NO: 'changedHerMind',
+} as const;
+
+const played = (name: string, told: readonly Told[]): ShippedLog => {
+  const { log, record } = play(told);
+  return { name, settings: settingsById[0] ?? salon, log, record: { ...record, id: name } };
+};
+
+/** The logs that a model version leaves behind for every version after it, as today's code writes them. */
+export const makeShippedLogs = (): readonly ShippedLog[] => [
+  {
+    name: 'ironedWet',
+    settings: salon,
+    log: tell(story).log,
+    record: { ...tell(story).record, id: 'ironedWet' },
+  },
+  played('winding', winding),
+  played('reaction', reaction),
+  ...Object.entries(endings).map(([type, reason]) =>
+    played(type, [...opened, ...ask(), tap(type as keyof typeof endings, { reason })]),
+  ),
+];
