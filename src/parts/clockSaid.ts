@@ -39,6 +39,8 @@ export function sayClock(
 ): ClockSaid {
   const reading = readClock(clock, nowMs);
   const write = (value: number) => formatQuantity(value, 'count', units, words.locale);
+  const isFirstLook = reading.nextLookAtMs === clock.startedAtMs + (clock.looks?.firstAfterMs ?? 0);
+  const sayLookIn = isFirstLook ? words.clock.firstLookIn : words.clock.lookAgainIn;
   const leftToLookMs = reading.nextLookAtMs === null ? null : reading.nextLookAtMs - nowMs;
   return {
     name: nameClock(clock, strandNumber === null ? '' : write(strandNumber), words),
@@ -49,7 +51,7 @@ export function sayClock(
       leftToLookMs === null
         ? null
         : leftToLookMs > 0
-          ? words.clock.lookAgainIn(formatCountdown(leftToLookMs))
+          ? sayLookIn(formatCountdown(leftToLookMs))
           : words.clock.lookNow,
     dueAt: words.clock.dueAt(words.moments.time(clock.dueAtMs)),
     missed: reading.missedLooks === 0 ? null : words.clock.missedLooks(write(reading.missedLooks)),

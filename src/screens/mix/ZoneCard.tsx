@@ -7,6 +7,7 @@ import { formatMass, formatPercent, formatQuantity } from '../../../shared/units
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
+import { findStuff } from '../findStuff';
 import { isFree, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
@@ -51,7 +52,10 @@ function BowlSaid(props: { readonly bowl: BowlRecord; readonly settings: Setting
         <Show when={props.bowl.batch !== ''}> {words.mix.batch(props.bowl.batch)}</Show>
       </li>
       <li>
-        {words.mix.weighedColour(formatMass(brand(props.bowl.colourG), props.settings.units, words.locale))}
+        {words.mix.weighedColour(
+          formatMass(brand(props.bowl.colourG), props.settings.units, words.locale),
+          findStuff(props.settings, props.bowl.line),
+        )}
         {', '}
         {words.mix.limitRatio(write(props.bowl.ratio, 'count'))}
       </li>

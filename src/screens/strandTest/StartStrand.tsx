@@ -47,6 +47,10 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
   const grams = createMemo(() =>
     computeTestMix(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
+  const lineSoFar = () => {
+    const line = asked.draft.raw().line;
+    return typeof line === 'string' ? line : '';
+  };
   /** What is refused in the mix of the strand before is shown, so that it can be changed. */
   createEffect(() => {
     if (asked.refusals().some(({ path }) => path in theMix)) setIsSame(false);
@@ -60,7 +64,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
       title={said().title(words.general.zones[props.zone])}
       actions={
         <>
-          <TestGrams grams={grams()} settings={props.settings} />
+          <TestGrams grams={grams()} line={lineSoFar()} settings={props.settings} />
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>

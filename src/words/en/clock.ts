@@ -38,6 +38,7 @@ export const clock = {
     zone === null ? `STRAND ${number}` : `STRAND ${number} ${general.zones[zone]}`,
   headName: (zone: Zone | null) => (zone === null ? 'HEAD' : `HEAD ${general.zones[zone]}`),
   glassName: 'GLASS',
+  firstLookIn: (left: string) => `First look in ${left}`,
   lookAgainIn: (left: string) => `Look again in ${left}`,
   lookNow: 'Look now',
   lookIn: 'look in',

@@ -61,11 +61,11 @@ export const leaving = {
   end: 'End without colour',
   holdToEnd: (kind: string) => `End: ${kind}`,
   rinseFirst: 'Something is on the head. Rinse first.',
-  notFromHere: 'Not while something runs, is weighed or a reaction is open.',
+  notFromHere: 'She can be parked once nothing runs, no bowl stands weighed and no reaction is open.',
   park: 'Park between visits',
   parkNow: 'Park',
   goBack: 'Go back to',
-  goBackHint: 'What was decided is taken back, and the strand test is passed again.',
+  goBackHint: 'The decision is taken back, and you go through the strand test again.',
   whoNow: (name: string) => `At the station: ${name}`,
   changeWho: 'Somebody else',
   stoppedTitle: 'Stopped',
@@ -76,8 +76,8 @@ export const leaving = {
   correct: 'A wrong answer?',
   correctLead: (name: string) =>
     name === ''
-      ? 'It is taken back by name, and asked anew.'
-      : `It is taken back in the name of ${name}, and asked anew.`,
+      ? 'You sign for it: it is taken back, and asked again.'
+      : `Signed as ${name}: it is taken back, and asked again.`,
   correctsOnly: (answer: string) => `Taken back: ${answer}`,
   askedAgain: (answer: string) => `Asked again: ${answer}.`,
   thenAt: (step: string) => `She goes back to “${step}”.`,
@@ -94,5 +94,5 @@ export const leaving = {
   backAt: (when: string) => `Back ${when}.`,
   isOverdue: (when: string) => `Was to be back ${when}.`,
   resume: 'She is back',
-  askedAnew: 'On another day reactions, scalp and age are asked anew.',
+  askedAnew: 'On another day reactions, scalp and age are asked again.',
 };

@@ -10,12 +10,12 @@ const bowl: FormWords<typeof bowlForm> = {
   zone: { ask: 'Which hair?', options: general.zones },
   shades: {
     ask: 'In the bowl',
-    rows: { shade: { ask: 'Shade or powder' }, parts: { ask: 'Parts' } },
+    rows: { shade: { ask: 'Shade or lightener' }, parts: { ask: 'Parts' } },
     rowTitle: (row) => `Part ${row}`,
     addRow: 'Add a shade',
     removeRow: (row) => `Take out part ${row}`,
   },
-  colourG: { ask: 'Colour, all shades together' },
+  colourG: { ask: 'Colour or lightener, all together' },
   ...mixWords,
 };
 
@@ -49,7 +49,7 @@ export const mix = {
     Record<'none' | 'foil' | 'dryHeat', string>
   >,
   batch: (batch: string) => `batch ${batch}`,
-  weighedColour: (grams: string) => `${grams} colour`,
+  weighedColour: (grams: string, stuff: 'colour' | 'lightener') => `${grams} ${stuff}`,
   bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
   weighedBy: (name: string, time: string) => `weighed ${time}, ${name}`,
   byStrand: (number: string) => `from strand ${number}`,
@@ -64,7 +64,7 @@ export const mix = {
   apply: (zone: string) => `It is on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',
   finish: 'No more bowls: finish',
-  cautionMix: 'Never a metal bowl. Scoop low, lid on, air on. With asthma: not you.',
+  cautionMix: 'No metal bowl. Scoop low, lid on, fan on. Asthma? Somebody else mixes.',
   cautionWeighed:
     'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',
   decided: (name: string) => `Decided: ${name}`,

@@ -46,5 +46,5 @@ export const reaction = {
   notAReaction: 'Not a reaction',
   recorded: 'Recorded. Nothing goes on this client any more.',
   rinseFirst: 'Rinse first. Then say what was done.',
-  giveCare: 'Close with this',
+  giveCare: 'Save and close',
 };

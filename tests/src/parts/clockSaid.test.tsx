@@ -36,7 +36,7 @@ describe('a clock', () => {
   });
 
   it.each([
-    [strand, 90_000, 'running', 'take off in', '23:30', 'Look again in 0:30'],
+    [strand, 90_000, 'running', 'take off in', '23:30', 'First look in 0:30'],
     [strand, 2 * minute, 'look', 'look now · take off in', '23:00', 'Look now'],
     [looked, 23.5 * minute, 'warn', 'take off in', '1:30', null],
     [looked, 25 * minute, 'over', 'take off now', '0:00', null],

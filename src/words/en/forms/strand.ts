@@ -19,7 +19,7 @@ export const mixWords: FormWords<typeof mixQuestions> = {
   line: { ask: 'Line', hint: 'The maker’s product family, as on the shelf.' },
   batch: { ask: 'Batch', hint: 'From the label, if there is one.' },
   developerPercent: { ask: 'Developer bottle', hint: '3 % is 10 vol, 6 % is 20, 9 % is 30, 12 % is 40.' },
-  ratio: { ask: 'Developer to 1 part of colour', hint: '2 means 1 : 2.' },
+  ratio: { ask: 'Developer to 1 part of colour or lightener', hint: '2 means 1 : 2.' },
   heat: { ask: 'Heat', options: { none: 'None', foil: 'Foil', dryHeat: 'Dry heat' } },
   minutes: { ask: 'Minutes on' },
 };
@@ -39,12 +39,12 @@ const strand: FormWords<typeof strandForm> = {
     },
   },
   hairs: { ask: 'Hairs', hint: `${figures.fewestHairs} to ${figures.mostHairs}, and taped at one end.` },
-  buildUp: { ask: 'Build-up', options: { none: 'None', washedOff: 'Washed off' } },
+  buildUp: { ask: 'Product build-up', options: { none: 'None', washedOff: 'Washed off' } },
   ...mixWords,
   makersLimitMin: { ask: 'Maker’s limit', hint: 'The longest the directions allow.' },
   lookEveryMin: {
     ask: 'Look every',
-    hint: `First after ${figures.firstLook}.`,
+    hint: `The first look is ${figures.firstLook} after it goes on.`,
     options: { '3': '3 min', '5': '5 min' },
   },
   testG: { ask: 'Mix for the strand', hint: 'A few grams.' },
@@ -73,7 +73,7 @@ const takenOff: Pick<FormWords<typeof takenOffForm>, 'why'> = {
 const discarded: Pick<FormWords<typeof discardedForm>, 'why'> & { readonly by: { readonly ask: string } } = {
   by: { ask: 'Who puts it aside?' },
   why: {
-    ask: 'Why does it prove nothing?',
+    ask: 'Why does it not count?',
     options: {
       wrongTap: 'A wrong tap',
       lost: 'It was lost',
@@ -102,18 +102,18 @@ const outcome: FormWords<typeof outcomeForm> = {
     options: { springsBack: 'Springs back', staysLong: 'Stays long', snaps: 'Snaps' },
   },
   wentPast30: {
-    ask: `Ran on past ${figures.lightPull} on a light pull?`,
+    ask: `Did a light pull stretch it past ${figures.lightPull}?`,
     options: { no: 'No', yes: 'Yes' },
   },
   level: { ask: 'Level reached' },
-  evenness: { ask: 'Colour', options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' } },
+  evenness: { ask: 'How even is it?', options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' } },
 };
 
 /** A named person's reason to lift a judgement stop, here and at the decision. */
 const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
   readonly by: { readonly ask: string };
 } = {
-  by: { ask: 'Who takes it on?' },
+  by: { ask: 'Who signs?' },
   code: {
     ask: 'Reason',
     options: {

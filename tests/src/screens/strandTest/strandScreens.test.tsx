@@ -54,7 +54,10 @@ describe('starting a strand', () => {
     const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
     await press('test-ends');
     await fillMix();
+    expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g lightener, 4 g developer');
+    await choose('line', 'Sandbar cream');
     expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g colour, 4 g developer');
+    await choose('line', 'Sandbar powder');
     expect(seen('[data-figure="strength"]')).toBe('6 % bottle (20 vol), 4 % in the bowl');
     await press('start-strand');
     expect(bench.way()).toContain('processing');
