@@ -1,7 +1,8 @@
 import { and } from 'xstate';
 import { chart, onward, stop } from './chartSetup';
 import { firstFacts } from './facts';
-import { asking, colourOn, decision, mix, stopped, strandTest } from './wayStates';
+import { strandTest } from './strandStates';
+import { asking, colourOn, decision, mix, stopped } from './wayStates';
 
 /**
  * One consultation, from the first question to the last: what may follow what.

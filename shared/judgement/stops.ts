@@ -1,7 +1,7 @@
 import type { Said } from '../records/event';
 import { type Answers, askForms } from '../records/forms/asked';
+import { listUnanswered } from '../records/isAsked';
 import { listIncompatible } from '../records/planKey';
-import { listUnanswered } from '../records/readForm';
 import type { ConsultationRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import { type AskStep, askSteps } from '../records/steps';

@@ -1,7 +1,8 @@
 import { isMixingDecision } from '../judgement/decisions';
 import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
+import type { BowlProof } from './bowlProof';
 import { isAtLeastAsBad } from './gradeOutcome';
-import type { BowlProof, ConsultationRecord } from './record';
+import type { ConsultationRecord } from './record';
 import type { Zone } from './zones';
 
 /** What is wrong with a record that claims a bowl. */

@@ -2,6 +2,7 @@ import { accept, type Result, refuse } from '../result';
 import { type NumberRefusal, readNumber } from '../units/numberField';
 import type { UnitSettings } from '../units/quantity';
 import type { AnswersOf, Form, Question } from './form';
+import { type AskContext, isAsked } from './isAsked';
 
 /** What was tapped or typed, as the screen has it: texts and lists of texts, nothing judged yet. */
 export type Raw = string | number | readonly string[] | readonly RawForm[] | null | undefined;
@@ -37,10 +38,9 @@ export type FieldRefusal = { readonly path: string } & (
 );
 
 /** `isPartial`: questions of the form itself may still be unanswered; what is answered must be right. */
-export interface ReadingContext {
+export interface ReadingContext extends AskContext {
   readonly isPartial?: boolean;
   readonly units: UnitSettings;
-  readonly hasAgeLine: boolean;
   readonly nowMs: number;
 }
 
@@ -133,29 +133,6 @@ function readAnswers(form: Form, raw: RawForm, context: ReadingContext, prefix: 
 }
 
 const hasDefault = (question: Question): boolean => 'or' in question && question.or !== undefined;
-
-/** Which questions of this form are asked, and not answered yet? By name, in order. */
-export const listUnanswered = (
-  form: Form,
-  answers: Readonly<Record<string, unknown>>,
-  context: Pick<ReadingContext, 'hasAgeLine'>,
-): readonly string[] =>
-  Object.entries(form)
-    .filter(([name, question]) => isAsked(question, answers, context) && answers[name] === undefined)
-    .map(([name]) => name);
-
-/** Is this question asked, given what was said before it in the same form? */
-export function isAsked(
-  question: Question,
-  answers: Readonly<Record<string, unknown>>,
-  context: Pick<ReadingContext, 'hasAgeLine'>,
-): boolean {
-  if (question.whenAgeLine === true && !context.hasAgeLine) return false;
-  if (question.when === undefined) return true;
-  const said = answers[question.when.question];
-  const given: readonly unknown[] = Array.isArray(said) ? said : [said];
-  return question.when.is.some((option) => given.includes(option));
-}
 
 /**
  * What do these taps and texts say, as answers to this form?

@@ -1,6 +1,6 @@
 import type { Decision } from '../judgement/decisions';
-import type { Mix } from '../judgement/mixes';
 import type { RuleId } from '../judgement/rules';
+import type { BowlProof } from './bowlProof';
 import type { Clock } from './clock';
 import type { Fibre } from './event';
 import type { Answers } from './forms/asked';
@@ -55,15 +55,6 @@ export interface DecisionRecord extends Stamp {
   readonly decision: Decision;
   readonly suggested: Decision;
   readonly planKey: string;
-}
-
-/** What was known when a bowl was weighed: kept with it, whatever is retracted later. */
-export interface BowlProof {
-  readonly tested: Mix;
-  readonly grade: OutcomeRecord['grade'];
-  readonly outcomeSeq: number;
-  readonly decisionSeq: number;
-  readonly decision: Decision;
 }
 
 export interface BowlRecord extends BowlAnswers, Stamp {
@@ -146,22 +137,6 @@ export const beginRecord = (id: string): ConsultationRecord => ({
 /** The newest strand that stands for this zone. */
 export const findStrand = (record: ConsultationRecord, zone: Zone): StrandRecord | undefined =>
   record.strands.findLast((strand) => strand.zone === zone);
-
-/** What was known of this zone when a bowl was weighed for it: null when something is missing. */
-export const findProof = (
-  strand: StrandRecord | undefined,
-  decision: DecisionRecord | null,
-  tested: Mix | undefined,
-): BowlProof | null =>
-  strand?.outcome == null || decision === null || tested === undefined
-    ? null
-    : {
-        tested,
-        grade: strand.outcome.grade,
-        outcomeSeq: strand.outcome.seq,
-        decisionSeq: decision.seq,
-        decision: decision.decision,
-      };
 
 /** The newest bowl for this zone. */
 export const findBowl = (record: ConsultationRecord, zone: Zone): BowlRecord | undefined =>

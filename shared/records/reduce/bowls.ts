@@ -1,14 +1,8 @@
 import { findLimits } from '../../judgement/limits';
 import { nameTested } from '../../judgement/mixes';
+import { findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
-import {
-  type BowlRecord,
-  type ConsultationRecord,
-  findBowl,
-  findProof,
-  findStrand,
-  type Stamp,
-} from '../record';
+import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 

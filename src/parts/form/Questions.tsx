@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Form, Question } from '../../../shared/records/form';
-import { type FieldRefusal, isAsked, type Raw, type RawForm } from '../../../shared/records/readForm';
+import { isAsked } from '../../../shared/records/isAsked';
+import type { FieldRefusal, Raw, RawForm } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import type { AnyFormWords } from '../../words/formWords';
 import { useWords } from '../useWords';

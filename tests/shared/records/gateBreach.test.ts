@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { BowlProof } from '../../../shared/records/bowlProof';
 import type { RawEvent } from '../../../shared/records/classify';
 import { findGateBreach, type GateBreach } from '../../../shared/records/gateBreach';
-import type { BowlProof, BowlRecord, ConsultationRecord } from '../../../shared/records/record';
+import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
 import { andThen, lowRisk, ofType, story, tell, until } from './telling';
 

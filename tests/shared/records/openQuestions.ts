@@ -1,6 +1,6 @@
 import type { Answers } from '../../../shared/records/forms/asked';
 import { askForms } from '../../../shared/records/forms/asked';
-import { listUnanswered } from '../../../shared/records/readForm';
+import { listUnanswered } from '../../../shared/records/isAsked';
 import type { Settings } from '../../../shared/records/settings';
 import { askSteps } from '../../../shared/records/steps';
 

@@ -7,7 +7,8 @@ import { openedForm, parkedForm, reactionForm } from '../../../shared/records/fo
 import { heatSprayForm } from '../../../shared/records/forms/heatSpray';
 import { hotToolsForm } from '../../../shared/records/forms/hotTools';
 import { lookForm, skinTestForm } from '../../../shared/records/forms/test';
-import { listUnanswered, type ReadingContext, readForm } from '../../../shared/records/readForm';
+import { listUnanswered } from '../../../shared/records/isAsked';
+import { type ReadingContext, readForm } from '../../../shared/records/readForm';
 import { holds } from '../seeded';
 import { allForms, answerAll, customary, metric, nowMs } from './goodForms';
 
