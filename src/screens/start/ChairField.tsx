@@ -1,27 +1,29 @@
 import { For } from 'solid-js';
+import type { FieldRefusal } from '../../../shared/records/readForm';
 import { nameRefusalId } from '../../parts/form/Field';
 import '../../parts/form/form.css';
 import { useWords } from '../../parts/useWords';
 import type { Seat } from './startView';
+
+/** What is wrong with the chair, as it is known and as it is said. */
+export interface ChairRefusal {
+  readonly code: FieldRefusal['code'] | 'taken';
+  readonly says: string;
+}
 
 /** At which chair? Every chair in one tap; one that is taken shows whose it is, and is refused with that. */
 export function ChairField(props: {
   readonly seats: readonly Seat[];
   readonly write: (chair: number) => string;
   readonly value: string;
-  /** Said at the field; empty while nothing is wrong. */
-  readonly refusal: string;
+  /** Said at the field; null while nothing is wrong. */
+  readonly refusal: ChairRefusal | null;
   readonly onChange: (chair: string) => void;
 }) {
   const words = useWords();
-  const isWrong = () => props.refusal !== '';
+  const isWrong = () => props.refusal !== null;
   return (
-    <fieldset
-      class="field"
-      data-question="chair"
-      data-kind="number"
-      data-refused={isWrong() ? '' : undefined}
-    >
+    <fieldset class="field" data-question="chair" data-kind="number" data-refused={props.refusal?.code}>
       <legend>{words.start.form.chair.ask}</legend>
       <span class="number-box">
         <input
@@ -56,7 +58,7 @@ export function ChairField(props: {
         </For>
       </div>
       <p class="field-refusal" id={nameRefusalId('chair')} aria-live="polite">
-        {props.refusal}
+        {props.refusal?.says}
       </p>
     </fieldset>
   );

@@ -15,7 +15,7 @@ import type { StationState } from '../../station/stationState';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
 import { showFirstRefused } from '../showFirstRefused';
-import { ChairField } from './ChairField';
+import { ChairField, type ChairRefusal } from './ChairField';
 import './start.css';
 import { findSameTicket, findStartForm, listSeats } from './startView';
 
@@ -45,12 +45,16 @@ export function Start(props: {
   };
   const chair = () => String(draft.raw().chair ?? '');
   const taken = () => seats().find((seat) => write(seat.chair) === chair().trim() && seat.ticket !== null);
-  const sayChair = (): string => {
+  const refuseChair = (): ChairRefusal | null => {
     const { start } = words;
-    const isWrong = refusals().some(({ path }) => path === 'chair');
-    if (isWrong) return chair().trim() === '' ? start.chooseChair : start.noSuchChair(write(seats().length));
+    const chairs = write(seats().length);
+    const wrong = refusals().find(({ path }) => path === 'chair');
+    if (wrong !== undefined) {
+      const isEmpty = chair().trim() === '';
+      return { code: wrong.code, says: isEmpty ? start.chooseChair(chairs) : start.noSuchChair(chairs) };
+    }
     const whose = taken()?.ticket ?? null;
-    return whose === null ? '' : start.taken(whose, chair().trim());
+    return whose === null ? null : { code: 'taken', says: start.taken(whose, chair().trim()) };
   };
   const sayWhere = ({ parked, chair: at }: ConsultationRecord) =>
     parked === null
@@ -100,7 +104,7 @@ export function Start(props: {
             seats={seats()}
             write={write}
             value={chair()}
-            refusal={sayChair()}
+            refusal={refuseChair()}
             onChange={chooseChair}
           />
         </div>

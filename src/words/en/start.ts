@@ -11,7 +11,7 @@ export const start = {
   form,
   go: 'Start',
   seat: (chair: string, ticket: string | null) => (ticket === null ? chair : `${chair} · ${ticket}`),
-  chooseChair: 'Choose a chair.',
+  chooseChair: (chairs: string) => (chairs === '1' ? 'Choose chair 1.' : `Choose a chair, 1 to ${chairs}.`),
   noSuchChair: (chairs: string) =>
     chairs === '1'
       ? 'There is only chair 1 here.'

@@ -57,7 +57,7 @@ describe('the chair of a client who is started', () => {
   it('is asked for when it is missing', async () => {
     const shown = await startAnother('J.P.');
     await shown.tap('[data-act=open]');
-    expect(saidAtChair(shown)).toBe('Choose a chair.');
+    expect(saidAtChair(shown)).toBe('Choose a chair, 1 to 8.');
   });
 
   it('is nowhere free where each is taken, and that is said', async () => {
