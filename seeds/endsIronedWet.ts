@@ -65,7 +65,7 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
       },
     }),
     opal(2_000, { type: 'STEP_CONFIRMED', answers: { step: 'client' } }),
-    opal(60_000, {
+    opal(minute, {
       type: 'ANSWERED',
       step: 'hotTools',
       answers: {
@@ -75,7 +75,7 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
       },
     }),
     opal(2_000, { type: 'STEP_CONFIRMED', answers: { step: 'hotTools' } }),
-    opal(60_000, {
+    opal(minute, {
       type: 'ANSWERED',
       step: 'feelHair',
       answers: {

@@ -9,6 +9,7 @@ import {
 import type { Settings } from '../records/settings';
 import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
+import { msPerDay } from '../units/time';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
 import { isNoGentler, nameTested } from './mixes';
@@ -18,7 +19,7 @@ import { isLifting, listOpenStops } from './stops';
 
 /** After so many days an outcome lapses. Assumed because hair goes on being washed and ironed meanwhile. */
 export const ASSUMED_OUTCOME_LAPSES_DAYS = 28;
-const OUTCOME_LAPSES_MS = ASSUMED_OUTCOME_LAPSES_DAYS * 86_400_000;
+const OUTCOME_LAPSES_MS = ASSUMED_OUTCOME_LAPSES_DAYS * msPerDay;
 
 const plannedZones = {
   fullHead: ['lengths', 'ends'],

@@ -1,12 +1,11 @@
 import type { SkinTestToken } from '../records/event';
 import type { ConsultationRecord } from '../records/record';
 import type { LocalProfile } from '../records/settings';
-
-const MS_PER_HOUR = 3_600_000;
+import { msPerDay, msPerHour } from '../units/time';
 
 /** When may the skin test be read at the earliest, under this profile? */
 export const findReadableAtMs = (putOnAtMs: number, profile: LocalProfile): number =>
-  putOnAtMs + profile.skinTestWaitH * MS_PER_HOUR;
+  putOnAtMs + profile.skinTestWaitH * msPerHour;
 
 /**
  * How does the skin test stand at this moment? Judged anew at every event; a positive one stays positive. It is clear
@@ -25,7 +24,7 @@ export function judgeSkinTest(
   if (service !== undefined && !profile.skinTestFor.includes(service)) return 'notNeeded';
   if (skinTest === null) return 'missing';
   const ageMs = nowMs - skinTest.putOnAtMs + skinTest.olderByMs;
-  if (ageMs > profile.skinTestLapsesDays * 24 * MS_PER_HOUR) return 'lapsed';
+  if (ageMs > profile.skinTestLapsesDays * msPerDay) return 'lapsed';
   const isReadInTime = skinTest.atMs >= findReadableAtMs(skinTest.putOnAtMs, profile);
   return skinTest.seen === 'nothing' && isReadInTime ? 'clear' : 'waiting';
 }

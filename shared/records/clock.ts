@@ -1,3 +1,4 @@
+import { msPerMinute } from '../units/time';
 import type { Zone } from './zones';
 
 /** A countdown kept as data: wall-clock moments only, so that it survives sleep, reload and power cut. */
@@ -25,7 +26,7 @@ export interface ClockReading {
 }
 
 /** Warn so early before the end that the client reaches the basin in time: common practice, no source. */
-export const WARN_BEFORE_MS = 2 * 60_000;
+export const WARN_BEFORE_MS = 2 * msPerMinute;
 
 /** How many scheduled looks have begun by `nowMs`? The last one begins before the clock is due. */
 const countLooksBegun = (clock: Clock, nowMs: number): number => {

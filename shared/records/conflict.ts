@@ -4,6 +4,7 @@ import { issuePermit, issueTestPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
+import { msPerHour } from '../units/time';
 import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
@@ -102,7 +103,7 @@ function findLostStop(
 }
 
 /** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
-const ASSUMED_USE_WITHIN_MS = 60 * 60_000;
+const ASSUMED_USE_WITHIN_MS = msPerHour;
 
 /** The strongest developer of a service that does not lift, per cent (20 vol): common practice, no source. */
 const NOT_LIFTING_PERCENT = 6;

@@ -4,6 +4,7 @@ import { formMixKey, listClosedMixes } from '../judgement/mixes';
 import { isAbsoluteRule } from '../judgement/rules';
 import { judgeSkinTest } from '../judgement/skinTest';
 import { isIncompatibilityDue, judgeStep, listStops } from '../judgement/stops';
+import { msPerHour, msPerMinute } from '../units/time';
 import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
 import { findSigns, gradeOutcome } from './gradeOutcome';
@@ -37,7 +38,7 @@ const mixOf = (record: ConsultationRecord, zone: Zone): string => {
 };
 
 /** Away for longer than this, what holds for today is asked anew. Assumed because skin changes overnight. */
-const ASSUMED_SAME_DAY_MS = 12 * 3_600_000;
+const ASSUMED_SAME_DAY_MS = 12 * msPerHour;
 
 const bySeen = { running: 'running', nothing: 'clear', reacted: 'reacted' } as const;
 
@@ -117,7 +118,7 @@ const judges: Judges = {
     const running = record.clocks.find(({ id, endedAtMs }) => id === clock && endedAtMs === null);
     return {
       isOnHead: running?.kind === 'head',
-      isWithinLimit: running !== undefined && running.dueAtMs + minutes * 60_000 <= running.limitAtMs,
+      isWithinLimit: running !== undefined && running.dueAtMs + minutes * msPerMinute <= running.limitAtMs,
     };
   },
   CLOCK_CORRECTED: nothing,

@@ -1,4 +1,5 @@
 import { rules } from '../../judgement/rules';
+import { msPerMinute } from '../../units/time';
 import { endClocks } from '../clock';
 import type { PayloadOf } from '../event';
 import type { Answers } from '../forms/asked';
@@ -10,7 +11,7 @@ import type { Reducers } from './reducers';
 import { undecide } from './undecide';
 
 /** How long the incompatibility test stands: common practice, no source; the maker's method comes first. */
-export const INCOMPATIBILITY_MS = 30 * 60_000;
+export const INCOMPATIBILITY_MS = 30 * msPerMinute;
 
 const makeIncompatibilityClock = (stamp: Stamp, count: number) => ({
   id: `incompatibility-${count}`,

@@ -1,5 +1,6 @@
 import { findLimits } from '../../judgement/limits';
 import { nameTested } from '../../judgement/mixes';
+import { msPerMinute } from '../../units/time';
 import { findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
 import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
@@ -7,7 +8,7 @@ import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
 /** On a head somebody looks, and asks whether it stings, every five minutes: common practice, no source. */
-export const HEAD_LOOK_MS = 5 * 60_000;
+export const HEAD_LOOK_MS = 5 * msPerMinute;
 
 const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp): Clock => ({
   id,
@@ -15,8 +16,8 @@ const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp): Clock => ({
   zone: bowl.zone,
   startedAtMs: stamp.atMs,
   looks: { firstAfterMs: HEAD_LOOK_MS, everyMs: HEAD_LOOK_MS },
-  dueAtMs: stamp.atMs + bowl.minutes * 60_000,
-  limitAtMs: stamp.atMs + bowl.maxMinutes * 60_000,
+  dueAtMs: stamp.atMs + bowl.minutes * msPerMinute,
+  limitAtMs: stamp.atMs + bowl.maxMinutes * msPerMinute,
   lookedAtMs: [],
   acknowledgedAtMs: null,
   endedAtMs: null,

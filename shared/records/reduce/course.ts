@@ -1,3 +1,4 @@
+import { msPerMinute } from '../../units/time';
 import { shiftClock } from '../clock';
 import type { Answers } from '../forms/asked';
 import { formPlanKey } from '../planKey';
@@ -90,7 +91,7 @@ export const courseReducers = {
   CLOCK_EXTENDED: (record, { payload }) => ({
     clocks: record.clocks.map((clock) =>
       clock.id === payload.clock
-        ? { ...clock, dueAtMs: clock.dueAtMs + payload.minutes * 60_000, acknowledgedAtMs: null }
+        ? { ...clock, dueAtMs: clock.dueAtMs + payload.minutes * msPerMinute, acknowledgedAtMs: null }
         : clock,
     ),
   }),

@@ -1,3 +1,4 @@
+import { msPerMinute } from '../../units/time';
 import { type Clock, endClocks } from '../clock';
 import type { StrandAnswers } from '../forms/test';
 import { findSigns, findWorst, gradeOutcome } from '../gradeOutcome';
@@ -8,16 +9,16 @@ import type { Reducers } from './reducers';
 import { undecide } from './undecide';
 
 /** A strand is first looked at after two minutes: common practice, no source. */
-export const FIRST_LOOK_MS = 2 * 60_000;
+export const FIRST_LOOK_MS = 2 * msPerMinute;
 
 const makeStrandClock = (id: string, answers: StrandAnswers, stamp: Stamp): Clock => ({
   id,
   kind: 'strand',
   zone: answers.zone,
   startedAtMs: stamp.atMs,
-  looks: { firstAfterMs: FIRST_LOOK_MS, everyMs: Number(answers.lookEveryMin) * 60_000 },
-  dueAtMs: stamp.atMs + answers.minutes * 60_000,
-  limitAtMs: stamp.atMs + answers.makersLimitMin * 60_000,
+  looks: { firstAfterMs: FIRST_LOOK_MS, everyMs: Number(answers.lookEveryMin) * msPerMinute },
+  dueAtMs: stamp.atMs + answers.minutes * msPerMinute,
+  limitAtMs: stamp.atMs + answers.makersLimitMin * msPerMinute,
   lookedAtMs: [],
   acknowledgedAtMs: null,
   endedAtMs: null,
@@ -35,7 +36,7 @@ const changeStrand = (
 
 /** Whole minutes by its own clock, which a change of the tablet's clock moves along; never beyond what it was set to. */
 const countMinutes = ({ startedAtMs, dueAtMs, endedAtMs }: Clock, atMs: number): number =>
-  Math.floor((Math.min(endedAtMs ?? atMs, dueAtMs) - startedAtMs) / 60_000);
+  Math.floor((Math.min(endedAtMs ?? atMs, dueAtMs) - startedAtMs) / msPerMinute);
 
 /** Ends the strand of this zone and its clock. */
 const endStrand = (
