@@ -1,5 +1,4 @@
-import { createEffect, createMemo, Match, Show, Switch } from 'solid-js';
-import type { Consultation } from '../../machines/consultation/consultation';
+import { createEffect, createMemo, Match, Switch } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
@@ -11,11 +10,11 @@ import type { SubmitRefusal } from '../station/submitRefusal';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { WhoIsIt } from './bar/WhoIsIt';
+import { ClientInView } from './ClientInView';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
-import { ConsultationScreen } from './consultation/ConsultationScreen';
 import { Day } from './day/Day';
 import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
@@ -65,27 +64,9 @@ export function Screens(props: { readonly station: StationInUse }) {
   );
   const renderDue = () => <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />;
 
-  const renderClient = (id: string) => {
-    // What is still on its way when she is closed reads her as she was last.
-    const last = createMemo<Consultation | undefined>((before) => state().open.get(id) ?? before);
-    return (
-      <Show when={last()}>
-        {(consultation) => (
-          <ConsultationScreen
-            consultation={consultation()}
-            settings={settings()}
-            nowMs={props.station.nowMs()}
-            by={who.by()}
-            isWriter={isWriter()}
-            submit={(raw, name) => submit(id, raw, name)}
-            finishClosing={() => props.station.finishClosing(id)}
-            onWho={who.ask}
-            onBar={place.toBar}
-          />
-        )}
-      </Show>
-    );
-  };
+  const renderClient = (id: string) => (
+    <ClientInView id={id} station={props.station} who={who} submit={submit} onBar={place.toBar} />
+  );
 
   return (
     <div class="station">
