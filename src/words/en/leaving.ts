@@ -70,7 +70,7 @@ export const leaving = {
   changeWho: 'Somebody else',
   stoppedTitle: 'Stopped',
   stoppedLead: 'Nothing goes on this client.',
-  strandOff: (name: string) => `${name} is off. It proves nothing any more, but what broke closes its mix.`,
+  strandOff: (name: string) => `${name} is off. Record what it said.`,
   recordOutcome: (zone: string) => `Record the outcome: ${zone}`,
   clears: 'What clears it:',
   correct: 'A wrong answer?',

@@ -102,17 +102,17 @@ export const strandTest = {
     extendTitle: 'More time in the mix',
     extend: 'Add the minutes',
     takeOffTitle: 'Take the strand off',
-    discard: 'Put this strand aside',
+    discard: 'Put strand aside',
     discardTitle: 'Put the strand aside',
     discardDo: 'Sign and put it aside',
     discardHint: 'It stays in the record and counts for nothing. A new strand is needed.',
   },
   /** The skin test, as far as it bears on what is tested here. */
   skinTest: {
-    missing: 'No skin test yet: nothing goes on the head, however good this strand is.',
-    lapsed: 'Skin test too old: nothing goes on the head, however good this strand is.',
+    missing: 'No skin test yet: nothing goes on the head, good strand or not.',
+    lapsed: 'Skin test too old: nothing goes on the head, good strand or not.',
     waiting: (readable: string) => `Skin test to be read from ${readable}: nothing on the head before.`,
-    toRead: 'Skin test to be read now: nothing goes on the head before.',
+    toRead: 'Skin test to be read now: nothing on the head before.',
   },
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,

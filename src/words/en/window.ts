@@ -3,7 +3,7 @@ export const windowPart = {
   starting: 'Reading the records …',
   watching: 'This station is open in another window. This one only watches.',
   /** Where something would be written. */
-  greyHere: 'This window cannot write. See the top of the screen.',
+  greyHere: 'This window cannot write.',
   askTakeOver: 'Take over here',
   asked: 'Asked. The other window writes down what it has, then hands over.',
   noStore: 'Nothing can be written on this tablet now.',
