@@ -46,7 +46,7 @@ const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
     case 'inherited':
       return { isInherited: false };
     case 'incompatibility':
-      return { incompatibility: 'due' };
+      return { incompatibility: 'due', hasGlass: false };
     case 'skinTest':
       return {};
     default:
@@ -88,11 +88,11 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'CORRECTED':
       return event.tokens.voids ? voidAll(facts, takeBack(facts, event.tokens.answer)) : {};
     case 'INCOMPATIBILITY_STARTED':
-      return { incompatibility: 'running' };
+      return { incompatibility: 'running', hasGlass: true };
     case 'INCOMPATIBILITY_READ':
       return event.tokens.reacted
-        ? { incompatibility: 'reacted', bowls: throwWeighed(facts.bowls) }
-        : { incompatibility: 'clear' };
+        ? { incompatibility: 'reacted', hasGlass: false, bowls: throwWeighed(facts.bowls) }
+        : { incompatibility: 'clear', hasGlass: false };
     case 'DECIDED':
       return { decided: event.tokens.decision };
     case 'PARKED':

@@ -74,11 +74,11 @@ export const consultationMachine = chart.createMachine({
             ],
             INCOMPATIBILITY_READ: [
               {
-                guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer', 'isNothingOn']),
+                guard: and(['hasGlass', 'isAbsoluteAnswer', 'isNothingOn']),
                 target: '#stopped',
                 actions: 'note',
               },
-              { guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer']), actions: 'note' },
+              { guard: and(['hasGlass', 'isAbsoluteAnswer']), actions: 'note' },
             ],
           },
           states: {
@@ -108,7 +108,7 @@ export const consultationMachine = chart.createMachine({
                 FINISHED: {},
                 SKIN_TEST_NOTED: { guard: 'leavesStops', actions: 'note' },
                 INCOMPATIBILITY_READ: {
-                  guard: and(['isIncompatibilityRunning', 'isAbsoluteAnswer']),
+                  guard: and(['hasGlass', 'isAbsoluteAnswer']),
                   actions: 'note',
                 },
                 PLAN_GIVEN: { guard: and(onward), target: '#done', actions: 'note' },

@@ -16,6 +16,8 @@ export interface Facts {
   readonly isInherited: boolean;
   readonly skinTest: SkinTestToken;
   readonly incompatibility: 'notNeeded' | 'due' | 'running' | 'clear' | 'reacted';
+  /** A cutting stands in its glass, whatever history is told since: what it does is seen all the same. */
+  readonly hasGlass: boolean;
   readonly strands: ByZone<StrandFact>;
   readonly fibres: ByZone<Fibre>;
   /** The strand of this zone broke in the mix: that is not a wrong tap and cannot be retracted. */
@@ -36,6 +38,7 @@ export const firstFacts: Facts = {
   isInherited: false,
   skinTest: 'missing',
   incompatibility: 'notNeeded',
+  hasGlass: false,
   strands: forEachZone('notPlanned'),
   fibres: forEachZone('unknown'),
   hasBroken: forEachZone(false),

@@ -37,6 +37,7 @@ export const guards = {
     event.type === 'OVERRIDDEN' && event.tokens.rule === 'judgement.freerThanSuggested',
   isIncompatibilityDue: ({ context }: Shown) => context.facts.incompatibility === 'due',
   isIncompatibilityRunning: ({ context }: Shown) => context.facts.incompatibility === 'running',
+  hasGlass: ({ context }: Shown) => context.facts.hasGlass,
   mayTest: ({ context, event }: Shown) => mayTest(passTime(context.facts, event)),
   isMixStillOpen: ({ context, event }: Shown) =>
     event.type === 'STRAND_STARTED' &&

@@ -151,8 +151,8 @@ test('a cutting that reacts is written down wherever it stands in its glass, and
   const seen = new Map<string, number>();
   for (const { places } of graphs) {
     for (const { state } of places) {
-      const { incompatibility, bowls } = state.context.facts;
-      if (state.status !== 'active' || incompatibility !== 'running') continue;
+      const { hasGlass, bowls } = state.context.facts;
+      if (state.status !== 'active' || !hasGlass) continue;
       const way = nameWay(state);
       const [edge] = runEdge(state, readIncompatibility(true)).taken;
       const isOn = Object.values(bowls).includes('on');

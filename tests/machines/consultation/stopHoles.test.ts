@@ -157,7 +157,8 @@ describe('reactions and stops', () => {
     const box = ask({ hotTools: { history: ['unknownBoxColour'] } });
     const glass = [...opened, ...box, tap('INCOMPATIBILITY_STARTED')];
     const reacted = tap('INCOMPATIBILITY_READ', { seen: 'reacted' });
-    for (const where of [[park(0)], [tap('REACTION_SUSPECTED')], [reopen('client')]]) {
+    const noBox = [reopen('hotTools'), say('hotTools', answersOf().hotTools)];
+    for (const where of [[park(0)], [tap('REACTION_SUSPECTED')], [reopen('client')], noBox]) {
       const told = [...glass, ...where, reacted];
       expect(hasStandingStop(play(told).record)).toBe(true);
       expect(play(told).state.value).toMatchObject({ open: { way: 'stopped' } });

@@ -23,6 +23,16 @@ export const ask = (instead: { readonly [S in AskStep]?: ConsultationEvent } = {
 /** The straight way, by the state each ends in. Lengths and ends are planned; the lengths go all the way. */
 export const toClient: Way = [open()];
 export const toStrandTest: Way = [...toClient, ...ask()];
+/** A cutting stands in its glass. */
+export const toGlass: Way = [
+  ...toClient,
+  ...ask({
+    hotTools: answer('hotTools', { incompatibility: 'due' }),
+    feelHair: answer('feelHair', { incompatibility: 'asBefore' }),
+    heatSpray: answer('heatSpray', { incompatibility: 'asBefore' }),
+  }),
+  plain('INCOMPATIBILITY_STARTED'),
+];
 export const toProcessing: Way = [...toStrandTest, startStrand('lengths')];
 export const toBothProcessing: Way = [...toProcessing, startStrand('ends')];
 export const toTakenOff: Way = [...toProcessing, takeOff('lengths')];

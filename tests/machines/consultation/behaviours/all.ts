@@ -5,9 +5,10 @@ import { bowls } from './bowls';
 import { care } from './care';
 import { decision } from './decision';
 import { strandTest } from './strandTest';
+import { toldLate } from './toldLate';
 
 /** Every named behaviour, by subject. */
-export const behaviours = { asking, strandTest, decision, bowls, care } as const satisfies Record<
+export const behaviours = { asking, toldLate, strandTest, decision, bowls, care } as const satisfies Record<
   string,
   readonly Behaviour[]
 >;

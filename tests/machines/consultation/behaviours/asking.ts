@@ -25,6 +25,7 @@ import {
   toClient,
   toColourOn,
   toDecision,
+  toGlass,
   toMix,
   toStrandTest,
 } from '../ways';
@@ -35,21 +36,10 @@ const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
 
 /** Stopped by what she said and by what an incompatibility test did. */
 
-/** A cutting stands in its glass. */
-const toGlass = [
-  ...toClient,
-  ...ask({
-    hotTools: answer('hotTools', { incompatibility: 'due' }),
-    feelHair: answer('feelHair', { incompatibility: 'asBefore' }),
-    heatSpray: answer('heatSpray', { incompatibility: 'asBefore' }),
-  }),
-  plain('INCOMPATIBILITY_STARTED'),
-];
-const toFinish = [...toColourOn, rinse('lengths'), plain('FINISHED')];
+/** Stopped by what she said and by what an incompatibility test did. */
+
 /** Stopped by what she said and by what an incompatibility test did. */
 const stoppedTwice = [...toGlass, readIncompatibility(true), noteSkinTest(true)];
-/** The same history is told again over the head, and the glass of then still stands. */
-const glassOverHead = answer('hotTools', { incompatibility: 'running' });
 
 const toOtherPlan = [...toDecision, reopen('client'), answer('client', { bearsOnPlan: true })];
 const toEndsBack = [
@@ -251,44 +241,5 @@ export const asking: readonly Behaviour[] = [
     title: 'asks nothing and notes nothing before somebody opened',
     guard: 'inherits',
     check: both(refuses([], absolute('client'), noteSkinTest(true), noteSkinTest(false))),
-  },
-  {
-    title:
-      'writes down what stops for good when it is told late, in a stop and at the finish, and nothing else there',
-    guard: 'isAbsoluteAnswer',
-    check: both(
-      leadsTo([...toClient, absolute('client'), absolute('feelHair')], 'stopped'),
-      leadsTo([...toClient, absolute('client'), absolute('feelHair'), correct('client')], 'stopped'),
-      leadsTo([...toFinish, absolute('client')], 'finish'),
-      refuses([...toFinish, absolute('client')], answer('client'), correct('client'), weigh('lengths')),
-      refuses([...toClient, absolute('client')], answer('client'), answer('hotTools')),
-      leadsTo([...toFinish, absolute('client'), plain('PLAN_GIVEN')], 'done'),
-    ),
-  },
-  {
-    title:
-      'hears that a cutting reacted while she is away, in a reaction, or asked again; a clear one is read at the bar',
-    guard: 'isAbsoluteAnswer',
-    check: both(
-      leadsTo([...toGlass, park, readIncompatibility(true)], 'stopped'),
-      leadsTo([...toGlass, suspect, readIncompatibility(true)], 'stopped'),
-      leadsTo([...toGlass, reopen('client'), readIncompatibility(true)], 'stopped'),
-      refuses([...toGlass, park], readIncompatibility(false)),
-      refuses([...toGlass, suspect], readIncompatibility(false)),
-      refuses([...toGlass, reopen('client')], readIncompatibility(false)),
-    ),
-  },
-  {
-    title:
-      'stays with the head when a cutting reacts, stops after the rinse, and forgets it for no other history',
-    guard: 'isNothingOn',
-    check: both(
-      leadsTo([...toColourOn, glassOverHead, readIncompatibility(true)], 'colourOn'),
-      leadsTo([...toColourOn, glassOverHead, readIncompatibility(true), rinse('lengths')], 'stopped'),
-      leadsTo(
-        [...toColourOn, glassOverHead, readIncompatibility(true), answer('hotTools'), rinse('lengths')],
-        'stopped',
-      ),
-    ),
   },
 ];

@@ -79,7 +79,6 @@ const rules: readonly ConsultationEvent[] = [
   answerOne('client', rule),
   answerOne('hotTools', kept),
   answerOne('hotTools', { rules: rule.rules, incompatibility: 'due' }),
-  answerOne('hotTools', { rules: rule.rules, incompatibility: 'running' }),
   answerOne('feelHair', kept),
   answerOne('heatSpray', kept),
   say.override('judgement.tingled'),
@@ -186,11 +185,18 @@ const keepPositive = (event: ConsultationEvent, state: ConsultationState): Consu
   return { ...event, tokens: { ...event.tokens, skinTest: 'positive' } } as ConsultationEvent;
 };
 
-/** The three endings hang on the same guards: the two noes are tried at few places, calling it off at every one. */
-const isTried = (event: ConsultationEvent, state: ConsultationState): boolean =>
-  (event.type !== 'WE_SAID_NO' && event.type !== 'CLIENT_SAID_NO') ||
-  state.context.facts.isInherited ||
-  nameWay(state) === 'decision';
+/**
+ * The three endings hang on the same guards: the two noes are tried at few places, calling it off at every one. What is
+ * told late is told of two steps: any of the four would do, and all sets of them would be a graph of their own.
+ */
+const isTried = (event: ConsultationEvent, state: ConsultationState): boolean => {
+  const way = nameWay(state);
+  if (event.type === 'ANSWERED' && ['stopped', 'finish'].includes(way)) {
+    return event.tokens.step === 'client' || event.tokens.step === 'feelHair';
+  }
+  if (event.type !== 'WE_SAID_NO' && event.type !== 'CLIENT_SAID_NO') return true;
+  return state.context.facts.isInherited || way === 'decision';
+};
 
 const join = (...lists: readonly (readonly ConsultationEvent[])[]): readonly ConsultationEvent[] => [
   ...new Map(lists.flat().map((event) => [JSON.stringify(event), event])).values(),
