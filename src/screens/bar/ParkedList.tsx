@@ -17,8 +17,10 @@ export function ParkedList(props: {
   const sayWhen = ({ record }: Consultation) => {
     if (record.ended !== null) return words.bar.notWritten;
     if (record.parked !== null) return words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
-    const chair = formatQuantity(record.chair, 'count', props.units, words.locale);
-    return record.chair > PLACES ? words.bar.atChair(chair) : words.bar.isWaiting(chair);
+    const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+    return record.chair > PLACES
+      ? words.bar.beyondPlaces(write(PLACES))
+      : words.bar.isWaiting(write(record.chair));
   };
   const all = () => [...props.view.waiting, ...props.view.parked];
   return (

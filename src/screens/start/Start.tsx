@@ -116,7 +116,7 @@ export function Start(props: {
         <Refusal refusal={refusal()} />
       </div>
       <PageActions>
-        <BigButton act="cancel" onPress={() => props.onBar()}>
+        <BigButton act="cancel" isWay onPress={() => props.onBar()}>
           {words.general.cancel}
         </BigButton>
         <Show

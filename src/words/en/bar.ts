@@ -16,7 +16,7 @@ export const bar = {
   parkedTitle: 'Parked, and waiting for a place',
   nobodyParked: 'Nobody is parked.',
   backAt: (when: string) => `back ${when}`,
-  atChair: (chair: string) => `at chair ${chair}`,
+  beyondPlaces: (places: string) => `at her chair; the bar has room for ${places}`,
   isWaiting: (chair: string) => `waiting, chair ${chair} is taken`,
   open: 'Open',
   who: 'Who is at the station?',

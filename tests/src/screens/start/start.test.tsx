@@ -103,3 +103,15 @@ describe('a ticket that is open already', () => {
     expect(shown.look('[data-same-ticket]')).toBeNull();
   });
 });
+
+it('lists who sits beyond the places of the bar, not as waiting', async () => {
+  const shown = await showStation({ settings: { ...salon, chairs: 12 } });
+  await shown.tap('[data-act=start]');
+  await shown.tap('[data-act=who-Opal]');
+  await shown.type('ticket', 'J.P.');
+  await shown.answer(['chair', '12']);
+  await shown.tap('[data-act=open]');
+  await shown.tap('[data-act=bar]');
+  await shown.tap('[data-act=parked]');
+  expect(shown.find('.parked-list').textContent).toContain('at her chair; the bar has room for 8');
+});
