@@ -4,6 +4,7 @@ import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog } from '../parts/Dialog';
 import { AboveActionsProvider } from '../parts/PageActions';
+import { MayWriteProvider } from '../parts/useMayWrite';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { SubmitRefusal } from '../station/submitRefusal';
@@ -100,23 +101,27 @@ export function Screens(props: { readonly station: StationInUse }) {
               <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
             </Match>
             <Match when={place.at() === 'settings'}>
-              <SettingsScreen
-                inForce={settings()}
-                nowMs={props.station.nowMs()}
-                save={(next) => props.station.saveSettings(who.by(), next)}
-                onBar={place.toBar}
-              />
+              <MayWriteProvider value={isWriter}>
+                <SettingsScreen
+                  inForce={settings()}
+                  nowMs={props.station.nowMs()}
+                  save={(next) => props.station.saveSettings(who.by(), next)}
+                  onBar={place.toBar}
+                />
+              </MayWriteProvider>
             </Match>
             <Match when={place.at() === 'start'}>
-              <Start
-                settings={settings()}
-                nowMs={props.station.nowMs()}
-                clients={state().open}
-                chair={chosenChair()}
-                open={(answers: RawForm) => props.station.open(who.by(), answers)}
-                onOpened={place.toClient}
-                onBar={place.toBar}
-              />
+              <MayWriteProvider value={isWriter}>
+                <Start
+                  settings={settings()}
+                  nowMs={props.station.nowMs()}
+                  clients={state().open}
+                  chair={chosenChair()}
+                  open={(answers: RawForm) => props.station.open(who.by(), answers)}
+                  onOpened={place.toClient}
+                  onBar={place.toBar}
+                />
+              </MayWriteProvider>
             </Match>
             <Match when={place.here()?.id} keyed>
               {renderClient}

@@ -93,7 +93,7 @@ export function SettingsScreen(props: {
             {said().saved}
           </Show>
         </p>
-        <BigButton act="bar" onPress={props.onBar}>
+        <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
         <BigButton kind="primary" act="save-settings" onPress={() => void save()}>

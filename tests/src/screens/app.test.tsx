@@ -141,6 +141,22 @@ describe('the station', () => {
     await shown.tap('[data-act=close-dialog]');
   });
 
+  it.each([
+    ['start', 'open', 'cancel'],
+    ['settings', 'save-settings', 'bar'],
+  ])('leaves only the way out of %s to a window that lost its place', async (way, write, out) => {
+    const shown = await startClient();
+    await shown.tap('[data-act=bar]');
+    await shown.tap(`[data-act=${way}]`);
+    expect(isDisabled(shown, write)).toBe(false);
+    shown.station.watch(shown.station.readLogs());
+    await shown.settle();
+    expect([isDisabled(shown, write), isDisabled(shown, out)]).toEqual([true, false]);
+    expect(shown.look('footer [data-line=only-watches]')).not.toBeNull();
+    await shown.tap(`[data-act=${out}]`);
+    expect(shown.look('main.bar')).not.toBeNull();
+  });
+
   it('says a refusal that comes although nothing there could be tapped', async () => {
     const writer = await startClient();
     const logs = writer.station.readLogs();
