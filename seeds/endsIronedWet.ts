@@ -21,7 +21,15 @@ const mix = {
 
 const strand = (zone: string, place: string): RawEvent => ({
   type: 'STRAND_STARTED',
-  answers: { zone, place, hairs: '30', ...mix, makersLimitMin: '45', lookEveryMin: '3' },
+  answers: {
+    zone,
+    place,
+    buildUp: 'washedOff',
+    hairs: '30',
+    ...mix,
+    makersLimitMin: '45',
+    lookEveryMin: '3',
+  },
 });
 
 const look = (zone: string, level: string, feel: string): RawEvent => ({
@@ -100,11 +108,25 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
     opal(12 * minute, { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths', why: 'timeIsUp' } }),
     opal(minute, {
       type: 'OUTCOME_RECORDED',
-      answers: { zone: 'ends', fibre: 'gummy', stretch: 'snaps', level: '6' },
+      answers: {
+        zone: 'ends',
+        fibre: 'gummy',
+        stretch: 'snaps',
+        level: '6',
+        wentPast30: 'no',
+        evenness: 'even',
+      },
     }),
     opal(minute, {
       type: 'OUTCOME_RECORDED',
-      answers: { zone: 'lengths', fibre: 'sound', stretch: 'springsBack', level: '7' },
+      answers: {
+        zone: 'lengths',
+        fibre: 'sound',
+        stretch: 'springsBack',
+        level: '7',
+        wentPast30: 'no',
+        evenness: 'even',
+      },
     }),
     opal(30_000, { type: 'DECIDED', answers: { decision: 'endsOut' } }),
     opal(2 * minute, {

@@ -37,7 +37,14 @@ const broken = [
   ...readyForStrand,
   startStrand('20'),
   isRaw('STRAND_BROKE', { zone: 'roots' }),
-  isRaw('OUTCOME_RECORDED', { zone: 'roots', fibre: 'broken', stretch: 'snaps', level: '5' }),
+  isRaw('OUTCOME_RECORDED', {
+    zone: 'roots',
+    fibre: 'broken',
+    stretch: 'snaps',
+    level: '5',
+    wentPast30: 'no',
+    evenness: 'even',
+  }),
 ];
 const decided = [...readyForStrand, startStrand('20'), ...endStrand(20), decide];
 

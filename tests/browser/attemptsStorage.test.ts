@@ -130,7 +130,14 @@ describe('a log rewritten in the browser’s own tools, every checksum right', (
     const honest = playAlone(untilOutcome, startAtMs, salon, id).log;
     const person = await opal({ [`open-${id}`]: honest });
     await person.open(3);
-    const outcome = { zone: 'lengths', fibre: 'rough', stretch: 'springsBack', level: '7' };
+    const outcome = {
+      zone: 'lengths',
+      fibre: 'rough',
+      stretch: 'springsBack',
+      level: '7',
+      wentPast30: 'no',
+      evenness: 'even',
+    };
     await playStep(person, { afterMs: 0, by: 'Opal', raw: { type: 'OUTCOME_RECORDED', answers: outcome } });
     const forged = { [`open-${id}`]: without('OUTCOME_RECORDED') };
     await expect(writeLogs(person.page, forged, ['journal'])).rejects.toThrow('NoModificationAllowedError');

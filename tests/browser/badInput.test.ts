@@ -232,7 +232,14 @@ describe('bad input on the real screens', () => {
     await playStep(person, juno('STRAND_TAKEN_OFF', { zone: 'roots', why: 'levelReached' }));
     await playStep(
       person,
-      juno('OUTCOME_RECORDED', { zone: 'roots', fibre: 'sound', stretch: 'springsBack', level: '6' }),
+      juno('OUTCOME_RECORDED', {
+        zone: 'roots',
+        fibre: 'sound',
+        stretch: 'springsBack',
+        level: '6',
+        wentPast30: 'no',
+        evenness: 'even',
+      }),
     );
     await playStep(person, decide);
     expect(await page.locator('[data-panel="limits"]').textContent()).toContain(shelf);

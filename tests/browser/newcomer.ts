@@ -25,6 +25,7 @@ const mix = {
   ratio: '2',
   minutes: '30',
   makersLimitMin: '45',
+  buildUp: 'washedOff',
 };
 
 /** From the first question to the outcome of both strands; one look at the lengths is missed, and the ends break. */
@@ -95,11 +96,25 @@ export const upToOutcomes: readonly StoryStep[] = [
   maren(11 * minute, { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths', why: 'levelReached' } }),
   maren(minute, {
     type: 'OUTCOME_RECORDED',
-    answers: { zone: 'lengths', fibre: 'sound', stretch: 'springsBack', level: '7' },
+    answers: {
+      zone: 'lengths',
+      fibre: 'sound',
+      stretch: 'springsBack',
+      level: '7',
+      wentPast30: 'no',
+      evenness: 'even',
+    },
   }),
   maren(minute, {
     type: 'OUTCOME_RECORDED',
-    answers: { zone: 'ends', fibre: 'broken', stretch: 'snaps', level: '6' },
+    answers: {
+      zone: 'ends',
+      fibre: 'broken',
+      stretch: 'snaps',
+      level: '6',
+      wentPast30: 'no',
+      evenness: 'even',
+    },
   }),
 ];
 

@@ -59,7 +59,7 @@ const mix = { line: 'Sandbar cream', developerPercent: '6', ratio: '1' };
 export const startStrand = (minutes: string): StoryStep =>
   juno(1_000, {
     type: 'STRAND_STARTED',
-    answers: { zone: 'roots', place: 'crown', ...mix, minutes, makersLimitMin: '45' },
+    answers: { zone: 'roots', place: 'crown', buildUp: 'washedOff', ...mix, minutes, makersLimitMin: '45' },
   });
 
 /** Off after `minutes`, and what it said. */
@@ -67,7 +67,14 @@ export const endStrand = (minutes: number): readonly StoryStep[] => [
   juno(minutes * minute, { type: 'STRAND_TAKEN_OFF', answers: { zone: 'roots', why: 'timeIsUp' } }),
   juno(1_000, {
     type: 'OUTCOME_RECORDED',
-    answers: { zone: 'roots', fibre: 'sound', stretch: 'springsBack', level: '6' },
+    answers: {
+      zone: 'roots',
+      fibre: 'sound',
+      stretch: 'springsBack',
+      level: '6',
+      wentPast30: 'no',
+      evenness: 'even',
+    },
   }),
 ];
 

@@ -47,14 +47,17 @@ export const parkedForm = { untilAtMs: { kind: 'time', tense: 'coming' } } as co
 
 /** Why does this consultation end without colour? */
 export const endedForm = {
-  reason: { kind: 'choice', options: ['hairTooWeak', 'notSafeToday', 'changedHerMind', 'noTime', 'other'] },
+  reason: {
+    kind: 'choice',
+    options: ['hairTooWeak', 'notSafeToday', 'changedHerMind', 'noTime', 'startedByMistake', 'other'],
+  },
 } as const satisfies Form;
 
 /** What was felt or seen? Throat, breath or faintness: the emergency number first. */
 export const reactionForm = {
   signs: {
     kind: 'choices',
-    options: ['unclear', 'stinging', 'burning', 'swelling', 'hives', 'breath', 'faint', 'eyes'],
+    options: ['unclear', 'stinging', 'burning', 'blisters', 'swelling', 'hives', 'breath', 'faint', 'eyes'],
     none: 'unclear',
   },
 } as const satisfies Form;

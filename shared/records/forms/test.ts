@@ -31,7 +31,7 @@ export const strandForm = {
   zone,
   place: { kind: 'choice', options: ['hairline', 'fringe', 'crown', 'whereIroned', 'oldBleach', 'nape'] },
   hairs: { kind: 'number', field: { quantity: 'count', min: 20, max: 50, step: 1 }, or: 30 },
-  buildUp: { kind: 'choice', options: ['none', 'washedOff'], or: 'washedOff' },
+  buildUp: { kind: 'choice', options: ['none', 'washedOff'] },
   ...mixQuestions,
   makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90, step: 1 } },
   lookEveryMin: { kind: 'choice', options: ['3', '5'], or: '5' },
@@ -71,16 +71,16 @@ export const discardedForm = {
 } as const satisfies Form;
 
 /**
- * What did the strand say? Levels as in a look.
+ * What did the strand say? Levels as in a look. Each answer decides what may go on the head: none has a default.
  * Stretch after a light pull to 20–30 %: see ASSUMED_LIGHT_PULL_LIMIT_PERCENT in shared/hair/stretch.ts.
  */
 export const outcomeForm = {
   zone,
   fibre: { kind: 'choice', options: ['sound', 'rough', 'gummy', 'broken'] },
   stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
-  wentPast30: { kind: 'choice', options: ['no', 'yes'], or: 'no' },
+  wentPast30: { kind: 'choice', options: ['no', 'yes'] },
   level: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
-  evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'], or: 'even' },
+  evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'] },
 } as const satisfies Form;
 
 /** What did the incompatibility test show after its time? 30 minutes: see INCOMPATIBILITY_MS. */
@@ -88,10 +88,10 @@ export const incompatibilityForm = {
   seen: { kind: 'choice', options: ['nothing', 'reacted'], absolute: ['reacted'] },
 } as const satisfies Form;
 
-/** When was the skin test put on, and what was seen when it was read? */
+/** When was the skin test put on, and what was seen when it was read? A reaction is kept before anybody asks how it was done. */
 export const skinTestForm = {
-  method: { kind: 'choice', options: ['makersMethod', 'openApplication'], or: 'makersMethod' },
-  site: { kind: 'choice', options: ['behindEar', 'innerElbow', 'forearm'], or: 'behindEar' },
+  method: { kind: 'choice', options: ['makersMethod', 'openApplication', 'unknown'], or: 'unknown' },
+  site: { kind: 'choice', options: ['behindEar', 'innerElbow', 'forearm', 'unknown'], or: 'unknown' },
   putOnAtMs: { kind: 'time', tense: 'past' },
   seen: { kind: 'choice', options: ['notReadYet', 'nothing', 'reaction'], absolute: ['reaction'] },
 } as const satisfies Form;

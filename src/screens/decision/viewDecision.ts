@@ -8,6 +8,7 @@ import {
 } from '../../../shared/judgement/decisionTable';
 import { gatherFindings } from '../../../shared/judgement/findings';
 import { listRedFlags, type RedFlag } from '../../../shared/judgement/risk';
+import { isFreerLifted } from '../../../shared/judgement/stops';
 import { findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type Zone, zones } from '../../../shared/records/zones';
@@ -131,7 +132,7 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
         isOpen: isChoiceOpen(decision, found),
       }))
       .reverse(),
-    isFreerLifted: record.overrides.some(({ rule }) => rule === 'judgement.freerThanSuggested'),
+    isFreerLifted: isFreerLifted(record),
     decided: decided !== null && !isMixingDecision(decided) ? decided : null,
   };
 }

@@ -7,7 +7,7 @@ import { screenOf } from '../screenOf';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 
-const callOff = { type: 'CALLED_OFF', answers: { reason: 'other' } } as const;
+const callOff = { type: 'CALLED_OFF', answers: { reason: 'startedByMistake' } } as const;
 
 /**
  * May she be called off as started by mistake? Only while nothing but questions came to pass: no skin test, no glass,

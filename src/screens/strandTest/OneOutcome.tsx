@@ -16,10 +16,7 @@ import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
 import { SkinTestLine } from './SkinTestLine';
 
-const { zone: _zone, fibre, stretch, level, ...usual } = outcomeForm;
-const { or: _no, ...wentPast30 } = usual.wentPast30;
-const { or: _even, ...evenness } = usual.evenness;
-/** Each of them decides what may go on the head: none is taken as said before it is tapped. */
+const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
 const form = { fibre, stretch, level, wentPast30, evenness } as const satisfies Form;
 
 /** What one strand said when it was off: fibre, stretch, level, evenness. */

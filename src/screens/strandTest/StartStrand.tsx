@@ -15,11 +15,10 @@ import { computeTestMix, draftStrand, listLines } from './strandDraft';
 import './startStrand.css';
 import { TestGrams } from './TestGrams';
 
-const { zone: _zone, place, buildUp: washing, hairs, lookEveryMin, testG, ...mix } = strandForm;
+const { zone: _zone, place, buildUp, hairs, lookEveryMin, testG, ...mix } = strandForm;
 const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin } = mix;
 
-const { or: _washedOff, ...buildUp } = washing;
-/** Where it was snipped, and whether build-up is off: neither is taken as said before it is tapped. What is right for most stands behind "more". */
+/** Where it was snipped, and whether build-up is off; what is right for most stands behind "more". */
 const where = { place, buildUp } as const;
 const theMix = { line, batch, developerPercent, ratio, minutes, makersLimitMin, heat } as const;
 const rest = {

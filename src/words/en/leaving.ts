@@ -24,6 +24,7 @@ const endedWords: FormWords<typeof endedForm> = {
       notSafeToday: 'Not safe today',
       changedHerMind: 'Changed her mind',
       noTime: 'No time',
+      startedByMistake: 'Started by mistake',
       other: 'Another reason',
     },
   },

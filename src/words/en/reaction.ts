@@ -8,6 +8,7 @@ const signs: FormWords<typeof reactionForm>['signs'] = {
     unclear: 'Not clear yet',
     stinging: 'Stinging',
     burning: 'Burning',
+    blisters: 'Blisters',
     swelling: 'Swelling',
     hives: 'Hives',
     breath: 'Throat or breath',

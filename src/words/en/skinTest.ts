@@ -4,11 +4,20 @@ import type { FormWords } from '../formWords';
 const form: FormWords<typeof skinTestForm> = {
   method: {
     ask: 'How is it done?',
-    options: { makersMethod: 'The maker’s method', openApplication: 'Left open, 45 minutes' },
+    options: {
+      makersMethod: 'The maker’s method',
+      openApplication: 'Left open, 45 minutes',
+      unknown: 'Don’t know',
+    },
   },
   site: {
     ask: 'Where?',
-    options: { behindEar: 'Behind the ear', innerElbow: 'Inner elbow', forearm: 'Forearm' },
+    options: {
+      behindEar: 'Behind the ear',
+      innerElbow: 'Inner elbow',
+      forearm: 'Forearm',
+      unknown: 'Don’t know',
+    },
   },
   putOnAtMs: { ask: 'When was it put on?', hint: 'At this time of day. Another hour: type it.' },
   seen: {

@@ -91,7 +91,7 @@ describe('what a failed strand closes', () => {
   const broke: RawEvent = { type: 'STRAND_BROKE', answers: { zone: 'ends' } };
   const outcome = (fibre: string): RawEvent => ({
     type: 'OUTCOME_RECORDED',
-    answers: { zone: 'ends', fibre, stretch: 'springsBack', level: '6' },
+    answers: { zone: 'ends', fibre, stretch: 'springsBack', level: '6', wentPast30: 'no', evenness: 'even' },
   });
   const closed = ({ record }: Told, change: Partial<Mix> = {}) => listClosedMixes(record, ends(change));
   const brokenAfter = (onMs: number) => andThen(andThen(ready, start), broke, onMs);

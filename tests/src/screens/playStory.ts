@@ -68,7 +68,7 @@ export function playUntilConfirmed(step: string): Played {
 
 const soundOutcome = (zone: string): RawEvent => ({
   type: 'OUTCOME_RECORDED',
-  answers: { zone, fibre: 'sound', stretch: 'springsBack', level: '7' },
+  answers: { zone, fibre: 'sound', stretch: 'springsBack', level: '7', wentPast30: 'no', evenness: 'even' },
 });
 
 const bowl = (zone: string, developerPercent: string): RawEvent => ({

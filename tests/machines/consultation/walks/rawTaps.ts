@@ -110,12 +110,13 @@ export const startStrand = (
     hairs: '30',
     ...mixOf(developerPercent, minutes),
     makersLimitMin: '45',
+    buildUp: 'washedOff',
     lookEveryMin: '3',
     ...change,
   });
 
 export const recordOutcome = (zone: Zone, fibre = 'sound', stretch = 'springsBack'): RawEvent =>
-  tap('OUTCOME_RECORDED', { zone, fibre, stretch, level: '8' });
+  tap('OUTCOME_RECORDED', { zone, fibre, stretch, level: '8', wentPast30: 'no', evenness: 'even' });
 
 export const weighBowl = (
   zone: Zone,

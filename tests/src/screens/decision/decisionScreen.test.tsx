@@ -79,7 +79,14 @@ it('says which zone has no strand yet, where one was put aside', () => {
     { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } },
     {
       type: 'OUTCOME_RECORDED',
-      answers: { zone: 'ends', fibre: 'sound', stretch: 'springsBack', level: '7' },
+      answers: {
+        zone: 'ends',
+        fibre: 'sound',
+        stretch: 'springsBack',
+        level: '7',
+        wentPast30: 'no',
+        evenness: 'even',
+      },
     },
   ];
   layOnBench(
