@@ -1,30 +1,20 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { findBarriers } from './accessibility';
-import { launchBrowser, tabletLandscape } from './browser';
-import { startStation } from './server';
+import { tabletLandscape } from './browser';
+import { useStation } from './station';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 describe('the first screen', () => {
   it('shuts nobody out', async () => {
-    const page = await browser.newPage(tabletLandscape);
+    const page = await station.browser.newPage(tabletLandscape);
     await page.goto(station.address);
     await page.locator('#station > *').first().waitFor();
     expect(await findBarriers(page)).toEqual([]);
   });
 
   it('and is seen to, when a picture has no words and a text is too pale', async () => {
-    const page = await browser.newPage(tabletLandscape);
+    const page = await station.browser.newPage(tabletLandscape);
     await page.goto(station.address);
     await page.evaluate(() => {
       const picture = document.createElement('img');

@@ -1,26 +1,17 @@
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import type { StoryStep } from '../../seeds/story';
-import { launchBrowser, tabletLandscape } from './browser';
+import { tabletLandscape } from './browser';
 import { stepsBefore } from './makeLog';
 import { type Person, patience } from './person';
 import { expectNoMix, force, pressAll, seat as seatAt } from './seat';
-import { startStation } from './server';
+import { useStation } from './station';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 const seat = (beginnings: readonly (readonly StoryStep[])[]): Promise<Person> =>
-  seatAt(browser, station.address, beginnings);
+  seatAt(station.browser, station.address, beginnings);
 
 const untilDecision = stepsBefore(endsIronedWet.steps, 'DECIDED');
 
@@ -95,7 +86,7 @@ describe('no way leads to the mix without an outcome', () => {
   });
 
   it('from the console: nothing of the station hangs on the window', async () => {
-    const context = await browser.newContext(tabletLandscape);
+    const context = await station.browser.newContext(tabletLandscape);
     const plain = await context.newPage();
     await plain.goto(`${station.address}/icon.svg`);
     const known = await plain.evaluate(() => Object.getOwnPropertyNames(window));

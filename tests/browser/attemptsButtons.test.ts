@@ -1,31 +1,20 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { StoryStep } from '../../seeds/story';
 import type { RawEvent } from '../../shared/records/classify';
 import type { RawForm } from '../../shared/records/readForm';
-import { launchBrowser } from './browser';
 import { stepsBefore } from './makeLog';
 import { readLogs } from './memory';
 import type { Person } from './person';
 import { expectNoMix, force, sayRefusal, seat as seatAt } from './seat';
-import { startStation } from './server';
 import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
+import { useStation } from './station';
 import { playStep } from './story';
 import { fill } from './typing';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 const seat = (beginning: readonly StoryStep[]): Promise<Person> =>
-  seatAt(browser, station.address, [beginning]);
+  seatAt(station.browser, station.address, [beginning]);
 
 const isRaw = (type: string, answers: RawForm): StoryStep => ({
   afterMs: 1_000,

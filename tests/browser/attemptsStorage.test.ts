@@ -1,24 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import { salon } from '../../seeds/salon';
-import { launchBrowser } from './browser';
 import { lengthOf, playAlone, stepsBefore } from './makeLog';
 import { readAside, readLogs, writeLogs } from './memory';
 import { makePerson, type Person } from './person';
-import { startStation } from './server';
+import { useStation } from './station';
 import { playStep } from './story';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 const { startAtMs, steps } = endsIronedWet;
 const untilOnHead = steps.slice(0, steps.findIndex(({ raw }) => raw.type === 'BOWL_APPLIED') + 1);
@@ -48,7 +37,7 @@ const endsCalledSound = log.map((entry) =>
 );
 
 const opal = (logs: Readonly<Record<string, readonly unknown[]>>, copies?: string[]) =>
-  makePerson(browser, station.address, 'Opal', nowMs, {
+  makePerson(station.browser, station.address, 'Opal', nowMs, {
     prepare: (page) => writeLogs(page, { settings, ...logs }, copies),
   });
 
@@ -107,7 +96,7 @@ describe('a log rewritten in the browser’s own tools, every checksum right', (
     'in the %s alone contradicts the other copy: both are set aside and named',
     async (copy) => {
       const other = copy === 'journal' ? 'index' : 'journal';
-      const person = await makePerson(browser, station.address, 'Opal', nowMs, {
+      const person = await makePerson(station.browser, station.address, 'Opal', nowMs, {
         prepare: async (page) => {
           const untilDecided = log.slice(
             0,

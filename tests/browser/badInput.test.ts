@@ -1,28 +1,18 @@
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import type { StoryStep } from '../../seeds/story';
 import type { RawEvent } from '../../shared/records/classify';
-import { launchBrowser } from './browser';
 import { stepsBefore } from './makeLog';
 import { readLogs } from './memory';
 import type { Person } from './person';
 import { seat } from './seat';
-import { startStation } from './server';
 import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
+import { useStation } from './station';
 import { playStep } from './story';
 import { answer, fill } from './typing';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 /** What is typed or pasted, and what the field must say of it. */
 const bad = [
@@ -123,7 +113,7 @@ async function tryScreen(person: Person, screen: string, goOn: Locator): Promise
 
 describe('bad input on the real screens', () => {
   it('is said at its field and kept as typed; nothing advances and nothing else is lost', async () => {
-    const person = await seat(browser, station.address, Object.values(onTheWay));
+    const person = await seat(station.browser, station.address, Object.values(onTheWay));
     const { page, act } = person;
     const primary = page.locator('main .step-actions [data-kind="primary"]');
     const open = (screen: keyof typeof onTheWay) => person.open(chairs.indexOf(screen) + 1);
@@ -175,7 +165,7 @@ describe('bad input on the real screens', () => {
   });
 
   it('of an asking step is kept apart from what was kept before, through a reload', async () => {
-    const person = await seat(browser, station.address, [onTheWay.client]);
+    const person = await seat(station.browser, station.address, [onTheWay.client]);
     await person.open(1);
     await person.type(person.page.locator('[data-question="targetLevel"] input'), '1e309');
     await person.type(person.page.locator('[data-question="endsLevel"] input'), '7.5');
@@ -189,7 +179,7 @@ describe('bad input on the real screens', () => {
   });
 
   it('markup as a ticket and as a name on the shelf is text everywhere', async () => {
-    const person = await seat(browser, station.address, [ask]);
+    const person = await seat(station.browser, station.address, [ask]);
     const { page, act } = person;
     const shelf = '<img src=x onerror=broken=1>';
     const ticket = '<b>x</b>';

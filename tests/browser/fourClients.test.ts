@@ -1,22 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { salon } from '../../seeds/salon';
-import { launchBrowser } from './browser';
 import { makePerson, type Person } from './person';
-import { startStation } from './server';
 import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
+import { useStation } from './station';
 import { playStep, setUp } from './story';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 const minute = 60_000;
 const startAtMs = Date.UTC(2026, 5, 2, 13, 0);
@@ -106,7 +95,7 @@ function sayBar(clocks: readonly Running[], tickets: Readonly<Record<number, str
 
 describe('four clients with four clocks', () => {
   it('are each right after time has flown, after a reload and after the page was hidden; none is doubled', async () => {
-    const person = await makePerson(browser, station.address, 'Juno', startAtMs);
+    const person = await makePerson(station.browser, station.address, 'Juno', startAtMs);
     await setUp(person, 'Juno', salon);
     const tickets: Readonly<Record<number, string>> = { 1: 'A.K.', 2: 'B.L.', 3: 'C.M.', 4: 'D.N.' };
     const clocks: Running[] = [];

@@ -1,25 +1,15 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser, tabletLandscape } from './browser';
-import { startStation } from './server';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { tabletLandscape } from './browser';
+import { useStation } from './station';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
+const station = useStation();
 let page: Page;
 const asked: string[] = [];
 const complaints: string[] = [];
 
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
-
 beforeEach(async () => {
-  page = await browser.newPage(tabletLandscape);
+  page = await station.browser.newPage(tabletLandscape);
   asked.length = 0;
   complaints.length = 0;
   page.on('request', (request) => asked.push(request.url()));

@@ -1,28 +1,19 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser, tabletLandscape } from './browser';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { tabletLandscape } from './browser';
 import { plantLogs } from './kills/plant';
 import { leave, readBack, tap, visit } from './kills/readBack';
 import { makeSalonDay, nameConsultation } from './kills/salonDay';
 import { deleteIndex, listFiles, readFile, readIndexed, removeJournals, writeFile } from './originStore';
-import { startStation } from './server';
+import { useStation } from './station';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
+const station = useStation();
 let context: BrowserContext;
 /** A page of the origin that is not the station, to look at its store from outside. */
 let outside: Page;
 
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
 beforeEach(async () => {
-  context = await browser.newContext(tabletLandscape);
+  context = await station.browser.newContext(tabletLandscape);
   outside = await context.newPage();
   await outside.goto(`${station.address}/icon.svg`);
   await plantLogs(outside, makeSalonDay(Date.now()));

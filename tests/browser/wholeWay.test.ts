@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { replay } from '../../machines/consultation/replay';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import type { StoryStep } from '../../seeds/story';
@@ -13,26 +12,16 @@ import { zones } from '../../shared/records/zones';
 import { brand } from '../../shared/units/brand';
 import { formatMass } from '../../shared/units/format';
 import type { DayRecords } from '../../src/screens/day/dayRecords';
-import { launchBrowser } from './browser';
 import { playAlone } from './makeLog';
 import { readOpenLog } from './memory';
 import * as newcomer from './newcomer';
 import { makePerson, type Person } from './person';
-import { startStation } from './server';
 import { findOverflow } from './shape';
+import { useStation } from './station';
 import { playStep, setUp } from './story';
 import { fill } from './typing';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 const portrait = { width: 800, height: 1280 };
 const landscape = { width: 1280, height: 800 };
@@ -84,7 +73,7 @@ describe('the whole way of a new user', () => {
       ...defaultSettings,
       ...newcomer.newSalon,
     };
-    const person = await makePerson(browser, station.address, 'Maren', newcomer.openingDayMs);
+    const person = await makePerson(station.browser, station.address, 'Maren', newcomer.openingDayMs);
     const { page } = person;
     const look = async (): Promise<void> => {
       for (const size of [portrait, landscape]) {
@@ -163,7 +152,7 @@ describe('the whole way of a new user', () => {
   });
 
   it('and that is seen, when something is too wide and an action is pushed out', async () => {
-    const { page } = await makePerson(browser, station.address, 'Maren', newcomer.openingDayMs);
+    const { page } = await makePerson(station.browser, station.address, 'Maren', newcomer.openingDayMs);
     expect(await findOverflow(page)).toEqual([]);
     await page.evaluate(() => {
       const wide = document.createElement('p');
@@ -197,7 +186,7 @@ describe('the seed story', () => {
   it('typed through the screens makes the log that the story tells, to the millisecond', async () => {
     const { settings, startAtMs } = endsIronedWet;
     const steps = inScreenOrder(endsIronedWet.steps);
-    const person = await makePerson(browser, station.address, 'Opal', startAtMs);
+    const person = await makePerson(station.browser, station.address, 'Opal', startAtMs);
     await setUp(person, 'Opal', settings);
     for (const step of steps) await playStep(person, step);
     const [closed] = (await readDay(person)).closed;

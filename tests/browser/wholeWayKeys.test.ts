@@ -1,23 +1,12 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { findBarriers } from './accessibility';
-import { launchBrowser } from './browser';
 import { useKeys } from './hands';
 import * as newcomer from './newcomer';
 import { makePerson, type Person } from './person';
-import { startStation } from './server';
+import { useStation } from './station';
 import { playStep, setUp } from './story';
 
-let station: Awaited<ReturnType<typeof startStation>>;
-let browser: Browser;
-beforeAll(async () => {
-  station = await startStation();
-  browser = await launchBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await station.close();
-});
+const station = useStation();
 
 describe('without a finger on the glass', () => {
   const barriers: string[] = [];
@@ -40,7 +29,7 @@ describe('without a finger on the glass', () => {
   }
 
   it('the whole way to the weighed bowl is gone with Tab, Enter, Space and letters, the focus always in sight', async () => {
-    const person = await makePerson(browser, station.address, 'Maren', newcomer.openingDayMs, {
+    const person = await makePerson(station.browser, station.address, 'Maren', newcomer.openingDayMs, {
       hands: useKeys,
       hasTouch: false,
     });

@@ -6,23 +6,14 @@ import {
   hourMs,
   minuteMs,
   recordOutcome,
-  say,
   startStrand,
   tap,
   weighBowl,
 } from './walks/rawTaps';
-import { answersOf, ask, decide, opened, play, reopen, tested, tryAfter } from './walks/story';
+import { ask, decide, opened, play, reopen, tested, tryAfter } from './walks/story';
+import { apply, asked, hives, lengths, stinging, takeOff, toMix, toWeighed, whole } from './walks/wayToBowl';
 
 /** Each of these ways past the gate was once open. Told from the first tap, through the door and the chart. */
-const asked = [...opened, ...ask()];
-const toMix = [...asked, ...tested('lengths'), decide('asPlanned')];
-const whole = weighBowl('lengths', '9', '25');
-const toWeighed = [...toMix, whole];
-const lengths = { zone: 'lengths' };
-const apply = tap('BOWL_APPLIED', lengths);
-const takeOff = tap('STRAND_TAKEN_OFF', lengths);
-const stinging = tap('LOOKED', { of: 'head', ...lengths, stinging: 'yes' });
-const hives = say('client', { ...answersOf().client, reactions: ['hives'] });
 const setBack = (byMs: number) => tap('CLOCK_CORRECTED', { shiftMs: String(-byMs) });
 const more = (clock: string, minutes: string) =>
   tap('CLOCK_EXTENDED', { clock, minutes, reason: 'liftIsSlow' });

@@ -8,6 +8,7 @@ import {
   bothHold,
   change,
   day,
+  find,
   lowRisk,
   ofStep,
   ofType,
@@ -18,7 +19,6 @@ import {
   until,
 } from '../records/telling';
 
-const find = (matches: (raw: RawEvent) => boolean) => story.find(({ raw }) => matches(raw))?.raw as RawEvent;
 const again = (name: string, answers: object): RawEvent => {
   const raw = find(ofStep(name));
   return { ...raw, answers: { ...raw.answers, ...answers } } as RawEvent;

@@ -13,6 +13,7 @@ import {
   bothHold,
   change,
   day,
+  find,
   hour,
   lowRisk,
   minute,
@@ -34,11 +35,6 @@ const ask = ({ record, atMs }: Told, zone: Zone = 'lengths', settings = salon, n
   return permit.ok ? 'allowed' : permit.error;
 };
 const step = (raw: RawEvent, afterMs = 1000): StoryStep => ({ afterMs, by: 'Opal', raw });
-const find = (matches: (raw: RawEvent) => boolean): RawEvent => {
-  const found = story.find(({ raw }) => matches(raw));
-  if (found === undefined) throw new Error('not in the story');
-  return found.raw;
-};
 const again = (name: string, answers: object): RawEvent => {
   const raw = find(ofStep(name));
   return { ...raw, answers: { ...raw.answers, ...answers } } as RawEvent;

@@ -9,6 +9,7 @@ import {
   andThen,
   bothHold,
   change,
+  find,
   hour,
   lowRisk,
   minute,
@@ -23,7 +24,6 @@ import {
 } from './telling';
 
 const whole = tell(story);
-const find = (matches: (raw: RawEvent) => boolean) => story.find(({ raw }) => matches(raw))?.raw as RawEvent;
 const override = (rule: string): RawEvent => ({
   type: 'OVERRIDDEN',
   answers: { rule, code: 'seniorAgreed', words: 'seen it herself' },

@@ -26,6 +26,13 @@ export const story: readonly StoryStep[] = endsIronedWet.steps;
 /** Nothing told yet, on the morning of the story. */
 export const nothing: Told = { record: beginRecord('told'), log: [], atMs: startAtMs };
 
+/** The first tap of the story that matches. */
+export function find(matches: (raw: RawEvent) => boolean): RawEvent {
+  const step = story.find(({ raw }) => matches(raw));
+  if (step === undefined) throw new Error('no such tap in this story');
+  return step.raw;
+}
+
 /** The same story up to, and without, the first step that matches. */
 export const until = (type: EventType, steps: readonly StoryStep[] = story): readonly StoryStep[] => {
   const end = steps.findIndex(({ raw }) => raw.type === type);
