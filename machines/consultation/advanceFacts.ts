@@ -1,6 +1,6 @@
 import { rules } from '../../shared/judgement/rules';
 import type { ConsultationEvent, EventOf } from '../../shared/records/event';
-import type { Correctable } from '../../shared/records/steps';
+import type { AskStep, Correctable } from '../../shared/records/steps';
 import type { ByZone, Zone } from '../../shared/records/zones';
 import { advanceStrands } from './advanceStrands';
 import { mapZones, setStrand, undecide, withMember } from './factChanges';
@@ -9,6 +9,9 @@ import type { BowlFact, Facts, StrandFact } from './facts';
 /** A tested strand no longer stands for the plan; one that still runs or waits is no use either. */
 const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
   mapZones(strands, (strand) => (strand === 'notPlanned' || strand === 'none' ? strand : 'stale'));
+
+/** What is in a mix, or off and not told of yet, stays so: its outcome can still be told, even under a stop. */
+const isUnderWay = (strand: StrandFact): boolean => strand === 'running' || strand === 'takenOff';
 
 /** An answer put back as it was lets what was tested for it stand again, be it of a zone left out in between. */
 const restore = (strands: ByZone<StrandFact>, restored: readonly Zone[]): ByZone<StrandFact> =>
@@ -20,12 +23,15 @@ const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
 
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
+  if (isUnderWay(strand)) return strand;
   if (!isPlanned) return 'notPlanned';
   return strand === 'notPlanned' ? 'none' : strand;
 };
 
 function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
   const planned = mapZones(facts.strands, (strand, zone) => plan(strand, tokens.planned.includes(zone)));
+  const stale = makeStale(planned);
+  const changed = mapZones(planned, (strand, zone) => (isUnderWay(strand) ? strand : stale[zone]));
   const lifted = facts.overridden.filter((rule) => tokens.rules.includes(rule));
   // A cutting that reacted stops whatever history is told afterwards.
   const hasReacted = facts.incompatibility === 'reacted';
@@ -35,11 +41,15 @@ function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
     overridden: lifted,
     incompatibility:
       hasReacted || tokens.incompatibility === 'asBefore' ? facts.incompatibility : tokens.incompatibility,
-    strands: restore(tokens.bearsOnPlan ? makeStale(planned) : planned, tokens.restores),
+    strands: restore(tokens.bearsOnPlan ? changed : planned, tokens.restores),
     ...(tokens.bearsOnPlan ? { decided: null } : {}),
     ...(tokens.said === 'absolute' ? { bowls: throwWeighed(facts.bowls) } : {}),
   };
 }
+
+/** What was lifted, without what was judged of this step: it is judged anew. */
+const dropOf = ({ overridden }: Facts, step: AskStep): Facts['overridden'] =>
+  overridden.filter((rule) => rules[rule].step !== step);
 
 const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
   switch (wrong) {
@@ -52,7 +62,7 @@ const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
     default:
       return {
         said: { ...facts.said, [wrong]: 'unsaid' },
-        overridden: facts.overridden.filter((rule) => rules[rule].step !== wrong),
+        overridden: dropOf(facts, wrong),
       };
   }
 };
@@ -92,7 +102,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'INCOMPATIBILITY_READ':
       return event.tokens.reacted
         ? { incompatibility: 'reacted', hasGlass: false, bowls: throwWeighed(facts.bowls) }
-        : { incompatibility: 'clear', hasGlass: false };
+        : { incompatibility: 'clear' };
     case 'DECIDED':
       return { decided: event.tokens.decision };
     case 'PARKED':
@@ -101,7 +111,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         place: 'atBar',
         ...(event.tokens.asksAnew && facts.said.client !== 'absolute'
-          ? { said: { ...facts.said, client: 'unsaid' } }
+          ? { said: { ...facts.said, client: 'unsaid' }, overridden: dropOf(facts, 'client') }
           : {}),
       };
     case 'LOOKED':

@@ -1,4 +1,4 @@
-import { isAtLeastAsBad } from '../records/gradeOutcome';
+import { type Grade, hasBadSigns, isAtLeastAsBad } from '../records/gradeOutcome';
 import { formPlanKey } from '../records/planKey';
 import {
   type ConsultationRecord,
@@ -70,6 +70,17 @@ const counts = (strand: StrandRecord, record: ConsultationRecord, nowMs: number)
   !isSpent(strand, record);
 
 /**
+ * What does a strand say against the hair, though a named correction took away what it allowed? Weak hair stays weak.
+ * One that looked weak and has no outcome counts as rough. Null where it says nothing against this plan.
+ */
+function findAgainst(strand: StrandRecord, record: ConsultationRecord, nowMs: number): Grade | null {
+  const isOfThisPlan = strand.planKey === formPlanKey(record.answers);
+  if (!strand.isVoid || !isOfThisPlan || strand.ended?.how === 'discarded') return null;
+  if (strand.outcome !== null) return isLapsed(strand, nowMs) ? null : strand.outcome.grade;
+  return hasBadSigns(strand) ? 'rough' : null;
+}
+
+/**
  * What is known of one zone: the worst of its strands, but for those of a mix so much stronger that the newest one is
  * gentler. A second strand from a better place takes nothing back.
  */
@@ -78,9 +89,12 @@ function findZone(record: ConsultationRecord, zone: Zone, nowMs: number): ZoneFi
   const newest = findStrand(record, zone);
   if (newest === undefined || !counts(newest, record, nowMs)) return 'untested';
   return record.strands
-    .filter((strand) => strand.zone === zone && counts(strand, record, nowMs))
+    .filter((strand) => strand.zone === zone)
     .filter((strand) => strand === newest || isNoGentler(nameTested(newest), nameTested(strand)))
-    .map((strand) => strand.outcome?.grade ?? newest.outcome.grade)
+    .map((strand) =>
+      counts(strand, record, nowMs) ? strand.outcome.grade : findAgainst(strand, record, nowMs),
+    )
+    .filter((grade) => grade !== null)
     .reduce((worst, grade) => (isAtLeastAsBad(grade, worst) ? grade : worst), newest.outcome.grade);
 }
 

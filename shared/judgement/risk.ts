@@ -69,8 +69,8 @@ export function listRedFlags(answers: Answers): readonly RedFlag[] {
 
 /**
  * How careful must the test be? An estimate from the red flags; it never overrules the strand.
- * Each thing that is not known weighs as much as if it were bad: nobody is freer for not knowing, and a step answered
- * with "don't know" all over is no way round. Checked in tests/shared/judgement/risk.test.ts.
+ * Each thing that is not known weighs at least as much as if it were bad: nobody is freer for not knowing, and a step
+ * answered with "don't know" all over is no way round. High porosity that is known has no weight of its own yet. Checked in tests/shared/judgement/risk.test.ts.
  */
 export function judgeRisk(answers: Answers): Risk {
   const known = listRedFlags(answers).filter((flag) => flag !== 'notKnown');

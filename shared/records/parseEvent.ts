@@ -36,7 +36,8 @@ const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
 /**
  * Is this stored entry an event this station understands?
  * The door for everything read from store or import. A newer version, of the event or of the model that judged it, is
- * named, never guessed at; `modelVersion` is the model this station judges by. Tokens have to be of the right kinds here; replaying the log judges them anew and compares.
+ * named, never guessed at; `modelVersion` is the model this station judges by. Tokens have to be of the right kinds
+ * here; replaying the log judges them anew and compares.
  */
 export function parseEvent(
   entry: unknown,

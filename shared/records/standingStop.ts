@@ -30,7 +30,7 @@ export const isStoppedBy = (step: AskStep, answers: Answers): boolean =>
 export function hasStandingStop(record: ConsultationRecord): boolean {
   if (record.inheritedStop || record.skinTest?.seen === 'reaction') return true;
   if (record.incompatibility?.seen === 'reacted') return true;
-  // The label asks for "any reaction ever"; what was a splash or a burn is said by name at the next visit.
-  if (record.ended?.how === 'reaction') return true;
+  // The label asks for "any reaction ever", one that is told just now too; what was a splash is said by name later.
+  if (record.reaction !== null) return true;
   return askSteps.some((step) => isStoppedBy(step, record.answers));
 }

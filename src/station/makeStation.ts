@@ -65,9 +65,9 @@ export function makeStation(parts: StationParts): Station {
     open(by, answers) {
       const id = parts.makeId();
       const { ticket } = answers;
-      const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
       // One after another, so that two of them never take the same chair.
       return enqueue(OPENING, async () => {
+        const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
         const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
         return taken.ok ? accept(id) : taken;
       });

@@ -6,7 +6,10 @@ import type { SubmitRefusal } from './submitRefusal';
 export const findSitting = (open: StationState['open'], chair: number): Consultation | undefined =>
   [...open.values()].find(({ record }) => record.parked === null && record.chair === chair);
 
-/** May somebody be started at this chair? Chairs are those of the settings in force. Checked in tests/src/station/seats.test.ts. */
+/**
+ * May somebody be started at this chair? Chairs are those of the settings in force.
+ * Checked in tests/src/station/seats.test.ts.
+ */
 export function findChairRefusal(
   { open, settings }: Pick<StationState, 'open' | 'settings'>,
   chair: number,

@@ -88,7 +88,10 @@ export const incompatibilityForm = {
   seen: { kind: 'choice', options: ['nothing', 'reacted'], absolute: ['reacted'] },
 } as const satisfies Form;
 
-/** When was the skin test put on, and what was seen when it was read? A reaction is kept before anybody asks how it was done. */
+/**
+ * When was the skin test put on, and what was seen when it was read?
+ * A reaction is kept before anybody asks how it was done.
+ */
 export const skinTestForm = {
   method: { kind: 'choice', options: ['makersMethod', 'openApplication', 'unknown'], or: 'unknown' },
   site: { kind: 'choice', options: ['behindEar', 'innerElbow', 'forearm', 'unknown'], or: 'unknown' },

@@ -1,3 +1,4 @@
+import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { shiftClock } from '../clock';
 import type { Answers } from '../forms/asked';
@@ -68,7 +69,13 @@ export const courseReducers = {
   PARKED: (_record, { payload, atMs }) => ({ parked: { atMs, untilAtMs: payload.untilAtMs } }),
   RESUMED: (record, { tokens }) => ({
     parked: null,
-    ...(tokens.asksAnew ? { answers: forgetToday(record.answers) } : {}),
+    // What somebody judged of yesterday's scalp lifts nothing today.
+    ...(tokens.asksAnew
+      ? {
+          answers: forgetToday(record.answers),
+          overrides: record.overrides.filter(({ rule }) => rules[rule].step !== 'client'),
+        }
+      : {}),
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
   NO_REACTION: () => ({ reaction: null }),

@@ -28,6 +28,7 @@ export function Glass(props: StepProps & { readonly glass: IncompatibilityView; 
       <Switch>
         <Match when={props.glass.state === 'clear'}>
           <p>{said().clear}</p>
+          <HoldButton label={said().readReacted} act="glass-reacted" onHeld={() => read('reacted')} />
         </Match>
         <Match when={props.glass.state === 'due'}>
           <p>{said().why}</p>

@@ -2,6 +2,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import { type Clock, type ClockReading, readClock } from '../../../shared/records/clock';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../../../shared/records/record';
 import { type Zone, zones } from '../../../shared/records/zones';
+import { msPerMinute } from '../../../shared/units/time';
 
 /** One strand with its clock, as it stands now. */
 export interface RunningStrand {
@@ -29,7 +30,7 @@ const compareUrgency = (one: RunningStrand, other: RunningStrand): number =>
 
 /** By how many whole minutes may this clock still be extended? */
 export const countExtensionMin = (clock: Clock): number =>
-  Math.max(0, Math.floor((clock.limitAtMs - clock.dueAtMs) / 60_000));
+  Math.max(0, Math.floor((clock.limitAtMs - clock.dueAtMs) / msPerMinute));
 
 const viewStrand = (record: ConsultationRecord, zone: Zone, nowMs: number): readonly RunningStrand[] => {
   const strand = findStrand(record, zone);

@@ -10,6 +10,7 @@ import {
   hourMs,
   minuteMs,
   noteSkinTest,
+  override,
   recordOutcome,
   retract,
   say,
@@ -274,6 +275,53 @@ describe('ways on and ways out', () => {
     expect(replay('story', [...log.slice(0, -1), forged], findSettings)).toMatchObject({
       error: { seq: log.length - 1, code: 'saysOtherwise' },
     });
+  });
+
+  test('a strand in the mix is still taken off, breaks and is told of when what stops her changes the plan as well', () => {
+    const running = [...asked, startStrand('lengths', '9')];
+    const otherPlans = [{ targetLevel: '7.5' }, { reach: 'roots' }];
+    for (const other of otherPlans) {
+      const stop = say('client', { ...answersOf().client, ...other, reactions: ['hives'] });
+      expect(tryAfter([...running, stop], tap('STRAND_BROKE', lengths))).toBe('taken');
+      expect(tryAfter([...running, stop], takeOff)).toBe('taken');
+      expect(tryAfter([...running, takeOff, stop], recordOutcome('lengths', 'gummy'))).toBe('taken');
+      expect(tryAfter([...running, hives, stop], takeOff)).toBe('taken');
+    }
+  });
+
+  test('a stop that is corrected takes nothing back that a strand said against the hair', () => {
+    const confirmed = (['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm);
+    const anew = [hives, correct('client'), say('client', answersOf().client), ...confirmed];
+    const look = tap('LOOKED', { of: 'strand', ...lengths, level: '6', feel: 'stretchy' });
+    const weak = [...asked, startStrand('lengths', '9'), look];
+    const sound = [...anew, ...tested('lengths')];
+    for (const way of [[...asked, ...tested('lengths', '9', 'rough')], weak, [...weak, takeOff]]) {
+      expect(tryAfter([...way, ...sound], decide('asPlanned'))).toContain('notNow');
+      expect(tryAfter([...way, ...sound], decide('gentler'))).toBe('taken');
+      expect(restart([...way, ...sound, decide('gentler')])).toBe('taken up');
+    }
+    expect(tryAfter([...asked, ...tested('lengths'), ...sound], decide('asPlanned'))).toBe('taken');
+  });
+
+  test('a cutting that reacts the day after it was read clear stops her', () => {
+    const box = [...opened, ...ask({ hotTools: { history: ['unknownBoxColour'] } })];
+    const glass = [...box, tap('INCOMPATIBILITY_STARTED'), 30 * minuteMs];
+    const clear = [...glass, tap('INCOMPATIBILITY_READ', { seen: 'nothing' })];
+    const reacted = tap('INCOMPATIBILITY_READ', { seen: 'reacted' });
+    const away = [...clear, tap('PARKED', { untilAtMs: startAtMs + 30 * dayMs }), 20 * hourMs];
+    for (const way of [clear, away, [...away, tap('RESUMED')]]) expect(tryAfter(way, reacted)).toBe('taken');
+    const told = [...clear, reacted];
+    expect(hasStandingStop(play(told).record)).toBe(true);
+    expect(restart(told)).toBe('taken up');
+  });
+
+  test('what somebody judged of the scalp yesterday lifts nothing today', () => {
+    const tight = { client: { scalp: 'tight' } };
+    const first = [...opened, ...ask(tight), override('judgement.scalpTight'), ...tested('lengths')];
+    const away = [tap('PARKED', { untilAtMs: startAtMs + 30 * dayMs }), 20 * hourMs, tap('RESUMED')];
+    const again = [...first, decide('asPlanned'), ...away];
+    expect(play(again).state.context.facts.overridden).toEqual([]);
+    expect(play(again).record.overrides).toEqual([]);
   });
 
   test('a zone that was left out and put back stands for the plan again, in chart and permit', () => {

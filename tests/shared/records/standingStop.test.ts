@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RawEvent } from '../../../shared/records/classify';
 import { closeRecord, parseClosedRecord } from '../../../shared/records/closedRecord';
+import { reactionForm } from '../../../shared/records/forms/course';
 import { fold } from '../../../shared/records/reduce';
 import { hasStandingStop } from '../../../shared/records/standingStop';
 import { andThen, lowRisk, ofStep, startAtMs, story, type Told, tell, until } from './telling';
@@ -31,9 +32,14 @@ describe('a reaction that ended a consultation', () => {
     });
 
   it('goes on standing whatever was seen (published: "any reaction", Reg. (EC) 1223/2009 Annex III label text)', () => {
-    for (const sign of ['unclear', 'stinging', 'burning', 'eyes', 'swelling', 'hives', 'breath', 'faint']) {
+    for (const sign of reactionForm.signs.options) {
       expect(stands(leftBy(sign)), sign).toBe(true);
     }
+  });
+
+  it('stands as soon as it is told, before the care is', () => {
+    expect(stands(andThen(onHead, { type: 'REACTION_SUSPECTED' }))).toBe(true);
+    expect(stands(andThen(rinsed, { type: 'REACTION_RECORDED', answers: { signs: ['breath'] } }))).toBe(true);
   });
 
   it('that was not one leaves nothing', () => {

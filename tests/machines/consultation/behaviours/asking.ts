@@ -35,10 +35,6 @@ const absolute = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray') =>
   answer(step, { said: 'absolute' });
 
 /** Stopped by what she said and by what an incompatibility test did. */
-
-/** Stopped by what she said and by what an incompatibility test did. */
-
-/** Stopped by what she said and by what an incompatibility test did. */
 const stoppedTwice = [...toGlass, readIncompatibility(true), noteSkinTest(true)];
 
 const toOtherPlan = [...toDecision, reopen('client'), answer('client', { bearsOnPlan: true })];

@@ -66,7 +66,8 @@ export const toldLate: readonly Behaviour[] = [
     check: both(
       leadsTo([...toOtherHair, readIncompatibility(true)], 'stopped'),
       refuses(toOtherHair, readIncompatibility(false)),
-      refuses([...toGlass, readIncompatibility(false)], readIncompatibility(true)),
+      leadsTo([...toGlass, readIncompatibility(false), readIncompatibility(true)], 'stopped'),
+      leadsTo([...toGlass, readIncompatibility(false), park, readIncompatibility(true)], 'stopped'),
       refuses([...toGlass, readIncompatibility(true)], readIncompatibility(true)),
       refuses([...toGlass, readIncompatibility(true), correct('incompatibility')], readIncompatibility(true)),
       refuses(toStrandTest, readIncompatibility(true)),
