@@ -10,6 +10,7 @@ import { isStoppedElsewhere } from './inheritsStop';
 import type { Memory } from './memory';
 import { nameClosedLog, nameOpenLog } from './readLogs';
 import { findChairRefusal } from './seats';
+import { stampTime } from './stampTime';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
@@ -71,7 +72,8 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
     close,
     async take(before, by, raw, inheritsStop) {
       const { id: settingsId, settings } = board.read().settings;
-      const event = classify(before.record, raw, { settings, settingsId, atMs: now(), by, inheritsStop });
+      const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), before.record.newestAtMs);
+      const event = classify(before.record, raw, { settings, settingsId, atMs, by, inheritsStop });
       if (!event.ok) return event;
       const refusal = findStationRefusal(board.read(), before, event.value);
       if (refusal !== null) return refuse(refusal);

@@ -12,9 +12,10 @@ const state = {
   notices: [],
 } as const;
 
-it('doubts the clock from the first millisecond before the newest entry', () => {
+it('doubts a clock that is more than a few seconds behind the newest entry', () => {
   expect(viewClockDoubt(state, atMs, 0)).toBeNull();
-  expect(viewClockDoubt(state, atMs - 1, 0)).toEqual({ newestAtMs: atMs, behindMs: 1 });
+  expect(viewClockDoubt(state, atMs - 5_000, 0)).toBeNull();
+  expect(viewClockDoubt(state, atMs - 5_001, 0)).toEqual({ newestAtMs: atMs, behindMs: 5_001 });
   expect(viewClockDoubt({ ...state, open: new Map() }, 0, atMs)).toBeNull();
 });
 
