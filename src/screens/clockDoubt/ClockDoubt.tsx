@@ -39,6 +39,9 @@ export function ClockDoubt(props: {
         {said().behind(formatCountdown(props.doubt.behindMs))}
       </p>
       <p>{said().why}</p>
+      <Caution kind="stop">
+        <p>{said().rinseFirst}</p>
+      </Caution>
       <Show when={state() !== 'asking'}>
         <div role="status">
           <Caution>

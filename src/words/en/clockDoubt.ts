@@ -3,6 +3,7 @@ export const clockDoubt = {
   newest: (time: string) => `This tablet has already shown ${time}.`,
   now: (time: string) => `Now it says ${time}.`,
   behind: (time: string) => `That is ${time} behind.`,
+  rinseFirst: 'Does anybody’s skin burn or itch? Rinse now, settle this after.',
   why: 'Until this is settled no step can be kept: every clock at the bar counts from these times.',
   yes: 'The tablet is right now',
   yesHint: 'Running clocks move along, so that each has run as long as it has.',
