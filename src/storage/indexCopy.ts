@@ -17,13 +17,15 @@ import { finish, type StrictStore } from './strictStore';
 
 /**
  * The index: every line of every log under its own key, and what was set aside under `aside:` keys.
- * Each call is one transaction: all of it or none. Checked in tests/src/storage/indexCopy.test.ts.
+ * Each call is one transaction: all of it or none. A connection that is silent beyond the patience is let go, so that
+ * the next call opens another. Checked in tests/src/storage/indexCopy.test.ts.
  */
 export const makeIndexCopy = (store: StrictStore, patienceMs: number = ASSUMED_PATIENCE_MS): IndexCopy => {
   const ask = <T>(work: () => Promise<T>): Answer<T> =>
-    waitAtMost<Result<T, CopyFailure>>(attempt('index', work), patienceMs, () =>
-      refuse({ copy: 'index', kind: 'timedOut', detail: `no answer within ${patienceMs} ms` }),
-    );
+    waitAtMost<Result<T, CopyFailure>>(attempt('index', work), patienceMs, () => {
+      store.close();
+      return refuse({ copy: 'index', kind: 'timedOut', detail: `no answer within ${patienceMs} ms` });
+    });
 
   const replace = (name: string, reason: AsideReason, lines: readonly string[]): Promise<AsideNote | null> =>
     store.use('readwrite', async (place) => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makeIndexCopy } from '../../../src/storage/indexCopy';
+import { makeStrictStore } from '../../../src/storage/strictStore';
 import { lineAt, linesUpTo, makeTablet, switchOn } from './tablet';
 
 describe('the index', () => {
@@ -42,6 +43,23 @@ describe('the index', () => {
       value: null,
     });
     expect(await index.listAside()).toMatchObject({ ok: true, value: [{ name: 'settings' }] });
+  });
+
+  it('lets go of a connection that never answers, and the next call opens another', async () => {
+    const living = makeStrictStore(makeTablet().factory, 'strandproof', 'lines');
+    let isSilent = true;
+    const index = makeIndexCopy(
+      {
+        use: (mode, work) => (isSilent ? new Promise(() => undefined) : living.use(mode, work)),
+        close: () => {
+          isSilent = false;
+        },
+      },
+      50,
+    );
+    expect(await index.append('settings', 0, linesUpTo(1))).toMatchObject({ error: { kind: 'timedOut' } });
+    expect(await index.append('settings', 0, linesUpTo(1))).toMatchObject({ ok: true });
+    expect(await index.read('settings')).toMatchObject({ value: { lines: linesUpTo(1), fault: null } });
   });
 
   it('answers that it timed out when the browser never does', async () => {
