@@ -6,7 +6,8 @@ import type { KnotReason } from '../parts/StrandRail';
 
 /**
  * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment, and as long as
- * one that was weighed is standing by or on the head. Asks for the permit itself, so that the rail never says other than the gate does; it keeps none.
+ * one that was weighed is standing by or on the head; a reaction or a stop ties it whatever is on. Asks for the permit
+ * itself, so that the rail never says other than the gate does; it keeps none.
  * Checked in tests/src/screens/screenOf.test.tsx.
  */
 export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: number): KnotReason {
@@ -15,7 +16,8 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
     issuePermit(record, zone, settings, nowMs),
   );
   const isInUse = record.bowls.some(({ state }) => state === 'weighed' || state === 'on');
-  if (isInUse || asked.some((permit) => permit.ok)) return null;
+  if (asked.some((permit) => permit.ok)) return null;
   const [first] = asked;
-  return first === undefined || first.ok ? 'noOutcome' : first.error.code;
+  const code = first === undefined || first.ok ? 'noOutcome' : first.error.code;
+  return isInUse && code !== 'reaction' && code !== 'stopped' ? null : code;
 }

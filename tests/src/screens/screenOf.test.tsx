@@ -27,7 +27,8 @@ describe('the screen of a state', () => {
 
   it('shows a reaction over everything, and parking over the way', () => {
     const on = playUntil('BOWL_APPLIED');
-    expect(at(tap(on, 1, { type: 'REACTION_SUSPECTED' })).slice(0, 2)).toEqual(['reaction', 'colourOn']);
+    expect(at(on)).toEqual(['colourOn', 'colourOn', null]);
+    expect(at(tap(on, 1, { type: 'REACTION_SUSPECTED' }))).toEqual(['reaction', 'colourOn', 'reaction']);
     const waiting = playUntilConfirmed('heatSpray');
     const untilAtMs = waiting.atMs + 86_400_000;
     const parked = tap(waiting, 1, { type: 'PARKED', answers: { untilAtMs } });
