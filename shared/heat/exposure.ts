@@ -27,7 +27,7 @@ const none: Range<Minutes> = exactly(brand<Minutes>(0));
 
 /**
  * For how many minutes has an iron travelled one section of her hair?
- * Seconds a section ÷ 60 × days a week × weeks: the dose of the oldest hair this habit touched, wherever that lies
+ * Seconds a section, all passes together, ÷ 60 × days a week × weeks: the dose of the oldest hair this habit touched, wherever that lies
  * now. Exact where she told all three, wide where she did not; zero for a dryer, or where she said zero. Not rounded.
  * common practice, no source: one minute a section, three days a week, two years = 312 minutes.
  * Checked by tests/evidence/heatPractice.test.ts and tests/shared/heat/exposure.test.ts.
@@ -73,6 +73,20 @@ export const computeContactMinutes = (habit: HeatHabit, lengthIroned: Centimetre
 
 /** Is this pass done in the time a pass should take? Up to and including 10 s; not for zero, negative or NaN. */
 export const isPassShortEnough = (seconds: number): boolean => seconds > 0 && seconds <= LONGEST_PASS_SECONDS;
+
+/**
+ * Is each of her passes done in the time a pass should take?
+ * The seconds of a section are those of all its passes together, so passes never multiply the dose: they only say how
+ * slow each one is. Not known, or a tool that stays: no. Checked by tests/shared/heat/exposure.test.ts.
+ */
+export function hasShortPasses({
+  tool,
+  secondsASection,
+  passes,
+}: Pick<HeatHabit, 'tool' | 'secondsASection' | 'passes'>): boolean {
+  if (!isGliding(tool) || secondsASection === 'unknown' || passes === 'unknown') return false;
+  return isPassShortEnough(secondsASection / passes);
+}
 
 /** Iron minutes by how wet the hair was, and the wet ones as half hours in boiling water. */
 export interface HeatExposure {

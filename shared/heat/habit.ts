@@ -10,7 +10,10 @@ export interface HeatHabit {
   readonly wetness: Wetness | 'unknown';
   readonly daysAWeek: number | 'unknown';
   readonly weeks: number | 'unknown';
+  /** All passes over one section together: more passes in the same seconds are more contact neither way. */
   readonly secondsASection: number | 'unknown';
+  /** How often it goes over the same section in those seconds: says how slow one pass is, and counts nothing twice. */
+  readonly passes: number | 'unknown';
   readonly settingC: number | 'unknown';
   readonly plateWidthCm: number;
 }

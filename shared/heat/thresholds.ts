@@ -64,16 +64,19 @@ const concerns = (hair: NeedsHair, wetness: Wetness | 'unknown'): boolean =>
 /**
  * What does this setting reach, on hair that wet?
  * Coolest first; a threshold is met when the setting is at it or above, though practice says "above 400 °F": the
- * careful side. "Don't know" is read as 450 °F, and so is a setting that is no number.
+ * careful side. "Don't know" is read as 450 °F, and so is a setting that is no number. What melts on slow passes is
+ * left out only where each pass is known to be short.
  * Checked by tests/shared/heat/thresholds.test.ts, tests/evidence/heatPractice.test.ts and heatThresholds.test.ts.
  */
 export function listThresholdsMet(
   setting: Celsius | 'unknown',
   wetness: Wetness | 'unknown',
+  pace: 'short' | 'unknown' = 'unknown',
 ): readonly HeatThresholdId[] {
   const isTold = setting !== 'unknown' && !Number.isNaN(setting);
   const reached = isTold ? setting : ASSUMED_UNKNOWN_SETTING_C;
   return heatThresholds
     .filter(({ from, hair }) => from <= reached && concerns(hair, wetness))
+    .filter(({ id }) => id !== 'meltsOnSlowPasses' || pace !== 'short')
     .map(({ id }) => id);
 }

@@ -4,7 +4,7 @@ import type { Zone } from './zones';
 /** A countdown kept as data: wall-clock moments only, so that it survives sleep, reload and power cut. */
 export interface Clock {
   readonly id: string;
-  readonly kind: 'strand' | 'head' | 'incompatibility';
+  readonly kind: 'strand' | 'head' | 'incompatibility' | 'dry';
   readonly zone: Zone | null;
   readonly startedAtMs: number;
   /** First look after the start, then every so often; null where nobody looks in between. */

@@ -5,7 +5,7 @@ interface Asked {
   readonly more?: true;
   /** Does not bear on the plan: changing it leaves a tested strand current. */
   readonly aside?: true;
-  /** Asked only when another question of the same form has one of these answers. */
+  /** Asked only when another question of the same form has one of these answers; a list with a row answers `some`. */
   readonly when?: { readonly question: string; readonly is: readonly string[] };
   /**
    * The model version that first asked it. It lets a stored log lack the answer, in the type and in the schema, and when
@@ -38,7 +38,7 @@ export interface NumberQuestion extends Asked {
   readonly kind: 'number';
   readonly field: NumberField;
   readonly unknown?: true;
-  readonly or?: number;
+  readonly or?: number | 'unknown';
 }
 
 /** A short text: a ticket, a batch, a reason. */

@@ -5,6 +5,12 @@ export interface AskContext {
   readonly hasAgeLine: boolean;
 }
 
+/** What an answer says, as options: each of several choices, and of a list only whether it has a row. */
+const listGiven = (said: unknown): readonly unknown[] => {
+  if (!Array.isArray(said)) return [said];
+  return said.some((one) => typeof one === 'object') ? ['some'] : said;
+};
+
 /** Is this question asked, given what was said before it in the same form? */
 export function isAsked(
   question: Question,
@@ -13,8 +19,7 @@ export function isAsked(
 ): boolean {
   if (question.whenAgeLine === true && !context.hasAgeLine) return false;
   if (question.when === undefined) return true;
-  const said = answers[question.when.question];
-  const given: readonly unknown[] = Array.isArray(said) ? said : [said];
+  const given = listGiven(answers[question.when.question]);
   return question.when.is.some((option) => given.includes(option));
 }
 

@@ -89,9 +89,13 @@ export interface ConsultationRecord {
   readonly id: string;
   readonly ticket: string;
   readonly chair: number;
+  /** Who does her hair: whoever was named at the start, else who started her. */
+  readonly stylist: string;
   readonly opened: Stamp | null;
   readonly inheritedStop: boolean;
   readonly answers: Answers;
+  /** Since when it is said to be damp somewhere; null while it is not, and while nobody has felt it. */
+  readonly dampSinceMs: number | null;
   readonly skinTest: SkinTestRecord | null;
   readonly incompatibility: IncompatibilityRecord | null;
   readonly overrides: readonly OverrideRecord[];
@@ -115,9 +119,11 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   id,
   ticket: '',
   chair: 0,
+  stylist: '',
   opened: null,
   inheritedStop: false,
   answers: {},
+  dampSinceMs: null,
   skinTest: null,
   incompatibility: null,
   overrides: [],

@@ -25,8 +25,16 @@ const tones = {
 } as const;
 
 const nameClock = (clock: Clock, strandNumber: string, { clock: said }: Words): string => {
-  if (clock.kind === 'strand') return said.strandName(strandNumber, clock.zone);
-  return clock.kind === 'head' ? said.headName(clock.zone) : said.glassName;
+  switch (clock.kind) {
+    case 'strand':
+      return said.strandName(strandNumber, clock.zone);
+    case 'head':
+      return said.headName(clock.zone);
+    case 'incompatibility':
+      return said.glassName;
+    case 'dry':
+      return said.dryName;
+  }
 };
 
 /** What does this clock say now? Checked in tests/src/parts/clockSaid.test.tsx. */

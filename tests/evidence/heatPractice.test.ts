@@ -25,6 +25,7 @@ const twoYearsWet: HeatHabit = {
   daysAWeek: 3,
   weeks: toWeeks(24),
   secondsASection: DEFAULT_SECONDS_A_SECTION,
+  passes: 'unknown',
   settingC: toCelsius(brand<Fahrenheit>(400)),
   plateWidthCm: ASSUMED_PLATE_WIDTH_CM,
 };

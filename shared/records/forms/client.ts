@@ -33,6 +33,14 @@ export const clientForm = {
     aside: true,
   },
   length: { kind: 'choice', options: ['ear', 'chin', 'collarbone', 'braLine', 'waist'] },
+  lengthCm: {
+    kind: 'number',
+    field: { quantity: 'length', min: 1, max: 200 },
+    unknown: true,
+    or: 'unknown',
+    more: true,
+    aside: true,
+  },
   reactions: {
     kind: 'choices',
     options: [

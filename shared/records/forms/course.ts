@@ -11,6 +11,8 @@ import { zones } from '../zones';
 export const openedForm = {
   ticket: { kind: 'text', maxLength: 12 },
   chair: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
+  /** Who does her hair; empty: whoever starts her. */
+  stylist: { kind: 'text', maxLength: 20, or: '' },
 } as const satisfies Form;
 
 export const stepForm = { step: { kind: 'choice', options: askSteps } } as const satisfies Form;

@@ -29,12 +29,27 @@ const habitForm = {
     or: ASSUMED_PLATE_WIDTH_CM,
     more: true,
   },
+  passes: {
+    kind: 'number',
+    field: { quantity: 'count', min: 1, max: 30, step: 1 },
+    unknown: true,
+    or: 'unknown',
+    more: true,
+  },
 } as const satisfies Form;
 
 /** Two weeks after a relaxer, a perm or a keratin service: common practice, no source. */
 export const hotToolsForm = {
   habits: { kind: 'list', of: habitForm, min: 0, max: 8 },
   smoke: { kind: 'choice', options: ['no', 'smokes', 'smellsBurnt', 'unknown'] },
+  /** A spray weighs nothing in the risk: no published figure says how much it spares. So it bears on no plan. */
+  spray: {
+    kind: 'choice',
+    options: ['never', 'sometimes', 'always', 'unknown'],
+    or: 'unknown',
+    when: { question: 'habits', is: ['some'] },
+    aside: true,
+  },
   history: {
     kind: 'choices',
     options: [

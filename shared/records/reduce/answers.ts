@@ -1,6 +1,7 @@
 import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { endClocks } from '../clock';
+import { findDampSince } from '../damp';
 import type { PayloadOf } from '../event';
 import type { Answers } from '../forms/asked';
 import { formHistoryKey } from '../planKey';
@@ -84,15 +85,17 @@ export const answerReducers = {
   OPENED: (_record, event, stamp) => ({
     ticket: event.payload.ticket,
     chair: event.payload.chair,
+    stylist: event.payload.stylist === '' ? stamp.by : event.payload.stylist,
     opened: stamp,
     inheritedStop: event.tokens.inherits,
   }),
-  ANSWERED: (record, { payload, tokens }) => {
+  ANSWERED: (record, { payload, tokens, atMs }) => {
     const overrides = record.overrides.filter(
       ({ rule }) => rules[rule].step === null || tokens.rules.includes(rule),
     );
     return {
       answers: { ...record.answers, [payload.step]: payload.answers },
+      ...(payload.step === 'feelHair' ? { dampSinceMs: findDampSince(record, payload.answers, atMs) } : {}),
       ...(tokens.bearsOnPlan ? undecide({ ...record, overrides }) : { overrides }),
       ...(tokens.said === 'absolute' ? { bowls: throwWeighed(record.bowls) } : {}),
     };

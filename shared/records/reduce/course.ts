@@ -66,7 +66,11 @@ export const courseReducers = {
       ),
     };
   },
-  PARKED: (_record, { payload, atMs }) => ({ parked: { atMs, untilAtMs: payload.untilAtMs } }),
+  PARKED: (_record, { payload, atMs }) => ({
+    // Whoever is away is not under the dryer.
+    dampSinceMs: null,
+    parked: { atMs, untilAtMs: payload.untilAtMs },
+  }),
   RESUMED: (record, { tokens }) => ({
     parked: null,
     // What somebody judged of yesterday's scalp lifts nothing today.
@@ -110,6 +114,7 @@ export const courseReducers = {
   CLOCK_CORRECTED: (record, { payload, atMs }) => ({
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
+    dampSinceMs: record.dampSinceMs === null ? null : record.dampSinceMs + payload.shiftMs,
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
     // Neither a bowl that waits nor a client who is away grows younger with the clock.
     bowls: record.bowls.map((bowl) =>

@@ -12,7 +12,7 @@ import { listNumberPicks, writeDefault } from './numberPicks';
  */
 export function NumberField(props: FieldProps<NumberQuestion>) {
   const words = useWords();
-  const isUnknown = () => props.value === 'unknown' && props.question.unknown === true;
+  const isUnknown = () => (props.value ?? props.question.or) === 'unknown' && props.question.unknown === true;
   const typed = () => {
     if (isUnknown()) return '';
     return typeof props.value === 'string' ? props.value : writeDefault(props.question, props.units);

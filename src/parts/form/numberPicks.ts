@@ -40,4 +40,6 @@ export function listNumberPicks(
 
 /** What stands in the field before anybody touched it: its default, in the station's unit. */
 export const writeDefault = (question: NumberQuestion, units: UnitSettings): string =>
-  question.or === undefined ? '' : writeNumber(question.or, question.field, units);
+  question.or === undefined || question.or === 'unknown'
+    ? ''
+    : writeNumber(question.or, question.field, units);

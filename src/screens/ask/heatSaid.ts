@@ -1,4 +1,4 @@
-import { computeIronMinutes, sumExposure } from '../../../shared/heat/exposure';
+import { computeIronMinutes, hasShortPasses, sumExposure } from '../../../shared/heat/exposure';
 import type { HeatHabit } from '../../../shared/heat/habit';
 import { listThresholdsMet } from '../../../shared/heat/thresholds';
 import type { HabitAnswers } from '../../../shared/records/forms/hotTools';
@@ -34,8 +34,9 @@ export interface HeatSaid {
 export const listHairThresholds = (
   settingC: number | 'unknown',
   wetness: HeatHabit['wetness'],
+  pace: 'short' | 'unknown' = 'unknown',
 ): readonly HairThresholdId[] =>
-  listThresholdsMet(settingC === 'unknown' ? 'unknown' : brand(settingC), wetness).filter(
+  listThresholdsMet(settingC === 'unknown' ? 'unknown' : brand(settingC), wetness, pace).filter(
     (id): id is HairThresholdId => id !== 'staysHotAfterUse',
   );
 
@@ -60,12 +61,12 @@ export function sayHeat(habits: readonly HabitAnswers[], words: Words, units: Un
     byWetness: parts
       .filter(([, minutes]) => minutes.high > 0)
       .map(([name, minutes]) => words.heat.part(name, say(roundAll(minutes, 0), 'minutes'))),
-    tools: habits.map(({ tool, settingC, wetness }) => ({
+    tools: told.map(({ tool, settingC, wetness, ...pace }) => ({
       title: words.heat.toolAt(
         words.asked.hotTools.habits.rows.tool.options[tool],
         settingC === 'unknown' ? null : formatTemperature(brand(settingC), units, words.locale),
       ),
-      reached: listHairThresholds(settingC, wetness),
+      reached: listHairThresholds(settingC, wetness, hasShortPasses({ tool, ...pace }) ? 'short' : 'unknown'),
     })),
   };
 }

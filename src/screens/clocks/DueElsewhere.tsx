@@ -19,6 +19,7 @@ export function sayDue(
       said.strandName(formatQuantity(strandNumber ?? 0, 'count', units, words.locale), clock.zone),
     head: () => said.headName(clock.zone),
     incompatibility: () => said.glassName,
+    dry: () => said.dryName,
   };
   const time = words.moments.time(atMs);
   const says = what === 'end' ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);

@@ -29,15 +29,25 @@ const glass: Readonly<Record<Phase, string>> = {
   ended: 'read',
 };
 
+const dry: Readonly<Record<Phase, string>> = {
+  running: 'feel it again in',
+  lookDue: 'feel it again in',
+  nearlyDue: 'feel it again in',
+  over: 'feel it again now',
+  ended: 'dry',
+};
+
 /** The words of a clock: STRAND or HEAD always first. */
 export const clock = {
   strand,
   head,
   incompatibility: glass,
+  dry,
   strandName: (number: string, zone: Zone | null) =>
     zone === null ? `STRAND ${number}` : `STRAND ${number} ${general.zones[zone]}`,
   headName: (zone: Zone | null) => (zone === null ? 'HEAD' : `HEAD ${general.zones[zone]}`),
   glassName: 'GLASS',
+  dryName: 'DRYING',
   firstLookIn: (left: string) => `First look in ${left}`,
   lookAgainIn: (left: string) => `Look again in ${left}`,
   lookNow: 'Look now',
@@ -53,6 +63,7 @@ export const clock = {
       strand: (since: string) => `take off now, since ${since}`,
       head: (since: string) => `rinse now, since ${since}`,
       incompatibility: (since: string) => `read it now, since ${since}`,
+      dry: (since: string) => `feel it again, since ${since}`,
     },
     more: (count: string) => `+${count}`,
   },

@@ -4,6 +4,7 @@ import type { FormWords } from '../formWords';
 const form: FormWords<typeof openedForm> = {
   ticket: { ask: 'Initials or ticket', hint: 'No full name. The same client, the same ticket.' },
   chair: { ask: 'Chair' },
+  stylist: { ask: 'Who does her hair?', hint: 'Nobody named: whoever starts her.' },
 };
 
 export const start = {

@@ -10,6 +10,7 @@ import {
   computeContactMinutes,
   computeContactShare,
   computeIronMinutes,
+  hasShortPasses,
   sumExposure,
 } from '../../../shared/heat/exposure';
 import {
@@ -31,6 +32,7 @@ const told: HeatHabit = {
   daysAWeek: 3,
   weeks: 104,
   secondsASection: 60,
+  passes: 6,
   settingC: 200,
   plateWidthCm: ASSUMED_PLATE_WIDTH_CM,
 };
@@ -43,6 +45,7 @@ const anyHabit: fc.Arbitrary<HeatHabit> = fc.record({
   daysAWeek: orUnknown(0, 7),
   weeks: orUnknown(0, 1_500),
   secondsASection: orUnknown(0, 600),
+  passes: orUnknown(1, 30),
   settingC: orUnknown(40, 250),
   plateWidthCm: numberBetween(0.5, 10),
 });
@@ -59,6 +62,25 @@ const expectNear = (got: Range, expected: Range) => {
     expect(Math.abs(got[end] - expected[end])).toBeLessThanOrEqual(1e-9 * Math.max(1, expected[end]));
   }
 };
+
+describe('passes', () => {
+  it('never count twice: the seconds of a section are those of all its passes', () => {
+    holds(
+      fc.property(anyHabit, orUnknown(1, 30), (habit, passes) => {
+        expect(computeIronMinutes({ ...habit, passes })).toEqual(computeIronMinutes(habit));
+      }),
+    );
+  });
+
+  it('are short when each takes ten seconds at most, and not known to be where anything is not told', () => {
+    expect(hasShortPasses(told)).toBe(true);
+    expect(hasShortPasses({ ...told, passes: 5 })).toBe(false);
+    expect(hasShortPasses({ ...told, passes: 'unknown' })).toBe(false);
+    expect(hasShortPasses({ ...told, secondsASection: 'unknown' })).toBe(false);
+    expect(hasShortPasses({ ...told, tool: 'wand' })).toBe(false);
+    expect(hasShortPasses({ ...told, secondsASection: 0 })).toBe(false);
+  });
+});
 
 describe('the tools', () => {
   it('are all irons but the dryer, and only the flat iron glides', () => {

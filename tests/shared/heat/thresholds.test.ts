@@ -37,6 +37,12 @@ describe('the thresholds', () => {
     expect(listThresholdsMet(celsius(240), 'unknown')).toHaveLength(heatThresholds.length);
   });
 
+  it('leave out what melts on slow passes, and nothing else, where each pass is known to be short', () => {
+    const slow = listThresholdsMet(celsius(225), 'wet');
+    const short = listThresholdsMet(celsius(225), 'wet', 'short');
+    expect(slow.filter((id) => !short.includes(id))).toEqual(['meltsOnSlowPasses']);
+  });
+
   it('read a setting that is not known as a hot one, and nothing at all as nothing', () => {
     expect(listThresholdsMet('unknown', 'wet')).toEqual(listThresholdsMet(fahrenheit(450), 'wet'));
     expect(listThresholdsMet(celsius(Number.NaN), 'wet')).toEqual(listThresholdsMet('unknown', 'wet'));

@@ -66,7 +66,11 @@ describe('choices', () => {
 describe('texts and times', () => {
   const opened = (ticket: unknown) => refusals(openedForm, { ticket, chair: '1' });
   it('trims a ticket and refuses an empty, too long or broken one', () => {
-    expect(read(openedForm, { ticket: '  Q.F. ', chair: '1' }).value).toEqual({ ticket: 'Q.F.', chair: 1 });
+    expect(read(openedForm, { ticket: '  Q.F. ', chair: '1' }).value).toEqual({
+      ticket: 'Q.F.',
+      chair: 1,
+      stylist: '',
+    });
     expect(opened('   ')).toEqual(['ticket empty']);
     expect(opened(12)).toEqual(['ticket empty']);
     expect(opened('x'.repeat(12))).toEqual([]);
@@ -146,6 +150,14 @@ describe('questions asked only sometimes', () => {
     expect(read(hotToolsForm, told).value).toEqual({ habits: [], smoke: 'no', history: ['gloss'] });
   });
 
+  it('asks for a spray at home only where there is a tool, and takes no answer for not known', () => {
+    const row = { tool: 'wand', wetness: 'dry', daysAWeek: '1', forMonths: '1', settingC: '200' };
+    const told = (habits: readonly object[]) =>
+      read(hotToolsForm, { habits, smoke: 'no', history: ['none'] }).value;
+    expect(told([row])).toMatchObject({ spray: 'unknown' });
+    expect(told([])).not.toHaveProperty('spray');
+  });
+
   it('asks for the age band only where the local profile draws an age line', () => {
     const { ageBand: _ageBand, ...rest } = client;
     expect(refusals(clientForm, rest)).toEqual(['ageBand notAnswered']);
@@ -184,12 +196,13 @@ describe('names nobody asked for', () => {
     expect(read(openedForm, { ticket: 'Q.F.', chair: '1', isMixAllowed: 'yes' }).value).toEqual({
       ticket: 'Q.F.',
       chair: 1,
+      stylist: '',
     }));
 
   it('is not fooled by names that every object has', () => {
     const raw = JSON.parse('{"ticket":"Q","chair":"1","__proto__":{"ticket":"P"},"constructor":"x"}');
     const answers = read(openedForm, raw).value as object;
-    expect(Object.keys(answers)).toEqual(['ticket', 'chair']);
+    expect(Object.keys(answers)).toEqual(['ticket', 'chair', 'stylist']);
     expect(Object.getPrototypeOf(answers)).toBe(Object.prototype);
     expect(refusals(openedForm, JSON.parse('{"__proto__":{"ticket":"P","chair":"1"}}'))).toHaveLength(2);
     expect(refusals(openedForm, Object.create({ ticket: 'P', chair: '1' }))).toHaveLength(2);

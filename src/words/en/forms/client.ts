@@ -42,6 +42,7 @@ export const clientWords: FormWords<typeof clientForm> = {
       waist: 'Waist',
     },
   },
+  lengthCm: { ask: 'Length by the tape', hint: 'From the scalp, pulled straight.' },
   reactions: {
     ask: 'Has she ever reacted to colour, lightener or a black temporary tattoo?',
     hint: 'Ask each one aloud. The red ones stop everything: press and hold.',

@@ -2,11 +2,12 @@ import type { feelHairForm } from '../../../../shared/records/forms/feelHair';
 import type { FormWords } from '../../formWords';
 
 const touch = { dry: 'Dry', damp: 'Damp' };
+const hint = 'Damp hair hides what it is like: towel and cool air first, no hot tool.';
 
 export const feelHairWords: FormWords<typeof feelHairForm> = {
-  nape: { ask: 'At the nape it feels', options: touch },
-  mid: { ask: 'Mid-length it feels', options: touch },
-  ends: { ask: 'At the ends it feels', options: touch },
+  nape: { ask: 'At the nape it feels', hint, options: touch },
+  mid: { ask: 'Mid-length it feels', hint, options: touch },
+  ends: { ask: 'At the ends it feels', hint, options: touch },
   porosity: {
     ask: 'Porosity',
     hint: 'Slide two fingers up one strand, towards the root.',

@@ -31,11 +31,16 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       settingC: { ask: 'Setting' },
       secondsASection: { ask: 'Seconds a section' },
       plateWidthCm: { ask: 'Plate width along the strand' },
+      passes: { ask: 'Passes a section', hint: 'How often it goes over the same hair in that time.' },
     },
   },
   smoke: {
     ask: 'Does it ever smoke, or smell burnt?',
     options: { no: 'No', smokes: 'It smokes', smellsBurnt: 'It smells burnt', unknown: "Don't know" },
+  },
+  spray: {
+    ask: 'Heat spray at home?',
+    options: { never: 'Never', sometimes: 'Sometimes', always: 'Always', unknown: "Don't know" },
   },
   history: {
     ask: 'What has been on it, at home too?',
