@@ -1,4 +1,5 @@
 import { type Clock, readClock } from '../../shared/records/clock';
+import { findLookDueSinceMs } from '../../shared/records/lookDue';
 import { formatCountdown, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
 import type { Words } from '../words/words';
@@ -75,7 +76,7 @@ export interface NextDue {
   readonly atMs: number;
 }
 
-/** When does this clock next want somebody: at a look, or at the end once it is near? */
+/** When does this clock next want somebody: at a look (since when, if it is due), or at the end once it is near? */
 export function findNextDue(
   clock: Clock,
   nowMs: number,
@@ -83,7 +84,7 @@ export function findNextDue(
   const { nextLookAtMs, phase } = readClock(clock, nowMs);
   return nextLookAtMs === null || phase === 'nearlyDue'
     ? { isLook: false, atMs: clock.dueAtMs }
-    : { isLook: true, atMs: nextLookAtMs };
+    : { isLook: true, atMs: findLookDueSinceMs(clock, nowMs) ?? nextLookAtMs };
 }
 
 /** What of this clock is due next, and in how long? Digits count up once it is due. */

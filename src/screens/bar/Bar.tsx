@@ -1,17 +1,18 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, type JSX, Show } from 'solid-js';
 import type { ClosedRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
-import { BigButton } from '../../parts/BigButton';
 import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import './bar.css';
+import { BarWays } from './BarWays';
 import { Ended } from './Ended';
+import { Lanes } from './Lanes';
 import { ParkedList } from './ParkedList';
-import { PlaceButton } from './PlaceButton';
 import { Strip } from './Strip';
-import { viewBar } from './viewBar';
+import { isBackLate, viewBar } from './viewBar';
+import { WaitingRow } from './WaitingRow';
 
 /** The bar: the strip of what is due next, and everybody at her place, in the order of the chairs. */
 export function Bar(props: {
@@ -28,87 +29,89 @@ export function Bar(props: {
   readonly onStart: (chair: number | null) => void;
   readonly onDay: () => void;
   readonly onSettings: () => void;
+  /** What an empty station offers in place of a clock. */
+  readonly offer?: JSX.Element;
 }) {
   const words = useWords();
   const [isParkedOpen, setIsParkedOpen] = createSignal(false);
   const view = createMemo(() => viewBar([...props.state.open.values()], props.settings.chairs, props.nowMs));
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
-  const away = () => view().parked.length + view().waiting.length;
+  const late = () => view().parked.filter((each) => isBackLate(each, props.nowMs)).length;
+  const sayParked = () => {
+    const away = write(view().parked.length + view().waiting.length);
+    return late() === 0 ? words.bar.parked(away) : words.bar.parkedLate(away, write(late()));
+  };
+  const isNobodyHere = () => props.state.mode !== 'starting' && view().places.every(isFree);
 
   return (
     <main class="bar">
       <header class="bar-head">
         <h1 class={props.closed === undefined ? '' : 'only-heard'}>{words.bar.title}</h1>
         <Ended closed={props.closed} />
-        <nav class="bar-ways">
-          <Show when={props.isWriter}>
-            <BigButton kind={props.by === '' ? 'attention' : 'quiet'} act="who" onPress={() => props.onWho()}>
-              {props.by === '' ? words.bar.tapYourName : props.by}
-            </BigButton>
-          </Show>
-          <BigButton kind="quiet" act="parked" onPress={() => setIsParkedOpen(true)}>
-            {words.bar.parked(write(away()))}
-          </BigButton>
-          <BigButton kind="quiet" act="day" onPress={() => props.onDay()}>
-            {words.bar.day}
-          </BigButton>
-          <Show when={props.isWriter}>
-            <BigButton kind="quiet" act="settings" onPress={() => props.onSettings()}>
-              {words.bar.settings}
-            </BigButton>
-            <BigButton kind="primary" act="start" onPress={() => props.onStart(null)}>
-              {words.bar.start}
-            </BigButton>
-          </Show>
-        </nav>
+        <BarWays
+          by={props.by}
+          isWriter={props.isWriter}
+          parked={sayParked()}
+          isParkedLate={late() > 0}
+          onWho={props.onWho}
+          onParked={() => setIsParkedOpen(true)}
+          onDay={props.onDay}
+          onSettings={props.onSettings}
+          onStart={() => props.onStart(null)}
+        />
       </header>
-      <Strip
-        running={view().clocks[0]}
-        nowMs={props.nowMs}
-        units={props.settings.units}
-        onOpen={(id) => props.onOpen(id)}
-      />
+      <Show
+        when={view().due[0]}
+        fallback={
+          <div class="strip strip-quiet">
+            <p>
+              <Show when={isNobodyHere()} fallback={words.bar.nothingRuns}>
+                <strong>{words.bar.nobody}</strong> {props.isWriter ? words.bar.nobodyHint : ''}
+              </Show>
+            </p>
+            {props.offer}
+          </div>
+        }
+      >
+        {(due) => (
+          <Strip
+            due={due()}
+            nowMs={props.nowMs}
+            units={props.settings.units}
+            onOpen={(id) => props.onOpen(id)}
+          />
+        )}
+      </Show>
       {/* Until the records are read nobody knows which places are free. */}
       <Show when={props.state.mode !== 'starting'}>
-        <ul class="places">
-          <For each={view().places.map(({ chair }) => chair)}>
-            {(chair) => {
-              const here = () => view().places.find((place) => place.chair === chair)?.consultation ?? null;
-              return (
-                <li>
-                  <Show
-                    when={here()}
-                    fallback={
-                      <button
-                        type="button"
-                        class="place place-free"
-                        data-chair={chair}
-                        data-act="start-here"
-                        disabled={!props.isWriter}
-                        onClick={() => props.onStart(chair)}
-                      >
-                        {words.bar.free(write(chair))}
-                      </button>
-                    }
-                  >
-                    {(consultation) => (
-                      <PlaceButton
-                        consultation={consultation()}
-                        settings={props.settings}
-                        nowMs={props.nowMs}
-                        onOpen={(id) => props.onOpen(id)}
-                      />
-                    )}
-                  </Show>
-                </li>
-              );
-            }}
-          </For>
-        </ul>
+        <Lanes
+          places={view().places}
+          settings={props.settings}
+          nowMs={props.nowMs}
+          isWriter={props.isWriter}
+          onOpen={props.onOpen}
+          onStart={props.onStart}
+        />
+      </Show>
+      <Show when={view().waiting.length > 0}>
+        <WaitingRow
+          waiting={view().waiting}
+          units={props.settings.units}
+          nowMs={props.nowMs}
+          onOpen={props.onOpen}
+          onAll={() => setIsParkedOpen(true)}
+        />
       </Show>
       <Dialog isOpen={isParkedOpen()} title={words.bar.parkedTitle} onClose={() => setIsParkedOpen(false)}>
-        <ParkedList view={view()} units={props.settings.units} onOpen={(id) => props.onOpen(id)} />
+        <ParkedList
+          view={view()}
+          units={props.settings.units}
+          nowMs={props.nowMs}
+          onOpen={(id) => props.onOpen(id)}
+        />
       </Dialog>
     </main>
   );
 }
+
+const isFree = ({ consultation }: { readonly consultation: unknown }): boolean => consultation === null;

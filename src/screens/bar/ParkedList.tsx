@@ -1,43 +1,56 @@
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import { sayWhose } from './sayWhose';
-import { type BarView, PLACES } from './viewBar';
+import { type BarView, isBackLate, PLACES } from './viewBar';
 
-/** Who is away between visits, who waits for a place, and who sits beyond the places of the bar. */
+/** Who waits for a place or sits beyond the places of the bar, and who is away between visits, with her day. */
 export function ParkedList(props: {
   readonly view: Pick<BarView, 'parked' | 'waiting'>;
   readonly units: UnitSettings;
+  readonly nowMs: number;
   readonly onOpen: (id: string) => void;
 }) {
   const words = useWords();
-  const sayWhen = ({ record }: Consultation) => {
+  const sayWhen = (consultation: Consultation) => {
+    const { record } = consultation;
     if (record.ended !== null) return words.bar.notWritten;
-    if (record.parked !== null) return words.bar.backAt(words.moments.dayAndTime(record.parked.untilAtMs));
+    if (record.parked !== null) {
+      const when = words.moments.dayAndTime(record.parked.untilAtMs);
+      return isBackLate(consultation, props.nowMs) ? words.bar.wasDueAt(when) : words.bar.backAt(when);
+    }
     const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
     return record.chair > PLACES
       ? words.bar.beyondPlaces(write(PLACES))
       : words.bar.isWaiting(write(record.chair));
   };
-  const all = () => [...props.view.waiting, ...props.view.parked];
+  const all = createMemo(() => [...props.view.waiting, ...props.view.parked]);
+  const ids = createMemo(() => all().map(({ id }) => id));
+  const find = (id: string) => all().find((each) => each.id === id);
   return (
-    <Show when={all().length > 0} fallback={<p>{words.bar.nobodyParked}</p>}>
+    <Show when={ids().length > 0} fallback={<p>{words.bar.nobodyParked}</p>}>
       <ul class="parked-list">
-        <For each={all()}>
-          {(consultation) => (
-            <li data-consultation={consultation.id}>
-              <span>
-                <strong>{sayWhose(consultation, words, props.units)}</strong>
-                <br />
-                {sayWhen(consultation)}
-              </span>
-              <BigButton act="open-parked" onPress={() => props.onOpen(consultation.id)}>
-                {words.bar.open}
-              </BigButton>
-            </li>
+        <For each={ids()}>
+          {(id) => (
+            <Show when={find(id)}>
+              {(consultation) => (
+                <li data-consultation={id}>
+                  <button
+                    type="button"
+                    class="parked-client"
+                    data-act="open-parked"
+                    data-late={isBackLate(consultation(), props.nowMs) ? '' : undefined}
+                    onClick={() => props.onOpen(id)}
+                  >
+                    <strong>{sayWhose(consultation(), words, props.units)}</strong>
+                    <span>{sayWhen(consultation())}</span>
+                    <span class="place-go" aria-hidden="true" />
+                  </button>
+                </li>
+              )}
+            </Show>
           )}
         </For>
       </ul>

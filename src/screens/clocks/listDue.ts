@@ -1,5 +1,6 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { readClock } from '../../../shared/records/clock';
+import { findLookDueSinceMs } from '../../../shared/records/lookDue';
 import { listClocks, type RunningClock, sortByUrgency } from '../bar/viewBar';
 
 /** Something that somebody has to do for a client now. */
@@ -12,14 +13,15 @@ export interface DueNow extends RunningClock {
 
 function readDue(running: RunningClock, nowMs: number): DueNow | null {
   const { clock, consultation } = running;
-  const { nextLookAtMs, phase } = readClock(clock, nowMs);
+  const { phase } = readClock(clock, nowMs);
+  const lookDueSinceMs = findLookDueSinceMs(clock, nowMs);
   if (clock.kind === 'head' && consultation.state.context.facts.care !== 'calm') {
     return { ...running, what: 'reaction', atMs: clock.startedAtMs };
   }
   if (phase === 'over') return { ...running, what: 'end', atMs: clock.dueAtMs };
   if (phase === 'nearlyDue' && clock.kind === 'head')
     return { ...running, what: 'basin', atMs: clock.dueAtMs };
-  if (nextLookAtMs !== null && nextLookAtMs <= nowMs) return { ...running, what: 'look', atMs: nextLookAtMs };
+  if (lookDueSinceMs !== null) return { ...running, what: 'look', atMs: lookDueSinceMs };
   return null;
 }
 
@@ -37,7 +39,7 @@ export function listDue(
     .flatMap((consultation) => listClocks(consultation, nowMs))
     .flatMap((running) => readDue(running, nowMs) ?? []);
   const isFirst = ({ what }: DueNow) => Number(what === 'reaction');
-  return sortByUrgency(due, nowMs).sort((one, other) => isFirst(other) - isFirst(one));
+  return sortByUrgency(due).sort((one, other) => isFirst(other) - isFirst(one));
 }
 
 /** Nothing else is due than a second ago, so nothing is to be said or made anew. */

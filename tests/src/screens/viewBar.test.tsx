@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../machines/consultation/consultation';
-import { viewBar } from '../../../src/screens/bar/viewBar';
+import { defaultSettings } from '../../../shared/records/settings';
+import { sayBarDue } from '../../../src/screens/bar/sayBarDue';
+import { sayLane } from '../../../src/screens/bar/sayLane';
+import { type BarView, isBackLate, viewBar } from '../../../src/screens/bar/viewBar';
+import { findWords } from '../../../src/words/words';
 import { playUntil, playUntilConfirmed, tap } from './playStory';
 
 const move = (consultation: Consultation, id: string, chair: number): Consultation => ({
@@ -15,6 +19,40 @@ const parked = tap({ consultation: asked, atMs }, 1, {
   type: 'PARKED',
   answers: { untilAtMs: atMs + 86_400_000 },
 }).consultation;
+
+const words = findWords('en');
+const { units } = defaultSettings;
+const minute = 60_000;
+
+const listRunning = ({ due }: BarView) => due.flatMap((each) => (each.what === 'clock' ? [each] : []));
+
+/** The same clocks, begun so long before `nowMs`; with the looks that were made since. */
+const begunAgo = (
+  consultation: Consultation,
+  id: string,
+  nowMs: number,
+  agoMin: number,
+  lookedAfterMin: readonly number[] = [],
+): Consultation => ({
+  ...consultation,
+  id,
+  record: {
+    ...consultation.record,
+    id,
+    clocks: consultation.record.clocks
+      .filter(({ endedAtMs }) => endedAtMs === null)
+      .slice(0, 1)
+      .map((clock) => {
+        const startedAtMs = nowMs - agoMin * minute;
+        return {
+          ...clock,
+          startedAtMs,
+          dueAtMs: startedAtMs + (clock.dueAtMs - clock.startedAtMs),
+          lookedAtMs: lookedAfterMin.map((after) => startedAtMs + after * minute),
+        };
+      }),
+  },
+});
 
 describe('the bar', () => {
   it('has the places in the order of the chairs, never more than eight', () => {
@@ -56,7 +94,7 @@ describe('the bar', () => {
         clocks: running.record.clocks.map((clock) => ({ ...clock, startedAtMs: clock.startedAtMs - 60_000 })),
       },
     };
-    const { clocks } = viewBar([later, sooner], 8, startedAtMs);
+    const clocks = listRunning(viewBar([later, sooner], 8, startedAtMs));
     expect(clocks.map(({ consultation, clock }) => [consultation.id, clock.zone])).toEqual([
       ['sooner', 'ends'],
       ['sooner', 'lengths'],
@@ -87,15 +125,101 @@ describe('the bar', () => {
       answers: { of: 'head', zone: 'lengths', stinging: 'no' },
     }).consultation;
     for (const one of [head, looked]) {
-      const firstAt = (nowMs: number) => viewBar([strand, one], 8, nowMs).clocks[0]?.clock.kind;
+      const firstAt = (nowMs: number) => listRunning(viewBar([strand, one], 8, nowMs))[0]?.clock.kind;
       expect(firstAt(nearMs)).toBe('head');
       expect(firstAt(nearMs + 10 * 60_000)).toBe('head');
     }
-    expect(viewBar([strand, looked], 8, nearMs - 1).clocks[0]?.clock.kind).toBe('strand');
+    expect(listRunning(viewBar([strand, looked], 8, nearMs - 1))[0]?.clock.kind).toBe('strand');
   });
 
   it('leaves out a clock that has ended', () => {
     const { consultation, atMs: brokeAtMs } = playUntil('STRAND_BROKE');
-    expect(viewBar([consultation], 8, brokeAtMs).clocks.map(({ clock }) => clock.zone)).toEqual(['lengths']);
+    expect(listRunning(viewBar([consultation], 8, brokeAtMs)).map(({ clock }) => clock.zone)).toEqual([
+      'lengths',
+    ]);
+  });
+});
+
+describe('what comes first on the strip', () => {
+  const { consultation: onHead, atMs: nowMs } = playUntil('BOWL_APPLIED');
+  const reacts = tap({ consultation: onHead, atMs: nowMs }, 0, { type: 'REACTION_SUSPECTED' });
+  const order = (open: readonly Consultation[], atMs: number = nowMs) =>
+    viewBar(open, 8, atMs).due.map(({ consultation: { id } }) => id);
+
+  it('is a reaction, then what is over (a head before a strand), the basin, a look, and what comes soonest', () => {
+    const open = [
+      begunAgo(running, 'soonest', nowMs, 1),
+      begunAgo(running, 'look', nowMs, 8, [3]),
+      begunAgo(onHead, 'basin', nowMs, 24, [3, 6, 9, 12, 15, 18, 21, 24]),
+      begunAgo(running, 'strandOver', nowMs, 40),
+      begunAgo(onHead, 'headOver', nowMs, 26),
+    ];
+    expect(order([...open, { ...reacts.consultation, id: 'reacts' }])).toEqual([
+      'reacts',
+      'headOver',
+      'strandOver',
+      'basin',
+      'look',
+      'soonest',
+    ]);
+  });
+
+  it('of two reactions is the one with colour still on her, then the one told first', () => {
+    const rinsed = tap(reacts, 5_000, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
+    const open = [
+      { ...rinsed.consultation, id: 'rinsed' },
+      { ...reacts.consultation, id: 'on' },
+    ];
+    const due = viewBar(open, 8, rinsed.atMs).due.filter(({ what }) => what === 'reaction');
+    expect(due.map(({ consultation: { id } }) => id)).toEqual(['on', 'rinsed']);
+    const said = due.map((each) => sayBarDue(each, rinsed.atMs + 59_900, words, units));
+    expect(said).toEqual([
+      { name: 'REACTION', says: 'rinse · on her for', digits: '1:04', tone: 'over' },
+      { name: 'REACTION', says: 'rinsed · told before', digits: '1:04', tone: 'over' },
+    ]);
+  });
+
+  it('counts a look from when it fell due, however many were missed since', () => {
+    const missed = begunAgo(running, 'missed', nowMs, 9);
+    const newer = begunAgo(running, 'newer', nowMs, 6, [2.5]);
+    expect(order([newer, missed])).toEqual(['missed', 'newer']);
+    const [first, second] = viewBar([newer, missed], 8, nowMs).due.map((due) =>
+      sayBarDue(due, nowMs, words, units),
+    );
+    expect(first).toMatchObject({ says: 'look now', digits: '+7:00', tone: 'look' });
+    expect(second).toMatchObject({ says: 'look now', digits: '+1:00' });
+  });
+});
+
+describe('a lane', () => {
+  it('says what to do where no clock runs', () => {
+    expect(sayLane(asked, words)).toEqual({ what: 'snip and start a strand', todo: null, tone: 'idle' });
+    expect(sayLane(playUntil('DECIDED').consultation, words).what).toBe('weigh the bowl');
+    expect(sayLane(playUntil('BOWL_WEIGHED').consultation, words).what).toBe('put the bowl on');
+    expect(sayLane(playUntil('OUTCOME_RECORDED', 'ends').consultation, words).what).toBe(
+      'record the outcome',
+    );
+  });
+
+  it('says loudly that she is stopped', () => {
+    const stopped = tap({ consultation: asked, atMs }, 1, {
+      type: 'ANSWERED',
+      step: 'client',
+      answers: { reactions: ['hives'] },
+    }).consultation;
+    expect(sayLane(stopped, words)).toEqual({ what: 'Stopped', todo: 'see why', tone: 'over' });
+  });
+});
+
+describe('who is parked', () => {
+  it('is listed by her day, and is late once it has passed', () => {
+    const later = tap({ consultation: asked, atMs }, 1, {
+      type: 'PARKED',
+      answers: { untilAtMs: atMs + 2 * 86_400_000 },
+    }).consultation;
+    const view = viewBar([move(later, 'later', 1), move(parked, 'sooner', 2)], 8, atMs);
+    expect(view.parked.map(({ id }) => id)).toEqual(['sooner', 'later']);
+    expect(view.parked.map((each) => isBackLate(each, atMs + 86_400_001))).toEqual([true, false]);
+    expect(isBackLate(parked, atMs + 86_400_000)).toBe(false);
   });
 });

@@ -1,0 +1,66 @@
+import { createMemo, For, Show } from 'solid-js';
+import type { Consultation } from '../../../machines/consultation/consultation';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { useWords } from '../../parts/useWords';
+import { sayBarDue } from './sayBarDue';
+import { sayLane } from './sayLane';
+import { listDueOf } from './viewBar';
+
+/** So many stand in the row below the lanes, in both directions of the screen; the others are one tap away. */
+const SHOWN = 2;
+
+/** Who has no lane of her own, the most urgent first: in one row below the lanes, each of them one tap away. */
+export function WaitingRow(props: {
+  readonly waiting: readonly Consultation[];
+  readonly units: UnitSettings;
+  readonly nowMs: number;
+  readonly onOpen: (id: string) => void;
+  readonly onAll: () => void;
+}) {
+  const words = useWords();
+  const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const ids = createMemo(() => props.waiting.slice(0, SHOWN).map(({ id }) => id));
+  const find = (id: string) => props.waiting.find((each) => each.id === id);
+  const more = () => props.waiting.length - SHOWN;
+  const sayNow = (consultation: Consultation) => {
+    const [first] = listDueOf(consultation, props.nowMs);
+    if (first === undefined) {
+      const lane = sayLane(consultation, words);
+      return { text: lane.what, tone: lane.tone };
+    }
+    const { name, digits, tone } = sayBarDue(first, props.nowMs, words, props.units);
+    return { text: `${name} ${digits}`, tone };
+  };
+  return (
+    <section class="waiting-row" aria-label={words.bar.waiting}>
+      <h2 class="waiting-title">{words.bar.waiting}</h2>
+      <For each={ids()}>
+        {(id) => (
+          <Show when={find(id)}>
+            {(consultation) => (
+              <button
+                type="button"
+                class="waiting-client"
+                data-act="open-waiting"
+                data-consultation={id}
+                data-tone={sayNow(consultation()).tone}
+                onClick={() => props.onOpen(id)}
+              >
+                <strong>
+                  {words.bar.waitingAt(write(consultation().record.chair), consultation().record.ticket)}
+                </strong>
+                <span>{sayNow(consultation()).text}</span>
+              </button>
+            )}
+          </Show>
+        )}
+      </For>
+      <Show when={more() > 0}>
+        <button type="button" class="waiting-client" data-act="all-waiting" onClick={() => props.onAll()}>
+          <strong>{words.bar.moreWaiting(write(more()))}</strong>
+        </button>
+      </Show>
+    </section>
+  );
+}
