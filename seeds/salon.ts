@@ -13,6 +13,7 @@ export const salon: Settings = {
     { name: 'Sandbar cream', kind: 'colour' },
     { name: 'Cove mist', kind: 'spray' },
   ],
+  carried: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

@@ -53,7 +53,8 @@ function saysOtherwise(
   const record = isOlder ? readAsOlder(before.record, event.modelVersion) : before.record;
   const said = (isOlder ? fillAsOlder(event) : event) as EventOf<EventType>;
   const inheritsStop = event.type === 'OPENED' && event.tokens.inherits;
-  const context = { settings, atMs: event.atMs, inheritsStop };
+  const lastTime = event.type === 'OPENED' ? (event.payload.lastTime ?? null) : null;
+  const context = { settings, atMs: event.atMs, inheritsStop, lastTime };
   if (findConflict(record, said as ConsultationEvent, context) !== null) return true;
   const tokens = {
     ...judge(record, said.type, said.payload, context),

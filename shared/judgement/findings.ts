@@ -12,13 +12,12 @@ import { zones } from '../records/zones';
 import { msPerDay } from '../units/time';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
+import { ASSUMED_OUTCOME_LAPSES_DAYS } from './lapse';
 import { isNoGentler, nameTested } from './mixes';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listOpenStops } from './stops';
 
-/** After so many days an outcome lapses. Assumed because hair goes on being washed and ironed meanwhile. */
-export const ASSUMED_OUTCOME_LAPSES_DAYS = 28;
 const OUTCOME_LAPSES_MS = ASSUMED_OUTCOME_LAPSES_DAYS * msPerDay;
 
 const plannedZones = {

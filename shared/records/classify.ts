@@ -6,12 +6,14 @@ import {
   EVENT_VERSION,
   type EventType,
   MODEL_VERSION,
+  type OpenedPayload,
   type PayloadOf,
 } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
 import { type JudgingContext, judge, judgeTime } from './judge';
+import type { LastTime } from './lastTime';
 import { type RawForm, readForm } from './readForm';
 import type { ConsultationRecord } from './record';
 import { reduce } from './reduce';
@@ -44,7 +46,20 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
   const form: Form = isAnswered ? askForms[raw.step] : eventForms[raw.type];
   const read = readForm(form, raw.answers ?? {}, reading);
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
+  if (raw.type === 'OPENED')
+    return attachLastTime(read.value as unknown as OpenedPayload, context.lastTime ?? null);
   return accept(isAnswered ? { step: raw.step, answers: read.value } : read.value);
+}
+
+/** Last time is what the station found, or the client is not opened on the strength of it. */
+function attachLastTime(
+  payload: OpenedPayload,
+  lastTime: LastTime | null,
+): Result<OpenedPayload, ClassifyRefusal> {
+  if (payload.lastTimeId === '') return accept(payload);
+  return lastTime?.id === payload.lastTimeId
+    ? accept({ ...payload, lastTime })
+    : refuse({ kind: 'notLastTime' });
 }
 
 /**

@@ -25,6 +25,7 @@ export type ClassifyRefusal =
   | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal }
   | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
   | { readonly kind: 'bowlTooOld'; readonly weighedAtMs: number }
+  | { readonly kind: 'notLastTime' }
   | { readonly kind: 'nobody' }
   | { readonly kind: 'unknownEvent' };
 

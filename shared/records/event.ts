@@ -3,6 +3,7 @@ import type { RuleId } from '../judgement/rules';
 import type { AnswersOf } from './form';
 import type { AnswersByStep } from './forms/asked';
 import type { eventForms } from './forms/byEvent';
+import type { LastTime } from './lastTime';
 import type { AskStep, BackStep, Correctable } from './steps';
 import type { Zone } from './zones';
 
@@ -102,11 +103,16 @@ export type AnsweredPayload = {
   [S in AskStep]: { readonly step: S; readonly answers: AnswersByStep[S] };
 }[AskStep];
 
+/** What was asked at the start, and what the station found of last time where a person said "same client". */
+export type OpenedPayload = AnswersOf<typeof eventForms.OPENED> & { readonly lastTime?: LastTime };
+
 type PayloadOf<T extends EventType> = T extends 'ANSWERED'
   ? AnsweredPayload
-  : T extends keyof typeof eventForms
-    ? AnswersOf<(typeof eventForms)[T]>
-    : never;
+  : T extends 'OPENED'
+    ? OpenedPayload
+    : T extends keyof typeof eventForms
+      ? AnswersOf<(typeof eventForms)[T]>
+      : never;
 
 /** One thing a person did, as it is stored for ever. */
 export interface EventOf<T extends EventType> {

@@ -8,6 +8,7 @@ import { msPerHour, msPerMinute } from '../units/time';
 import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
 import { findSigns, gradeOutcome } from './gradeOutcome';
+import type { LastTime } from './lastTime';
 import { formHistoryKey, formPlanKey } from './planKey';
 import { type ConsultationRecord, findStrand } from './record';
 import type { Settings } from './settings';
@@ -19,6 +20,8 @@ export interface JudgingContext {
   readonly settings: Settings;
   readonly atMs: number;
   readonly inheritsStop: boolean;
+  /** What the station found of last time, for the id that a person named; never what a screen sent. */
+  readonly lastTime?: LastTime | null;
 }
 
 type Judges = {

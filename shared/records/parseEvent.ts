@@ -1,8 +1,15 @@
 import * as v from 'valibot';
 import { accept, type Result, refuse } from '../result';
-import { BY_MAX_LENGTH, type ConsultationEvent, EVENT_VERSION, MODEL_VERSION } from './event';
+import {
+  BY_MAX_LENGTH,
+  type ConsultationEvent,
+  EVENT_VERSION,
+  MODEL_VERSION,
+  type OpenedPayload,
+} from './event';
 import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
+import { lastTimeSchema } from './lastTime';
 import { schemaOfForm } from './schema';
 import { askSteps } from './steps';
 import { tokenSchemas } from './tokenSchema';
@@ -28,8 +35,18 @@ const answered = v.variant(
   ),
 );
 
+/** Last time is there exactly where a person named it. */
+const opened = v.pipe(
+  schemaOfForm({ ...eventForms.OPENED }, 'whole', { lastTime: v.optional(lastTimeSchema) }),
+  v.check((payload) => {
+    const { lastTimeId, lastTime } = payload as OpenedPayload;
+    return (lastTime?.id ?? '') === lastTimeId;
+  }, 'last time'),
+);
+
 const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
   ...Object.entries(eventForms).map(([type, form]) => [type, schemaOfForm(form)] as const),
+  ['OPENED', opened] as const,
   ['ANSWERED', answered] as const,
 ]);
 

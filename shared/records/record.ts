@@ -6,6 +6,7 @@ import type { Fibre } from './event';
 import type { Answers } from './forms/asked';
 import type { BowlAnswers, PlanAnswers } from './forms/bowl';
 import type { LookAnswers, OutcomeAnswers, SkinTestAnswers, StrandAnswers } from './forms/test';
+import type { LastTime } from './lastTime';
 import type { Correctable } from './steps';
 import type { Zone } from './zones';
 
@@ -93,6 +94,8 @@ export interface ConsultationRecord {
   readonly stylist: string;
   readonly opened: Stamp | null;
   readonly inheritedStop: boolean;
+  /** Last time, where a person said that she is the same client. */
+  readonly lastTime: LastTime | null;
   readonly answers: Answers;
   /** Since when it is said to be damp somewhere; null while it is not, and while nobody has felt it. */
   readonly dampSinceMs: number | null;
@@ -122,6 +125,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   stylist: '',
   opened: null,
   inheritedStop: false,
+  lastTime: null,
   answers: {},
   dampSinceMs: null,
   skinTest: null,

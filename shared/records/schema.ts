@@ -34,16 +34,24 @@ function schemaOfQuestion(question: Question): v.GenericSchema {
 export const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
   when !== undefined || whenAgeLine === true || addedIn !== undefined;
 
-/** The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent. */
-export const schemaOfForm = (form: Form, whole: 'whole' | 'partial' = 'whole'): v.GenericSchema =>
+/**
+ * The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent.
+ * `more` is what the station itself adds beside them.
+ */
+export const schemaOfForm = (
+  form: Form,
+  whole: 'whole' | 'partial' = 'whole',
+  more: v.ObjectEntries = {},
+): v.GenericSchema =>
   v.pipe(
     v.custom<object>((answers) => !Array.isArray(answers)),
-    v.strictObject(
-      Object.fromEntries(
+    v.strictObject({
+      ...Object.fromEntries(
         Object.entries(form).map(([name, question]) => {
           const schema = schemaOfQuestion(question);
           return [name, whole === 'partial' || mayBeAbsent(question) ? v.optional(schema) : schema];
         }),
       ),
-    ),
+      ...more,
+    }),
   );

@@ -22,6 +22,11 @@ export const settingsSchema = v.strictObject({
       kind: v.picklist(['lightener', 'colour', 'spray']),
     }),
   ),
+  /**
+   * May the outcome of an earlier strand be carried to the same gloss of a client who tells nothing new? Off until the
+   * owner turns it on; turned off, nothing more is weighed or put on on the strength of one.
+   */
+  carried: v.optional(v.boolean(), false),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -58,6 +63,7 @@ export const defaultSettings: Settings = {
   chairs: 8,
   staff: [],
   shelf: [],
+  carried: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

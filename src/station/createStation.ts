@@ -12,7 +12,7 @@ const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
 export interface StationInUse
-  extends Pick<Station, 'open' | 'submit' | 'finishClosing' | 'saveSettings' | 'dismiss'> {
+  extends Pick<Station, 'open' | 'submit' | 'submitAll' | 'finishClosing' | 'saveSettings' | 'dismiss'> {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
   /** The latest time this tablet is known to have shown: ahead of now when its clock was set back. */
@@ -107,6 +107,7 @@ export function createStation(): StationInUse {
     nowMs,
     open: station.open,
     submit: station.submit,
+    submitAll: station.submitAll,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { beginConsultation } from '../../machines/consultation/consultation';
 import type { RawEvent } from '../../shared/records/classify';
+import { findLastTime } from '../../shared/records/findLastTime';
+import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
@@ -10,12 +12,18 @@ import { makeMemory } from './memory';
 import { listNotices } from './notice';
 import { type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
 import type { Station, StationParts } from './station';
-import { findNewestAtMs } from './stationState';
+import { findNewestAtMs, type StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 import { makeTaking } from './taking';
 
 /** The line in which consultations are opened: no log has this name. */
 const OPENING = 'opening';
+
+/** Last time, where the start names it: found here, whatever a screen says of it. */
+const findNamed = (closed: StationState['closed'], { ticket, lastTimeId }: RawForm) =>
+  typeof lastTimeId === 'string' && lastTimeId !== '' && typeof ticket === 'string'
+    ? findLastTime(closed, ticket)
+    : null;
 
 /** The station without its screens. Nothing is shown that is not written to both copies. */
 export function makeStation(parts: StationParts): Station {
@@ -47,14 +55,26 @@ export function makeStation(parts: StationParts): Station {
   ): Promise<Result<T, SubmitRefusal>> =>
     readState().mode === 'writing' ? queues.run(line, work) : refuse({ kind: 'notWriting' });
 
-  const submit: Station['submit'] = (id, by, raw) =>
-    enqueue(id, async () => {
-      const consultation = readState().open.get(id);
-      return consultation === undefined ? refuse({ kind: 'notNow' }) : take(consultation, by, raw, false);
-    });
+  const takeOne = async (id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>> => {
+    const consultation = readState().open.get(id);
+    return consultation === undefined
+      ? refuse({ kind: 'notNow' })
+      : take(consultation, by, raw, { inheritsStop: false });
+  };
+
+  const submit: Station['submit'] = (id, by, raw) => enqueue(id, () => takeOne(id, by, raw));
 
   return {
     submit,
+
+    submitAll: (id, by, raws) =>
+      enqueue(id, async () => {
+        for (const raw of raws) {
+          const taken = await takeOne(id, by, raw);
+          if (!taken.ok) return taken;
+        }
+        return accept(undefined);
+      }),
 
     finishClosing: (id) =>
       enqueue(id, async () => {
@@ -68,7 +88,8 @@ export function makeStation(parts: StationParts): Station {
       // One after another, so that two of them never take the same chair.
       return enqueue(OPENING, async () => {
         const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
-        const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, inherits);
+        const from = { inheritsStop: inherits, lastTime: findNamed(readState().closed, answers) };
+        const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, from);
         return taken.ok ? accept(id) : taken;
       });
     },

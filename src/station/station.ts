@@ -31,6 +31,8 @@ export interface Station {
   open(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
   /** One tap: judged, let through by the chart, written to both copies, and only then shown. */
   submit(id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>>;
+  /** Several taps that belong together, one after the other with nothing in between; stops at the first refusal. */
+  submitAll(id: string, by: string, raws: readonly RawEvent[]): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */

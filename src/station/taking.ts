@@ -2,6 +2,7 @@ import { advance, type Consultation } from '../../machines/consultation/consulta
 import { classify, type RawEvent } from '../../shared/records/classify';
 import { type ClosedRecord, closeRecord } from '../../shared/records/closedRecord';
 import type { ConsultationEvent } from '../../shared/records/event';
+import type { JudgingContext } from '../../shared/records/judge';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
@@ -26,7 +27,7 @@ export interface Taking {
     before: Consultation,
     by: string,
     raw: RawEvent,
-    inheritsStop: boolean,
+    from: Pick<JudgingContext, 'inheritsStop' | 'lastTime'>,
   ): Promise<Result<void, SubmitRefusal>>;
   /** The record first, the open log second; broken off in between, another try or the next start finishes it. */
   close(consultation: Consultation): Promise<Result<void, SubmitRefusal>>;
@@ -70,10 +71,10 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
   return {
     append,
     close,
-    async take(before, by, raw, inheritsStop) {
+    async take(before, by, raw, from) {
       const { id: settingsId, settings } = board.read().settings;
       const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), before.record.newestAtMs);
-      const event = classify(before.record, raw, { settings, settingsId, atMs, by, inheritsStop });
+      const event = classify(before.record, raw, { settings, settingsId, atMs, by, ...from });
       if (!event.ok) return event;
       const refusal = findStationRefusal(board.read(), before, event.value);
       if (refusal !== null) return refuse(refusal);

@@ -1,7 +1,7 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/exposure';
-import { ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/findings';
+import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
 import { clientForm } from '../../shared/records/forms/client';
 import { strandForm } from '../../shared/records/forms/test';
@@ -28,6 +28,7 @@ export function writeFigures(locale: string) {
   const { min, max } = strandForm.hairs.field;
   const level = clientForm.targetLevel.field;
   return {
+    carriedLapsesWeeks: write(ASSUMED_CARRIED_LAPSES_WEEKS, 'count'),
     burnRinse: write(BURN_RINSE_MIN, 'minutes'),
     ceiling: write(LEGAL_CEILING_PERCENT, 'percent'),
     ceilingVolumes: write(toVolumes(brand(LEGAL_CEILING_PERCENT)), 'volume'),

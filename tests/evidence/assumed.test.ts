@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 const known: readonly string[] = [
   'ASSUMED_ARMED_MS',
   'ASSUMED_BLEACHES_SUSPECT',
+  'ASSUMED_CARRIED_LAPSES_WEEKS',
   'ASSUMED_DAYS_A_WEEK',
   'ASSUMED_DRYING_MIN',
   'ASSUMED_FLAGS_FOR_HIGH',

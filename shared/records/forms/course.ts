@@ -13,6 +13,8 @@ export const openedForm = {
   chair: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
   /** Who does her hair; empty: whoever starts her. */
   stylist: { kind: 'text', maxLength: 20, or: '' },
+  /** A person said that she is the client of that closed record; empty: nobody said so. */
+  lastTimeId: { kind: 'text', maxLength: 32, or: '' },
 } as const satisfies Form;
 
 export const stepForm = { step: { kind: 'choice', options: askSteps } } as const satisfies Form;

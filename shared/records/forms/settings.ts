@@ -25,6 +25,7 @@ export const settingsForm = {
     min: 0,
     max: 60,
   },
+  carried: { kind: 'choice', options: ['no', 'yes'] },
   hasAgeLine: { kind: 'choice', options: ['yes', 'no'] },
   ageLine: {
     kind: 'number',

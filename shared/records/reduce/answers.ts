@@ -88,6 +88,7 @@ export const answerReducers = {
     stylist: event.payload.stylist === '' ? stamp.by : event.payload.stylist,
     opened: stamp,
     inheritedStop: event.tokens.inherits,
+    lastTime: event.payload.lastTime ?? null,
   }),
   ANSWERED: (record, { payload, tokens, atMs }) => {
     const overrides = record.overrides.filter(

@@ -40,6 +40,7 @@ export function draftSettings(settings: Settings): RawForm {
     chairs,
     staff: staff.map((name) => ({ name })),
     shelf,
+    carried: settings.carried ? 'yes' : 'no',
     hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
     ageLine: profile.ageLine ?? undefined,
     skinTestWaitH: profile.skinTestWaitH,
@@ -68,6 +69,7 @@ export function readSettings(
     chairs: said.chairs,
     staff: said.staff.map(({ name }) => name),
     shelf: said.shelf.map(({ name, kind }) => ({ name, kind })),
+    carried: said.carried === 'yes',
     profile: {
       ageLine: said.ageLine ?? null,
       skinTestWaitH: said.skinTestWaitH,

@@ -122,6 +122,10 @@ export const refusals = {
     what: 'The tablet’s clock is behind its own records.',
     clears: 'Answer the question about the clock.',
   },
+  notLastTime: {
+    what: 'That is not what was last under this ticket.',
+    clears: 'Look again, or start her without it.',
+  },
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
   bowlTooOld: {

@@ -27,6 +27,11 @@ const questions: FormWords<typeof settingsForm> = {
     addRow: 'Add a product',
     removeRow: (row) => `Take product ${row} out`,
   },
+  carried: {
+    ask: 'May a returning gloss stand on its last strand?',
+    hint: `Deposit only, the same mix, nothing new, the strand no older than ${figures.carriedLapsesWeeks} weeks, and today’s wet stretch. Else a strand each time.`,
+    options: { no: 'No, a strand each time', yes: 'Yes' },
+  },
   hasAgeLine: {
     ask: 'Is anybody too young to be coloured here?',
     hint: 'EU and UK label text: not meant for under 16 (Reg. 1223/2009, Annex III).',

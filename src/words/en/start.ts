@@ -1,7 +1,7 @@
 import type { openedForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
 
-const form: FormWords<typeof openedForm> = {
+const form: FormWords<Omit<typeof openedForm, 'lastTimeId'>> = {
   ticket: { ask: 'Initials or ticket', hint: 'No full name. The same client, the same ticket.' },
   chair: { ask: 'Chair' },
   stylist: { ask: 'Who does her hair?', hint: 'Nobody named: whoever starts her.' },

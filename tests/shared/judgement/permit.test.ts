@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import { isMixingDecision, mixingDecisions } from '../../../shared/judgement/decisions';
-import { ASSUMED_OUTCOME_LAPSES_DAYS } from '../../../shared/judgement/findings';
+import { ASSUMED_OUTCOME_LAPSES_DAYS } from '../../../shared/judgement/lapse';
 import { ASSUMED_GENTLER_TIME } from '../../../shared/judgement/limits';
 import { issuePermit, issueTestPermit } from '../../../shared/judgement/permit';
 import type { RawEvent } from '../../../shared/records/classify';

@@ -41,7 +41,7 @@ describe('a tap that becomes an event', () => {
       value: {
         v: EVENT_VERSION,
         type: 'OPENED',
-        payload: { ticket: 'Q.F.', chair: 3, stylist: '' },
+        payload: { ticket: 'Q.F.', chair: 3, stylist: '', lastTimeId: '' },
         tokens: { inherits: false, skinTest: 'missing', lapsed: [] },
         atMs: startAtMs,
         by: 'Opal',

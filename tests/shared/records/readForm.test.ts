@@ -70,6 +70,7 @@ describe('texts and times', () => {
       ticket: 'Q.F.',
       chair: 1,
       stylist: '',
+      lastTimeId: '',
     });
     expect(opened('   ')).toEqual(['ticket empty']);
     expect(opened(12)).toEqual(['ticket empty']);
@@ -197,12 +198,13 @@ describe('names nobody asked for', () => {
       ticket: 'Q.F.',
       chair: 1,
       stylist: '',
+      lastTimeId: '',
     }));
 
   it('is not fooled by names that every object has', () => {
     const raw = JSON.parse('{"ticket":"Q","chair":"1","__proto__":{"ticket":"P"},"constructor":"x"}');
     const answers = read(openedForm, raw).value as object;
-    expect(Object.keys(answers)).toEqual(['ticket', 'chair', 'stylist']);
+    expect(Object.keys(answers)).toEqual(['ticket', 'chair', 'stylist', 'lastTimeId']);
     expect(Object.getPrototypeOf(answers)).toBe(Object.prototype);
     expect(refusals(openedForm, JSON.parse('{"__proto__":{"ticket":"P","chair":"1"}}'))).toHaveLength(2);
     expect(refusals(openedForm, Object.create({ ticket: 'P', chair: '1' }))).toHaveLength(2);
