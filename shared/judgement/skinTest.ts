@@ -1,5 +1,5 @@
 import type { SkinTestToken } from '../records/event';
-import type { ConsultationRecord } from '../records/record';
+import type { ConsultationRecord, SkinTestRecord } from '../records/record';
 import type { LocalProfile } from '../records/settings';
 import { msPerDay, msPerHour } from '../units/time';
 
@@ -7,24 +7,55 @@ import { msPerDay, msPerHour } from '../units/time';
 export const findReadableAtMs = (putOnAtMs: number, profile: LocalProfile): number =>
   putOnAtMs + profile.skinTestWaitH * msPerHour;
 
+/** What the judgement of a skin test reads, be it of a test's own record or as a consultation noted it. */
+export type JudgedSkinTest = Pick<SkinTestRecord, 'putOnAtMs' | 'seen' | 'olderByMs'> & {
+  readonly readAtMs: number | null;
+};
+
+/** Until when does it count? On this tablet's clock: what was set back since makes it older, never younger. */
+export const findLapsesAtMs = (
+  { putOnAtMs, olderByMs }: Pick<JudgedSkinTest, 'putOnAtMs' | 'olderByMs'>,
+  profile: LocalProfile,
+): number => putOnAtMs - olderByMs + profile.skinTestLapsesDays * msPerDay;
+
+/** `due`: it may be read now, and nobody has. `lapsedUnread`: nobody ever did, in time. */
+export type SkinTestStatus = 'waiting' | 'due' | 'clear' | 'lapsed' | 'lapsedUnread' | 'reaction';
+
 /**
- * How does the skin test stand at this moment? Judged anew at every event; a positive one stays positive. It is clear
- * only when it was read after the whole wait, whatever the wait was said to be at the time.
+ * How does this skin test stand at this moment, whoever it is for? A reaction stays one. It is clear only when it was
+ * read after the whole wait of today's profile, whatever the wait was said to be at the time.
+ */
+export function judgeTest(test: JudgedSkinTest, profile: LocalProfile, nowMs: number): SkinTestStatus {
+  if (test.seen === 'reaction') return 'reaction';
+  const readableAtMs = findReadableAtMs(test.putOnAtMs, profile);
+  const isRead = test.seen === 'nothing' && test.readAtMs !== null && test.readAtMs >= readableAtMs;
+  if (nowMs > findLapsesAtMs(test, profile)) return isRead ? 'lapsed' : 'lapsedUnread';
+  if (isRead) return 'clear';
+  return nowMs >= readableAtMs ? 'due' : 'waiting';
+}
+
+const tokens: Readonly<Record<SkinTestStatus, SkinTestToken>> = {
+  waiting: 'waiting',
+  due: 'waiting',
+  clear: 'clear',
+  lapsed: 'lapsed',
+  lapsedUnread: 'lapsed',
+  reaction: 'positive',
+};
+
+/**
+ * How does the skin test of this consultation stand at this moment? Judged anew at every event; a positive one stays
+ * positive.
  * "Clear" says that no reaction was seen, never that the product is safe: of 42 people known to be allergic 38
  * noticed a 45-minute open application on the forearm (published: Coenraads et al., Dermatitis 2018).
  */
 export function judgeSkinTest(
-  record: Pick<ConsultationRecord, 'answers' | 'skinTest'>,
+  { answers, skinTest }: Pick<ConsultationRecord, 'answers' | 'skinTest'>,
   profile: LocalProfile,
   nowMs: number,
 ): SkinTestToken {
-  const { skinTest } = record;
   if (skinTest?.seen === 'reaction') return 'positive';
-  const service = record.answers.client?.service;
+  const service = answers.client?.service;
   if (service !== undefined && !profile.skinTestFor.includes(service)) return 'notNeeded';
-  if (skinTest === null) return 'missing';
-  const ageMs = nowMs - skinTest.putOnAtMs + skinTest.olderByMs;
-  if (ageMs > profile.skinTestLapsesDays * msPerDay) return 'lapsed';
-  const isReadInTime = skinTest.atMs >= findReadableAtMs(skinTest.putOnAtMs, profile);
-  return skinTest.seen === 'nothing' && isReadInTime ? 'clear' : 'waiting';
+  return skinTest === null ? 'missing' : tokens[judgeTest(skinTest, profile, nowMs)];
 }

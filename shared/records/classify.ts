@@ -27,6 +27,8 @@ export type RawEvent =
 export interface ClassifyContext extends JudgingContext {
   readonly settingsId: number;
   readonly by: string;
+  /** The station itself says it: it may give what no screen gives. */
+  readonly isStation?: boolean;
 }
 
 /** A screen can only send what there is; a wrong caller is told so too, and never by an exception. */
@@ -41,6 +43,7 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
     hasAgeLine: context.settings.profile.ageLine !== null,
     nowMs: context.atMs,
     isPartial: raw.type === 'ANSWERED',
+    isStation: context.isStation === true,
   };
   const isAnswered = raw.type === 'ANSWERED';
   const form: Form = isAnswered ? askForms[raw.step] : eventForms[raw.type];

@@ -47,9 +47,12 @@ export function findConflict(
       return lost === null ? null : atField(lost, 'needsCorrection');
     }
     case 'SKIN_TEST_NOTED': {
-      const { putOnAtMs, seen } = event.payload;
-      if (putOnAtMs < (record.skinTest?.putOnAtMs ?? 0)) return atField('putOnAtMs', 'earlierThanNoted');
-      const isEarly = atMs < findReadableAtMs(putOnAtMs, settings.profile);
+      const { putOnAtMs, seen, skinTestId, readAtMs = atMs } = event.payload;
+      const isAnother = skinTestId !== undefined && skinTestId !== record.skinTest?.skinTestId;
+      if (!isAnother && putOnAtMs < (record.skinTest?.putOnAtMs ?? 0)) {
+        return atField('putOnAtMs', 'earlierThanNoted');
+      }
+      const isEarly = readAtMs > atMs || readAtMs < findReadableAtMs(putOnAtMs, settings.profile);
       return seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
     }
     case 'INCOMPATIBILITY_READ': {

@@ -15,6 +15,8 @@ interface Asked {
   readonly addedIn?: number;
   /** Asked only where the station's local profile draws an age line. */
   readonly whenAgeLine?: true;
+  /** Given by the station itself, never by a screen: what a screen sends under this name is dropped. */
+  readonly stamped?: true;
 }
 
 /** One of a few options. `absolute` options stop at once and are given by press-and-hold. */
@@ -91,7 +93,13 @@ type AnswerOf<Q> = Q extends { kind: 'choice'; options: readonly (infer O)[] }
             : never;
 
 type Conditional<F> = {
-  [K in keyof F]: F[K] extends { when: unknown } | { whenAgeLine: true } | { addedIn: number } ? K : never;
+  [K in keyof F]: F[K] extends
+    | { when: unknown }
+    | { whenAgeLine: true }
+    | { addedIn: number }
+    | { stamped: true }
+    ? K
+    : never;
 }[keyof F];
 
 /** The answers to a form, typed from its table. A question asked only sometimes, or not always, may be absent. */

@@ -37,9 +37,13 @@ export type FieldRefusal = { readonly path: string } & (
   | { readonly code: 'notYet' | 'alreadyPast' | ConflictCode }
 );
 
-/** `isPartial`: questions of the form itself may still be unanswered; what is answered must be right. */
+/**
+ * `isPartial`: questions of the form itself may still be unanswered; what is answered must be right.
+ * `isStation`: the station itself says it, and may give what no screen gives.
+ */
 export interface ReadingContext extends AskContext {
   readonly isPartial?: boolean;
+  readonly isStation?: boolean;
   readonly units: UnitSettings;
   readonly nowMs: number;
 }
@@ -66,9 +70,11 @@ function readChoices(question: { options: readonly string[]; none: string }, raw
   return accept(chosen);
 }
 
-function readTime(tense: 'past' | 'coming', raw: Raw, path: string, nowMs: number): Read {
+function readTime(tense: 'past' | 'coming', raw: Raw, path: string, context: ReadingContext): Read {
+  const { nowMs, isStation } = context;
   if (typeof raw !== 'number' || !Number.isSafeInteger(raw)) return no({ path, code: 'notAnswered' });
-  if (tense === 'past' && raw > nowMs) return no({ path, code: 'notYet' });
+  // What the station keeps from before a clock was set back may lie ahead of it.
+  if (tense === 'past' && raw > nowMs && isStation !== true) return no({ path, code: 'notYet' });
   if (tense === 'coming' && raw <= nowMs) return no({ path, code: 'alreadyPast' });
   return accept(raw);
 }
@@ -112,7 +118,7 @@ function readQuestion(question: Question, raw: Raw, path: string, context: Readi
     case 'text':
       return readText(question, raw, path);
     case 'time':
-      return readTime(question.tense, raw, path, context.nowMs);
+      return readTime(question.tense, raw, path, context);
     case 'list':
       return readList(question, raw, path, context);
   }
@@ -124,6 +130,7 @@ function readAnswers(form: Form, raw: RawForm, context: ReadingContext, prefix: 
   for (const [name, question] of Object.entries(form)) {
     if (!isAsked(question, answers, context)) continue;
     const given = Object.hasOwn(raw, name) ? raw[name] : undefined;
+    if (question.stamped === true && (context.isStation !== true || given === undefined)) continue;
     if (given === undefined && !hasDefault(question) && context.isPartial === true && prefix === '') continue;
     const read = readQuestion(question, given, prefix + name, context);
     if (read.ok) answers[name] = read.value;

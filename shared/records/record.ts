@@ -42,6 +42,8 @@ export interface StrandRecord extends StrandAnswers, Stamp {
 }
 
 export interface SkinTestRecord extends SkinTestAnswers, Stamp {
+  /** When it was read, which may be before it was noted here. */
+  readonly readAtMs: number;
   /** By how much the clock was set back since: it may be so much older than it looks, never younger. */
   readonly olderByMs: number;
 }
@@ -100,6 +102,8 @@ export interface ConsultationRecord {
   /** Since when it is said to be damp somewhere; null while it is not, and while nobody has felt it. */
   readonly dampSinceMs: number | null;
   readonly skinTest: SkinTestRecord | null;
+  /** Skin tests of the same ticket that a person named as another client's. */
+  readonly notHerSkinTests: readonly string[];
   readonly incompatibility: IncompatibilityRecord | null;
   readonly overrides: readonly OverrideRecord[];
   readonly corrections: readonly CorrectionRecord[];
@@ -129,6 +133,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   answers: {},
   dampSinceMs: null,
   skinTest: null,
+  notHerSkinTests: [],
   incompatibility: null,
   overrides: [],
   corrections: [],

@@ -30,9 +30,10 @@ function schemaOfQuestion(question: Question): v.GenericSchema {
   }
 }
 
-/** May a stored log lack the answer to this question? Asked only sometimes, or not yet when the log was written. */
-export const mayBeAbsent = ({ when, whenAgeLine, addedIn }: Question): boolean =>
-  when !== undefined || whenAgeLine === true || addedIn !== undefined;
+/** May a stored log lack the answer to this question? Asked only sometimes, or not yet when the log was written,
+ * or the station had nothing to add. */
+export const mayBeAbsent = ({ when, whenAgeLine, addedIn, stamped }: Question): boolean =>
+  when !== undefined || whenAgeLine === true || addedIn !== undefined || stamped === true;
 
 /**
  * The schema of a form's stored answers, derived from the same table that asks them; partial: any may be absent.

@@ -7,6 +7,7 @@ const firstState: StationState = {
   settings: { id: 0, settings: defaultSettings },
   open: new Map(),
   closed: [],
+  skinTests: [],
   notices: [],
 };
 

@@ -12,7 +12,17 @@ const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
 export interface StationInUse
-  extends Pick<Station, 'open' | 'submit' | 'submitAll' | 'finishClosing' | 'saveSettings' | 'dismiss'> {
+  extends Pick<
+    Station,
+    | 'open'
+    | 'submit'
+    | 'submitAll'
+    | 'putOnSkinTest'
+    | 'changeSkinTest'
+    | 'finishClosing'
+    | 'saveSettings'
+    | 'dismiss'
+  > {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
   /** The latest time this tablet is known to have shown: ahead of now when its clock was set back. */
@@ -108,6 +118,8 @@ export function createStation(): StationInUse {
     open: station.open,
     submit: station.submit,
     submitAll: station.submitAll,
+    putOnSkinTest: station.putOnSkinTest,
+    changeSkinTest: station.changeSkinTest,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),

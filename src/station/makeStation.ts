@@ -4,6 +4,7 @@ import type { RawEvent } from '../../shared/records/classify';
 import { findLastTime } from '../../shared/records/findLastTime';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
+import type { RawSkinTestEvent } from '../../shared/records/skinTest/classify';
 import { accept, type Result, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
 import { makeBoard } from './board';
@@ -11,6 +12,7 @@ import { inheritsStop } from './inheritsStop';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
 import { type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
+import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
@@ -40,11 +42,13 @@ export function makeStation(parts: StationParts): Station {
       note({ kind: 'notSaved', failure });
     },
   });
-  const { append, take, close } = makeTaking(board, memory, queues, now);
+  const taking = makeTaking(board, memory, queues, now);
+  const { append, take, close } = taking;
+  const skinTests = makeSkinTests(board, taking, queues, parts);
 
   function showLogs(): ReadLogs {
     const read = readLogs(memory.logs());
-    show({ settings: read.settings, open: read.open, closed: read.closed });
+    show({ settings: read.settings, open: read.open, closed: read.closed, skinTests: read.skinTests });
     return read;
   }
 
@@ -55,14 +59,36 @@ export function makeStation(parts: StationParts): Station {
   ): Promise<Result<T, SubmitRefusal>> =>
     readState().mode === 'writing' ? queues.run(line, work) : refuse({ kind: 'notWriting' });
 
-  const takeOne = async (id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>> => {
+  /** One tap within the line of its consultation, which says by then, and again after it, what its skin tests say. */
+  const takeTap = async (id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>> => {
+    if (raw.type === 'BOWL_WEIGHED' || raw.type === 'BOWL_APPLIED') {
+      const settled = await skinTests.settle(id);
+      if (!settled.ok) return settled;
+    }
     const consultation = readState().open.get(id);
-    return consultation === undefined
-      ? refuse({ kind: 'notNow' })
-      : take(consultation, by, raw, { inheritsStop: false });
+    // A skin test is noted in its own record first.
+    const isNote = raw.type === 'SKIN_TEST_NOTED';
+    if (consultation === undefined || isNote) return refuse({ kind: 'notNow' });
+    const taken = await take(consultation, by, raw);
+    if (taken.ok) await skinTests.settle(id);
+    return taken;
   };
 
-  const submit: Station['submit'] = (id, by, raw) => enqueue(id, () => takeOne(id, by, raw));
+  const submit: Station['submit'] = (id, by, raw) => {
+    const noted = readState().open.get(id)?.record.skinTest?.skinTestId;
+    const isOfTest = raw.type === 'CORRECTED' && raw.answers?.answer === 'skinTest';
+    if (raw.type === 'SKIN_TEST_NOTED') {
+      return enqueue(SKIN_TESTS, () => skinTests.noteFor(id, by, raw.answers ?? {}));
+    }
+    // That it is another client's says nothing of the test itself.
+    const isOwn = isOfTest && raw.answers?.code !== 'wrongClient';
+    return isOwn && readState().skinTests.some((test) => test.id === noted)
+      ? enqueue(SKIN_TESTS, () => skinTests.correctFor(id, by, raw))
+      : enqueue(id, () => takeTap(id, by, raw));
+  };
+
+  const changeTest = (id: string, by: string, raw: RawSkinTestEvent) =>
+    enqueue(SKIN_TESTS, () => skinTests.change(id, by, raw));
 
   return {
     submit,
@@ -70,11 +96,15 @@ export function makeStation(parts: StationParts): Station {
     submitAll: (id, by, raws) =>
       enqueue(id, async () => {
         for (const raw of raws) {
-          const taken = await takeOne(id, by, raw);
+          const taken = await takeTap(id, by, raw);
           if (!taken.ok) return taken;
         }
         return accept(undefined);
       }),
+
+    putOnSkinTest: (by, answers) => enqueue(SKIN_TESTS, () => skinTests.putOn(by, answers)),
+
+    changeSkinTest: (id, by, raw) => changeTest(id, by, raw),
 
     finishClosing: (id) =>
       enqueue(id, async () => {
@@ -90,7 +120,9 @@ export function makeStation(parts: StationParts): Station {
         const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
         const from = { inheritsStop: inherits, lastTime: findNamed(readState().closed, answers) };
         const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, from);
-        return taken.ok ? accept(id) : taken;
+        if (!taken.ok) return taken;
+        await queues.run(id, () => skinTests.settle(id));
+        return accept(id);
       });
     },
 
@@ -103,6 +135,7 @@ export function makeStation(parts: StationParts): Station {
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
       if (!isStoreThere) return show({ mode: 'noStore' });
       if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
+      for (const { id } of readState().open.values()) await skinTests.settle(id);
       for (const consultation of readState().open.values()) await close(consultation);
       show({ mode: 'writing' });
     },
@@ -131,7 +164,12 @@ export function makeStation(parts: StationParts): Station {
     async correctClocks(by, seenMs) {
       const shiftMs = now() - Math.max(seenMs, findNewestAtMs(readState()));
       if (shiftMs >= 0) return accept(undefined);
-      const raw: RawEvent = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } };
+      const raw = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } } as const;
+      // The tests first: a consultation then says of them what they say.
+      const tests = readState().skinTests.filter(({ takenBack }) => takenBack === null);
+      const told = await Promise.all(tests.map(({ id }) => changeTest(id, by, raw)));
+      const failed = told.find(({ ok }) => !ok);
+      if (failed !== undefined) return failed;
       const said = await Promise.all([...readState().open.keys()].map((id) => submit(id, by, raw)));
       return said.find(({ ok }) => !ok) ?? accept(undefined);
     },

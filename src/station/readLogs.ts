@@ -3,6 +3,8 @@ import type { Consultation } from '../../machines/consultation/consultation';
 import { type FindSettings, replay } from '../../machines/consultation/replay';
 import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
 import { defaultSettings, type Settings, settingsSchema } from '../../shared/records/settings';
+import { replaySkinTest } from '../../shared/records/skinTest/replay';
+import type { SkinTest } from '../../shared/records/skinTest/skinTest';
 import type { Json } from '../storage/json';
 import type { Notice } from './notice';
 import type { SettingsInForce } from './stationState';
@@ -10,9 +12,13 @@ import type { SettingsInForce } from './stationState';
 export const SETTINGS_LOG = 'settings';
 const OPEN = 'open-';
 const CLOSED = 'closed-';
+const SKIN_TEST = 'skintest-';
 
 /** The log of an open consultation. */
 export const nameOpenLog = (id: string): string => `${OPEN}${id}`;
+
+/** The log of a skin test. */
+export const nameSkinTestLog = (id: string): string => `${SKIN_TEST}${id}`;
 
 /** The log of all that closed in the month of this moment (UTC): it grows by append only. */
 export const nameClosedLog = (atMs: number): string => `${CLOSED}${new Date(atMs).toISOString().slice(0, 7)}`;
@@ -23,6 +29,7 @@ export interface ReadLogs {
   readonly findSettings: FindSettings;
   readonly open: ReadonlyMap<string, Consultation>;
   readonly closed: readonly ClosedRecord[];
+  readonly skinTests: readonly SkinTest[];
   readonly notices: readonly Notice[];
   /** Logs the replay refused: to be set aside by the window that writes. */
   readonly refused: readonly { readonly name: string; readonly isNewer: boolean }[];
@@ -82,12 +89,23 @@ export function readLogs(logs: Logs): ReadLogs {
       refused.push({ name, isNewer: read.error.code === 'newerVersion' });
     }
   }
+  const skinTests: SkinTest[] = [];
+  for (const [name, entries] of logs) {
+    if (!name.startsWith(SKIN_TEST)) continue;
+    const read = replaySkinTest(name.slice(SKIN_TEST.length), entries, findSettings);
+    if (read.ok) skinTests.push(read.value);
+    else {
+      notices.push({ kind: 'refusedLog', name, ticket: findTicket(entries), fault: read.error });
+      refused.push({ name, isNewer: read.error.code === 'newerVersion' });
+    }
+  }
   const inOrder = [...open].sort(([, one], [, other]) => openedAt(one) - openedAt(other));
   return {
     settings: { id: Math.max(lastId, 0), settings: kept[lastId] ?? defaultSettings },
     findSettings,
     open: new Map(inOrder),
     closed,
+    skinTests,
     notices,
     refused,
   };

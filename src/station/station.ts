@@ -1,5 +1,6 @@
 import type { RawEvent } from '../../shared/records/classify';
 import type { RawForm } from '../../shared/records/readForm';
+import type { RawSkinTestEvent } from '../../shared/records/skinTest/classify';
 import type { Result } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Store } from '../storage/store';
@@ -18,6 +19,11 @@ export interface StationParts {
   readonly onDropped: (name: string) => void;
 }
 
+/** What a person does about a skin test that is on. */
+export type ChangeOfSkinTest = RawSkinTestEvent & {
+  readonly type: 'SKIN_TEST_READ' | 'SKIN_TEST_TAKEN_BACK';
+};
+
 export interface Station {
   /** Takes the writer's part: restores both copies, folds every log, sets aside what is not what it claims to be. */
   startWriting(): Promise<void>;
@@ -33,6 +39,10 @@ export interface Station {
   submit(id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>>;
   /** Several taps that belong together, one after the other with nothing in between; stops at the first refusal. */
   submitAll(id: string, by: string, raws: readonly RawEvent[]): Promise<Result<void, SubmitRefusal>>;
+  /** Puts a skin test on, in a record of its own by ticket, which every open consultation of it cites. Answers its id. */
+  putOnSkinTest(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
+  /** Says what is seen of a skin test, or takes it back by name: in its own record, then wherever it is cited. */
+  changeSkinTest(id: string, by: string, raw: ChangeOfSkinTest): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */

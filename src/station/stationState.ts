@@ -1,6 +1,7 @@
 import type { Consultation } from '../../machines/consultation/consultation';
 import type { ClosedRecord } from '../../shared/records/closedRecord';
 import type { Settings } from '../../shared/records/settings';
+import type { SkinTest } from '../../shared/records/skinTest/skinTest';
 import type { Notice } from './notice';
 
 /** The settings in force, and the place in the settings log that events name. */
@@ -17,9 +18,15 @@ export interface StationState {
   /** Open consultations by id, in the order they were opened. */
   readonly open: ReadonlyMap<string, Consultation>;
   readonly closed: readonly ClosedRecord[];
+  /** Every skin test, by whatever ticket; screens put them in order. */
+  readonly skinTests: readonly SkinTest[];
   readonly notices: readonly Notice[];
 }
 
-/** The newest moment any open consultation was written at: the last time this tablet was seen to be right. */
-export const findNewestAtMs = (state: StationState): number =>
-  Math.max(0, ...[...state.open.values()].map(({ record }) => record.newestAtMs));
+/** The newest moment any open consultation or skin test was written at: the last time this tablet was seen to be right. */
+export const findNewestAtMs = ({ open, skinTests }: Pick<StationState, 'open' | 'skinTests'>): number =>
+  Math.max(
+    0,
+    ...[...open.values()].map(({ record }) => record.newestAtMs),
+    ...skinTests.filter(({ takenBack }) => takenBack === null).map(({ newestAtMs }) => newestAtMs),
+  );

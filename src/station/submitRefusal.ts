@@ -1,9 +1,13 @@
 import type { ClassifyRefusal } from '../../shared/records/conflict';
+import type { PutOnRefusal } from '../../shared/records/skinTest/citation';
+import type { SkinTestConflict } from '../../shared/records/skinTest/conflict';
 import type { WriteFailure } from '../storage/store';
 
 /** Why the station did not take an answer. */
 export type SubmitRefusal =
   | ClassifyRefusal
+  | SkinTestConflict
+  | PutOnRefusal
   | { readonly kind: 'notNow' }
   | { readonly kind: 'stoppedElsewhere' }
   | { readonly kind: 'noSuchChair' }

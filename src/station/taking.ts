@@ -1,8 +1,7 @@
 import { advance, type Consultation } from '../../machines/consultation/consultation';
-import { classify, type RawEvent } from '../../shared/records/classify';
+import { type ClassifyContext, classify, type RawEvent } from '../../shared/records/classify';
 import { type ClosedRecord, closeRecord } from '../../shared/records/closedRecord';
 import type { ConsultationEvent } from '../../shared/records/event';
-import type { JudgingContext } from '../../shared/records/judge';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
@@ -22,12 +21,15 @@ const toJson = (entry: ConsultationEvent | ClosedRecord): Json => entry as unkno
 export interface Taking {
   /** Written to both copies, or refused as a value. */
   append(name: string, entry: Json): Promise<Result<void, SubmitRefusal>>;
-  /** Judged, let through by the chart, written to both copies, and only then shown. */
+  /**
+   * Judged, let through by the chart, written to both copies, and only then shown. `isStation`: the station itself says
+   * it, and may give what no screen gives.
+   */
   take(
     before: Consultation,
     by: string,
     raw: RawEvent,
-    from: Pick<JudgingContext, 'inheritsStop' | 'lastTime'>,
+    from?: Partial<Pick<ClassifyContext, 'inheritsStop' | 'lastTime' | 'isStation'>>,
   ): Promise<Result<void, SubmitRefusal>>;
   /** The record first, the open log second; broken off in between, another try or the next start finishes it. */
   close(consultation: Consultation): Promise<Result<void, SubmitRefusal>>;
@@ -71,10 +73,11 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
   return {
     append,
     close,
-    async take(before, by, raw, from) {
+    async take(before, by, raw, from = {}) {
       const { id: settingsId, settings } = board.read().settings;
       const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), before.record.newestAtMs);
-      const event = classify(before.record, raw, { settings, settingsId, atMs, by, ...from });
+      const context = { settings, settingsId, atMs, by, inheritsStop: false, ...from };
+      const event = classify(before.record, raw, context);
       if (!event.ok) return event;
       const refusal = findStationRefusal(board.read(), before, event.value);
       if (refusal !== null) return refuse(refusal);

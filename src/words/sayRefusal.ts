@@ -9,6 +9,8 @@ import type { Words } from './words';
 export type AnyRefusal =
   | ClassifyRefusal
   | { readonly kind: 'chairTaken'; readonly ticket: string }
+  | { readonly kind: 'skinTestTooEarly'; readonly readableAtMs: number }
+  | { readonly kind: 'skinTestOn' | 'skinTestReacted'; readonly putOnAtMs: number }
   | {
       readonly kind:
         | 'notNow'
@@ -45,6 +47,11 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.mixture[refusal.mixture.code];
     case 'chairTaken':
       return words.refusals.chairTaken(refusal.ticket);
+    case 'skinTestTooEarly':
+      return words.refusals.skinTestTooEarly(words.moments.dayAndTime(refusal.readableAtMs));
+    case 'skinTestOn':
+    case 'skinTestReacted':
+      return words.refusals[refusal.kind](words.moments.dayAndTime(refusal.putOnAtMs));
     default:
       return words.refusals[refusal.kind];
   }

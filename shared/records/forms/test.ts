@@ -89,14 +89,19 @@ export const incompatibilityForm = {
 } as const satisfies Form;
 
 /**
- * When was the skin test put on, and what was seen when it was read?
- * A reaction is kept before anybody asks how it was done.
+ * When was the skin test put on, and what was seen when it was read? Of which test of the ticket: the station says so.
+ * A reaction is kept before anybody asks how it was done. At most about a hundred years older: ASSUMED, as for a clock.
  */
 export const skinTestForm = {
   method: { kind: 'choice', options: ['makersMethod', 'openApplication', 'unknown'], or: 'unknown' },
   site: { kind: 'choice', options: ['behindEar', 'innerElbow', 'forearm', 'unknown'], or: 'unknown' },
   putOnAtMs: { kind: 'time', tense: 'past' },
   seen: { kind: 'choice', options: ['notReadYet', 'nothing', 'reaction'], absolute: ['reaction'] },
+  /** The product line that was tested; left out where nobody said it. */
+  line: { kind: 'text', maxLength: 40, stamped: true },
+  skinTestId: { kind: 'text', maxLength: 32, stamped: true },
+  readAtMs: { kind: 'time', tense: 'past', stamped: true },
+  olderByMs: { kind: 'number', field: { quantity: 'count', min: 0, max: 3.2e12, step: 1 }, stamped: true },
 } as const satisfies Form;
 
 export type MixAnswers = AnswersOf<typeof mixQuestions>;

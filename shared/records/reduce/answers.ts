@@ -48,6 +48,13 @@ const takeBack = (
 ): Partial<ConsultationRecord> => {
   if (answer === 'inherited') return { inheritedStop: false };
   if (answer === 'incompatibility') return { incompatibility: null };
+  if (answer === 'skinTest' && code === 'wrongClient') {
+    const notHers = record.skinTest?.skinTestId;
+    return {
+      skinTest: null,
+      notHerSkinTests: [...record.notHerSkinTests, ...(notHers === undefined ? [] : [notHers])],
+    };
+  }
   if (answer === 'skinTest') {
     return record.skinTest?.seen === 'reaction'
       ? { skinTest: { ...record.skinTest, seen: 'notReadYet' } }
@@ -76,9 +83,9 @@ const voidStrands = (
 const throwWeighed = (bowls: readonly BowlRecord[]): readonly BowlRecord[] =>
   bowls.map((bowl) => (bowl.state === 'weighed' ? { ...bowl, state: 'thrown' } : bowl));
 
-/** A reading keeps what a clock set back added to the age of the same test. */
-const findOlderByMs = ({ skinTest }: ConsultationRecord, putOnAtMs: number): number =>
-  skinTest?.putOnAtMs === putOnAtMs ? skinTest.olderByMs : 0;
+/** A reading keeps what a clock set back added to the age of the same test, here or in its own record. */
+const findOlderByMs = ({ skinTest }: ConsultationRecord, noted: PayloadOf<'SKIN_TEST_NOTED'>): number =>
+  Math.max(noted.olderByMs ?? 0, skinTest?.putOnAtMs === noted.putOnAtMs ? skinTest.olderByMs : 0);
 
 /** What is said of the client and her hair before, between and after strands. */
 export const answerReducers = {
@@ -104,7 +111,12 @@ export const answerReducers = {
   STEP_CONFIRMED: () => ({}),
   REOPENED: undecide,
   SKIN_TEST_NOTED: (record, { payload }, stamp) => ({
-    skinTest: { ...payload, ...stamp, olderByMs: findOlderByMs(record, payload.putOnAtMs) },
+    skinTest: {
+      ...payload,
+      ...stamp,
+      readAtMs: payload.readAtMs ?? stamp.atMs,
+      olderByMs: findOlderByMs(record, payload),
+    },
     ...(payload.seen === 'reaction' ? { bowls: throwWeighed(record.bowls) } : {}),
   }),
   OVERRIDDEN: (record, event, stamp) => ({

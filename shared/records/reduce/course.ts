@@ -20,7 +20,7 @@ const ageStrand = (strand: StrandRecord, shiftMs: number): StrandRecord =>
 const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number): SkinTestRecord => ({
   ...skinTest,
   olderByMs: skinTest.olderByMs - shiftMs,
-  seen: skinTest.seen === 'nothing' && skinTest.atMs > atMs ? 'notReadYet' : skinTest.seen,
+  seen: skinTest.seen === 'nothing' && skinTest.readAtMs > atMs ? 'notReadYet' : skinTest.seen,
 });
 
 /** What is asked anew on another day, whatever was said before: reactions, scalp and face, age. */

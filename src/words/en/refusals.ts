@@ -141,6 +141,19 @@ export const refusals = {
     what: `${ticket} sits at that chair.`,
     clears: 'Choose a free one, or park her first.',
   }),
+  skinTestTooEarly: (when: string): RefusalWords => ({
+    what: 'It is too early to say that nothing is seen.',
+    clears: `May be read from ${when}. A reaction can be noted now.`,
+  }),
+  skinTestOn: (putOn: string): RefusalWords => ({
+    what: `This ticket has a skin test of that product line on, since ${putOn}.`,
+    clears:
+      'Read that one. Noted wrongly, or it came off? Take it back by name. Another client? Another ticket.',
+  }),
+  skinTestReacted: (putOn: string): RefusalWords => ({
+    what: `A skin test of this ticket reacted, put on ${putOn}.`,
+    clears: 'No second one goes on. Noted wrongly? Take it back by name. Another client? Another ticket.',
+  }),
   dampHair: {
     what: 'The hair is damp: that hides what it is like.',
     clears: 'Dry it, towel and cool air, and feel it again.',

@@ -1,7 +1,7 @@
 import type { skinTestForm } from '../../../shared/records/forms/test';
 import type { FormWords } from '../formWords';
 
-const form: FormWords<typeof skinTestForm> = {
+const form: Pick<FormWords<typeof skinTestForm>, 'method' | 'site' | 'putOnAtMs' | 'seen'> = {
   method: {
     ask: 'How is it done?',
     options: {

@@ -20,7 +20,7 @@ const noted = (
 ): Pick<ConsultationRecord, 'answers' | 'skinTest'> =>
   ({
     answers: { client: { service: 'lighten' } },
-    skinTest: { method: 'makersMethod', site: 'behindEar', putOnAtMs, seen, atMs: readAtMs, olderByMs: 0 },
+    skinTest: { method: 'makersMethod', site: 'behindEar', putOnAtMs, seen, readAtMs, olderByMs: 0 },
   }) as unknown as ConsultationRecord;
 const judge = (seen: string, agoMs: number, by: LocalProfile = profile) =>
   judgeSkinTest(noted(seen), by, putOnAtMs + agoMs);

@@ -10,7 +10,7 @@ const bothUnits = [
 ] as const;
 
 const refusalsOf = (form: (typeof numberFields)[number]['form'], raw: unknown, units: UnitSettings) => {
-  const read = readForm(form, raw as never, { units, hasAgeLine: true, nowMs });
+  const read = readForm(form, raw as never, { units, hasAgeLine: true, nowMs, isStation: true });
   return read.ok ? [] : read.error.map(({ path, code }) => `${path} ${code}`);
 };
 
@@ -84,7 +84,7 @@ describe('every number field of every form', () => {
     const read = readForm(
       numberFields.find(({ path }) => path === 'habits.1.settingC')?.form ?? {},
       { habits: [{}, { settingC: '900' }] },
-      { units: customary, hasAgeLine: true, nowMs },
+      { units: customary, hasAgeLine: true, nowMs, isStation: true },
     );
     const refusal = read.ok ? undefined : read.error.find(({ path }) => path === 'habits.1.settingC');
     // ASSUMED limits of the field, 40–250 °C: 104–482 °F by the exact definition of the Fahrenheit scale.
@@ -110,7 +110,7 @@ describe('every number field of every form', () => {
   it('keeps the canonical unit, whatever the station speaks', () => {
     for (const { where, path, form, fill, field } of numberFields) {
       const { min, unit } = findShownLimits(field, customary);
-      const context = { units: customary, hasAgeLine: true, nowMs };
+      const context = { units: customary, hasAgeLine: true, nowMs, isStation: true };
       const read = readForm(form, fill(String(min), customary), context);
       const kept = read.ok ? (lookUp(read.value, path) as number) : Number.NaN;
       // Exact definitions: 1 in = 2.54 cm, 1 oz = 28.349523125 g, °C = (°F − 32) ÷ 1.8.

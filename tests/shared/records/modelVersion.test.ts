@@ -53,8 +53,8 @@ describe('the logs that earlier model versions left behind', () => {
 
 /** All that decides how an answer is stored and read again; what only decides how it is asked is left out. */
 function describeQuestion(question: Question): unknown {
-  const { kind, when, whenAgeLine, addedIn } = question;
-  const asked = { kind, when, whenAgeLine, addedIn };
+  const { kind, when, whenAgeLine, addedIn, stamped } = question;
+  const asked = { kind, when, whenAgeLine, addedIn, stamped };
   switch (question.kind) {
     case 'choice':
       return { ...asked, options: question.options };

@@ -6,7 +6,7 @@ import { findShownLimits } from '../../../shared/units/numberField';
 import { holds } from '../seeded';
 import { allForms, answerAll, customary, lookUp, metric, nowMs, numberFields } from './goodForms';
 
-const context = { hasAgeLine: true, nowMs };
+const context = { hasAgeLine: true, nowMs, isStation: true };
 
 describe('stored answers written back into their fields', () => {
   it.each([

@@ -239,7 +239,7 @@ describe('the skin test', () => {
     await shown.answer(['putOnAtMs', '1d'], ['seen', 'nothing']);
     expect(shown.find('.time-said').textContent).toBe('Monday, March 2, 05:30');
     await shown.tap('[data-act=skin-test-keep]');
-    expect(shown.find('[data-question=seen]').dataset.refused).toBe('readTooEarly');
+    expect(shown.find('[data-panel=skin-test] [data-refusal]').dataset.refusal).toBe('skinTestTooEarly');
     expect(findState(shown)).toBe('missing');
     await shown.answer(['putOnAtMs', '2d']);
     await shown.tap('[data-act=skin-test-keep]');

@@ -56,7 +56,11 @@ describe('a station that writes', () => {
     const id = await play(under, endsIronedWet.steps);
     expect(under.station.readState().open.size).toBe(0);
     expect(under.station.readState().closed).toMatchObject([{ id, how: 'done', hasStandingStop: false }]);
-    expect([...under.station.readLogs().keys()].sort()).toStrictEqual(['closed-2026-03', 'settings']);
+    expect([...under.station.readLogs().keys()].sort()).toStrictEqual([
+      'closed-2026-03',
+      'settings',
+      'skintest-client0002',
+    ]);
     expect(under.dropped).toStrictEqual([`open-${id}`]);
     const closed = (await startStation(tablet)).station.readState().closed[0];
     expect(fold(id, (closed && parseClosedLog(closed)) ?? []).ended?.how).toBe('done');

@@ -23,8 +23,9 @@ export async function startStation(
   tablet: Tablet,
   power?: Power,
   change?: Parameters<typeof switchOn>[2],
+  atMs = startAtMs,
 ): Promise<StationUnderTest> {
-  const clock = { atMs: startAtMs };
+  const clock = { atMs };
   const told: StationUnderTest['told'] = [];
   const dropped: string[] = [];
   let ids = 0;

@@ -9,6 +9,7 @@ const state = {
   settings: { id: 0, settings: defaultSettings },
   open: new Map([['story', consultation]]),
   closed: [],
+  skinTests: [],
   notices: [],
 } as const;
 

@@ -19,6 +19,7 @@ function showDay(closed: StationState['closed'] = []) {
       counted.reads += 1;
       return closed;
     },
+    skinTests: [],
     notices: [],
   };
   const [nowMs, setNowMs] = createSignal(atMs);
