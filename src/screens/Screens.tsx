@@ -1,13 +1,16 @@
-import { createEffect, createMemo, Match, Switch } from 'solid-js';
+import { createEffect, createMemo, Match, Show, Switch } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
-import { Dialog } from '../parts/Dialog';
+import { Dialog, DialogHeadProvider } from '../parts/Dialog';
 import { AboveActionsProvider } from '../parts/PageActions';
 import { MayWriteProvider } from '../parts/useMayWrite';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { SubmitRefusal } from '../station/submitRefusal';
+import type { TabletInUse } from '../tablet/createTablet';
+import { createAlarm } from './alarm/createAlarm';
+import { Silence } from './alarm/Silence';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { WhoIsIt } from './bar/WhoIsIt';
@@ -27,14 +30,18 @@ import { createWho } from './who';
 import { WindowPart } from './window/WindowPart';
 
 /** What this tablet shows: the bar, one client, the day, the settings; and over it who is there and what is to be told. */
-export function Screens(props: { readonly station: StationInUse }) {
+export function Screens(props: {
+  readonly station: StationInUse;
+  readonly tablet?: TabletInUse | undefined;
+}) {
   const words = useWords();
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const isWriter = () => state().mode === 'writing';
   const who = createWho(isWriter);
-  const place = createPlace(state, who);
   const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
+  const alarm = createAlarm(props.station, props.tablet, submit);
+  const place = createPlace(state, who, alarm.goTo);
 
   createEffect<readonly string[]>((before) => {
     const { open } = state();
@@ -63,86 +70,98 @@ export function Screens(props: { readonly station: StationInUse }) {
     [],
     { equals: isSameDue },
   );
-  const renderDue = () => <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />;
+  const renderDue = () => (
+    <Show when={due().length > 0 || alarm.isCalling()}>
+      <div class="above-line above-actions">
+        <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />
+        <Silence alarm={alarm} />
+      </div>
+    </Show>
+  );
 
   const renderClient = (id: string) => (
     <ClientInView id={id} station={props.station} who={who} submit={submit} onBar={place.toBar} />
   );
 
   return (
-    <div class="station">
-      <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
-      <DueHeard due={due()} units={settings().units} />
-      <AboveActionsProvider value={renderDue}>
-        <div class="station-screen">
-          <Switch
-            fallback={
-              <Bar
-                state={state()}
-                settings={settings()}
-                nowMs={props.station.nowMs()}
-                by={who.by()}
-                isWriter={isWriter()}
-                closed={place.endedHere()}
-                onWho={who.ask}
-                onOpen={place.toClient}
-                onStart={place.toStart}
-                onDay={place.toDay}
-                onSettings={place.toSettings}
-              />
-            }
-          >
-            <Match when={doubt()}>
-              {(found) => (
-                <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
-              )}
-            </Match>
-            <Match when={place.at() === 'day'}>
-              <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
-            </Match>
-            <Match when={place.at() === 'settings'}>
-              <MayWriteProvider value={isWriter}>
-                <SettingsScreen
-                  inForce={settings()}
-                  nowMs={props.station.nowMs()}
-                  save={(next) => props.station.saveSettings(who.by(), next)}
-                  onBar={place.toBar}
-                />
-              </MayWriteProvider>
-            </Match>
-            <Match when={place.at() === 'start'}>
-              <MayWriteProvider value={isWriter}>
-                <Start
+    <DialogHeadProvider value={() => <Silence alarm={alarm} />}>
+      <div class="station">
+        <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
+        <DueHeard due={due()} units={settings().units} />
+        <AboveActionsProvider value={renderDue}>
+          <div class="station-screen">
+            <Switch
+              fallback={
+                <Bar
+                  state={state()}
                   settings={settings()}
                   nowMs={props.station.nowMs()}
-                  clients={state().open}
-                  chair={chosenChair()}
-                  open={(answers: RawForm) => props.station.open(who.by(), answers)}
-                  onOpened={place.toClient}
-                  onBar={place.toBar}
+                  by={who.by()}
+                  isWriter={isWriter()}
+                  closed={place.endedHere()}
+                  alarm={alarm}
+                  tablet={props.tablet}
+                  onWho={who.ask}
+                  onOpen={place.toClient}
+                  onStart={place.toStart}
+                  onDay={place.toDay}
+                  onSettings={place.toSettings}
                 />
-              </MayWriteProvider>
-            </Match>
-            <Match when={place.here()?.id} keyed>
-              {renderClient}
-            </Match>
-          </Switch>
-        </div>
-      </AboveActionsProvider>
-      <Notices
-        notices={state().notices}
-        units={settings().units}
-        onDismiss={(notice) => props.station.dismiss(notice)}
-      />
-      <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
-        <WhoIsIt
-          settings={settings()}
-          nowMs={props.station.nowMs()}
-          by={who.by()}
-          onChoose={who.choose}
-          saveSettings={props.station.saveSettings}
+              }
+            >
+              <Match when={doubt()}>
+                {(found) => (
+                  <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
+                )}
+              </Match>
+              <Match when={place.at() === 'day'}>
+                <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
+              </Match>
+              <Match when={place.at() === 'settings'}>
+                <MayWriteProvider value={isWriter}>
+                  <SettingsScreen
+                    inForce={settings()}
+                    nowMs={props.station.nowMs()}
+                    save={(next) => props.station.saveSettings(who.by(), next)}
+                    tablet={props.tablet}
+                    onBar={place.toBar}
+                  />
+                </MayWriteProvider>
+              </Match>
+              <Match when={place.at() === 'start'}>
+                <MayWriteProvider value={isWriter}>
+                  <Start
+                    settings={settings()}
+                    nowMs={props.station.nowMs()}
+                    clients={state().open}
+                    chair={chosenChair()}
+                    open={(answers: RawForm) => props.station.open(who.by(), answers)}
+                    onOpened={place.toClient}
+                    onBar={place.toBar}
+                  />
+                </MayWriteProvider>
+              </Match>
+              <Match when={place.here()?.id} keyed>
+                {renderClient}
+              </Match>
+            </Switch>
+          </div>
+        </AboveActionsProvider>
+        <Notices
+          notices={state().notices}
+          units={settings().units}
+          onDismiss={(notice) => props.station.dismiss(notice)}
         />
-      </Dialog>
-    </div>
+        <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
+          <WhoIsIt
+            settings={settings()}
+            nowMs={props.station.nowMs()}
+            by={who.by()}
+            onChoose={who.choose}
+            saveSettings={props.station.saveSettings}
+          />
+        </Dialog>
+      </div>
+    </DialogHeadProvider>
   );
 }

@@ -28,7 +28,12 @@ export interface PlaceOfTablet {
 }
 
 /** Where is this tablet? Nobody starts, sets or opens anything unnamed; what is under way opens at once. */
-export function createPlace(state: Accessor<StationState>, who: Who): PlaceOfTablet {
+export function createPlace(
+  state: Accessor<StationState>,
+  who: Who,
+  /** Somebody goes to her. */
+  onClient: (id: string) => void,
+): PlaceOfTablet {
   const [place, setPlace] = createSignal<Place>({ at: 'bar' });
   const go = (next: Place) => () => setPlace(next);
   const idHere = () => {
@@ -49,7 +54,10 @@ export function createPlace(state: Accessor<StationState>, who: Who): PlaceOfTab
     toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
     toClient: (id) => {
       const consultation = state().open.get(id);
-      const open = go({ at: 'consultation', id });
+      const open = () => {
+        onClient(id);
+        setPlace({ at: 'consultation', id });
+      };
       if (consultation !== undefined && isUnderWay(consultation)) open();
       else who.asSomebody(open);
     },

@@ -7,11 +7,12 @@ const urgentTypes: readonly RawEvent['type'][] = [
   'BOWL_THROWN',
   'STRAND_TAKEN_OFF',
   'STRAND_BROKE',
+  'ALARM_ACKNOWLEDGED',
 ];
 
 /**
- * Is this written at once, whoever is there? It says what has just happened to skin or hair; a question for a name
- * would stand before the rinse. Checked in tests/src/screens/reaction/rinseSteps.test.tsx.
+ * Is this written at once, whoever is there? It says what has just happened to skin or hair, or that the
+ * alarm was heard; a question for a name would stand before the rinse. Checked in tests/src/screens/reaction/rinseSteps.test.tsx.
  */
 export const isUrgent = (raw: RawEvent): boolean =>
   urgentTypes.includes(raw.type) || (raw.type === 'LOOKED' && raw.answers?.stinging === 'yes');

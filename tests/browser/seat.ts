@@ -14,6 +14,8 @@ export async function seat(
   browser: Browser,
   address: string,
   beginnings: readonly (readonly StoryStep[])[],
+  /** Done on her page before the station is opened. */
+  prepare: (page: Page) => Promise<unknown> = async () => undefined,
 ): Promise<Person> {
   const logs = beginnings.map((steps, index) => {
     const seated = steps.map((step) =>
@@ -26,11 +28,13 @@ export async function seat(
   });
   const latestMs = startAtMs + Math.max(...beginnings.map(lengthOf));
   return makePerson(browser, address, 'Juno', latestMs + 1_000, {
-    prepare: (page) =>
-      writeLogs(page, {
+    prepare: async (page) => {
+      await prepare(page);
+      await writeLogs(page, {
         settings: [{ settings: salon, by: 'Juno', atMs: startAtMs }],
         ...Object.fromEntries(logs),
-      }),
+      });
+    },
   });
 }
 

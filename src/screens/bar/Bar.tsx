@@ -5,6 +5,10 @@ import { formatQuantity } from '../../../shared/units/format';
 import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
+import type { TabletInUse } from '../../tablet/createTablet';
+import type { Alarm } from '../alarm/createAlarm';
+import { Silence } from '../alarm/Silence';
+import { findTabletLack, TabletNote } from '../alarm/TabletNote';
 import './bar.css';
 import { BarWays } from './BarWays';
 import { Ended } from './Ended';
@@ -29,6 +33,8 @@ export function Bar(props: {
   readonly onStart: (chair: number | null) => void;
   readonly onDay: () => void;
   readonly onSettings: () => void;
+  readonly alarm: Alarm;
+  readonly tablet: TabletInUse | undefined;
   /** What an empty station offers in place of a clock. */
   readonly offer?: JSX.Element;
 }) {
@@ -41,13 +47,19 @@ export function Bar(props: {
     const away = write(view().parked.length + view().waiting.length);
     return late() === 0 ? words.bar.parked(away) : words.bar.parkedLate(away, write(late()));
   };
+  /** The head has room for one thing beside its ways: to be silenced, who was closed, what the tablet lacks. */
+  const isNoteShown = () =>
+    props.closed === undefined && !props.alarm.isCalling() && findTabletLack(props.tablet) !== null;
+  const isHeadTaken = () => props.closed !== undefined || props.alarm.isCalling() || isNoteShown();
   const isNobodyHere = () => props.state.mode !== 'starting' && view().places.every(isFree);
 
   return (
     <main class="bar">
       <header class="bar-head">
-        <h1 class={props.closed === undefined ? '' : 'only-heard'}>{words.bar.title}</h1>
+        <h1 class={isHeadTaken() ? 'only-heard' : ''}>{words.bar.title}</h1>
+        <Silence alarm={props.alarm} />
         <Ended closed={props.closed} />
+        <Show when={isNoteShown() && props.tablet}>{(tablet) => <TabletNote tablet={tablet()} />}</Show>
         <BarWays
           by={props.by}
           isWriter={props.isWriter}

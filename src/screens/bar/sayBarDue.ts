@@ -20,7 +20,10 @@ export function sayBarDue(
   words: Words,
   units: UnitSettings,
 ): Pick<NextDue, 'name' | 'says' | 'digits' | 'tone'> {
-  if (due.what === 'clock') return sayNextDue(due.clock, due.strandNumber, nowMs, words, units);
+  if (due.what === 'clock') {
+    const said = sayNextDue(due.clock, due.strandNumber, nowMs, words, units);
+    return due.clock.kind === 'dry' ? { ...said, tone: due.urgency === 'look' ? 'look' : 'running' } : said;
+  }
   return {
     name: words.bar.reaction,
     says: due.isOn ? words.bar.reactionOn : words.bar.reactionOff,

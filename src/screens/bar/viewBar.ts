@@ -1,5 +1,6 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { type Clock, readClock } from '../../../shared/records/clock';
+import { findDryingClock } from '../../../shared/records/damp';
 import { findNextDue } from '../../parts/clockSaid';
 
 /** The places of the bar: two columns of four. */
@@ -49,6 +50,8 @@ export interface BarView {
 /** Over, to the basin, to be looked at, or none of it yet? */
 function findUrgency(clock: Clock, nowMs: number): Urgency {
   const { phase, nextLookAtMs } = readClock(clock, nowMs);
+  // Hair that may be dry by now waits for nobody: it is felt again, no sooner than a look is made.
+  if (clock.kind === 'dry') return phase === 'over' ? 'look' : 'later';
   if (phase === 'over') return 'over';
   if (phase === 'nearlyDue') return clock.kind === 'head' ? 'basin' : 'later';
   return nextLookAtMs !== null && nextLookAtMs <= nowMs ? 'look' : 'later';
@@ -66,17 +69,21 @@ export const sortByUrgency = <T extends RunningClock>(clocks: readonly T[]): T[]
 
 const isRunning = ({ endedAtMs }: Clock): boolean => endedAtMs === null;
 
-/** The running clocks of one client, the most urgent first. */
-export const listClocks = (consultation: Consultation, nowMs: number): readonly RunningClock[] =>
-  sortByUrgency(
-    consultation.record.clocks.filter(isRunning).map((clock) => ({
+/** The running clocks of one client, that of her drying hair too; the most urgent first. */
+export function listClocks(consultation: Consultation, nowMs: number): readonly RunningClock[] {
+  const { record } = consultation;
+  const drying = record.ended === null ? findDryingClock(record) : null;
+  const running = [...record.clocks.filter(isRunning), ...(drying === null ? [] : [drying])];
+  return sortByUrgency(
+    running.map((clock) => ({
       consultation,
       clock,
-      strandNumber: consultation.record.strands.find((strand) => strand.clock === clock.id)?.number ?? null,
+      strandNumber: record.strands.find((strand) => strand.clock === clock.id)?.number ?? null,
       urgency: findUrgency(clock, nowMs),
       nextAtMs: findNextDue(clock, nowMs).atMs,
     })),
   );
+}
 
 /** Does she react at this moment, and since when is something on her, or was it told? */
 function findReaction(consultation: Consultation): RunningReaction | null {

@@ -40,9 +40,9 @@ export function DueElsewhere(props: {
       {(first) => (
         <button
           type="button"
-          class="due-elsewhere above-actions"
+          class="due-elsewhere"
           data-act="due-elsewhere"
-          data-what={first().what}
+          data-what={first().clock.kind === 'dry' ? 'look' : first().what}
           onClick={() => props.onOpen(first().consultation.id)}
         >
           <span>{sayDue(first(), words, props.units)}</span>

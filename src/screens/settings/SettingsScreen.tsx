@@ -11,6 +11,8 @@ import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
+import type { TabletInUse } from '../../tablet/createTablet';
+import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
 import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
@@ -25,6 +27,7 @@ export function SettingsScreen(props: {
   readonly nowMs: number;
   readonly save: (settings: Settings) => Promise<Result<void, SubmitRefusal>>;
   readonly onBar: () => void;
+  readonly tablet?: TabletInUse | undefined;
 }) {
   const words = useWords();
   const said = () => words.settings;
@@ -85,6 +88,7 @@ export function SettingsScreen(props: {
           nowMs={props.nowMs}
           picks={picks}
         />
+        <Show when={props.tablet}>{(tablet) => <TabletPanel tablet={tablet()} />}</Show>
         <Refusal refusal={refusal()} />
       </div>
       <PageActions>

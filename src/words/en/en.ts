@@ -1,3 +1,4 @@
+import { alarm } from './alarm';
 import { asking } from './asking';
 import { bar } from './bar';
 import { clock } from './clock';
@@ -40,6 +41,7 @@ export const en = {
   notices,
   leaving,
   bar,
+  alarm,
   skinTest,
   heat,
   asking,

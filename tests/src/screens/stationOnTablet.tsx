@@ -8,6 +8,7 @@ import { App } from '../../../src/screens/App';
 import type { StationInUse } from '../../../src/station/createStation';
 import { makeStation } from '../../../src/station/makeStation';
 import type { StationState } from '../../../src/station/stationState';
+import type { TabletInUse } from '../../../src/tablet/createTablet';
 import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 
 /** The station with its screens over a pretended tablet: everything but the windows of a browser is the real thing. */
@@ -18,6 +19,8 @@ export async function showStation(
     readonly atMs?: number;
     /** Puts a faulty copy in place of a good one. */
     readonly change?: Parameters<typeof switchOn>[2];
+    /** Its sound and its screen. */
+    readonly device?: TabletInUse;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -63,7 +66,7 @@ export async function showStation(
   };
   await station.startWriting();
   if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
-  const { container, unmount } = render(() => <App station={inUse} />);
+  const { container, unmount } = render(() => <App station={inUse} tablet={options.device} />);
 
   const look = (selector: string) => container.querySelector<HTMLElement>(selector);
   const find = (selector: string): HTMLElement => {

@@ -1,0 +1,30 @@
+import { BigButton } from '../../parts/BigButton';
+import { useWords } from '../../parts/useWords';
+import type { TabletInUse } from '../../tablet/createTablet';
+import './alarm.css';
+
+/** Is the sound on, and does the screen stay awake? And a way to hear it. */
+export function TabletPanel(props: { readonly tablet: TabletInUse }) {
+  const words = useWords();
+  const said = () => words.alarm;
+  const saySound = () => {
+    const sound = props.tablet.sound();
+    return sound === 'ready' ? said().isReady : said().sound[sound];
+  };
+  const sayScreen = () => {
+    const screen = props.tablet.screen();
+    if (screen === 'awake') return said().screenIsAwake;
+    return screen === 'resting' ? said().screenRests : said().screen[screen];
+  };
+  return (
+    <section class="panel tablet-panel" data-panel="tablet">
+      <h2>{said().title}</h2>
+      <p data-tablet={props.tablet.sound()}>{saySound()}</p>
+      <p data-tablet={props.tablet.screen()}>{sayScreen()}</p>
+      <BigButton act="try-sound" isWay onPress={() => props.tablet.tryOut()}>
+        {said().tryOut}
+      </BigButton>
+      <p class="soft">{said().tryHint}</p>
+    </section>
+  );
+}

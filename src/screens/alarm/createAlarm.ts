@@ -1,0 +1,53 @@
+import { type Accessor, createEffect, createMemo, createSignal } from 'solid-js';
+import type { StationInUse } from '../../station/createStation';
+import type { TabletInUse } from '../../tablet/createTablet';
+import type { SubmitFor } from '../submitting';
+import { listUnheard, nameClock, type UnheardCall } from './listCalls';
+
+export interface Alarm {
+  /** This tablet calls somebody, heard or not. */
+  readonly isCalling: Accessor<boolean>;
+  /** One tap: quiet, and in the log; the clocks stay as they are. */
+  readonly silence: () => void;
+  /** Somebody went to her: what called for her is heard. */
+  readonly goTo: (id: string) => void;
+}
+
+/**
+ * What calls somebody now, on any view. Only the window that writes calls, since it alone can write down that it was
+ * heard, and one tablet should not call twice; a station that cannot write calls all the same, and remembers by itself.
+ * Checked in tests/src/screens/alarm.test.tsx.
+ */
+export function createAlarm(
+  station: Pick<StationInUse, 'state' | 'nowMs'>,
+  tablet: TabletInUse | undefined,
+  submit: SubmitFor,
+): Alarm {
+  const [silenced, setSilenced] = createSignal<ReadonlyMap<string, number>>(new Map());
+  const mayCall = () => ['writing', 'noStore'].includes(station.state().mode);
+  const unheard = createMemo(() =>
+    mayCall() ? listUnheard([...station.state().open.values()], silenced(), station.nowMs()) : [],
+  );
+  const isCalling = createMemo(() => unheard().length > 0);
+  createEffect(() => tablet?.call(isCalling()));
+
+  const hear = (calls: readonly UnheardCall[]): void => {
+    if (calls.length === 0) return;
+    const nowMs = station.nowMs();
+    setSilenced((before) => {
+      const after = new Map(before);
+      for (const { consultation, clock } of calls) after.set(nameClock(consultation, clock.id), nowMs);
+      return after;
+    });
+    if (station.state().mode !== 'writing') return;
+    for (const { consultation, clock } of calls) {
+      void submit(consultation.id, { type: 'ALARM_ACKNOWLEDGED', answers: { clock: clock.id } });
+    }
+  };
+
+  return {
+    isCalling,
+    silence: () => hear(unheard()),
+    goTo: (id) => hear(unheard().filter(({ consultation }) => consultation.id === id)),
+  };
+}

@@ -1,0 +1,124 @@
+import { cleanup } from '@solidjs/testing-library';
+import { createSignal } from 'solid-js';
+import { afterEach, describe, expect, it } from 'vitest';
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { salon } from '../../../seeds/salon';
+import type { TabletInUse } from '../../../src/tablet/createTablet';
+import { showStation } from './stationOnTablet';
+
+afterEach(cleanup);
+
+const minute = 60_000;
+const untilStrand = endsIronedWet.steps.slice(
+  0,
+  endsIronedWet.steps.findIndex(({ raw }) => raw.type === 'STRAND_STARTED') + 1,
+);
+
+function makeDevice() {
+  const [sound, setSound] = createSignal<ReturnType<TabletInUse['sound']>>('ready');
+  const [screen, setScreen] = createSignal<ReturnType<TabletInUse['screen']>>('awake');
+  const calls: boolean[] = [];
+  const device: TabletInUse = {
+    sound,
+    screen,
+    tryOut: () => undefined,
+    call: (isCalling) => calls.push(isCalling),
+  };
+  return { device, setSound, setScreen, calls: () => calls, isCalling: () => calls.at(-1) };
+}
+
+/** Q.F. at chair 3 has a strand in the mix; nobody is named. */
+async function showStrand() {
+  const made = makeDevice();
+  const shown = await showStation({ settings: salon, device: made.device });
+  const id = await shown.play(untilStrand);
+  const readRecord = () => shown.station.readState().open.get(id)?.record;
+  const startedAtMs = readRecord()?.newestAtMs ?? 0;
+  return { ...shown, ...made, id, startedAtMs, readRecord };
+}
+
+describe('the alarm', () => {
+  it('is quiet while nothing is due, and calls from the look on', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 2 * minute - 1000);
+    expect([shown.isCalling(), shown.look('[data-act=silence]')]).toEqual([false, null]);
+    await shown.turnClock(shown.startedAtMs + 2 * minute);
+    expect([shown.isCalling(), shown.look('[data-act=silence]')?.textContent]).toEqual([true, 'Silence']);
+  });
+
+  it('is silenced with one tap, whoever is there, and what is due stays due', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    await shown.tap('[data-act=silence]');
+    expect(shown.isCalling()).toBe(false);
+    expect(shown.look('[data-act=silence]')).toBeNull();
+    expect(shown.find('[data-act=strip]').textContent).toContain('look now+1:00');
+    const { log } = shown.station.readState().open.get(shown.id) ?? { log: [] };
+    expect(log.at(-1)).toMatchObject({ type: 'ALARM_ACKNOWLEDGED', by: 'nobody chosen' });
+    expect(shown.readRecord()?.clocks[0]?.acknowledgedAtMs).toBe(shown.startedAtMs + 3 * minute);
+  });
+
+  it('calls anew for what comes after that', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    await shown.tap('[data-act=silence]');
+    await shown.turnClock(shown.startedAtMs + 5 * minute);
+    expect(shown.isCalling()).toBe(true);
+  });
+
+  it('is heard by whoever opens her, and calls on her own screen', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    await shown.tap('[data-chair="3"]');
+    expect(shown.find('main').dataset.step).toBe('processing');
+    expect(shown.isCalling()).toBe(false);
+    await shown.turnClock(shown.startedAtMs + 5 * minute);
+    expect(shown.isCalling()).toBe(true);
+    await shown.tap('footer [data-act=silence]');
+    expect(shown.isCalling()).toBe(false);
+  });
+
+  it('is silenced in a dialog too', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    await shown.tap('[data-act=parked]');
+    await shown.tap('dialog[open] [data-act=silence]');
+    expect(shown.isCalling()).toBe(false);
+  });
+
+  it('never calls in a window that only watches', async () => {
+    const shown = await showStrand();
+    shown.station.watch(shown.station.readLogs());
+    await shown.turnClock(shown.startedAtMs + 30 * minute);
+    expect(shown.isCalling()).toBe(false);
+    expect(shown.look('[data-act=silence]')).toBeNull();
+  });
+
+  it('calls where nothing can be written, and is silenced there by the tablet itself', async () => {
+    const shown = await showStrand();
+    await shown.station.stopWriting('noStore');
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    expect(shown.isCalling()).toBe(true);
+    await shown.tap('[data-act=silence]');
+    expect(shown.isCalling()).toBe(false);
+    expect(shown.readRecord()?.clocks[0]?.acknowledgedAtMs).toBeNull();
+  });
+});
+
+describe('what the tablet lacks', () => {
+  it('is said at the bar in one line: the sound first, then the screen; and nothing once all is well', async () => {
+    const made = makeDevice();
+    made.setSound('asleep');
+    made.setScreen('refused');
+    const shown = await showStation({ settings: salon, device: made.device });
+    const says = () => shown.look('.tablet-note')?.textContent ?? null;
+    expect(says()).toBe('No sound yet: touch the screen once.');
+    made.setSound('unavailable');
+    expect(says()).toContain('this browser gives none');
+    made.setSound('ready');
+    expect(says()).toContain('The screen may go dark: plug the tablet in');
+    made.setScreen('awake');
+    expect(says()).toBeNull();
+    expect(shown.find('h1').className).toBe('');
+  });
+});
