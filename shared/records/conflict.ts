@@ -107,7 +107,7 @@ function findLostStop(
 }
 
 /** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
-const ASSUMED_USE_WITHIN_MS = msPerHour;
+export const ASSUMED_USE_WITHIN_MS = msPerHour;
 
 /** The strongest developer of a service that does not lift, per cent (20 vol): common practice, no source. */
 const NOT_LIFTING_PERCENT = 6;

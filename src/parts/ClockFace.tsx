@@ -34,7 +34,6 @@ export function ClockFace(props: {
           <p class="clock-look">
             <Show when={said().look}>{(look) => <span class="clock-look-now">{look()}</span>}</Show>
             <span>{said().dueAt}</span>
-            <Show when={said().missed}>{(missed) => <span>{missed()}</span>}</Show>
           </p>
         </Show>
       </div>

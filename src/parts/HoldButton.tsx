@@ -15,6 +15,8 @@ export function HoldButton(props: {
   readonly option?: string;
   readonly isPressed?: boolean;
   readonly isDisabled?: boolean;
+  /** `plain`: held so that no stray tap does it, not because it is dangerous. */
+  readonly kind?: 'danger' | 'plain';
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
@@ -29,6 +31,7 @@ export function HoldButton(props: {
         class="hold-button"
         data-act={props.act}
         data-option={props.option}
+        data-kind={props.kind ?? 'danger'}
         disabled={props.isDisabled === true || !mayWrite()}
         aria-pressed={props.isPressed}
         onPointerDown={(event) => event.button === 0 && hold.begin()}

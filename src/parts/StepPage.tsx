@@ -42,11 +42,6 @@ export function StepPage(props: {
           <h1>{props.title}</h1>
         </div>
         <nav class="step-ways">
-          <Show when={props.page.isOnSkin}>
-            <BigButton kind="danger" act="reaction" isWay onPress={() => props.page.onReaction()}>
-              {words.general.reaction}
-            </BigButton>
-          </Show>
           <Show when={props.isOver !== true}>
             <BigButton kind="quiet" act="more-for-client" isWay onPress={() => props.page.onMore()}>
               {words.general.moreForClient}
@@ -60,7 +55,15 @@ export function StepPage(props: {
       <section class="step-content" aria-label={props.title} tabindex="0">
         {props.children}
       </section>
-      <PageActions>{props.actions}</PageActions>
+      <PageActions>
+        {/* The first of the actions wherever something is on skin: always in the same corner. */}
+        <Show when={props.page.isOnSkin}>
+          <BigButton kind="danger" act="reaction" isWay onPress={() => props.page.onReaction()}>
+            {words.general.reaction}
+          </BigButton>
+        </Show>
+        {props.actions}
+      </PageActions>
     </div>
   );
 }

@@ -62,7 +62,7 @@ export function sayClock(
         : leftToLookMs > 0
           ? sayLookIn(formatCountdown(leftToLookMs))
           : words.clock.lookNow,
-    dueAt: words.clock.dueAt(words.moments.time(clock.dueAtMs)),
+    dueAt: words.clock.endsAt[clock.kind](words.moments.time(clock.dueAtMs)),
     missed: reading.missedLooks === 0 ? null : words.clock.missedLooks(write(reading.missedLooks)),
   };
 }

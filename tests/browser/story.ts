@@ -59,8 +59,10 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await showClock(person, sayZone(answers));
       await act('look');
       if (of === 'head') return kept(() => act(`stinging-${String(stinging)}`));
-      await fill(person, seen);
-      return kept(() => act('keep-look'));
+      await person.press(page.locator(`[data-question="level"] [data-option="${String(seen.level)}"]`));
+      return kept(() =>
+        person.press(page.locator(`[data-question="feel"] [data-option="${String(seen.feel)}"]`)),
+      );
     }
     case 'STRAND_BROKE':
       await showClock(person, sayZone(answers));
@@ -95,7 +97,7 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
     case 'BOWL_APPLIED':
       return kept(() => act('apply'));
     case 'BOWL_RINSED':
-      return kept(() => act('rinsed'));
+      return kept(() => hold(page.locator('[data-act="rinsed"]')));
     case 'FINISHED':
       return kept(() => act('finish'));
     case 'PLAN_GIVEN':
@@ -126,7 +128,8 @@ export async function playStep(
   { afterMs, raw }: StoryStep,
   look: Look = lookAway,
 ): Promise<void> {
-  const heldMs = raw.type === 'STRAND_BROKE' ? ASSUMED_HOLD_MS : 0;
+  const isHeld = raw.type === 'STRAND_BROKE' || raw.type === 'BOWL_RINSED';
+  const heldMs = isHeld ? ASSUMED_HOLD_MS : 0;
   await person.pass(afterMs - heldMs);
   await doIt(person, raw, look);
 }

@@ -36,9 +36,7 @@ async function expectSameAfterReload(person: Person, chair: number): Promise<voi
   const chosen = (await large.count()) === 0 ? null : await large.getAttribute('data-clock');
   await person.reload();
   await person.open(chair);
-  const isSmall = person.page
-    .locator('.clock-choice')
-    .filter({ has: person.page.locator(`[data-clock="${chosen}"]`) });
+  const isSmall = person.page.locator(`.clock-row[data-clock="${chosen}"]`);
   if (chosen !== null && (await isSmall.count()) > 0) await person.press(isSmall);
   expect(await person.readScreen()).toBe(before);
 }

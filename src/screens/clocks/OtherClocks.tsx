@@ -2,7 +2,8 @@ import { createMemo, For, type JSX, Show } from 'solid-js';
 import type { Clock } from '../../../shared/records/clock';
 import type { Zone } from '../../../shared/records/zones';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { ClockFace } from '../../parts/ClockFace';
+import { sayClock } from '../../parts/clockSaid';
+import { useWords } from '../../parts/useWords';
 import './clocks.css';
 
 /** A running clock by the zone it is for. */
@@ -12,7 +13,7 @@ export interface ZoneClock {
   readonly strandNumber: number | null;
 }
 
-/** The other clocks of this client, small; a tap makes one of them the large one. None is made anew by a tick. */
+/** The other clocks of this client as rows; a tap makes one of them the large one. None is made anew by a tick. */
 export function OtherClocks(props: {
   readonly clocks: readonly ZoneClock[];
   /** The zone that is shown large. */
@@ -23,27 +24,30 @@ export function OtherClocks(props: {
   /** What stands beside them. */
   readonly children?: JSX.Element;
 }) {
+  const words = useWords();
   const zones = createMemo(() => props.clocks.map(({ zone }) => zone).filter((zone) => zone !== props.large));
   const find = (zone: Zone) => props.clocks.find((other) => other.zone === zone);
+  const say = ({ clock, strandNumber }: ZoneClock) =>
+    sayClock(clock, strandNumber, props.nowMs, words, props.units);
   return (
-    <div class="other-clocks">
+    <div class="clock-rows">
       <For each={zones()}>
         {(zone) => (
           <Show when={find(zone)}>
             {(other) => (
               <button
                 type="button"
-                class="clock-choice"
+                class="clock-row"
                 data-act={`show-${zone}`}
+                data-clock={other().clock.id}
+                data-due-at={other().clock.dueAtMs}
+                data-tone={say(other()).tone}
                 onClick={() => props.onChoose(zone)}
               >
-                <ClockFace
-                  clock={other().clock}
-                  strandNumber={other().strandNumber}
-                  nowMs={props.nowMs}
-                  units={props.units}
-                  size="small"
-                />
+                <span>
+                  <strong>{say(other()).name}</strong> {say(other()).says}
+                </span>
+                <span class="clock-row-digits">{say(other()).digits}</span>
               </button>
             )}
           </Show>

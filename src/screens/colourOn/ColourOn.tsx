@@ -1,13 +1,15 @@
-import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import type { CautionId } from '../../words/en/cautions';
 import { LargeClock } from '../clocks/LargeClock';
 import { OtherClocks } from '../clocks/OtherClocks';
+import { findStuff } from '../findStuff';
 import { MoreTime } from '../MoreTime';
 import { BowlPage } from '../mix/BowlPage';
 import { isFree } from '../mix/viewMix';
@@ -63,9 +65,27 @@ function Head(
   const sender = createSender(props);
   const running = () =>
     props.view.on.map(({ bowl, clock }) => ({ zone: bowl.zone, clock, strandNumber: null }));
-  const countLooks = (one: BowlOnHead) =>
-    words.colourOn.lookedTimes(
-      formatQuantity(one.bowl.looks.length, 'count', props.settings.units, words.locale),
+  const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
+  /** When it was weighed and begun, with or without heat, and how often somebody looked. */
+  const sayHead = ({ bowl, clock, reading }: BowlOnHead): readonly string[] => [
+    [
+      words.colourOn.mixedAt(words.moments.time(bowl.atMs)),
+      words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
+    ].join(', '),
+    words.mix.headHeat[bowl.heat],
+    words.colourOn.lookedTimes(write(bowl.looks.length)),
+    ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
+  ];
+  const caution = (): CautionId | null => {
+    const { one } = props;
+    if (one === undefined) return null;
+    if (one.reading.phase === 'nearlyDue' || one.reading.phase === 'over') return 'basin';
+    return findStuff(props.settings, one.bowl.line) === 'lightener' ? 'onHead' : null;
+  };
+  /** Where another bowl stands by, its own line says what is to be heeded. */
+  const isAnyStandingBy = () =>
+    props.view.others.some(
+      ({ bowlState, permit }) => bowlState === 'weighed' || (permit.ok && isFree(bowlState)),
     );
   return (
     <StepPage
@@ -85,8 +105,7 @@ function Head(
             nowMs={props.nowMs}
             units={props.settings.units}
           >
-            <p>{words.colourOn.mixedAt(words.moments.time(one().bowl.atMs))}</p>
-            <p>{countLooks(one())}</p>
+            <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
             <Show when={one().mayExtendMin > 0}>
               <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
                 {words.colourOn.moreTime}
@@ -104,9 +123,7 @@ function Head(
           onChoose={props.onChoose}
         />
       </Show>
-      <Caution>
-        <p>{words.colourOn.caution}</p>
-      </Caution>
+      <Show when={!isAnyStandingBy() && caution()}>{(what) => <HandCaution caution={what()} />}</Show>
       <OtherZones
         zones={props.view.others}
         settings={props.settings}

@@ -1,4 +1,3 @@
-import { Show } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
@@ -7,8 +6,8 @@ import type { Inside } from './ColourOn';
 import type { BowlOnHead } from './viewHead';
 
 /**
- * What may be done with the zone that is shown large. Near its end rinsing comes first and is one tap; before that
- * it is held, since a stray tap would end a clock while the colour is still on.
+ * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; rinsing
+ * is held, since a stray tap would end a clock while the colour is still on. Before its time it is asked why.
  */
 export function HeadActions(props: {
   readonly one: BowlOnHead;
@@ -18,26 +17,13 @@ export function HeadActions(props: {
   const words = useWords();
   const said = () => words.colourOn;
   const zoneName = () => words.general.zones[props.one.bowl.zone];
-  const isRinseTime = () => props.one.reading.phase === 'over' || props.one.reading.phase === 'nearlyDue';
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
   return (
-    <Show
-      when={isRinseTime()}
-      fallback={
-        <>
-          <HoldButton label={said().rinsed(zoneName())} act="rinsed" onHeld={rinse} />
-          <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
-            {said().look(zoneName())}
-          </BigButton>
-        </>
-      }
-    >
-      <BigButton act="look" onPress={() => props.onInside('look')}>
+    <>
+      <HoldButton label={said().rinsed(zoneName())} act="rinsed" kind="plain" onHeld={rinse} />
+      <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
         {said().look(zoneName())}
       </BigButton>
-      <BigButton kind="primary" act="rinsed" onPress={rinse}>
-        {said().rinsed(zoneName())}
-      </BigButton>
-    </Show>
+    </>
   );
 }

@@ -2,7 +2,6 @@ import { createMemo, Show } from 'solid-js';
 import type { RawEvent } from '../../../shared/records/classify';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { ClockFace } from '../../parts/ClockFace';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -52,9 +51,7 @@ export function LookAtHead(props: StepProps & { readonly zone: Zone; readonly on
           <ClockFace clock={running()} strandNumber={null} nowMs={props.nowMs} units={props.settings.units} />
         )}
       </Show>
-      <Caution>
-        <p>{said().askAloud}</p>
-      </Caution>
+      <p class="lead">{said().askAloud}</p>
       <Refusal refusal={sender.refusal()} />
     </StepPage>
   );

@@ -1,14 +1,18 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, Match, Show, Switch } from 'solid-js';
 import type { Settings } from '../../../shared/records/settings';
 import type { Zone } from '../../../shared/records/zones';
+import { brand } from '../../../shared/units/brand';
+import { formatMass, formatPercent } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
-import type { ZoneAtScale } from '../mix/viewMix';
-import { ZoneCard } from '../mix/ZoneCard';
+import { findStuff } from '../findStuff';
+import { isFree, useBy, type ZoneAtScale } from '../mix/viewMix';
 import type { Sender } from '../sender';
 import type { Inside } from './ColourOn';
-import { OtherZoneActions } from './OtherZoneActions';
+import './colourOn.css';
 
-/** The zones that are not on the head: weighed and waiting, still to be weighed, or closed and why. */
+/** The zones that are not on the head, a row each: weighed and waiting, still to be weighed, or closed and why. */
 export function OtherZones(props: {
   readonly zones: readonly ZoneAtScale[];
   readonly settings: Settings;
@@ -18,44 +22,78 @@ export function OtherZones(props: {
   const names = createMemo(() => props.zones.map(({ zone }) => zone));
   const find = (zone: Zone) => props.zones.find((each) => each.zone === zone);
   return (
-    <div class="columns">
-      <For each={names()}>
-        {(zone) => (
-          <Show when={find(zone)}>
-            {(atScale) => (
-              <Show when={isStandingBy(atScale())} fallback={<ClosedZone atScale={atScale()} />}>
-                <div class="column">
-                  <ZoneCard atScale={atScale()} settings={props.settings} />
-                  <OtherZoneActions atScale={atScale()} sender={props.sender} onInside={props.onInside} />
-                </div>
-              </Show>
-            )}
-          </Show>
-        )}
-      </For>
-    </div>
+    <For each={names()}>
+      {(zone) => <Show when={find(zone)}>{(atScale) => <OtherZone {...props} atScale={atScale()} />}</Show>}
+    </For>
   );
 }
 
-/** Weighed, or open to be weighed: there is something to do for this zone. */
-const isStandingBy = ({ permit, bowlState }: ZoneAtScale): boolean => permit.ok || bowlState === 'weighed';
-
-/** A zone with nothing to do, and why, in one line. */
-function ClosedZone(props: { readonly atScale: ZoneAtScale }) {
+function OtherZone(props: {
+  readonly atScale: ZoneAtScale;
+  readonly settings: Settings;
+  readonly sender: Sender;
+  readonly onInside: (inside: Inside) => void;
+}) {
   const words = useWords();
+  const name = () => words.general.zones[props.atScale.zone];
+  const answers = () => ({ zone: props.atScale.zone });
+  const isWeighed = () => props.atScale.bowlState === 'weighed';
+  const isToMix = () => props.atScale.permit.ok && isFree(props.atScale.bowlState);
   const why = () => {
-    const { permit } = props.atScale;
-    return permit.ok ? '' : words.refusals.permit[permit.error.code].what;
+    const { permit, bowlState } = props.atScale;
+    return permit.ok || bowlState === 'rinsed' ? '' : words.refusals.permit[permit.error.code].what;
+  };
+  const sayBowl = () => {
+    const { bowl } = props.atScale;
+    if (bowl === null) return '';
+    const { units } = props.settings;
+    const grams = formatMass(brand(bowl.colourG), units, words.locale);
+    return [
+      words.mix.weighedColour(grams, findStuff(props.settings, bowl.line)),
+      formatPercent(bowl.developerPercent, units, words.locale),
+      words.mix.useBy(words.moments.time(useBy(bowl))),
+    ].join(' · ');
   };
   return (
-    <p class="soft closed-zone" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
-      <strong>
-        {words.general.zones[props.atScale.zone]}
-        {': '}
-        {words.mix.states[props.atScale.bowlState]}
-      </strong>
-      {'. '}
-      {why()}
-    </p>
+    <section class="zone-row" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
+      <p class="zone-row-words">
+        <strong>
+          {name()}
+          {': '}
+          {words.mix.states[props.atScale.bowlState]}
+        </strong>
+        <Show when={isWeighed()} fallback={<span>{why()}</span>}>
+          <span>{sayBowl()}</span>
+          <Show when={props.atScale.isTooOld} fallback={<span>{words.cautions.standing}</span>}>
+            <strong class="held-up">{words.mix.tooOld}</strong>
+          </Show>
+        </Show>
+      </p>
+      <Switch>
+        <Match when={isWeighed()}>
+          <HoldButton
+            label={words.mix.throwAway}
+            act="throw"
+            kind="plain"
+            onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: answers() })}
+          />
+          <BigButton
+            act="apply"
+            isDisabled={props.atScale.isTooOld}
+            onPress={() => void props.sender.send({ type: 'BOWL_APPLIED', answers: answers() })}
+          >
+            {words.mix.apply(name())}
+          </BigButton>
+        </Match>
+        <Match when={isToMix()}>
+          <BigButton
+            act={`mix-${props.atScale.zone}`}
+            onPress={() => props.onInside({ mix: props.atScale.zone })}
+          >
+            {words.mix.weighFor(name())}
+          </BigButton>
+        </Match>
+      </Switch>
+    </section>
   );
 }

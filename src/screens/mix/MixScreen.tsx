@@ -136,6 +136,7 @@ export function WeighedActions(props: { readonly zone: Zone; readonly sender: Se
       <HoldButton
         label={words.mix.throwAway}
         act="throw"
+        kind="plain"
         onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: { zone: props.zone } })}
       />
       <BigButton

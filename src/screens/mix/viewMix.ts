@@ -3,6 +3,7 @@ import type { BowlFact } from '../../../machines/consultation/facts';
 import { listPlannedZones } from '../../../shared/judgement/findings';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { ASSUMED_USE_WITHIN_MS } from '../../../shared/records/conflict';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type Zone, zones } from '../../../shared/records/zones';
@@ -16,6 +17,8 @@ export interface ZoneAtScale {
   readonly bowlState: BowlFact;
   readonly bowl: BowlRecord | null;
   readonly strand: StrandRecord | null;
+  /** Mixed too long ago to go on anybody. */
+  readonly isTooOld: boolean;
 }
 
 export interface MixView {
@@ -39,13 +42,17 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
   const { bowls } = state.context.facts;
   const planned = listPlannedZones(record.answers.client?.reach);
   const shown = zones.filter((zone) => planned.includes(zone) || bowls[zone] !== 'none');
-  const atScale = shown.map((zone) => ({
-    zone,
-    permit: issuePermit(record, zone, settings, nowMs),
-    bowlState: bowls[zone],
-    bowl: findBowl(record, zone) ?? null,
-    strand: findStrand(record, zone) ?? null,
-  }));
+  const atScale = shown.map((zone) => {
+    const bowl = findBowl(record, zone) ?? null;
+    return {
+      zone,
+      permit: issuePermit(record, zone, settings, nowMs),
+      bowlState: bowls[zone],
+      bowl,
+      strand: findStrand(record, zone) ?? null,
+      isTooOld: bowl?.state === 'weighed' && nowMs > useBy(bowl),
+    };
+  });
   return {
     zones: atScale,
     isAnyOpen: atScale.some(({ permit, bowlState }) => permit.ok && isFree(bowlState)),
@@ -56,3 +63,6 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
 
 /** Is there room for a bowl of this zone at the scale? */
 export const isFree = (bowl: BowlFact): boolean => bowl === 'none' || bowl === 'rinsed' || bowl === 'thrown';
+
+/** Until when may this bowl be put on? */
+export const useBy = ({ atMs }: BowlRecord): number => atMs + ASSUMED_USE_WITHIN_MS;

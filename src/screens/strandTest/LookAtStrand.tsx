@@ -1,47 +1,69 @@
-import { createMemo, Show } from 'solid-js';
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Form } from '../../../shared/records/form';
 import { lookForm } from '../../../shared/records/forms/test';
 import { findStrand } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
+import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
-import { ClockFace } from '../../parts/ClockFace';
+import { HandCaution } from '../../parts/HandCaution';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { ClockLine } from '../clocks/ClockLine';
 import { createEventForm } from '../eventForm';
-import { PartForm } from '../PartForm';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { listLevelPicks } from './levelPicks';
+import { Tile, Tiles } from '../Tiles';
+import { listAllLevels, listLevelPicks } from './levelPicks';
 
 const { when: _strandLevel, ...level } = lookForm.level;
 const { when: _strandFeel, ...feel } = lookForm.feel;
 const form = { feel, level } as const satisfies Form;
 
-/** One look: how it feels and how light it is, two taps and one to keep it. Its clock runs on above. */
+/** One look in two taps: how light it is, then how it feels, which keeps it. Its clock runs on above. */
 export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {
   const words = useWords();
   const said = () => words.strandTest.processing;
+  const asks = () => words.strandTest.forms.look;
   const strand = createMemo(() => findStrand(props.consultation.record, props.zone));
   const clock = createMemo(() => props.consultation.record.clocks.find(({ id }) => id === strand()?.clock));
   const name = `${props.consultation.id}/look/${props.zone}/${strand()?.looks.length}`;
   const asked = createEventForm(props, form, name, {});
   const breaking = createSender(props);
-  const keep = async () => {
+  const [areAllShown, setAreAllShown] = createSignal(false);
+  const chosen = () => asked.draft.raw().level;
+  const levels = () => {
+    const { record } = props.consultation;
+    return areAllShown() ? listAllLevels() : listLevelPicks(record, props.zone);
+  };
+  const sayLevel = (text: string) =>
+    text === 'unknown'
+      ? words.general.dontKnow
+      : said().levelIs(formatQuantity(Number(text), 'level', props.settings.units, words.locale));
+  /** What was tapped at a look that was left is no reading of the next one. */
+  const leave = () => {
+    asked.draft.begin({});
+    props.onClose();
+  };
+  const keep = async (felt: string) => {
+    asked.draft.set('feel', felt);
     if (await asked.send('LOOKED', { of: 'strand', zone: props.zone })) props.onClose();
   };
   const broke = async () => {
-    if (await breaking.send({ type: 'STRAND_BROKE', answers: { zone: props.zone } })) props.onClose();
+    if (await breaking.send({ type: 'STRAND_BROKE', answers: { zone: props.zone } })) leave();
   };
   return (
     <StepPage
       page={props.page}
-      title={said().lookTitle}
+      title={chosen() === undefined ? asks().level.ask : asks().feel.ask}
+      {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={
         <>
-          <BigButton act="cancel" onPress={props.onClose}>
+          <BigButton
+            act="cancel"
+            onPress={() => (chosen() === undefined ? leave() : asked.draft.set('level', undefined))}
+          >
             {words.general.back}
           </BigButton>
           <HoldButton
@@ -49,34 +71,50 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
             act="strand-broke"
             onHeld={() => void broke()}
           />
-          <BigButton kind="primary" act="keep-look" onPress={() => void keep()}>
-            {said().saveLook}
-          </BigButton>
         </>
       }
     >
-      <Show when={clock()}>
-        {(running) => (
-          <ClockFace
-            clock={running()}
-            strandNumber={strand()?.number ?? null}
-            nowMs={props.nowMs}
-            units={props.settings.units}
-            size="small"
-          />
-        )}
-      </Show>
-      <PartForm
-        step={props}
-        form={asked}
-        questions={form}
-        words={words.strandTest.forms.look}
-        picks={{ level: listLevelPicks(props.consultation.record, props.zone) }}
+      <ClockLine
+        clock={clock()}
+        strandNumber={strand()?.number ?? null}
+        nowMs={props.nowMs}
+        units={props.settings.units}
       />
+      <Switch
+        fallback={
+          <Tiles question="feel" label={asks().feel.ask} size="large" takesFocus>
+            <For each={feel.options}>
+              {(option) => (
+                <Tile option={option} onPress={() => void keep(option)}>
+                  {asks().feel.options[option]}
+                </Tile>
+              )}
+            </For>
+          </Tiles>
+        }
+      >
+        <Match when={chosen() === undefined}>
+          <Tiles question="level" label={asks().level.ask}>
+            <For each={levels()}>
+              {(text) => (
+                <Tile option={text} isFigure onPress={() => asked.draft.set('level', text)}>
+                  {formatQuantity(Number(text), 'level', props.settings.units, words.locale)}
+                </Tile>
+              )}
+            </For>
+            <Tile option="unknown" onPress={() => asked.draft.set('level', 'unknown')}>
+              {words.general.dontKnow}
+            </Tile>
+            <Show when={!areAllShown()}>
+              <Tile act="other-level" onPress={() => setAreAllShown(true)}>
+                {said().otherLevel}
+              </Tile>
+            </Show>
+          </Tiles>
+        </Match>
+      </Switch>
       <Refusal refusal={asked.refusal() ?? breaking.refusal()} />
-      <Caution>
-        <p>{said().caution}</p>
-      </Caution>
+      <HandCaution caution="look" />
     </StepPage>
   );
 }

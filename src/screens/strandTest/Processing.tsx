@@ -3,6 +3,7 @@ import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -13,6 +14,7 @@ import { MoreTime } from '../MoreTime';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
+import { LevelPlot } from './LevelPlot';
 import { LookAtStrand } from './LookAtStrand';
 import { ProcessingActions } from './ProcessingActions';
 import { SkinTestLine } from './SkinTestLine';
@@ -69,10 +71,13 @@ function Clocks(
   const sender = createSender(props);
   const write = (value: number, quantity: 'count' | 'level') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
-  const hasOthers = () =>
-    props.view.running.length > 1 || props.view.off.length > 0 || props.view.free.length > 0;
   const running = () =>
     props.view.running.map(({ zone, clock, strand }) => ({ zone, clock, strandNumber: strand.number }));
+  const hasRows = () =>
+    props.view.running.length > 1 ||
+    props.view.off.length > 0 ||
+    props.view.free.length > 0 ||
+    (props.one?.mayExtendMin ?? 0) > 0;
   const lastLook = () => props.one?.strand.looks.at(-1);
   const sayLastLook = () => {
     const look = lastLook();
@@ -88,6 +93,9 @@ function Clocks(
     <StepPage
       page={props.page}
       title={said().title}
+      {...(props.one === undefined
+        ? {}
+        : { also: said().snippedAt(words.strandTest.forms.strand.place.options[props.one.strand.place]) })}
       actions={
         <Show when={props.one}>
           {(one) => <ProcessingActions one={one()} sender={sender} onInside={props.onInside} />}
@@ -102,17 +110,17 @@ function Clocks(
             nowMs={props.nowMs}
             units={props.settings.units}
           >
-            <p>{said().snippedAt(words.strandTest.forms.strand.place.options[one().strand.place])}</p>
-            <p>{sayLastLook()}</p>
-            <Show when={one().mayExtendMin > 0} fallback={<p>{said().noMoreTime}</p>}>
-              <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
-                {said().moreTime}
-              </BigButton>
-            </Show>
+            <LevelPlot
+              record={props.consultation.record}
+              strand={one().strand}
+              units={props.settings.units}
+              missed={one().reading.missedLooks}
+            />
+            <p class="clock-aside-line">{sayLastLook()}</p>
           </LargeClock>
         )}
       </Show>
-      <Show when={hasOthers()}>
+      <Show when={hasRows()}>
         <OtherClocks
           clocks={running()}
           large={props.one?.zone}
@@ -122,9 +130,9 @@ function Clocks(
         >
           <For each={props.view.off}>
             {(strand) => (
-              <Caution kind="plain">
-                <p>{said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}</p>
-              </Caution>
+              <p class="clock-row" data-off={strand.zone}>
+                {said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}
+              </p>
             )}
           </For>
           <Show when={props.view.free.length > 0}>
@@ -132,12 +140,22 @@ function Clocks(
               {said().another}
             </BigButton>
           </Show>
+          <Show when={(props.one?.mayExtendMin ?? 0) > 0}>
+            <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
+              {said().moreTime}
+            </BigButton>
+          </Show>
         </OtherClocks>
       </Show>
-      <Caution>
-        <p>{said().caution}</p>
-      </Caution>
       <SkinTestLine {...props} />
+      <Show
+        when={lastLook()?.feel === 'stretchy'}
+        fallback={<HandCaution caution={props.one?.reading.phase === 'over' ? 'outcome' : 'look'} />}
+      >
+        <Caution>
+          <p>{said().stretchy}</p>
+        </Caution>
+      </Show>
       <Refusal refusal={sender.refusal()} />
     </StepPage>
   );

@@ -1,4 +1,3 @@
-import { Show } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
@@ -6,7 +5,10 @@ import type { Sender } from '../sender';
 import type { Inside } from './Processing';
 import type { RunningStrand } from './viewProcessing';
 
-/** What may be done with the strand that is shown large. Over time, taking it off comes first. */
+/**
+ * What may be done with the strand that is shown large. Each action keeps its place when the time is up, so that a
+ * finger on its way to a look takes nothing off; over time the take-off is the one that stands out, and one tap.
+ */
 export function ProcessingActions(props: {
   readonly one: RunningStrand;
   readonly sender: Sender;
@@ -29,26 +31,12 @@ export function ProcessingActions(props: {
         act="strand-broke"
         onHeld={() => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone: zone() } })}
       />
-      <Show
-        when={isOver()}
-        fallback={
-          <>
-            <BigButton act="take-off" onPress={takeOff}>
-              {said().takeOffNow(zoneName())}
-            </BigButton>
-            <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
-              {said().lookOf(zoneName())}
-            </BigButton>
-          </>
-        }
-      >
-        <BigButton act="look" onPress={() => props.onInside('look')}>
-          {said().lookOf(zoneName())}
-        </BigButton>
-        <BigButton kind="primary" act="take-off" onPress={takeOff}>
-          {said().takeOff(zoneName())}
-        </BigButton>
-      </Show>
+      <BigButton kind={isOver() ? 'primary' : 'plain'} act="take-off" onPress={takeOff}>
+        {isOver() ? said().takeOff(zoneName()) : said().takeOffNow(zoneName())}
+      </BigButton>
+      <BigButton kind={isOver() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
+        {said().lookOf(zoneName())}
+      </BigButton>
     </>
   );
 }

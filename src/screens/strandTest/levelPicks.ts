@@ -3,8 +3,8 @@ import type { Zone } from '../../../shared/records/zones';
 
 const DARKEST = 1;
 const LIGHTEST = 10;
-/** So many half steps up are offered. Assumed because three levels are the most a strand lifts between two looks. */
-const ASSUMED_HALF_STEPS_UP = 6;
+/** So many half steps up are offered. Assumed because two levels and a half are the most a strand lifts between two looks. */
+const ASSUMED_HALF_STEPS_UP = 5;
 /** So many down. Assumed because a look may be read half a level wrong, and the one before as well. */
 const ASSUMED_HALF_STEPS_DOWN = 2;
 
@@ -26,3 +26,7 @@ export function listLevelPicks(record: ConsultationRecord, zone: Zone): readonly
     .filter((level) => level <= LIGHTEST)
     .map(String);
 }
+
+/** Every level there is, in half steps. */
+export const listAllLevels = (): readonly string[] =>
+  Array.from({ length: (LIGHTEST - DARKEST) * 2 + 1 }, (_, step) => String(DARKEST + step / 2));

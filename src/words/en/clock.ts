@@ -53,7 +53,12 @@ export const clock = {
   lookNow: 'Look now',
   lookIn: 'look in',
   lookDue: 'look now',
-  dueAt: (time: string) => `due at ${time}`,
+  /** When it ends, said so that nobody takes it for the look's time. */
+  endsAt: {
+    strand: (time: string) => `take off at ${time}`,
+    head: (time: string) => `rinse at ${time}`,
+    incompatibility: (time: string) => `read at ${time}`,
+  },
   /** Due for another client than the one in view. */
   elsewhere: {
     look: (since: string) => `look now, since ${since}`,

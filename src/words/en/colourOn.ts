@@ -6,8 +6,8 @@ export const colourOn = {
   yes: 'Yes',
   rinsed: (zone: string) => `Rinsed: ${zone}`,
   look: (zone: string) => `Look: ${zone}`,
-  mixedAt: (time: string) => `weighed ${time}`,
-  lookedTimes: (count: string) => `looks so far: ${count}`,
+  mixedAt: (time: string) => `Weighed ${time}`,
+  onSince: (time: string) => `on since ${time}`,
+  lookedTimes: (count: string) => `Looks so far: ${count}`,
   moreTime: 'More time',
-  caution: 'No dryer or lamp on lightener unless the maker says so. Stinging: rinse at once.',
 };

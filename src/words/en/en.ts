@@ -1,6 +1,7 @@
 import { alarm } from './alarm';
 import { asking } from './asking';
 import { bar } from './bar';
+import { cautions } from './cautions';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
@@ -42,6 +43,7 @@ export const en = {
   leaving,
   bar,
   alarm,
+  cautions,
   skinTest,
   heat,
   asking,

@@ -48,6 +48,9 @@ export const mix = {
   limitHeat: { none: 'no heat', foil: 'foil, no dry heat', dryHeat: 'dry heat' } satisfies Readonly<
     Record<'none' | 'foil' | 'dryHeat', string>
   >,
+  headHeat: { none: 'No heat', foil: 'In foil, no dry heat', dryHeat: 'With dry heat' } satisfies Readonly<
+    Record<'none' | 'foil' | 'dryHeat', string>
+  >,
   batch: (batch: string) => `batch ${batch}`,
   weighedColour: (grams: string, stuff: 'colour' | 'lightener') => `${grams} ${stuff}`,
   bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
@@ -63,6 +66,8 @@ export const mix = {
   weighFor: (zone: string) => `Mix for the ${zone}`,
   apply: (zone: string) => `It is on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',
+  useBy: (time: string) => `use by ${time}`,
+  tooOld: 'Mixed too long ago. If it is on her, rinse it off. Throw it away and mix anew.',
   finish: 'No more bowls: finish',
   cautionMix: 'No metal bowl. Scoop low, lid on, fan on. Asthma? Somebody else mixes.',
   cautionWeighed:

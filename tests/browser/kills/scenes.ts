@@ -27,9 +27,9 @@ export const scenes: Readonly<Record<Place, Scene>> = {
   feelHair: (page, chance) => answerSome(page, chance, answeredQuestions.feelHair),
   strands: async (page, chance) => {
     await tap(page, '[data-act="look"]');
-    await choose(page, 'feel', chance.pick(['sound', 'rough']));
     await chooseAny(page, 'level');
-    return [await aim(page, '[data-act="keep-look"]', 'LOOKED')];
+    const feel = chance.pick(['sound', 'rough']);
+    return [await aim(page, `[data-question="feel"] [data-option="${feel}"]`, 'LOOKED')];
   },
   outcome: async (page) => {
     await choose(page, 'fibre', 'sound');
@@ -115,4 +115,4 @@ const choose = (page: Page, question: string, option: string): Promise<void> =>
   tap(page, `[data-question="${question}"] [data-option="${option}"]`);
 
 const chooseAny = (page: Page, question: string): Promise<void> =>
-  tap(page, `[data-question="${question}"] button.option[data-option]:not([data-option="unknown"])`);
+  tap(page, `[data-question="${question}"] button[data-option]:not([data-option="unknown"])`);

@@ -74,12 +74,20 @@ describe('on the head', () => {
     expect(bench.last()?.type).toBe('BOWL_RINSED');
   });
 
-  it('is not rinsed by a stray tap before its time, but in one tap near its end', async () => {
+  it('is rinsed by no stray tap, before its time or after it, and the actions keep their places', async () => {
+    const places = () =>
+      [...document.querySelectorAll<HTMLElement>('.step-actions [data-act]')].map(
+        ({ dataset }) => dataset.act,
+      );
     const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    expect(places()).toEqual(['rinsed', 'look']);
     await press('rinsed');
     expect(bench.last()?.type).toBe('BOWL_APPLIED');
-    bench.pass(23 * minute);
+    bench.pass(30 * minute);
+    expect(places().filter((name) => name !== 'rinsed-confirm')).toEqual(['rinsed', 'look']);
     await press('rinsed');
+    expect(bench.last()?.type).toBe('BOWL_APPLIED');
+    await press('rinsed-confirm');
     expect(bench.last()?.type).toBe('BOWL_RINSED');
   });
 });

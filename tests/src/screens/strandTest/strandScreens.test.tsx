@@ -131,13 +131,12 @@ describe('a strand in the mix', () => {
     });
   });
 
-  it('is looked at in four taps', async () => {
+  it('is looked at in two taps after the button: the level, then the feel, which keeps it', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     bench.pass(3 * minute);
     await press('look');
-    await choose('feel', 'sound');
     await choose('level', '5.5');
-    await press('keep-look');
+    await choose('feel', 'sound');
     expect(bench.consultation().record.strands[0]?.looks).toMatchObject([{ level: 5.5, feel: 'sound' }]);
     expect(title()).toBe('Strand in the mix');
   });

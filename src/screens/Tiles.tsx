@@ -1,0 +1,54 @@
+import { type JSX, onMount } from 'solid-js';
+import { useMayWrite } from '../parts/useMayWrite';
+import './tiles.css';
+
+/** The answers of one question as tiles, each as large as a finger in a wet glove. */
+export function Tiles(props: {
+  /** What tests and styles know the question by. */
+  readonly question: string;
+  readonly label: string;
+  /** `large`: two or three answers that fill the screen. */
+  readonly size?: 'large' | 'plain';
+  /** It follows an answer: fingers and keys go on from its first tile. */
+  readonly takesFocus?: boolean;
+  readonly children: JSX.Element;
+}) {
+  let place!: HTMLFieldSetElement;
+  onMount(() => {
+    if (props.takesFocus === true) place.querySelector('button')?.focus({ preventScroll: true });
+  });
+  return (
+    <fieldset ref={place} class="tiles" data-question={props.question} data-size={props.size ?? 'plain'}>
+      <legend class="only-heard">{props.label}</legend>
+      {props.children}
+    </fieldset>
+  );
+}
+
+/** One answer: a tap takes it. */
+export function Tile(props: {
+  readonly option?: string;
+  readonly act?: string;
+  readonly isPressed?: boolean;
+  readonly isDisabled?: boolean;
+  /** A figure is written larger than words. */
+  readonly isFigure?: boolean;
+  readonly onPress: () => void;
+  readonly children: JSX.Element;
+}) {
+  const mayWrite = useMayWrite();
+  return (
+    <button
+      type="button"
+      class="tile"
+      classList={{ 'tile-figure': props.isFigure === true }}
+      data-option={props.option}
+      data-act={props.act}
+      aria-pressed={props.isPressed}
+      disabled={props.isDisabled === true || !mayWrite()}
+      onClick={() => props.onPress()}
+    >
+      {props.children}
+    </button>
+  );
+}

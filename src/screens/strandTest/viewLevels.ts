@@ -1,0 +1,47 @@
+import type { ConsultationRecord, StrandRecord } from '../../../shared/records/record';
+import { msPerMinute } from '../../../shared/units/time';
+
+/** How light it was, and after how many minutes. */
+export interface LevelSeen {
+  readonly atMin: number;
+  readonly level: number;
+}
+
+/** What was read of one strand so far, and what it is to reach; nothing in it is reckoned ahead. */
+export interface LevelsView {
+  readonly seen: readonly LevelSeen[];
+  readonly target: number | null;
+  /** The whole time of its clock. */
+  readonly minutes: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+const asLevel = (answer: unknown): number | null => (typeof answer === 'number' ? answer : null);
+
+/**
+ * Which levels were seen on this strand, and when? The one told before it counts as the start.
+ * Checked in tests/src/screens/strandTest/viewLevels.test.tsx.
+ */
+export function viewLevels(
+  { answers, clocks }: ConsultationRecord,
+  { zone, looks, clock: id, atMs, minutes }: StrandRecord,
+): LevelsView {
+  const told = asLevel(zone === 'ends' ? answers.client?.endsLevel : answers.client?.naturalLevel);
+  const clock = clocks.find((each) => each.id === id);
+  const startedAtMs = clock?.startedAtMs ?? atMs;
+  const looked = looks.flatMap((look) => {
+    const level = asLevel(look.level);
+    return level === null ? [] : [{ atMin: (look.atMs - startedAtMs) / msPerMinute, level }];
+  });
+  const seen = told === null ? looked : [{ atMin: 0, level: told }, ...looked];
+  const target = asLevel(answers.client?.targetLevel);
+  const all = [...seen.map(({ level }) => level), ...(target === null ? [] : [target])];
+  return {
+    seen,
+    target,
+    minutes: clock === undefined ? minutes : (clock.dueAtMs - startedAtMs) / msPerMinute,
+    lowest: Math.floor(Math.min(...all, 10)),
+    highest: Math.max(Math.ceil(Math.max(...all, 1)), Math.floor(Math.min(...all, 10)) + 1),
+  };
+}
