@@ -58,6 +58,7 @@ export const clock = {
     strand: (time: string) => `take off at ${time}`,
     head: (time: string) => `rinse at ${time}`,
     incompatibility: (time: string) => `read at ${time}`,
+    dry: (time: string) => `feel it again at ${time}`,
   },
   /** Due for another client than the one in view. */
   elsewhere: {
