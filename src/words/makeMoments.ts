@@ -6,10 +6,15 @@ export function makeMoments(locale: string) {
   };
   const time = write({ hour: '2-digit', minute: '2-digit' });
   const day = write({ weekday: 'long', day: 'numeric', month: 'long' });
+  const shortDay = write({ weekday: 'short', day: 'numeric', month: 'short' });
   return {
     /** "14:31" */
     time,
     /** "Thursday, March 5, 14:00" */
     dayAndTime: (atMs: number): string => `${day(atMs)}, ${time(atMs)}`,
+    /** "Thu, Mar 5" */
+    shortDay,
+    /** "Thu, Mar 5, 14:00" */
+    shortDayAndTime: (atMs: number): string => `${shortDay(atMs)}, ${time(atMs)}`,
   };
 }

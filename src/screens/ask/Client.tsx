@@ -5,11 +5,11 @@ import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
 import { isNothingDone, StartedByMistake } from '../leaving/StartedByMistake';
+import { SkinTestOpener } from '../skinTest/SkinTestOpener';
+import { sayWhatMixWaitsFor } from '../skinTest/skinTestSaid';
+import { viewSkinTest } from '../skinTest/skinTestView';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
-import { SkinTest } from './SkinTest';
-import { sayWhatMixWaitsFor } from './skinTestSaid';
-import { viewSkinTest } from './skinTestView';
 
 /** What she wants, and whether anything may go on this skin at all. */
 export function Client(props: StepProps) {
@@ -44,7 +44,7 @@ export function Client(props: StepProps) {
       <Dialog isOpen={isMistakeOpen()} title={props.page.kicker} onClose={() => setIsMistakeOpen(false)}>
         <StartedByMistake {...props} />
       </Dialog>
-      <SkinTest {...props} />
+      <SkinTestOpener {...props} />
     </AskPage>
   );
 }

@@ -10,8 +10,8 @@ import type { StepProps } from '../stepProps';
 const callOff = { type: 'CALLED_OFF', answers: { reason: 'startedByMistake' } } as const;
 
 /**
- * May she be called off as started by mistake? Only while nothing but questions came to pass: no skin test, no glass,
- * no strand, no bowl, and no stop that would be closed with her. Checked in tests/src/screens/startedByMistake.test.tsx.
+ * May she be called off as started by mistake? Only while nothing but questions came to pass: no glass, no strand, no
+ * bowl, and no stop that would be closed with her. A skin test stays in its own record. Checked in tests/src/screens/startedByMistake.test.tsx.
  */
 export function isNothingDone({
   consultation,
@@ -21,7 +21,6 @@ export function isNothingDone({
   const { record, state } = consultation;
   const isAsking = askSteps.some((step) => step === screenOf(state));
   const isUntouched =
-    record.skinTest === null &&
     record.incompatibility === null &&
     record.reaction === null &&
     record.strands.length === 0 &&

@@ -6,7 +6,7 @@ import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { SkinTest } from '../ask/SkinTest';
+import { SkinTest } from '../skinTest/SkinTest';
 import '../layout.css';
 import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';

@@ -3,8 +3,8 @@ import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { SkinTest } from '../ask/SkinTest';
 import type { TapRefusal } from '../explainRefusal';
+import { SkinTest } from '../skinTest/SkinTest';
 import type { StepProps } from '../stepProps';
 
 /** Between visits: until when, the skin test, and taking her up again. */

@@ -1,6 +1,6 @@
 import { createMemo, Show } from 'solid-js';
 import { useWords } from '../../parts/useWords';
-import { viewSkinTest } from '../ask/skinTestView';
+import { viewSkinTest } from '../skinTest/skinTestView';
 import type { StepProps } from '../stepProps';
 
 /** However good the strand is, an unread skin test keeps everything off the head: said while it is tested. */

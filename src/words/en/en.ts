@@ -26,6 +26,7 @@ import { refusals } from './refusals';
 import { rules } from './rules';
 import { settings } from './settings';
 import { skinTest } from './skinTest';
+import { skinTests } from './skinTests';
 import { start } from './start';
 import { strandTest } from './strandTest';
 import { windowPart } from './window';
@@ -45,6 +46,7 @@ export const en = {
   alarm,
   cautions,
   skinTest,
+  skinTests,
   heat,
   asking,
   refusals,

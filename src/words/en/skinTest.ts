@@ -1,7 +1,9 @@
-import type { skinTestForm } from '../../../shared/records/forms/test';
+import type { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { FormWords } from '../formWords';
 
-const form: Pick<FormWords<typeof skinTestForm>, 'method' | 'site' | 'putOnAtMs' | 'seen'> = {
+const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
+  ticket: { ask: 'Initials or ticket', hint: 'As at the start of a client.' },
+  line: { ask: 'Which product line?', hint: 'If you know. Nothing here clears lightener powder.' },
   method: {
     ask: 'How is it done?',
     options: {
@@ -46,7 +48,15 @@ export const skinTest = {
   earlier: 'It was put on earlier',
   keep: 'Keep it',
   keepNow: 'It is on now',
-  place: (method: string, site: string) => `${method}, ${site.toLowerCase()}.`,
+  place: (method: string, site: string, line: string) =>
+    line === '' ? `${method}, ${site.toLowerCase()}.` : `${method}, ${site.toLowerCase()}, ${line}.`,
+  of: (whose: string) => `Skin test · ${whose}`,
+  /** What the line in a step leads to. */
+  open: { putOn: 'Put on', read: 'Read it', look: 'See it' },
+  notedBy: (by: string, ticket: string) => `Noted by ${by} under ${ticket}.`,
+  notHers: 'Not her test',
+  notHersTitle: (ticket: string) => `Another client called ${ticket}?`,
+  notHersLead: 'The test stays with the other client. This one has none then.',
   correct: 'Correct it',
   leaveIt: 'Leave it as it is',
   correctTitle: 'Skin test noted wrongly?',

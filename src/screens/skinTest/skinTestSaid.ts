@@ -1,4 +1,6 @@
+import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import type { Words } from '../../words/words';
+import type { SkinTestRow } from './listSkinTests';
 import type { SkinTestView } from './skinTestView';
 
 const sayAt = (ms: number | null, { moments }: Words): string => (ms === null ? '' : moments.dayAndTime(ms));
@@ -33,5 +35,36 @@ export function sayWhatMixWaitsFor(view: SkinTestView, words: Words): string {
       return view.isReadable ? mixWaits.toRead : mixWaits.waiting(sayAt(view.readableAtMs, words));
     default:
       return '';
+  }
+}
+
+/** By what method, where, and with which product line? */
+export function sayHow(
+  { method, site, line }: Pick<SkinTest, 'method' | 'site' | 'line'>,
+  words: Words,
+): string {
+  const { form, place } = words.skinTest;
+  return place(form.method.options[method], form.site.options[site], line);
+}
+
+/** What is to be done about it, and when: two short lines. */
+export function sayStatus(
+  { status, readableAtMs, lapsesAtMs, test }: SkinTestRow,
+  words: Words,
+): { readonly what: string; readonly when: string } {
+  const { skinTests, moments } = words;
+  const at = moments.shortDayAndTime;
+  const what = skinTests.status[status];
+  switch (status) {
+    case 'waiting':
+      return { what, when: skinTests.from(at(readableAtMs)) };
+    case 'due':
+      return { what, when: skinTests.since(at(readableAtMs)) };
+    case 'clear':
+      return { what, when: skinTests.counts(moments.shortDay(lapsesAtMs)) };
+    case 'reaction':
+      return { what, when: skinTests.seenAt(at(test.read?.atMs ?? test.noted.atMs)) };
+    default:
+      return { what, when: skinTests.lapsedAt(moments.shortDay(lapsesAtMs)) };
   }
 }

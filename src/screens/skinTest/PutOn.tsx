@@ -1,0 +1,39 @@
+import { createSignal, Show } from 'solid-js';
+import type { Settings } from '../../../shared/records/settings';
+import { useWords } from '../../parts/useWords';
+import type { StationState } from '../../station/stationState';
+import type { Submit } from '../stepProps';
+import { type SkinTestAsked, SkinTestForm } from './SkinTestForm';
+import { TestPage } from './TestPage';
+
+/** A skin test put on without any consultation: whose first, then where and how. */
+export function PutOn(props: {
+  readonly settings: Settings;
+  readonly nowMs: number;
+  readonly clients: StationState['open'];
+  readonly submit: Submit;
+  readonly onDone: () => void;
+}) {
+  const words = useWords();
+  const [asked, setAsked] = createSignal<SkinTestAsked>('now');
+  const tickets = () => [...new Set([...props.clients.values()].map(({ record }) => record.ticket))];
+  return (
+    <TestPage kicker={words.skinTests.title} title={words.skinTests.putOnTitle} actions={null}>
+      <Show when={asked()} keyed>
+        {(which) => (
+          <SkinTestForm
+            submit={props.submit}
+            settings={props.settings}
+            nowMs={props.nowMs}
+            asked={which}
+            draft="put-on"
+            tickets={tickets()}
+            onOther={setAsked}
+            onDone={props.onDone}
+            onCancel={props.onDone}
+          />
+        )}
+      </Show>
+    </TestPage>
+  );
+}

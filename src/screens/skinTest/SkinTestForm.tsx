@@ -1,0 +1,112 @@
+import { createSignal } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import { skinTestForms } from '../../../shared/records/forms/skinTest';
+import type { Settings } from '../../../shared/records/settings';
+import { BigButton } from '../../parts/BigButton';
+import type { Picks } from '../../parts/form/field';
+import { Refusal } from '../../parts/Refusal';
+import { useWords } from '../../parts/useWords';
+import { createEventForm } from '../eventForm';
+import { PartForm } from '../PartForm';
+import { createSender } from '../sender';
+import type { StepProps } from '../stepProps';
+
+const { ticket, method, site, line, putOnAtMs, seen } = skinTestForms.SKIN_TEST_PUT_ON;
+
+/** Where and how it was done is asked each time: nothing stands chosen before anybody said it. */
+const placeForm = {
+  method: { kind: method.kind, options: method.options },
+  site: { kind: site.kind, options: site.options },
+  line,
+} as const;
+
+/** `now` asks how and where; `earlier` also asks when, and what is seen. */
+const forms = { now: placeForm, earlier: { putOnAtMs, seen, ...placeForm } } as const;
+
+export type SkinTestAsked = keyof typeof forms;
+
+/** The lines of the shelf that go on skin in a test: all but sprays. */
+export const listLines = ({ shelf }: Settings): readonly string[] => [
+  ...new Set(shelf.filter(({ kind }) => kind !== 'spray').map(({ name }) => name)),
+];
+
+/**
+ * A skin test that is put on now, or was put on earlier, until it is kept. `draft` keeps what is half filled in apart
+ * from every other. Without a client (`tickets`) it asks first whose it is.
+ */
+export function SkinTestForm(
+  props: Pick<StepProps, 'submit' | 'settings' | 'nowMs'> & {
+    readonly asked: SkinTestAsked;
+    readonly draft: string;
+    /** The tickets of those who are here, in one tap. */
+    readonly tickets?: readonly string[];
+    readonly onOther: (asked: SkinTestAsked) => void;
+    readonly onDone: () => void;
+    readonly onCancel: () => void;
+  },
+) {
+  const words = useWords();
+  const which = props.asked;
+  const form: Form = props.tickets === undefined ? forms[which] : { ticket, ...forms[which] };
+  const asked = createEventForm(props, form, `${props.draft}/skinTest/${which}`, {});
+  const urgent = createSender(props);
+  const [isKeeping, setIsKeeping] = createSignal(false);
+  const picks = (): Picks => ({ line: listLines(props.settings), ticket: props.tickets ?? [] });
+  const refusals = () => {
+    const refusal = urgent.refusal();
+    return [...asked.refusals(), ...(refusal?.kind === 'fields' ? refusal.fields : [])];
+  };
+  const keep = async () => {
+    if (isKeeping()) return;
+    setIsKeeping(true);
+    const also = which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {};
+    if (await asked.send('SKIN_TEST_NOTED', also)) props.onDone();
+    setIsKeeping(false);
+  };
+  /** A reaction is kept as soon as it is held; how and where it was put on may be missing still. */
+  const keepReaction = async () => {
+    const answers = asked.draft.raw();
+    if (await urgent.send({ type: 'SKIN_TEST_NOTED', answers })) {
+      asked.draft.begin({});
+      props.onDone();
+    }
+  };
+  const leave = (then: () => void) => () => {
+    asked.draft.begin({});
+    then();
+  };
+  return (
+    <div class="skin-test-form" data-asked={which}>
+      <PartForm
+        step={props}
+        form={{
+          ...asked,
+          refusals,
+          onChange: (name, value) => {
+            asked.onChange(name, value);
+            urgent.say(null);
+            if (value === 'reaction') void keepReaction();
+          },
+        }}
+        questions={form}
+        words={words.skinTest.form}
+        picks={picks()}
+      />
+      <Refusal refusal={urgent.refusal() ?? asked.refusal()} />
+      <div class="skin-test-actions">
+        <BigButton kind="quiet" act="skin-test-cancel" isWay onPress={leave(props.onCancel)}>
+          {words.general.cancel}
+        </BigButton>
+        <BigButton
+          act={which === 'now' ? 'skin-test-earlier' : 'skin-test-put-on'}
+          onPress={() => props.onOther(which === 'now' ? 'earlier' : 'now')}
+        >
+          {which === 'now' ? words.skinTest.earlier : words.skinTest.putOnNow}
+        </BigButton>
+        <BigButton kind="primary" act="skin-test-keep" onPress={() => void keep()}>
+          {which === 'now' ? words.skinTest.keepNow : words.skinTest.keep}
+        </BigButton>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,61 @@
+import type { SkinTestStatus } from '../../../shared/judgement/skinTest';
+import type { skinTestForms } from '../../../shared/records/forms/skinTest';
+import type { AskWords, FormWords } from '../formWords';
+import { correctionWords } from './forms/correction';
+
+const status: Readonly<Record<SkinTestStatus, string>> = {
+  due: 'Read it now',
+  waiting: 'Wait',
+  lapsedUnread: 'Never read',
+  lapsed: 'Too old',
+  reaction: 'It reacted',
+  clear: 'Nothing seen',
+};
+
+const takenBackForm: FormWords<(typeof skinTestForms)['SKIN_TEST_TAKEN_BACK']> & { readonly by: AskWords } = {
+  by: { ask: 'Who says so?' },
+  what: {
+    ask: 'What was wrong?',
+    options: { reading: 'The reading: it is read again', test: 'The whole test' },
+  },
+  code: {
+    ask: correctionWords.code.ask,
+    options: { ...correctionWords.code.options, cameOff: 'It came off, or nobody will read it' },
+  },
+  words: correctionWords.words,
+};
+
+/** The skin tests by ticket, without any consultation. */
+export const skinTests = {
+  title: 'Skin tests',
+  lead: 'Those to be read first',
+  way: (count: string) => `Skin tests ${count}`,
+  wayDue: (count: string, due: string) => `Skin tests ${count} · read ${due}`,
+  none: 'No skin test is on.',
+  noneHint: 'Put one on, and it stands here until it is read. It needs no chair.',
+  page: (page: string, pages: string) => `Page ${page} of ${pages}`,
+  putOnOne: 'Put one on',
+  putOnTitle: 'Whose skin test?',
+  onSince: (when: string) => `on since ${when}`,
+  status,
+  from: (when: string) => `from ${when}`,
+  since: (when: string) => `since ${when}`,
+  counts: (when: string) => `counts until ${when}`,
+  seenAt: (when: string) => `seen ${when}`,
+  lapsedAt: (when: string) => `too old since ${when}`,
+  putOn: 'Put on',
+  how: 'How',
+  read: 'Read',
+  readingTakenBack: 'Reading taken back',
+  notedBy: (when: string, by: string) => `${when}, noted by ${by}`,
+  takenBackBy: (when: string, by: string, why: string) => `${when}, by ${by}: ${why}`,
+  here: 'Here now',
+  makers:
+    'Method, site, how long and what counts are the maker’s. So is how often: a repeat may itself sensitise.',
+  notPowder: 'And it says nothing about lightener powder.',
+  takeBack: 'Noted wrongly, or it came off',
+  takeBackTitle: 'Take back what was noted?',
+  takeBackLead: 'It stays in the log. Every open consultation of this ticket hears of it.',
+  holdToTakeBack: 'Take it back',
+  takenBackForm,
+};
