@@ -24,6 +24,8 @@ import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { createPlace } from './place';
 import { SettingsScreen } from './settings/SettingsScreen';
+import { SkinTests } from './skinTest/SkinTests';
+import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { Start } from './start/Start';
 import { makeSubmit } from './submitting';
 import { createWho } from './who';
@@ -106,6 +108,14 @@ export function Screens(props: {
                   onStart={place.toStart}
                   onDay={place.toDay}
                   onSettings={place.toSettings}
+                  ways={
+                    <SkinTestsButton
+                      skinTests={state().skinTests}
+                      settings={settings()}
+                      nowMs={props.station.nowMs()}
+                      onOpen={place.toSkinTests}
+                    />
+                  }
                 />
               }
             >
@@ -116,6 +126,11 @@ export function Screens(props: {
               </Match>
               <Match when={place.at() === 'day'}>
                 <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
+              </Match>
+              <Match when={place.at() === 'skinTests'}>
+                <MayWriteProvider value={isWriter}>
+                  <SkinTests station={props.station} who={who} onBar={place.toBar} />
+                </MayWriteProvider>
               </Match>
               <Match when={place.at() === 'settings'}>
                 <MayWriteProvider value={isWriter}>

@@ -7,7 +7,7 @@ import type { Who } from './who';
 
 /** Where this tablet is. In memory only: no address shows a client, and every start begins at the bar. */
 type Place =
-  | { readonly at: 'bar' | 'day' | 'settings' }
+  | { readonly at: 'bar' | 'day' | 'skinTests' | 'settings' }
   | { readonly at: 'start'; readonly chair: number | null }
   | { readonly at: 'consultation'; readonly id: string };
 
@@ -22,6 +22,7 @@ export interface PlaceOfTablet {
   readonly chair: Accessor<number | null>;
   readonly toBar: () => void;
   readonly toDay: () => void;
+  readonly toSkinTests: () => void;
   readonly toSettings: () => void;
   readonly toStart: (chair: number | null) => void;
   readonly toClient: (id: string) => void;
@@ -50,6 +51,7 @@ export function createPlace(
     },
     toBar: go({ at: 'bar' }),
     toDay: go({ at: 'day' }),
+    toSkinTests: go({ at: 'skinTests' }),
     toSettings: () => who.asSomebody(go({ at: 'settings' })),
     toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
     toClient: (id) => {

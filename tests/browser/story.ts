@@ -40,6 +40,7 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
     case 'STEP_CONFIRMED':
       return kept(() => act('next'));
     case 'SKIN_TEST_NOTED':
+      await act('skin-test');
       await act('skin-test-earlier');
       await fill(person, answers);
       return kept(() => act('skin-test-keep'));

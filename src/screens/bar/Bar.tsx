@@ -35,6 +35,8 @@ export function Bar(props: {
   readonly onSettings: () => void;
   readonly alarm: Alarm;
   readonly tablet: TabletInUse | undefined;
+  /** Further ways, beside the parked ones. */
+  readonly ways?: JSX.Element;
   /** What an empty station offers in place of a clock. */
   readonly offer?: JSX.Element;
 }) {
@@ -70,7 +72,9 @@ export function Bar(props: {
           onDay={props.onDay}
           onSettings={props.onSettings}
           onStart={() => props.onStart(null)}
-        />
+        >
+          {props.ways}
+        </BarWays>
       </header>
       <Show
         when={view().due[0]}

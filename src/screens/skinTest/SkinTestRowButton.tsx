@@ -12,7 +12,7 @@ export function SkinTestRowButton(props: { readonly row: SkinTestRow; readonly o
       <button
         type="button"
         class="skin-test-row"
-        data-skin-test={props.row.test.id}
+        data-test={props.row.test.id}
         data-status={props.row.status}
         onClick={() => props.onOpen()}
       >

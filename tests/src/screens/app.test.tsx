@@ -12,8 +12,11 @@ const hour = 3_600_000;
 const isDisabled = (shown: Shown, act: string) =>
   (shown.find(`[data-act=${act}]`) as HTMLButtonElement).disabled;
 
+const openTest = '[data-act=skin-test]';
+
+/** From the line of the first step, or in the panel of what is more for her. */
 const putOnNow = async (shown: Shown, within = ''): Promise<void> => {
-  await shown.tap(`${within}[data-act=skin-test-put-on]`);
+  await shown.tap(within === '' ? openTest : `${within}[data-act=skin-test-put-on]`);
   await shown.tap(`${within}[data-question=method] [data-option=openApplication]`);
   await shown.tap(`${within}[data-question=site] [data-option=innerElbow]`);
   await shown.tap(`${within}[data-act=skin-test-keep]`);
@@ -216,14 +219,16 @@ describe('the station', () => {
 
 describe('the skin test', () => {
   const findState = (shown: Awaited<ReturnType<typeof startClient>>) =>
-    shown.find('[data-panel=skin-test]').dataset.skinTest;
+    shown.find('[data-line=skin-test]').dataset.skinTest;
 
   it('is put on, waits, and is read when its time has come', async () => {
     const shown = await startClient();
     expect(findState(shown)).toBe('missing');
     await putOnNow(shown);
     expect(findState(shown)).toBe('waiting');
+    await shown.tap(openTest);
     expect(shown.find('[data-panel=skin-test]').textContent).toContain('Left open, 45 minutes, inner elbow.');
+    expect(shown.find('[data-panel=skin-test]').textContent).toContain('Noted by Opal under Q.F.');
     expect(shown.look('[data-act=skin-test-nothing]')).toBeNull();
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
     await shown.tap('[data-act=skin-test-nothing]');
@@ -234,6 +239,7 @@ describe('the skin test', () => {
 
   it('that was put on earlier is noted with its time, not before it may be read', async () => {
     const shown = await startClient();
+    await shown.tap(openTest);
     await shown.tap('[data-act=skin-test-earlier]');
     await shown.answer(['method', 'makersMethod'], ['site', 'behindEar']);
     await shown.answer(['putOnAtMs', '1d'], ['seen', 'nothing']);
@@ -250,7 +256,8 @@ describe('the skin test', () => {
     'has no answer chosen before it is said, at %s',
     async (act) => {
       const shown = await startClient();
-      await shown.tap(`[data-act=${act}]`);
+      await shown.tap(openTest);
+      if (act !== 'skin-test-put-on') await shown.tap(`[data-act=${act}]`);
       const panel = shown.find('[data-panel=skin-test]');
       expect(panel.querySelectorAll('[aria-pressed=true]')).toHaveLength(0);
       expect(panel.querySelector('.time-said')).toBeNull();
@@ -260,7 +267,9 @@ describe('the skin test', () => {
       );
       expect(refused.every((field) => field.refused === 'notAnswered')).toBe(true);
       expect(refused.map((field) => field.question)).toEqual(
-        [...panel.querySelectorAll<HTMLElement>('[data-question]')].map((field) => field.dataset.question),
+        [...panel.querySelectorAll<HTMLElement>('[data-question]:not([data-question=line])')].map(
+          (field) => field.dataset.question,
+        ),
       );
       expect(findState(shown)).toBe('missing');
     },
@@ -270,6 +279,7 @@ describe('the skin test', () => {
     const shown = await startClient();
     await putOnNow(shown);
     const panel = '[data-panel=skin-test] ';
+    await shown.tap(openTest);
     expect(shown.look(`${panel}[data-question]`)).toBeNull();
     await shown.tap('[data-act=skin-test-correct]');
     await shown.answer(['code', 'wrongTap']);
@@ -288,6 +298,7 @@ describe('the skin test', () => {
     expect(shown.find('.later-on').textContent).toContain('once it is read, from Thursday, March 5, 05:30.');
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
     expect(shown.find('.later-on').textContent).toBe('The skin test is ready to be read.');
+    await shown.tap(openTest);
     await shown.tap('[data-act=skin-test-nothing]');
     expect(shown.look('.later-on')).toBeNull();
   });
@@ -295,6 +306,7 @@ describe('the skin test', () => {
   it('stops her at once when it reacted', async () => {
     const shown = await startClient();
     await putOnNow(shown);
+    await shown.tap(openTest);
     await shown.hold('[data-act=skin-test-reaction]');
     expect(shown.find('main').dataset.step).toBe('stopped');
     expect(shown.find('[data-rule]').dataset.rule).toBe('stop.skinTestPositive');

@@ -34,14 +34,15 @@ describe('a client who was started by mistake', () => {
     expect(shown.station.readState().closed).toMatchObject([{ how: 'calledOff' }]);
   });
 
-  it('is no mistake once a skin test was put on', async () => {
+  it('leaves a skin test that was put on in its own record', async () => {
     const shown = await startClient();
-    await shown.tap('[data-act=skin-test-put-on]');
+    await shown.tap('[data-act=skin-test]');
     await shown.answer(['method', 'makersMethod'], ['site', 'forearm']);
     await shown.tap('[data-act=skin-test-keep]');
-    expect(shown.look(button)).toBeNull();
-    await shown.tap('[data-act=more-for-client]');
-    expect(shown.look(panel)).toBeNull();
+    await shown.tap(button);
+    await shown.hold(`${panel} [data-act=close-mistake]`);
+    expect(shown.station.readState().closed).toMatchObject([{ how: 'calledOff' }]);
+    expect(shown.station.readState().skinTests).toMatchObject([{ ticket: 'Q.F.', takenBack: null }]);
   });
 
   it('is no mistake once she is stopped', async () => {

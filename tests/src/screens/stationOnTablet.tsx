@@ -1,5 +1,5 @@
 import { render } from '@solidjs/testing-library';
-import { createSignal } from 'solid-js';
+import { batch, createSignal } from 'solid-js';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
@@ -52,6 +52,8 @@ export async function showStation(
     ...station,
     open: (by, answers) => follow(station.open(by, answers)),
     submit: (id, by, raw) => follow(station.submit(id, by, raw)),
+    putOnSkinTest: (by, answers) => follow(station.putOnSkinTest(by, answers)),
+    changeSkinTest: (id, by, raw) => follow(station.changeSkinTest(id, by, raw)),
     finishClosing: (id) => follow(station.finishClosing(id)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     seenMs,
@@ -107,8 +109,10 @@ export async function showStation(
   };
   /** The clock goes on, or is set back; the tablet remembers the latest it showed. */
   const turnClock = async (atMs: number) => {
-    setSeenMs(Math.max(seenMs(), atMs));
-    setNowMs(atMs);
+    batch(() => {
+      setSeenMs(Math.max(seenMs(), atMs));
+      setNowMs(atMs);
+    });
     await settle();
   };
   /** Steps of a story, as if they had been tapped before anybody looked; answers the id of its consultation. */

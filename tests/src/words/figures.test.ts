@@ -8,6 +8,7 @@ const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 describe('a figure inside a sentence', () => {
   it('is the constant that is in force, written in its language', () => {
     expect(Object.values(writeFigures('en')).map(plain)).toEqual([
+      '12',
       '20 min',
       '12 %',
       '40 vol',
