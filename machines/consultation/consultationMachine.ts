@@ -40,7 +40,13 @@ export const consultationMachine = chart.createMachine({
                 REACTION_RECORDED: { target: 'seen', actions: 'note' },
               },
             },
-            seen: { on: { CARE_GIVEN: { guard: 'isNothingOn', target: '#reaction', actions: 'note' } } },
+            seen: {
+              on: {
+                // What shows later is added to what was seen.
+                REACTION_RECORDED: { actions: 'note' },
+                CARE_GIVEN: { guard: 'isNothingOn', target: '#reaction', actions: 'note' },
+              },
+            },
           },
         },
         place: {

@@ -83,8 +83,11 @@ export const courseReducers = {
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
   NO_REACTION: () => ({ reaction: null }),
-  REACTION_RECORDED: (_record, { payload }, stamp) => ({
-    reaction: { ...stamp, signs: payload.signs, care: null },
+  REACTION_RECORDED: ({ reaction }, { payload }, stamp) => ({
+    reaction:
+      reaction === null || reaction.signs.length === 0
+        ? { ...stamp, signs: payload.signs, care: null }
+        : { ...reaction, signs: addSigns(reaction.signs, payload.signs) },
   }),
   CARE_GIVEN: (record, { payload }, stamp) => ({
     reaction: record.reaction && { ...record.reaction, care: payload.care },
@@ -123,3 +126,9 @@ export const courseReducers = {
     parked: record.parked && { ...record.parked, atMs: record.parked.atMs + payload.shiftMs },
   }),
 } satisfies Partial<Reducers>;
+
+/** What was seen before and what shows now, each once; "not clear yet" goes as soon as anything is. */
+const addSigns = (before: readonly string[], now: readonly string[]): readonly string[] => {
+  const all = [...new Set([...before, ...now])];
+  return all.length === 1 ? all : all.filter((sign) => sign !== 'unclear');
+};

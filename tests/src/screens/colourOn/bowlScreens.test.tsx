@@ -102,11 +102,34 @@ describe('a reaction', () => {
     expect(seen('.contact-digits')).toBe('1:30');
     await pressTwice('record-reaction');
     expect(bench.last()).toMatchObject({ type: 'REACTION_RECORDED', payload: { signs: ['unclear'] } });
+    await press('care');
     await choose('care', 'rinsedAndDoctor');
     expect(isDisabled('give-care')).toBe(true);
+    await press('cancel');
     await press('rinsed-lengths');
+    bench.pass(5 * minute);
+    expect(seen('[data-water="lengths"] .contact-digits')).toBe('5:00');
+    await press('care');
+    expect(seen('[data-line="water-short"]')).toContain('5:00 of 20 min');
     await press('give-care');
+    expect(bench.consultation().record.ended).toBeNull();
+    await press('give-care-confirm');
     expect(bench.consultation().record.ended?.how).toBe('reaction');
+  });
+
+  it('takes further signs after it was recorded', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await press('look');
+    await press('stinging-yes');
+    bench.show(Reaction);
+    await press('signs');
+    await choose('signs', 'burning');
+    await pressTwice('record-reaction');
+    expect(title()).toBe('Reaction recorded');
+    await press('more-signs');
+    await choose('signs', 'blisters');
+    await pressTwice('record-reaction');
+    expect(bench.consultation().record.reaction?.signs).toEqual(['burning', 'blisters']);
   });
 
   it('goes back where she was when it was none', async () => {
@@ -115,6 +138,8 @@ describe('a reaction', () => {
     await press('stinging-yes');
     bench.show(Reaction);
     await press('no-reaction');
+    expect(bench.way()).not.toContain('calm');
+    await press('no-reaction-confirm');
     expect(bench.way()).toContain('calm');
     expect(bench.consultation().record.clocks.some(({ endedAtMs }) => endedAtMs === null)).toBe(true);
   });

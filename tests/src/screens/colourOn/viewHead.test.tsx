@@ -38,14 +38,25 @@ it('goes on counting contact time while she reacts, until the rinse', () => {
   expect(viewReaction(suspected.consultation, atMs + 5 * minute)).toEqual({
     care: 'suspected',
     contacts: [{ zone: 'lengths', line: 'Sandbar powder', onForMs: 5 * minute }],
+    waters: [],
     signs: [],
     toldForMs: minute,
   });
   const rinsed = tap(suspected, minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
   expect(viewReaction(rinsed.consultation, rinsed.atMs).contacts).toEqual([]);
+  const isRinsed = (minutes: number) =>
+    viewReaction(rinsed.consultation, rinsed.atMs + minutes * minute).waters.map(
+      ({ isLongEnough }) => isLongEnough,
+    );
+  expect([isRinsed(19), isRinsed(20)]).toEqual([[false], [true]]);
   const recorded = tap(rinsed, minute, { type: 'REACTION_RECORDED', answers: { signs: ['burning'] } });
   expect(viewReaction(recorded.consultation, recorded.atMs)).toMatchObject({
     care: 'seen',
     signs: ['burning'],
   });
+  const added = tap(recorded, minute, {
+    type: 'REACTION_RECORDED',
+    answers: { signs: ['burning', 'blisters'] },
+  });
+  expect(viewReaction(added.consultation, added.atMs).signs).toEqual(['burning', 'blisters']);
 });
