@@ -5,6 +5,10 @@ export interface AskWords {
   readonly ask: string;
   /** How to find out, in a few words. */
   readonly hint?: string;
+  /** The question in a word or two, for its line in the ledger. */
+  readonly short?: string;
+  /** A figure as an answer: "3 days a week". */
+  readonly told?: (figure: string) => string;
 }
 
 /** The words of any question, as the fields of a form need them. */
@@ -14,6 +18,8 @@ export interface AnyQuestionWords extends AskWords {
   readonly rowTitle?: (row: string) => string;
   readonly addRow?: string;
   readonly removeRow?: (row: string) => string;
+  /** Asked once there is a row: "Another tool?" */
+  readonly askAnother?: string;
   /** Said instead of rows, where none at all is an answer. */
   readonly noRows?: string;
 }
@@ -31,6 +37,7 @@ type WordsOf<Q> = Q extends {
         readonly rowTitle: (row: string) => string;
         readonly addRow: string;
         readonly removeRow: (row: string) => string;
+        readonly askAnother?: string;
         readonly noRows?: string;
       }
     : AskWords;

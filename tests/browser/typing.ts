@@ -16,10 +16,23 @@ const isRows = (value: Raw): value is readonly RawForm[] =>
 
 const isNone = (value: Raw): boolean => Array.isArray(value) && value.length === 0;
 
-/** The field of one question; what stands behind "more" is brought out first. */
-async function findField(person: Person, path: string): Promise<Locator> {
+/** The field of one question: brought onto its sheet by its line, or out from behind "more". */
+export async function findField(person: Person, path: string): Promise<Locator> {
   const field = person.page.locator(`[data-question="${path}"]`);
   if ((await field.count()) > 0) return field;
+  if ((await person.page.locator('.sheet').count()) > 0) {
+    const everything = person.page.locator('[data-act="all-questions"]');
+    if ((await everything.count()) > 0) await person.press(everything);
+    const line = person.page.locator(`.ledger [data-ledger="${path}"]`);
+    const [, list, row] = /^(.+)\.(\d+)\./.exec(path) ?? [];
+    if (list !== undefined && (await line.count()) === 0) {
+      await findField(person, list);
+      await person.press(person.page.locator(`[data-row="${row}"] [data-ledger]`));
+      if ((await field.count()) > 0) return field;
+    }
+    await person.press(line);
+    return field;
+  }
   const [row] = /\.\d+\./.exec(path) ?? [];
   const place =
     row === undefined
@@ -33,7 +46,11 @@ async function findField(person: Person, path: string): Promise<Locator> {
 async function answerOne(person: Person, path: string, value: string): Promise<void> {
   const field = await findField(person, path);
   const offered = field.locator(`[data-option="${value}"]`);
-  if ((await offered.count()) === 0) return person.type(field.locator('input'), value);
+  if ((await offered.count()) === 0) {
+    const pad = field.locator('[data-act="another-number"]');
+    if ((await pad.count()) > 0) await person.press(pad);
+    return person.type(field.locator('input'), value);
+  }
   if ((await offered.getAttribute('data-act')) === 'absolute') return person.hold(offered);
   return person.press(offered);
 }
@@ -47,6 +64,7 @@ export async function answer(
 ): Promise<void> {
   if (value === undefined || value === null) return;
   if (typeof value === 'number') {
+    await findField(person, path);
     return each(() =>
       person.page.locator(`[data-question="${path}"] input[type="datetime-local"]`).fill(writeLocal(value)),
     );
@@ -61,11 +79,16 @@ export async function answer(
 }
 
 async function answerRow(person: Person, path: string, index: number, row: RawForm): Promise<void> {
-  const field = person.page.locator(`[data-question="${path}"]`);
-  if ((await field.locator(`[data-row="${index}"]`).count()) === 0) {
-    await person.press(field.locator('[data-act="add-row"]'));
+  const field = await findField(person, path);
+  const isBegun = (await field.locator(`[data-row="${index}"]`).count()) > 0;
+  const [first, ...rest] = Object.entries(row);
+  const thing = field.locator(`.tile[data-option="${first?.[1]}"]`);
+  if (!isBegun && (await thing.count()) > 0) await person.press(thing);
+  else {
+    if (!isBegun) await person.press(field.locator('[data-act="add-row"]'));
+    if (first !== undefined) await answer(person, `${path}.${index}.${first[0]}`, first[1]);
   }
-  for (const [name, value] of Object.entries(row)) await answer(person, `${path}.${index}.${name}`, value);
+  for (const [name, value] of rest) await answer(person, `${path}.${index}.${name}`, value);
 }
 
 /** Fills a form in, question by question; `not` names what stands there already. */

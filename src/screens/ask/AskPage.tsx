@@ -1,8 +1,8 @@
 import { type JSX, Show } from 'solid-js';
 import { type AskStep, askSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
-import { FormFields } from '../../parts/form/FormFields';
 import type { Picks } from '../../parts/form/field';
+import { Sheet } from '../../parts/form/Sheet';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -18,7 +18,8 @@ export function AskPage(
     readonly picks?: Picks;
     /** Another way out of this step, before the way back. */
     readonly also?: JSX.Element;
-    /** What the answers come to, beside or below the questions. */
+    /** What the answers come to, once all is said, and under which name it stands below the questions. */
+    readonly summary: string;
     readonly children?: JSX.Element;
     /** What has to be done first, in words: then Next waits. */
     readonly heldUp?: string | null;
@@ -55,13 +56,18 @@ export function AskPage(
               </BigButton>
             )}
           </Show>
-          <BigButton kind="primary" act="next" isDisabled={props.heldUp != null} onPress={asking.goOn}>
+          <BigButton
+            kind={asking.isComplete() ? 'primary' : 'plain'}
+            act="next"
+            isDisabled={props.heldUp != null}
+            onPress={asking.goOn}
+          >
             {words.general.next}
           </BigButton>
         </>
       }
     >
-      <FormFields
+      <Sheet
         form={asking.form}
         words={{ ...words.asked[props.step], ...props.words }}
         draft={asking.draft}
@@ -71,8 +77,10 @@ export function AskPage(
         hasAgeLine={props.settings.profile.ageLine !== null}
         nowMs={props.nowMs}
         picks={props.picks ?? {}}
-      />
-      {props.children}
+        summary={props.summary}
+      >
+        {props.children}
+      </Sheet>
       <Refusal refusal={asking.refusal()} />
     </StepPage>
   );

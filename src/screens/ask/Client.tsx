@@ -28,23 +28,26 @@ export function Client(props: StepProps) {
   const [isMistakeOpen, setIsMistakeOpen] = createSignal(false);
   const mayCallOff = createMemo(() => isNothingDone(props));
   return (
-    <AskPage
-      {...props}
-      step="client"
-      laterOn={laterOn()}
-      words={ageWords()}
-      also={
-        <Show when={mayCallOff()}>
-          <BigButton kind="quiet" act="started-by-mistake" onPress={() => setIsMistakeOpen(true)}>
-            {words.leaving.byMistake}
-          </BigButton>
-        </Show>
-      }
-    >
+    <>
+      <AskPage
+        {...props}
+        step="client"
+        summary={words.skinTest.title}
+        laterOn={laterOn()}
+        words={ageWords()}
+        also={
+          <Show when={mayCallOff()}>
+            <BigButton kind="quiet" act="started-by-mistake" onPress={() => setIsMistakeOpen(true)}>
+              {words.leaving.byMistake}
+            </BigButton>
+          </Show>
+        }
+      >
+        <SkinTestOpener {...props} />
+      </AskPage>
       <Dialog isOpen={isMistakeOpen()} title={props.page.kicker} onClose={() => setIsMistakeOpen(false)}>
         <StartedByMistake {...props} />
       </Dialog>
-      <SkinTestOpener {...props} />
-    </AskPage>
+    </>
   );
 }

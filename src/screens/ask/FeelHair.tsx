@@ -18,7 +18,12 @@ export function FeelHair(props: StepProps) {
   };
   const isGlassDue = () => sayGlass() === asking.glassDue;
   return (
-    <AskPage {...props} step="feelHair" heldUp={isDamp(props.consultation.record) ? asking.dampTitle : null}>
+    <AskPage
+      {...props}
+      step="feelHair"
+      summary={asking.glassTitle}
+      heldUp={isDamp(props.consultation.record) ? asking.dampTitle : null}
+    >
       <Show when={isDamp(props.consultation.record)}>
         <Caution>
           <p>

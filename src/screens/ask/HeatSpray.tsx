@@ -10,7 +10,7 @@ export function HeatSpray(props: StepProps) {
   const words = useWords();
   const sprays = () => props.settings.shelf.filter(({ kind }) => kind === 'spray').map(({ name }) => name);
   return (
-    <AskPage {...props} step="heatSpray" picks={{ spray: sprays() }}>
+    <AskPage {...props} step="heatSpray" summary={words.asking.todayTitle} picks={{ spray: sprays() }}>
       <TodayHeat answers={props.consultation.record.answers.heatSpray} units={props.settings.units} />
       <Show when={sprays().length === 0 && props.consultation.record.answers.heatSpray?.finish === 'styled'}>
         <Caution kind="plain">

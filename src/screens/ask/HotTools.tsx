@@ -1,3 +1,4 @@
+import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import { HeatPanel } from './HeatPanel';
@@ -5,7 +6,7 @@ import { HeatPanel } from './HeatPanel';
 /** What heat has done at home, and what has been on the hair. */
 export function HotTools(props: StepProps) {
   return (
-    <AskPage {...props} step="hotTools">
+    <AskPage {...props} step="hotTools" summary={useWords().heat.title}>
       <HeatPanel habits={props.consultation.record.answers.hotTools?.habits} units={props.settings.units} />
     </AskPage>
   );

@@ -80,7 +80,19 @@ export function createAsking(step: AskStep, props: StepProps) {
     return count === 0 ? '' : words.asking.missing(formatQuantity(count, 'count', units, words.locale));
   };
 
-  return { saysMissing, form, draft, refusals, refusal, keep: () => void keep(), goOn: () => void goOn() };
+  /** Nothing is missing and nothing is wrong: Next is what there is to do. */
+  const isComplete = createMemo(() => readForm(form, draft.raw(), readNow()).ok);
+
+  return {
+    saysMissing,
+    isComplete,
+    form,
+    draft,
+    refusals,
+    refusal,
+    keep: () => void keep(),
+    goOn: () => void goOn(),
+  };
 }
 
 const countTakenBack = ({ log }: Consultation): number =>

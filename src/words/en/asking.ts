@@ -1,11 +1,17 @@
 /** What is said beside the questions. */
 export const asking = {
-  ageBand: (line: string) => ({ ask: 'Age', options: { over: `${line} or older`, under: `Under ${line}` } }),
+  ageBand: (line: string) => ({
+    ask: 'How old is she?',
+    short: 'Age',
+    options: { over: `${line} or older`, under: `Under ${line}` },
+  }),
   missing: (count: string) => `Still to answer or mend: ${count}`,
   dampTitle: 'Damp: dry it and look again.',
   damp: 'Towel and cool air. No hot tool on damp hair. Water hides what the hair is like.',
   glassDue:
     'What has been on it asks for a glass test: a cutting meets peroxide before anything goes on the head.',
+  glassTitle: 'Glass test',
+  todayTitle: 'Today’s heat',
   glassNotDue: 'No glass test needed for what has been on it.',
   glassDone: 'The glass test was read: nothing seen.',
   shelfEmpty: 'No spray on the shelf yet. Type its name, or add it in settings.',

@@ -25,6 +25,7 @@ import { reaction } from './reaction';
 import { refusals } from './refusals';
 import { rules } from './rules';
 import { settings } from './settings';
+import { sheet } from './sheet';
 import { skinTest } from './skinTest';
 import { skinTests } from './skinTests';
 import { start } from './start';
@@ -60,6 +61,7 @@ export const en = {
   mix,
   reaction,
   settings,
+  sheet,
   strandTest,
   asked: {
     client: clientWords,

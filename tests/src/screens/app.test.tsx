@@ -132,7 +132,7 @@ describe('the station', () => {
     expect(shown.look('[data-act=start]')).toBeNull();
     await shown.tap('[data-chair="3"]');
     expect(shown.find('footer [data-line=only-watches]').textContent).toContain('This window cannot write.');
-    expect((shown.find('fieldset.form') as HTMLFieldSetElement).disabled).toBe(true);
+    expect((shown.find('fieldset.sheet-main') as HTMLFieldSetElement).disabled).toBe(true);
     expect(isDisabled(shown, 'next')).toBe(true);
     for (const way of ['bar', 'more-for-client']) expect(isDisabled(shown, way)).toBe(false);
     await shown.tap('[data-act=more-for-client]');
@@ -168,7 +168,7 @@ describe('the station', () => {
     shown.station.watch(logs);
     await shown.settle();
     await shown.tap('[data-chair="3"]');
-    (shown.find('fieldset.form') as HTMLFieldSetElement).disabled = false;
+    (shown.find('fieldset.sheet-main') as HTMLFieldSetElement).disabled = false;
     await shown.answer(['service', 'gloss']);
     expect(shown.find('[data-refusal]').dataset.refusal).toBe('notWriting');
   });
@@ -223,6 +223,7 @@ describe('the skin test', () => {
 
   it('is put on, waits, and is read when its time has come', async () => {
     const shown = await startClient();
+    await shown.tap('[data-ledger=summary]');
     expect(findState(shown)).toBe('missing');
     await putOnNow(shown);
     expect(findState(shown)).toBe('waiting');
@@ -234,6 +235,7 @@ describe('the skin test', () => {
     await shown.tap('[data-act=skin-test-nothing]');
     expect(findState(shown)).toBe('clear');
     await shown.turnClock(endsIronedWet.startAtMs + 29 * 24 * hour);
+    await shown.tap('[data-ledger=summary]');
     expect(findState(shown)).toBe('lapsed');
   });
 
@@ -320,6 +322,7 @@ describe('the skin test', () => {
     await shown.type('ticket', 'D.K.');
     await shown.tap('[data-act=open]');
     await shown.answer(['service', 'gloss']);
+    await shown.tap('[data-ledger=summary]');
     expect(findState(shown)).toBe('notNeeded');
   });
 });
@@ -381,6 +384,7 @@ describe('a stop', () => {
     await shown.type('words', 'Meant the row above');
     await shown.hold('[data-act=correct]');
     expect(shown.find('main').dataset.step).toBe('client');
+    await shown.goTo('reactions');
     expect(shown.find('[data-question=reactions] [aria-pressed]').getAttribute('aria-pressed')).toBe('false');
     const { record } = [...shown.station.readState().open.values()][0] ?? {};
     expect(record?.corrections).toMatchObject([{ answer: 'client', code: 'wrongTap', by: 'Opal' }]);

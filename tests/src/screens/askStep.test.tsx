@@ -26,7 +26,8 @@ describe('a step that asks', () => {
     await shown.tap('[data-act=next]');
     expect(readStep(shown)).toBe('client');
     expect(shown.find('[data-question=reach]').dataset.refused).toBe('notAnswered');
-    expect(shown.find('[data-question=service]').dataset.refused).toBeUndefined();
+    expect(shown.find('[data-ledger=scalp]').dataset.refused).toBe('refused');
+    expect(shown.find('[data-ledger=service]').dataset.refused).toBeUndefined();
     expect(shown.find('.held-up').textContent).toBe('Still to answer or mend: 8');
   });
 
@@ -56,14 +57,14 @@ describe('a step that asks', () => {
     await shown.type('targetLevel', '70');
     await shown.tap('[data-act=bar]');
     await shown.tap('[data-chair="3"]');
-    expect((shown.find('[data-question=targetLevel] input') as HTMLInputElement).value).toBe('70');
+    expect(await shown.readTyped('targetLevel')).toBe('70');
   });
 
   it('never reads half a figure in another unit', async () => {
     const shown = await startClient();
     await shown.answer(...clientAnswers);
     await shown.tap('[data-act=next]');
-    await shown.tap('[data-act=add-row]');
+    await shown.answer(['habits.0.tool', 'flatIron']);
     await shown.type('habits.0.settingC', '4');
     await shown.tap('[data-act=bar]');
     await shown.station.saveSettings('Opal', { ...salon, units: { ...salon.units, temperature: 'C' } });
@@ -83,14 +84,13 @@ describe('a step that asks', () => {
     expect([...second.station.readState().open.keys()]).toEqual(
       first.station.readState().closed.map(({ id }) => id),
     );
-    expect((second.find('[data-question=targetLevel] input') as HTMLInputElement).value).toBe('');
+    expect(await second.readTyped('targetLevel')).toBe('');
   });
 
   it('shows after a restart what was kept', async () => {
     const first = await startClient();
     await first.answer(...clientAnswers);
     await first.tap('[data-act=next]');
-    await first.tap('[data-act=add-row]');
     await first.answer(
       ['habits.0.tool', 'flatIron'],
       ['habits.0.wetness', 'wet'],
@@ -98,6 +98,7 @@ describe('a step that asks', () => {
       ['habits.0.forMonths', '24'],
       ['habits.0.settingC', '400'],
     );
+    await first.tap('[data-ledger=summary]');
     expect(first.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
     expect(first.find('[data-figure=boils]').textContent).toMatch(/: 10\.4$/);
     first.unmount();
@@ -106,7 +107,8 @@ describe('a step that asks', () => {
     await second.tap('[data-chair="3"]');
     await second.tap('[data-act=who-Opal]');
     expect(readStep(second)).toBe('hotTools');
-    expect((second.find('[data-question="habits.0.settingC"] input') as HTMLInputElement).value).toBe('400');
+    expect(await second.readTyped('habits.0.settingC')).toBe('400');
+    await second.tap('[data-ledger=summary]');
     expect(second.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
     const reached = [...second.container.querySelectorAll('[data-threshold]')].map(
       (item) => (item as HTMLElement).dataset.threshold,
@@ -124,7 +126,6 @@ describe('a step that asks', () => {
     const shown = await startClient();
     await shown.answer(...clientAnswers);
     await shown.tap('[data-act=next]');
-    await shown.tap('[data-act=add-row]');
     await shown.answer(
       ['habits.0.tool', 'flatIron'],
       ['habits.0.wetness', 'wet'],
@@ -132,6 +133,7 @@ describe('a step that asks', () => {
       ['habits.0.forMonths', '24'],
       ['habits.0.settingC', 'unknown'],
     );
+    await shown.tap('[data-ledger=summary]');
     expect(shown.find('[data-figure=iron-minutes]').textContent).toMatch(/: about 312.min \(104–728.min\)$/);
   });
 
@@ -141,6 +143,7 @@ describe('a step that asks', () => {
     await shown.tap('[data-act=next]');
     await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'compoundHenna']);
     await shown.tap('[data-act=next]');
+    await shown.tap('[data-ledger=summary]');
     expect(shown.find('[data-glass]').dataset.glass).toBe('due');
     await shown.answer(
       ['nape', 'dry'],

@@ -85,11 +85,20 @@ export async function showStation(
     }
   };
   const tap = async (selector: string) => {
+    await bring(selector);
     find(selector).click();
     await settle();
   };
+  /** What is not on the sheet just now is behind its line: a question behind its own, the rest behind the last. */
+  const bring = async (selector: string) => {
+    if (look(selector) !== null || look('.sheet') === null) return;
+    const [, path] = /^\[data-question="?([^"\]]+)"?\]/.exec(selector) ?? [];
+    if (path !== undefined) await goTo(path);
+    else if (look('.ledger [data-ledger=summary]') !== null) await tap('.ledger [data-ledger=summary]');
+  };
   /** Presses shortly, then the second button that appears: the way of a switch. */
   const hold = async (selector: string) => {
+    await bring(selector);
     const button = find(selector);
     button.click();
     const second = button.parentElement?.querySelector<HTMLElement>('.hold-confirm');
@@ -97,15 +106,45 @@ export async function showStation(
     second.click();
     await settle();
   };
+  /** Brings a question onto its sheet, by its line in the ledger; where all are shown at once nothing is to be done. */
+  const goTo = async (path: string) => {
+    if (look(`[data-question="${path}"]`) !== null) return;
+    if (look('[data-act=all-questions]') !== null) await tap('[data-act=all-questions]');
+    const [, list, row] = /^(.+)\.(\d+)\./.exec(path) ?? [];
+    if (list !== undefined && look(`[data-ledger="${path}"]`) === null) {
+      await goTo(list);
+      const line = `[data-row="${row}"] [data-ledger]`;
+      if (look(line) === null) return;
+      await tap(line);
+    }
+    if (look(`[data-question="${path}"]`) === null) await tap(`[data-ledger="${path}"]`);
+  };
   const type = async (path: string, text: string) => {
+    await goTo(path);
+    const pad = `[data-question="${path}"] [data-act=another-number]`;
+    if (look(`[data-question="${path}"] input`) === null) await tap(pad);
     const input = find(`[data-question="${path}"] input`) as HTMLInputElement;
     input.value = text;
     input.dispatchEvent(new Event('input', { bubbles: true }));
     await settle();
     return input;
   };
+  /** The field of a figure as it was typed, brought onto the sheet. */
+  const readTyped = async (path: string) => {
+    await goTo(path);
+    const field = `[data-question="${path}"]`;
+    if (look(`${field} input`) === null) await tap(`${field} [data-act=another-number]`);
+    return (find(`${field} input`) as HTMLInputElement).value;
+  };
   const answer = async (...given: readonly (readonly [string, string])[]) => {
-    for (const [path, option] of given) await tap(`[data-question="${path}"] [data-option="${option}"]`);
+    for (const [path, option] of given) {
+      await goTo(path);
+      /** A row that is not there yet is begun by the tile of the thing itself. */
+      const at = look(`[data-question="${path}"]`) === null ? path.replace(/\.\d+\..*$/, '') : path;
+      const back = `[data-question="${at}"] [data-act=back-to-picks]`;
+      if (look(back) !== null) await tap(back);
+      await tap(`[data-question="${at}"] [data-option="${option}"]`);
+    }
   };
   /** The clock goes on, or is set back; the tablet remembers the latest it showed. */
   const turnClock = async (atMs: number) => {
@@ -139,6 +178,8 @@ export async function showStation(
     tap,
     hold,
     type,
+    goTo,
+    readTyped,
     answer,
     settle,
     turnClock,

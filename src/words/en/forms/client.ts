@@ -5,6 +5,7 @@ import { figures } from '../figures';
 export const clientWords: FormWords<typeof clientForm> = {
   service: {
     ask: 'What does she want?',
+    short: 'Wants',
     options: {
       lighten: 'Lighten',
       liftAndDeposit: 'Lift and deposit',
@@ -15,25 +16,30 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   reach: {
     ask: 'Where does it go?',
+    short: 'Where',
     options: { fullHead: 'Full head', roots: 'Roots', endsOut: 'Ends out' },
   },
   targetLevel: {
-    ask: 'Level she wants',
+    ask: 'Which level does she want?',
+    short: 'Level wanted',
     hint: `${figures.lowestLevel} black to ${figures.highestLevel} lightest blond`,
   },
-  naturalLevel: { ask: 'Natural level at the roots' },
-  endsLevel: { ask: 'Level at the ends' },
-  greyPercent: { ask: 'How much is grey?' },
+  naturalLevel: { ask: 'Natural level at the roots?', short: 'Natural level' },
+  endsLevel: { ask: 'Level at the ends?', short: 'Ends level' },
+  greyPercent: { ask: 'How much is grey?', short: 'Grey' },
   texture: {
-    ask: 'Texture',
+    ask: 'What is one hair like?',
+    short: 'Texture',
     options: { fine: 'Fine', medium: 'Medium', coarse: 'Coarse', unknown: "Don't know" },
   },
   density: {
-    ask: 'Density',
+    ask: 'How much hair is there?',
+    short: 'Density',
     options: { thin: 'Thin', medium: 'Medium', thick: 'Thick', unknown: "Don't know" },
   },
   length: {
     ask: 'How long is it?',
+    short: 'Length',
     options: {
       ear: 'To the ear',
       chin: 'Chin',
@@ -42,10 +48,11 @@ export const clientWords: FormWords<typeof clientForm> = {
       waist: 'Waist',
     },
   },
-  lengthCm: { ask: 'Length by the tape', hint: 'From the scalp, pulled straight.' },
+  lengthCm: { ask: 'Length by the tape?', short: 'By the tape', hint: 'From the scalp, pulled straight.' },
   reactions: {
-    ask: 'Has she ever reacted to colour, lightener or a black temporary tattoo?',
-    hint: 'Ask each one aloud. The red ones stop everything: press and hold.',
+    ask: 'Has she ever reacted?',
+    short: 'Reactions',
+    hint: 'To colour, lightener or a black tattoo. Ask each one aloud.',
     options: {
       none: 'None of these',
       tingled: 'Tingled, gone on rinsing',
@@ -59,7 +66,8 @@ export const clientWords: FormWords<typeof clientForm> = {
     },
   },
   scalp: {
-    ask: 'Scalp and face today',
+    ask: 'Scalp and face today?',
+    short: 'Scalp, face',
     hint: 'Look, part by part.',
     options: {
       sound: 'Sound',

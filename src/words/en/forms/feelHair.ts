@@ -5,11 +5,12 @@ const touch = { dry: 'Dry', damp: 'Damp' };
 const hint = 'Damp hair hides what it is like: towel and cool air first, no hot tool.';
 
 export const feelHairWords: FormWords<typeof feelHairForm> = {
-  nape: { ask: 'At the nape it feels', hint, options: touch },
-  mid: { ask: 'Mid-length it feels', hint, options: touch },
-  ends: { ask: 'At the ends it feels', hint, options: touch },
+  nape: { ask: 'How does it feel at the nape?', short: 'Nape', hint, options: touch },
+  mid: { ask: 'How does it feel mid-length?', short: 'Mid-length', hint, options: touch },
+  ends: { ask: 'How do the ends feel?', short: 'Ends', hint, options: touch },
   porosity: {
-    ask: 'Porosity',
+    ask: 'Smooth or rough?',
+    short: 'Porosity',
     hint: 'Slide two fingers up one strand, towards the root.',
     options: {
       low: 'Smooth, water runs off',
@@ -19,7 +20,8 @@ export const feelHairWords: FormWords<typeof feelHairForm> = {
     },
   },
   curl: {
-    ask: 'Curl at the roots against the ends',
+    ask: 'Curl at the roots against the ends?',
+    short: 'Curl',
     options: {
       straight: 'Straight all along',
       sameAlong: 'Same all along',
@@ -29,10 +31,12 @@ export const feelHairWords: FormWords<typeof feelHairForm> = {
   },
   breakage: {
     ask: 'Short broken hairs?',
+    short: 'Broken hairs',
     options: { no: 'No', some: 'Some', much: 'Many', unknown: 'Cannot tell' },
   },
   wetStretch: {
-    ask: 'One wet strand, pulled lightly',
+    ask: 'One wet strand, pulled lightly?',
+    short: 'Wet stretch',
     hint: 'Pull the curl straight first, then a little more, and let go.',
     options: {
       springsBack: 'Springs back',

@@ -4,12 +4,14 @@ import type { FormWords } from '../../formWords';
 export const heatSprayWords: FormWords<typeof heatSprayForm> = {
   finish: {
     ask: 'How is it finished today?',
+    short: 'Finish',
     options: { noHotTool: 'No hot tool', styled: 'With a hot tool' },
   },
-  spray: { ask: 'Which spray from the shelf?' },
+  spray: { ask: 'Which spray from the shelf?', short: 'Spray' },
   tool: {
     ask: 'Which tool?',
+    short: 'Tool',
     options: { flatIron: 'Flat iron', curlingIron: 'Curling iron', hotBrush: 'Hot brush', dryer: 'Dryer' },
   },
-  settingC: { ask: 'Setting' },
+  settingC: { ask: 'At which setting?', short: 'Setting' },
 };

@@ -3,15 +3,18 @@ import type { FormWords } from '../../formWords';
 
 export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   habits: {
-    ask: 'Hot tools at home',
+    ask: 'Which hot tools at home?',
+    askAnother: 'Another tool?',
+    short: 'Hot tools',
     hint: 'Each tool on its own. One she gave up still counts while that hair is there.',
     rowTitle: (row) => `Tool ${row}`,
     addRow: 'Add a tool',
-    noRows: 'No hot tools',
+    noRows: 'No hot tool',
     removeRow: (row) => `Take tool ${row} out`,
     rows: {
       tool: {
         ask: 'Which tool?',
+        short: 'Tool',
         options: {
           flatIron: 'Flat iron',
           curlingIron: 'Curling iron',
@@ -23,27 +26,43 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
         },
       },
       wetness: {
-        ask: 'On hair that is',
+        ask: 'On wet or dry hair?',
+        short: 'Hair is',
         options: { wet: 'Wet', damp: 'Damp', dry: 'Dry', unknown: "Don't know" },
       },
-      daysAWeek: { ask: 'Days a week' },
-      forMonths: { ask: 'For how many months?' },
-      settingC: { ask: 'Setting' },
-      secondsASection: { ask: 'Seconds a section' },
-      plateWidthCm: { ask: 'Plate width along the strand' },
-      passes: { ask: 'Passes a section', hint: 'How often it goes over the same hair in that time.' },
+      daysAWeek: {
+        ask: 'How many days a week?',
+        short: 'Days a week',
+        told: (figure) => `${figure} days a week`,
+      },
+      forMonths: {
+        ask: 'For how many months?',
+        short: 'Months',
+        told: (figure) => `${figure} months`,
+      },
+      settingC: { ask: 'At which setting?', short: 'Setting' },
+      secondsASection: { ask: 'How many seconds a section?', short: 'A section' },
+      plateWidthCm: { ask: 'How wide is the plate, along the strand?', short: 'Plate' },
+      passes: {
+        ask: 'How many passes a section?',
+        short: 'Passes',
+        hint: 'How often it goes over the same hair in that time.',
+      },
     },
   },
   smoke: {
     ask: 'Does it ever smoke, or smell burnt?',
+    short: 'Smoke',
     options: { no: 'No', smokes: 'It smokes', smellsBurnt: 'It smells burnt', unknown: "Don't know" },
   },
   spray: {
     ask: 'Heat spray at home?',
+    short: 'Spray at home',
     options: { never: 'Never', sometimes: 'Sometimes', always: 'Always', unknown: "Don't know" },
   },
   history: {
     ask: 'What has been on it, at home too?',
+    short: 'Been on it',
     hint: '“None of these” says nothing about the heat.',
     options: {
       none: 'None of these',
@@ -64,9 +83,10 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       wellWater: 'Well water',
     },
   },
-  bleaches: { ask: 'How often bleached, the oldest ends?' },
+  bleaches: { ask: 'How often bleached, the oldest ends?', short: 'Bleached' },
   relaxedWithinTwoWeeks: {
     ask: 'Relaxer, perm or keratin in the last two weeks?',
+    short: 'Last two weeks',
     options: { no: 'No', yes: 'Yes', unknown: "Don't know" },
   },
 };

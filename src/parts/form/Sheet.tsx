@@ -1,0 +1,154 @@
+import { createMemo, createSignal, type JSX, Show, untrack } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import type { FieldRefusal, Raw, RawForm } from '../../../shared/records/readForm';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import type { AnyFormWords } from '../../words/formWords';
+import { useMayWrite } from '../useMayWrite';
+import { useWords } from '../useWords';
+import type { Draft } from './draft';
+import type { Picks } from './field';
+import './form.css';
+import { isWide } from './sheet/columns';
+import { Ledger } from './sheet/Ledger';
+import { findNext, isOpen, listPlaces, type Place, readRows } from './sheet/places';
+import { SheetQuestion } from './sheet/SheetQuestion';
+import './sheet/sheet.css';
+import { findFirstOfRow } from './sheet/places';
+import { sayAnswer } from './sheet/sayAnswer';
+
+/**
+ * A form, one question at a time: a tap answers and goes on to the next that nobody has answered; beside it the ledger
+ * of all questions, a tap on a line goes back to it. Once all is said, `children` sum it up.
+ * Takes what `FormFields` takes. Checked in tests/src/parts/sheet.test.tsx.
+ */
+export function Sheet(props: {
+  readonly form: Form;
+  readonly words: AnyFormWords;
+  readonly draft: Draft;
+  readonly onChange?: (name: string, value: Raw) => void;
+  readonly refusals: readonly FieldRefusal[];
+  readonly units: UnitSettings;
+  readonly hasAgeLine: boolean;
+  readonly nowMs: number;
+  readonly picks?: Picks;
+  /** The name of what the answers come to: its line at the end of the ledger. */
+  readonly summary?: string;
+  /** What the answers come to: shown once all is said, or when its line is tapped. */
+  readonly children?: JSX.Element;
+}) {
+  const words = useWords();
+  const mayWrite = useMayWrite();
+  const places = createMemo(() =>
+    listPlaces({
+      form: props.form,
+      words: props.words,
+      raw: props.draft.raw(),
+      refusals: props.refusals,
+      units: props.units,
+      context: { hasAgeLine: props.hasAgeLine },
+    }),
+  );
+  const [goal, setGoal] = createSignal(untrack(() => findBeginning(places())));
+  /** A question that is not asked any more is left for the next one. */
+  const here = createMemo(() => {
+    const path = goal();
+    return path === null || places().some((place) => place.path === path) ? path : findNext(places(), null);
+  });
+  const place = createMemo(() => places().find(({ path }) => path === here()));
+  const [hasMoved, setHasMoved] = createSignal(false);
+  const goTo = (path: string | null) => {
+    setHasMoved(true);
+    setGoal(path);
+  };
+  const change = (at: Place, value: Raw) => {
+    const { row } = at;
+    const name = row?.list ?? at.name;
+    const next = row === null ? value : writeInRow(props.draft.raw(), row, at.name, value);
+    props.draft.set(name, next);
+    props.onChange?.(name, next);
+  };
+  const ofRow = (at: Place): string => {
+    const { row } = at;
+    const list = row === null ? undefined : props.form[row.list];
+    if (row === null || list?.kind !== 'list') return '';
+    const first = places().find(({ path }) => path === `${row.list}.${row.index}.${findFirstOfRow(list)}`);
+    if (first === undefined || first.path === at.path) return '';
+    return sayAnswer(first.question, first.words, first.value, { words, units: props.units });
+  };
+  /** Lines of a row show while that row is asked, so that the ledger stays short. */
+  const lines = createMemo(() => {
+    const row = place()?.row ?? null;
+    return places().filter(
+      (each) =>
+        each.row === null || (row !== null && each.row.list === row.list && each.row.index === row.index),
+    );
+  });
+  const needsWidth = () => {
+    const question = place()?.question;
+    return question !== undefined && 'options' in question && isWide(question.options.length);
+  };
+
+  return (
+    <div
+      class="sheet"
+      data-sheet={here() ?? 'summary'}
+      data-left={places().filter(isOpen).length}
+      data-wide={needsWidth()}
+    >
+      <fieldset class="sheet-main form-part" disabled={!mayWrite()}>
+        <Show when={here()} keyed fallback={<Summary>{props.children}</Summary>}>
+          {(path) => (
+            <Show when={place()}>
+              {(at) => (
+                <SheetQuestion
+                  place={at()}
+                  of={ofRow(at())}
+                  refusals={props.refusals}
+                  units={props.units}
+                  nowMs={props.nowMs}
+                  picks={props.picks}
+                  takesFocus={untrack(hasMoved)}
+                  onChange={(value) => change(at(), value)}
+                  onDone={() => goTo(findNext(places(), path))}
+                  onGoTo={goTo}
+                />
+              )}
+            </Show>
+          )}
+        </Show>
+      </fieldset>
+      <Show when={needsWidth()}>
+        <button
+          type="button"
+          class="sheet-way all-questions"
+          data-act="all-questions"
+          onClick={() => goTo(null)}
+        >
+          {words.sheet.allQuestions}
+        </button>
+      </Show>
+      <Ledger places={lines()} summary={props.summary} here={here()} units={props.units} onGoTo={goTo} />
+    </div>
+  );
+}
+
+function Summary(props: { readonly children?: JSX.Element }) {
+  return <div class="sheet-summary">{props.children}</div>;
+}
+
+/** The first question nobody has answered; where each has its usual answer and nobody has said anything, the first. */
+function findBeginning(places: readonly Place[]): string | null {
+  const open = findNext(places, null);
+  if (open !== null) return open;
+  return places.every(({ state }) => state === 'usual') ? (places[0]?.path ?? null) : null;
+}
+
+const writeInRow = (
+  raw: RawForm,
+  row: { readonly list: string; readonly index: number },
+  name: string,
+  value: Raw,
+): readonly RawForm[] =>
+  readRows(raw[row.list]).map((before, index) =>
+    index === row.index ? { ...before, [name]: value } : before,
+  );

@@ -1,0 +1,28 @@
+/** What stands on a sheet around the question itself. */
+export const sheet = {
+  thatIsAll: 'That is all',
+  allQuestions: 'All questions',
+  ledger: 'All questions and what was answered',
+  anotherNumber: 'Another number',
+  backToPicks: 'Back to the usual ones',
+  typeIt: 'Type it',
+  pad: 'Number keys',
+  lastAway: 'Take the last one away',
+  clear: 'Clear',
+  done: 'Done',
+  halfLess: '− ½',
+  halfMore: '+ ½',
+  notSaid: 'not said yet',
+  nothingYet: '?',
+  usual: 'as usual',
+  takeOut: 'Take out',
+  takeOutNamed: (row: string) => `Take out: ${row}`,
+  takenOut: (row: string) => `Taken out: ${row}`,
+  putBack: 'Put it back',
+  states: {
+    open: 'to answer',
+    said: 'answered',
+    usual: 'not asked, as usual',
+    refused: 'to mend',
+  },
+};
