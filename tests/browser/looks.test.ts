@@ -1,0 +1,79 @@
+import { writeFile } from 'node:fs/promises';
+import { afterAll, describe, expect, it } from 'vitest';
+import { findBarriers } from './accessibility';
+import { type LooksRule, rules } from './looks/finding';
+import { inspect } from './looks/inspect';
+import { walkKeys } from './looks/keys';
+import { mayScroll } from './looks/notTheMainWay';
+import { stillToMend } from './looks/stillToMend';
+import { allScenes } from './scenes/allScenes';
+import { settle, showScene } from './scenes/showScene';
+import { useStation } from './station';
+
+const station = useStation();
+
+/** Drawn for these first, so everything is asked here. */
+const first = ['1280x800', '800x1280'] as const;
+/** These must work: nothing scrolls, is cut or overlaps. */
+const also = ['1024x768', '1920x1080'] as const;
+
+const readSize = (size: string) => {
+  const [width = 0, height = 0] = size.split('x').map(Number);
+  return { width, height };
+};
+
+const found = new Map<LooksRule, string[]>(rules.map((rule) => [rule, []]));
+const unseen: string[] = [];
+
+const only = process.env.ONLY ?? '';
+const scenes = allScenes.filter(({ name }) => name.includes(only));
+
+describe('every screen, in every state it can be met in', () => {
+  it.each(scenes)('$name is shown and looked at', async ({ name, screen, scene }) => {
+    const shown = await showScene(station.browser, station.address, scene).catch((error: Error) => {
+      unseen.push(`${name}: ${error.message.split('\n')[0]}`);
+      throw error;
+    });
+    const { page } = shown;
+    const say = (rule: LooksRule, size: string, element: string, measured: string) => {
+      if ((rule === 'scrolls' || rule === 'primary') && screen in mayScroll) return;
+      found.get(rule)?.push(`${name} · ${size} · ${element} · ${measured}`);
+    };
+    try {
+      for (const size of [...first, ...also]) {
+        await page.setViewportSize(readSize(size));
+        await settle(page);
+        const isFirst = first.some((each) => each === size);
+        for (const { rule, element, measured } of await inspect(page, isFirst ? 'whole' : 'fit')) {
+          say(rule, size, element, measured);
+        }
+        if (isFirst)
+          for (const barrier of await findBarriers(page))
+            say('axe', size, barrier.slice(0, 160), 'by axe-core');
+      }
+      await page.setViewportSize(readSize(first[0]));
+      for (const { rule, element, measured } of await walkKeys(page)) say(rule, first[0], element, measured);
+      expect(shown.complaints).toEqual([]);
+    } finally {
+      await shown.close();
+    }
+  });
+});
+
+describe('on no screen', () => {
+  it.each(rules)('is anything found by the rule %s', (rule) => {
+    const here = found.get(rule) ?? [];
+    expect(here.length, here.join('\n')).toBeLessThanOrEqual(stillToMend[rule]);
+  });
+});
+
+afterAll(async () => {
+  const { FINDINGS } = process.env;
+  if (FINDINGS === undefined) return;
+  const counts = rules.map((rule) => `${rule}: ${found.get(rule)?.length}`).join(', ');
+  const lines = rules.flatMap((rule) => (found.get(rule) ?? []).map((line) => `${rule} · ${line}`));
+  await writeFile(
+    FINDINGS,
+    [counts, ...unseen.map((line) => `not shown · ${line}`), ...lines, ''].join('\n'),
+  );
+});

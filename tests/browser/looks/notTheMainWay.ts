@@ -1,0 +1,7 @@
+/** Screens that nobody needs between a client sitting down and the rinse, and why each may be longer than the glass. */
+export const mayScroll: Readonly<Record<string, string>> = {
+  day: 'a list of everything since the morning, read when there is time',
+  settings: 'set up once, before anybody sits down',
+  notices: 'as long as what is told; it stands in a window over the screen',
+  parkedList: 'as long as those who are away',
+};

@@ -1,0 +1,189 @@
+import { fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
+import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
+import { alone, emptyHouse, fullHouse, newHouse, usualHouse, withClosed } from './houses';
+import type { Scene, ScenesOf } from './scene';
+import type { SceneHand } from './sceneHand';
+
+/** The screens that are no state of one client. */
+export type BesideName =
+  | 'bar'
+  | 'start'
+  | 'parkedList'
+  | 'skinTest'
+  | 'settings'
+  | 'day'
+  | 'notices'
+  | 'clockDoubt'
+  | 'watching'
+  | 'starting'
+  | 'noStore'
+  | 'who'
+  | 'moreForClient';
+
+const bar = 'main.bar';
+const dialog = 'dialog[open]';
+const toStart = async ({ act, press }: SceneHand) => {
+  await act('start');
+  await press('[data-act="who-Opal"]');
+};
+const toSettings = async ({ act, press }: SceneHand) => {
+  await act('settings');
+  await press('[data-act="who-Opal"]');
+};
+const scene = (logs: Scene['logs'], shows: string, go?: Scene['go']): Scene => ({
+  logs,
+  shows,
+  ...(go === undefined ? {} : { go }),
+});
+const tickets = ['Wamemwom-QW.', 'M.W.', 'Ommwhelm-W.M', 'A.K.', 'R.V.', 'Momwegwum-WM', 'H.J.'];
+
+/** Logs that cannot be taken up: no events, and one of a newer station. */
+const unreadable = {
+  'open-torn00000001': [{ type: 'OPENED' }],
+  'open-torn00000002': [{ nothing: true }],
+  'settings-old': [1],
+};
+
+/** The screens beside a client, each in each of its states. */
+export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
+  bar: {
+    empty: scene(emptyHouse, bar),
+    usual: scene(usualHouse, bar),
+    full: scene(fullHouse, bar, ({ sayWho }) => sayWho(longName)),
+    error: scene(usualHouse, `${bar} .refusal, .notice-bar, .field-refusal`, async (hand) => {
+      await hand.open(4);
+      await refuseWrites(hand.page);
+      await hand.press('.step-content button[data-option]');
+      await hand.page.locator('.notice-bar, .refusal').first().waitFor();
+      await hand.act('bar');
+    }),
+    also: {
+      new: scene(newHouse, bar),
+      ended: scene(alone(until('FINISHED')), '.ended-said', async (hand) => {
+        await hand.open(3);
+        await hand.press('[data-question="settingC"] button[data-option]');
+        await hand.act('give-plan');
+      }),
+    },
+  },
+  start: {
+    empty: scene(emptyHouse, '[data-act="open"]', toStart),
+    usual: scene(usualHouse, '[data-act="open"]', toStart),
+    full: scene(fullHouse, '[data-act="open"]', toStart),
+    error: scene(usualHouse, '.field-refusal, .refusal', async (hand) => {
+      await toStart(hand);
+      await hand.act('open');
+    }),
+  },
+  parkedList: {
+    empty: scene(emptyHouse, dialog, ({ act }) => act('parked')),
+    usual: scene(usualHouse, dialog, ({ act }) => act('parked')),
+    full: scene(fullHouse, dialog, ({ act }) => act('parked')),
+    error: 'it shows what is stored and takes nothing',
+  },
+  skinTest: {
+    empty: scene(alone(until('OPENED')), 'main', ({ open }) => open(3)),
+    usual: scene(alone(until('SKIN_TEST_NOTED')), 'main', ({ open }) => open(3)),
+    full: 'of one client; the list of all is full',
+    error: 'see client, error',
+  },
+  settings: {
+    empty: scene(newHouse, 'main[data-step="settings"]', async ({ act, type, press }) => {
+      await act('settings');
+      const name = '[data-question="name"] input';
+      await type(name, 'Opal');
+      await press('[data-act="keep-name"]');
+    }),
+    usual: scene(emptyHouse, 'main[data-step="settings"]', toSettings),
+    full: scene(fullHouse, 'main[data-step="settings"]', toSettings),
+    error: scene(emptyHouse, 'main[data-step="settings"]', async (hand) => {
+      await toSettings(hand);
+      await refuseWrites(hand.page);
+      await hand.act('save-settings');
+    }),
+  },
+  day: {
+    empty: scene(emptyHouse, 'main[data-step="day"]', ({ act }) => act('day')),
+    usual: scene(withClosed(usualHouse, tickets.slice(3, 5)), 'main[data-step="day"]', ({ act }) =>
+      act('day'),
+    ),
+    full: scene(withClosed(fullHouse, tickets, fullSalon), 'main[data-step="day"]', ({ act }) => act('day')),
+    error: 'it shows what is stored and takes nothing',
+  },
+  notices: {
+    empty: 'without a notice there is no list of them',
+    usual: scene(
+      () => ({ ...usualHouse(), 'open-torn00000001': unreadable['open-torn00000001'] }),
+      '.notice-list',
+      ({ act }) => act('read-notices'),
+    ),
+    full: scene(
+      () => ({ ...fullHouse(), ...unreadable }),
+      '.notice-list',
+      ({ act }) => act('read-notices'),
+    ),
+    error: 'every notice is one',
+    also: { bar: scene(() => ({ ...usualHouse(), ...unreadable }), '.notice-bar') },
+  },
+  clockDoubt: {
+    empty: 'without a client nobody is asked',
+    usual: { ...scene(usualHouse, 'main'), atMs: nowMs - 9 * minuteMs },
+    full: { ...scene(fullHouse, 'main'), atMs: nowMs - 26 * hourMs },
+    error: {
+      ...scene(usualHouse, 'main', async (hand) => {
+        await refuseWrites(hand.page);
+        await hand.press('main [data-kind="primary"], main .hold-button');
+        await hand.press('[data-act="who-Opal"]');
+      }),
+      atMs: nowMs - 9 * minuteMs,
+    },
+  },
+  watching: {
+    empty: { ...scene(emptyHouse, '[data-mode="watching"]'), harm: writeElsewhere },
+    usual: { ...scene(usualHouse, '[data-mode="watching"]'), harm: writeElsewhere },
+    full: { ...scene(fullHouse, '[data-mode="watching"]'), harm: writeElsewhere },
+    error: 'it takes nothing, so nothing is refused',
+    also: {
+      client: {
+        ...scene(fullHouse, 'main[data-step="decision"]', ({ press }) => press('.place[data-chair="3"]')),
+        harm: writeElsewhere,
+      },
+    },
+  },
+  starting: {
+    empty: { ...scene(emptyHouse, '[data-mode="starting"]'), harm: neverOpen },
+    usual: 'nothing is read yet, so all of them look alike',
+    full: 'as its usual state',
+    error: 'that is noStore',
+  },
+  noStore: {
+    empty: 'it is an error',
+    usual: 'it is an error',
+    full: 'it is an error',
+    error: { ...scene(emptyHouse, '[data-mode="noStore"]'), harm: refusePlace },
+  },
+  who: {
+    empty: scene(newHouse, dialog, ({ act }) => act('who')),
+    usual: scene(emptyHouse, dialog, ({ act }) => act('who')),
+    full: scene(fullHouse, dialog, ({ act }) => act('who')),
+    error: scene(newHouse, dialog, async ({ act }) => {
+      await act('who');
+      await act('keep-name');
+    }),
+  },
+  moreForClient: {
+    empty: scene(alone(until('OPENED')), dialog, async (hand) => {
+      await hand.open(3);
+      await hand.act('more-for-client');
+    }),
+    usual: scene(alone(until('DECIDED')), dialog, async (hand) => {
+      await hand.open(3);
+      await hand.act('more-for-client');
+    }),
+    full: scene(fullHouse, dialog, async (hand) => {
+      await hand.open(3);
+      await hand.act('more-for-client');
+    }),
+    error: 'each of its forms refuses at its own fields',
+  },
+};

@@ -1,0 +1,115 @@
+import type { Consultation } from '../../../machines/consultation/consultation';
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { salon } from '../../../seeds/salon';
+import type { StoryStep } from '../../../seeds/story';
+import type { RawEvent } from '../../../shared/records/classify';
+import type { RawForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import { lengthOf, playAlone } from '../makeLog';
+
+export const minuteMs = 60_000;
+export const hourMs = 60 * minuteMs;
+export const dayMs = 24 * hourMs;
+
+/** What the clock of every scene stands at: a Thursday afternoon. */
+export const nowMs = Date.UTC(2026, 10, 12, 17, 30);
+
+/** The longest names that a salon can give: 20 letters a person, 40 a product; more chairs than places. */
+export const longLine = 'Sandbar harbour wall lightening powder N';
+export const longSpray = 'Cove mist for the days after the harbour';
+export const longName = 'Wilhelmina Mommsenmm';
+export const fullSalon: Settings = {
+  ...salon,
+  chairs: 12,
+  staff: [...salon.staff, longName, 'Maximilian Wommelmow', 'Wren-Marie Mummenwam'],
+  shelf: [
+    ...salon.shelf,
+    { name: longLine, kind: 'lightener' },
+    { name: 'Sandbar harbour wall permanent cream M W', kind: 'colour' },
+    { name: longSpray, kind: 'spray' },
+  ],
+};
+
+/** One tap of Opal's, a second after the one before it where nothing else is said. */
+export const tap = (raw: RawEvent, afterMs = 1_000): StoryStep => ({ afterMs, by: 'Opal', raw });
+export const say = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray', answers: RawForm): StoryStep =>
+  tap({ type: 'ANSWERED', step, answers });
+export const event = (type: Exclude<RawEvent['type'], 'ANSWERED'>, answers: RawForm = {}, afterMs = 1_000) =>
+  tap({ type, answers }, afterMs);
+
+export const { steps } = endsIronedWet;
+
+/** The story of the ends ironed wet up to and with its first tap of this type, of this zone. */
+export function until(type: RawEvent['type'], zone?: string): readonly StoryStep[] {
+  const last = steps.findIndex(
+    ({ raw }) => raw.type === type && (zone === undefined || raw.answers?.zone === zone),
+  );
+  if (last === -1) throw new Error(`The story has no ${type}`);
+  return steps.slice(0, last + 1);
+}
+
+/** The story until this step is confirmed. */
+export function untilConfirmed(step: string): readonly StoryStep[] {
+  const last = steps.findIndex(({ raw }) => raw.type === 'STEP_CONFIRMED' && raw.answers?.step === step);
+  if (last === -1) throw new Error(`The story does not confirm ${step}`);
+  return steps.slice(0, last + 1);
+}
+
+const off = (zone: string, afterMs = 1_000) => event('STRAND_TAKEN_OFF', { zone, why: 'timeIsUp' }, afterMs);
+const { raw: outcomeTold } = steps.find(({ raw }) => raw.type === 'OUTCOME_RECORDED') ?? {};
+export const outcome = (zone: string, answers: RawForm = {}) =>
+  event('OUTCOME_RECORDED', {
+    ...outcomeTold?.answers,
+    zone,
+    fibre: 'sound',
+    stretch: 'springsBack',
+    level: '7',
+    ...answers,
+  });
+const { raw: bowlTold } = steps.find(({ raw }) => raw.type === 'BOWL_WEIGHED') ?? {};
+const bowl = (zone: string) => event('BOWL_WEIGHED', { ...bowlTold?.answers, zone, minutes: '15' });
+
+/** The same client, had both strands come out sound. */
+export const bothSound: readonly StoryStep[] = [
+  ...until('STRAND_STARTED', 'lengths'),
+  off('ends', 25 * minuteMs),
+  off('lengths'),
+  outcome('ends'),
+  outcome('lengths'),
+];
+export const bothDecided = [...bothSound, event('DECIDED', { decision: 'smallerLift' })];
+export const lengthsOn = [...bothDecided, bowl('lengths'), event('BOWL_APPLIED', { zone: 'lengths' })];
+export const bothOn = [...lengthsOn, bowl('ends'), event('BOWL_APPLIED', { zone: 'ends' })];
+
+/** Who sits where, told how far, her last tap so long ago. */
+export interface Seated {
+  readonly chair: number;
+  readonly ticket: string;
+  readonly steps: readonly StoryStep[];
+  readonly agoMs?: number;
+  readonly settings?: Settings;
+}
+
+/** The mix of the story by its longest name. */
+function lengthen(answers: RawForm, settings: Settings): RawForm {
+  if (settings !== fullSalon) return answers;
+  return {
+    ...answers,
+    ...(answers.line === undefined ? {} : { line: longLine }),
+    ...(answers.spray === undefined ? {} : { spray: longSpray }),
+  };
+}
+
+/** Her consultation, through judge and chart, as the station would have left it. */
+export function seat({ chair, ticket, steps, agoMs = 1_000, settings = salon }: Seated): Consultation {
+  const startAtMs = nowMs - agoMs - lengthOf(steps);
+  const shiftMs = startAtMs - endsIronedWet.startAtMs;
+  const told = steps.map(({ afterMs, by, raw }): StoryStep => {
+    const answers = lengthen(raw.answers ?? {}, settings);
+    const at = answers.putOnAtMs;
+    const moved = typeof at === 'number' ? { ...answers, putOnAtMs: at + shiftMs } : answers;
+    const seated = raw.type === 'OPENED' ? { ...moved, ticket, chair: String(chair) } : moved;
+    return { afterMs, by, raw: { ...raw, ...(raw.answers && { answers: seated }) } as RawEvent };
+  });
+  return playAlone(told, startAtMs, settings, `client${String(chair).padStart(4, '0')}`);
+}

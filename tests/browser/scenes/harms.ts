@@ -1,0 +1,39 @@
+import type { Page } from 'playwright-core';
+
+/** From now on the journal has no room for a log whose name begins so; every tap into it is refused as not saved. */
+const fillJournal = (beginning: string): void => {
+  const { postMessage } = Worker.prototype;
+  Worker.prototype.postMessage = function (request: { id: number; method: string; args: unknown[] }) {
+    if (request.method !== 'append' || !String(request.args[0]).startsWith(beginning)) {
+      return postMessage.call(this, request);
+    }
+    const error = { copy: 'journal', kind: 'quotaExceeded', detail: 'no room' };
+    const data = { id: request.id, answer: { ok: false, error } };
+    queueMicrotask(() => this.onmessage?.(new MessageEvent('message', { data })));
+  };
+};
+
+export const refuseWrites = (page: Page): Promise<void> => page.evaluate(fillJournal, '');
+
+/** From the start on, no record can be closed. */
+export const refuseClosing = (page: Page) => page.addInitScript(fillJournal, 'closed-');
+
+/** The index never answers. */
+export const neverOpen = (page: Page) =>
+  page.addInitScript(() => {
+    IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+  });
+
+/** This browser gives nobody the place of the one who writes. */
+export const refusePlace = (page: Page) =>
+  page.addInitScript(() => {
+    const request = () => Promise.reject(new Error('no locks on this page'));
+    Object.defineProperty(navigator, 'locks', { value: { request } });
+  });
+
+/** Another window of the same tablet writes. */
+export async function writeElsewhere(page: Page): Promise<void> {
+  const other = await page.context().newPage();
+  await other.goto(new URL('/', page.url()).href);
+  await other.locator('[data-mode="starting"]').waitFor({ state: 'detached' });
+}

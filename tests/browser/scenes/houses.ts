@@ -1,0 +1,107 @@
+import { salon } from '../../../seeds/salon';
+import type { StoryStep } from '../../../seeds/story';
+import { closeRecord } from '../../../shared/records/closedRecord';
+import type { Settings } from '../../../shared/records/settings';
+import { nameClosedLog, nameOpenLog, SETTINGS_LOG } from '../../../src/station/readLogs';
+import type { Logs } from '../memory';
+import {
+  bothOn,
+  dayMs,
+  event,
+  fullSalon,
+  hourMs,
+  minuteMs,
+  nowMs,
+  type Seated,
+  say,
+  seat,
+  until,
+  untilConfirmed,
+  steps as whole,
+} from './clients';
+
+const keepSettings = (settings: Settings): Logs => ({
+  [SETTINGS_LOG]: [{ settings, by: 'Opal', atMs: nowMs - 90 * dayMs }],
+});
+
+/** Nobody has sat down, nothing was set. */
+export const newHouse = (): Logs => ({});
+/** The invented salon before the first client of the day. */
+export const emptyHouse = (): Logs => keepSettings(salon);
+
+const openLog = (seated: Seated): Logs => {
+  const { id, log } = seat(seated);
+  return { [nameOpenLog(id)]: log };
+};
+
+/** One client at the third chair, and nobody else. */
+export const alone =
+  (steps: readonly StoryStep[], agoMs = 1_000) =>
+  (): Logs => ({
+    ...emptyHouse(),
+    ...openLog({ chair: 3, ticket: 'Q.F.', steps, agoMs }),
+  });
+
+const parkedUntil = (afterMs: number): readonly StoryStep[] => [
+  ...untilConfirmed('heatSpray'),
+  event('PARKED', { untilAtMs: nowMs + afterMs }),
+];
+
+/** Everybody who is there when it could not be fuller: strands and heads due, a reaction, a stop, one who waits. */
+const others: readonly Seated[] = [
+  { chair: 1, ticket: 'Wamemwom-QW.', steps: until('LOOKED', 'lengths'), agoMs: 6 * minuteMs },
+  { chair: 2, ticket: 'M.W.', steps: until('BOWL_APPLIED'), agoMs: 27 * minuteMs },
+  { chair: 4, ticket: 'Mowgwum-M.W.', steps: bothOn, agoMs: 14 * minuteMs },
+  {
+    chair: 5,
+    ticket: 'G.Q.',
+    steps: [...until('BOWL_APPLIED'), event('REACTION_SUSPECTED', {}, 5 * minuteMs)],
+    agoMs: minuteMs,
+  },
+  {
+    chair: 6,
+    ticket: 'Ommwhelm-W.M',
+    steps: [...until('OPENED'), say('client', { reactions: ['hives', 'tightChest'] })],
+    agoMs: 3 * minuteMs,
+  },
+  { chair: 7, ticket: 'B.D.', steps: until('STRAND_TAKEN_OFF'), agoMs: 2 * minuteMs },
+  { chair: 8, ticket: 'Wemmblum-G.W', steps: until('BOWL_WEIGHED'), agoMs: 2 * minuteMs },
+  { chair: 9, ticket: 'Qumwimow-M.M', steps: until('STRAND_STARTED', 'lengths'), agoMs: 4 * minuteMs },
+  { chair: 10, ticket: 'Momwegwum-WM', steps: parkedUntil(2 * dayMs), agoMs: 3 * hourMs },
+  { chair: 11, ticket: 'H.J.', steps: parkedUntil(90 * minuteMs), agoMs: 50 * hourMs },
+];
+
+const decisionDue: Seated = { chair: 3, ticket: 'Quwemmowm-MW', steps: until('OUTCOME_RECORDED', 'lengths') };
+
+const seatAll = (all: readonly Seated[]): Logs =>
+  Object.assign(keepSettings(fullSalon), ...all.map((each) => openLog({ settings: fullSalon, ...each })));
+
+/** The fullest bar. */
+export const fullHouse = (): Logs => seatAll([...others, decisionDue]);
+
+/** The fullest bar, where the third chair has this client. */
+export const among =
+  (steps: readonly StoryStep[], agoMs = 1_000) =>
+  (): Logs =>
+    seatAll([...others, { ...decisionDue, steps, agoMs }]);
+
+/** An ordinary afternoon. */
+export const usualHouse = (): Logs => ({
+  ...emptyHouse(),
+  ...openLog({ chair: 1, ticket: 'A.K.', steps: until('LOOKED', 'ends'), agoMs: minuteMs }),
+  ...openLog({ chair: 3, ticket: 'Q.F.', steps: until('BOWL_APPLIED'), agoMs: 8 * minuteMs }),
+  ...openLog({ chair: 4, ticket: 'R.V.', steps: untilConfirmed('hotTools'), agoMs: minuteMs }),
+  ...openLog({ chair: 10, ticket: 'H.J.', steps: parkedUntil(2 * dayMs), agoMs: 3 * hourMs }),
+});
+
+/** Records closed today, one after the other. */
+export const withClosed =
+  (logs: () => Logs, tickets: readonly string[], settings = salon) =>
+  (): Logs => {
+    const records = tickets.map((ticket, index) => {
+      const agoMs = (tickets.length - index) * 20 * minuteMs;
+      const { record, log } = seat({ chair: 20 + index, ticket, steps: whole, agoMs, settings });
+      return closeRecord(record, log);
+    });
+    return { ...logs(), [nameClosedLog(nowMs)]: records };
+  };

@@ -1,0 +1,367 @@
+import type { StoryStep } from '../../../seeds/story';
+import type { ScreenName } from '../../../src/screens/screenOf';
+import {
+  bothDecided,
+  bothOn,
+  bothSound,
+  dayMs,
+  event,
+  lengthsOn,
+  longSpray,
+  minuteMs,
+  nowMs,
+  outcome,
+  say,
+  until,
+  untilConfirmed,
+} from './clients';
+import { refuseClosing, refuseWrites } from './harms';
+import { alone, among } from './houses';
+import type { Scene, ScenesOf } from './scene';
+import type { SceneHand } from './sceneHand';
+
+const on = (step: ScreenName) => `main[data-step="${step}"]`;
+const open = ({ open }: SceneHand) => open(3);
+
+/** What stands first among the options offered now. */
+const tapAnOption = ({ press }: SceneHand) =>
+  press('.step-content button[data-option]:not([data-act="absolute"]):not([aria-pressed="true"])');
+
+const asked = {
+  client: until('OPENED'),
+  hotTools: untilConfirmed('client'),
+  feelHair: untilConfirmed('hotTools'),
+  heatSpray: untilConfirmed('feelHair'),
+};
+const allAsked = untilConfirmed('heatSpray');
+
+const client = say('client', {
+  service: 'lighten',
+  reach: 'fullHead',
+  targetLevel: '9.5',
+  naturalLevel: '4',
+  endsLevel: 'unknown',
+  greyPercent: '35',
+  texture: 'coarse',
+  density: 'thick',
+  length: 'waist',
+  reactions: ['tingled'],
+  scalp: 'tight',
+  ageBand: 'over',
+});
+const tools = say('hotTools', {
+  habits: [
+    { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '400' },
+    { tool: 'curlingIron', wetness: 'damp', daysAWeek: '0.5', forMonths: '120', settingC: 'unknown' },
+    { tool: 'dryer', wetness: 'damp', daysAWeek: '7', forMonths: '360', settingC: '250' },
+  ],
+  smoke: 'smellsBurnt',
+  history: ['unknownBoxColour', 'compoundHenna', 'relaxer', 'lightener', 'poolWater'],
+  bleaches: '3',
+  relaxedWithinTwoWeeks: 'yes',
+});
+const tired = say('feelHair', {
+  nape: 'dry',
+  mid: 'damp',
+  ends: 'damp',
+  porosity: 'high',
+  curl: 'lostAtEnds',
+  breakage: 'much',
+  wetStretch: 'staysLong',
+});
+const styled = say('heatSpray', { finish: 'styled', spray: longSpray, tool: 'flatIron', settingC: '400' });
+
+/** A step that asks, where the store takes nothing more. */
+const unsaved = (step: ScreenName, steps: readonly StoryStep[]): Scene => ({
+  logs: alone(steps),
+  go: async (hand) => {
+    await open(hand);
+    await refuseWrites(hand.page);
+    await tapAnOption(hand);
+  },
+  shows: `${on(step)} .refusal, ${on(step)} .field-refusal`,
+});
+
+const still = (step: ScreenName, logs: Scene['logs']): Scene => ({ logs, go: open, shows: on(step) });
+const after = (step: ScreenName, logs: Scene['logs'], ...acts: readonly string[]): Scene => ({
+  logs,
+  go: async (hand) => {
+    await open(hand);
+    for (const act of acts) await hand.act(act);
+  },
+  shows: on(step),
+});
+
+/** With one zone left its bowl is asked for at once, with two after a tap. */
+async function toBowl(hand: SceneHand): Promise<void> {
+  await open(hand);
+  const choice = hand.page.locator('[data-act="mix-lengths"]');
+  await choice.or(hand.page.locator('[data-act="weigh"]')).first().waitFor();
+  if (await choice.isVisible()) await hand.press(choice);
+}
+
+const ALWAYS_RUNS = 'a clock runs, or this screen is not shown';
+
+/** Every screen of a client, in each of its states. A screen without its line does not compile. */
+export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
+  client: {
+    empty: still('client', alone(asked.client)),
+    usual: still(
+      'client',
+      alone([...asked.client, say('client', { service: 'lighten', reach: 'fullHead' })]),
+    ),
+    full: still('client', among([...asked.client, client])),
+    error: unsaved('client', asked.client),
+    also: {
+      answered: still('client', alone(until('SKIN_TEST_NOTED'))),
+    },
+  },
+  hotTools: {
+    empty: still('hotTools', alone(asked.hotTools)),
+    usual: still('hotTools', alone(untilAnswered('hotTools'))),
+    full: still('hotTools', among([...asked.hotTools, tools])),
+    error: unsaved('hotTools', [...asked.hotTools, say('hotTools', { habits: [] })]),
+  },
+  feelHair: {
+    empty: still('feelHair', alone(asked.feelHair)),
+    usual: still(
+      'feelHair',
+      alone([...asked.feelHair, say('feelHair', { nape: 'dry', mid: 'dry', ends: 'damp' })]),
+    ),
+    full: still('feelHair', among([...asked.feelHair, tired])),
+    error: unsaved('feelHair', asked.feelHair),
+    also: { answered: still('feelHair', alone(untilAnswered('feelHair'))) },
+  },
+  heatSpray: {
+    empty: still('heatSpray', alone(asked.heatSpray)),
+    usual: still('heatSpray', alone(untilAnswered('heatSpray'))),
+    full: still('heatSpray', among([...asked.heatSpray, styled])),
+    error: unsaved('heatSpray', asked.heatSpray),
+  },
+  preparing: {
+    empty: still('preparing', alone(allAsked)),
+    usual: after('preparing', alone(allAsked), 'test-ends'),
+    full: still(
+      'preparing',
+      among([
+        ...asked.client,
+        client,
+        event('STEP_CONFIRMED', { step: 'client' }),
+        tools,
+        event('STEP_CONFIRMED', { step: 'hotTools' }),
+        say('feelHair', { ...tired.raw.answers, mid: 'dry', ends: 'dry' }),
+        event('STEP_CONFIRMED', { step: 'feelHair' }),
+        styled,
+        event('STEP_CONFIRMED', { step: 'heatSpray' }),
+      ]),
+    ),
+    error: after('preparing', alone(allAsked), 'test-ends', 'start-strand'),
+  },
+  processing: {
+    empty: ALWAYS_RUNS,
+    usual: still('processing', alone([...until('LOOKED', 'ends')], 30_000)),
+    full: still('processing', among(until('LOOKED', 'lengths'), 26 * minuteMs)),
+    error: {
+      logs: alone(until('LOOKED', 'ends')),
+      go: async (hand) => {
+        await open(hand);
+        await refuseWrites(hand.page);
+        await hand.hold('[data-act="strand-broke"]');
+      },
+      shows: `${on('processing')} .refusal`,
+    },
+    also: {
+      two: still('processing', alone(until('LOOKED', 'lengths'), minuteMs)),
+      look: after('processing', alone(until('STRAND_STARTED', 'lengths'), 3 * minuteMs), 'look'),
+      another: after('processing', alone(until('STRAND_STARTED', 'ends')), 'another-strand'),
+    },
+  },
+  outcome: {
+    empty: still('outcome', alone(until('STRAND_TAKEN_OFF'))),
+    usual: after('outcome', alone(until('STRAND_TAKEN_OFF'))),
+    full: still('outcome', among(until('STRAND_TAKEN_OFF'))),
+    error: after('outcome', alone(until('STRAND_TAKEN_OFF')), 'record-outcome'),
+  },
+  decision: {
+    empty: 'there is always an outcome to decide on',
+    usual: still('decision', alone(until('OUTCOME_RECORDED', 'lengths'))),
+    full: still(
+      'decision',
+      among([
+        ...until('STRAND_TAKEN_OFF'),
+        outcome('ends', { fibre: 'gummy', stretch: 'snaps', evenness: 'banded', level: '5.5' }),
+        outcome('lengths', {
+          fibre: 'rough',
+          stretch: 'staysLong',
+          evenness: 'patchy',
+          level: '5.5',
+          wentPast30: 'yes',
+        }),
+      ]),
+    ),
+    error: {
+      logs: alone(until('OUTCOME_RECORDED', 'lengths')),
+      go: async (hand) => {
+        await open(hand);
+        await refuseWrites(hand.page);
+        await hand.press('[data-act^="decide-"]');
+      },
+      shows: `${on('decision')} .refusal`,
+    },
+    also: {
+      sound: still('decision', alone(bothSound)),
+      freer: after('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'show-freer'),
+    },
+  },
+  mix: {
+    empty: still('mix', alone(until('DECIDED'))),
+    usual: still('mix', alone(until('BOWL_WEIGHED'))),
+    full: still('mix', among([...bothDecided, ...lengthsOn.slice(bothDecided.length, -1)], 4 * minuteMs)),
+    error: {
+      logs: alone(until('DECIDED')),
+      go: async (hand) => {
+        await toBowl(hand);
+        await hand.act('weigh');
+      },
+      shows: on('mix'),
+    },
+    also: {
+      bowl: { logs: alone(bothDecided), go: toBowl, shows: `${on('mix')} [data-act="weigh"]` },
+      two: still('mix', alone(bothDecided)),
+      tooOld: still('mix', alone(until('BOWL_WEIGHED'), 65 * minuteMs)),
+    },
+  },
+  colourOn: {
+    empty: ALWAYS_RUNS,
+    usual: still('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs)),
+    full: still('colourOn', among(bothOn, 17 * minuteMs)),
+    error: {
+      logs: alone(until('BOWL_APPLIED'), 4 * minuteMs),
+      go: async (hand) => {
+        await open(hand);
+        await refuseWrites(hand.page);
+        await hand.act('look');
+        await hand.act('stinging-no');
+      },
+      shows: `${on('colourOn')} .refusal`,
+    },
+    also: {
+      two: still('colourOn', alone(bothOn, 4 * minuteMs)),
+      look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
+      basin: still('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs)),
+    },
+  },
+  finish: {
+    empty: still('finish', alone(until('FINISHED'))),
+    usual: still('finish', alone(until('FINISHED'), 5 * minuteMs)),
+    full: still('finish', among(until('FINISHED'))),
+    error: after('finish', alone(until('FINISHED')), 'give-plan'),
+  },
+  stopped: {
+    empty: 'there is always a stop to show',
+    usual: still('stopped', alone([...asked.client, say('client', { scalp: 'broken' })])),
+    full: still(
+      'stopped',
+      among([
+        ...until('LOOKED', 'lengths'),
+        say('client', {
+          reactions: ['swelling', 'blisters', 'hives', 'tightChest', 'blackTattoo'],
+          scalp: 'faceRash',
+        }),
+      ]),
+    ),
+    error: {
+      logs: alone([...asked.client, say('client', { scalp: 'broken' })]),
+      go: async (hand) => {
+        await open(hand);
+        await hand.hold('[data-act="correct"]');
+      },
+      shows: on('stopped'),
+    },
+  },
+  parked: {
+    empty: 'somebody is parked, or this screen is not shown',
+    usual: {
+      logs: alone([...allAsked, event('PARKED', { untilAtMs: nowMs + 2 * dayMs })]),
+      go: openParked,
+      shows: on('parked'),
+    },
+    full: {
+      logs: among([...allAsked, event('PARKED', { untilAtMs: nowMs - 30 * minuteMs })], 50 * 60 * minuteMs),
+      go: openParked,
+      shows: on('parked'),
+    },
+    error: {
+      logs: alone([...allAsked, event('PARKED', { untilAtMs: nowMs + 2 * dayMs })]),
+      go: async (hand) => {
+        await openParked(hand);
+        await refuseWrites(hand.page);
+        await hand.act('resume');
+      },
+      shows: `${on('parked')} .refusal`,
+    },
+  },
+  reaction: {
+    empty: 'a reaction is suspected, or this screen is not shown',
+    usual: still(
+      'reaction',
+      alone([...until('BOWL_APPLIED'), event('REACTION_SUSPECTED', {}, 5 * minuteMs)], 20_000),
+    ),
+    full: still(
+      'reaction',
+      among([
+        ...bothOn,
+        event('REACTION_SUSPECTED', {}, 5 * minuteMs),
+        event('REACTION_RECORDED', { signs: ['burning', 'blisters', 'swelling', 'hives', 'breath', 'eyes'] }),
+        event('BOWL_RINSED', { zone: 'ends' }),
+      ]),
+    ),
+    error: {
+      logs: alone(until('BOWL_APPLIED'), 4 * minuteMs),
+      go: async (hand) => {
+        await open(hand);
+        await refuseWrites(hand.page);
+        await hand.act('reaction');
+      },
+      shows: on('reaction'),
+    },
+    also: {
+      recorded: still(
+        'reaction',
+        alone([
+          ...until('BOWL_APPLIED'),
+          event('REACTION_SUSPECTED', {}, 5 * minuteMs),
+          event('REACTION_RECORDED', { signs: ['burning'] }),
+        ]),
+      ),
+    },
+  },
+  ended: {
+    empty: 'a record that is over has always something in it',
+    usual: 'what is over and written is said on the bar: see bar, ended',
+    full: 'as its usual state',
+    error: {
+      logs: alone(until('FINISHED')),
+      harm: refuseClosing,
+      go: async (hand) => {
+        await open(hand);
+        await hand.press('[data-question="settingC"] button[data-option]');
+        await hand.act('give-plan');
+      },
+      shows: on('ended'),
+    },
+  },
+};
+
+function untilAnswered(step: string) {
+  const told = untilConfirmed(step);
+  return told.slice(0, -1);
+}
+
+async function openParked({ act, press, page }: SceneHand): Promise<void> {
+  await act('parked');
+  await press(page.locator('[data-consultation="client0003"] [data-act="open-parked"]'));
+  const who = page.locator('[data-act="who-Opal"]');
+  await who.or(page.locator('main[data-consultation]')).first().waitFor();
+  if (await who.isVisible()) await press(who);
+}
