@@ -1,7 +1,8 @@
-// npm run pictures -- [--size 1280x800,800x1280] [--scenario FILE.mjs] [--name start]
+// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--scenario FILE.mjs] [--name start]
 //
-// Builds and serves the station, opens it in each size and writes PNG files to node_modules/.cache/pictures.
-// A scenario goes on from the opened page, and takes as many pictures as it likes:
+// Builds and serves the station and writes PNG files to node_modules/.cache/pictures: every scene of
+// tests/browser/scenes in each size, or those whose name contains --only. With a scenario it opens an empty station
+// instead and goes on from there, taking as many pictures as it likes:
 //   export default async ({ page, shoot, address, size }) => {
 //     await page.getByRole('button').first().tap();
 //     await shoot('after-the-first-tap');
@@ -11,6 +12,7 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { chromium } from 'playwright-core';
+import { runnerImport } from 'vite';
 import { buildStation } from './build.mjs';
 import { chromiumFlags, readyChromium } from './chromium.mjs';
 import { listen, makeServer } from './server.mjs';
@@ -18,12 +20,14 @@ import { listen, makeServer } from './server.mjs';
 const { values } = parseArgs({
   options: {
     size: { type: 'string', default: '1280x800,800x1280' },
+    only: { type: 'string', default: '' },
     scenario: { type: 'string' },
     name: { type: 'string', default: 'start' },
   },
 });
 
-const cache = join(import.meta.dirname, '..', 'node_modules', '.cache');
+const root = join(import.meta.dirname, '..');
+const cache = join(root, 'node_modules', '.cache');
 const pictures = join(cache, 'pictures');
 await mkdir(pictures, { recursive: true });
 
@@ -34,11 +38,6 @@ function readSize(size) {
   return { width: Number(width), height: Number(height) };
 }
 
-/** @type {(context: object) => Promise<void>} */
-const play = values.scenario
-  ? (await import(pathToFileURL(resolve(values.scenario)).href)).default
-  : async () => undefined;
-
 const folder = await mkdtemp(join(cache, 'station-'));
 await buildStation(folder);
 const server = makeServer(folder);
@@ -46,7 +45,23 @@ const address = `http://127.0.0.1:${await listen(server, { host: '127.0.0.1', po
 const { executablePath, env } = await readyChromium();
 const browser = await chromium.launch({ executablePath, env, args: chromiumFlags });
 
-try {
+/**
+ * @param {Page} page
+ * @param {string} name
+ */
+async function shoot(page, name) {
+  await page.evaluate('document.fonts.ready.then(() => undefined)');
+  const path = join(pictures, `${name}.png`);
+  await page.screenshot({ path });
+  console.log(path);
+}
+
+/**
+ * @param {Browser} browser
+ * @param {string} file
+ */
+async function playScenario(browser, file) {
+  const { default: play } = await import(pathToFileURL(resolve(file)).href);
   for (const size of values.size.split(',')) {
     const context = await browser.newContext({
       viewport: readSize(size),
@@ -58,17 +73,52 @@ try {
     page.on('pageerror', (error) => console.error(`page: ${error.message}`));
     page.on('console', (message) => console.log(`page: ${message.text()}`));
     /** @param {string} name */
-    const shoot = async (name) => {
-      await page.evaluate('document.fonts.ready.then(() => undefined)');
-      const path = join(pictures, `${name}-${size}.png`);
-      await page.screenshot({ path });
-      console.log(path);
-    };
+    const shootHere = (name) => shoot(page, `${name}-${size}`);
     await page.goto(address, { waitUntil: 'networkidle' });
-    await shoot(values.name);
-    await play({ page, shoot, address, size });
+    await shootHere(values.name);
+    await play({ page, shoot: shootHere, address, size });
     await context.close();
   }
+}
+
+/** @typedef {import('playwright-core').Browser} Browser */
+/** @typedef {import('playwright-core').Page} Page */
+/** @typedef {(page: Page) => Promise<void>} Settle */
+/** @typedef {(browser: Browser, address: string, scene: object) => Promise<{ page: Page, close(): Promise<void> }>} ShowScene */
+
+/** @param {string} path */
+const load = async (path) => {
+  const { module } = await runnerImport(join(root, path), { root, configFile: false, logLevel: 'error' });
+  return module;
+};
+
+/** @param {Browser} browser */
+async function shootScenes(browser) {
+  /** @type {{ allScenes: readonly { name: string, scene: object }[] }} */
+  const { allScenes } = await load('tests/browser/scenes/allScenes.ts');
+  /** @type {{ settle: Settle, showScene: ShowScene }} */
+  const { settle, showScene } = await load('tests/browser/scenes/showScene.ts');
+  const wanted = allScenes.filter(({ name }) => name.includes(values.only));
+  if (wanted.length === 0) throw new Error(`No scene is called ${values.only}`);
+  for (const { name, scene } of wanted) {
+    try {
+      const shown = await showScene(browser, address, scene);
+      for (const size of values.size.split(',')) {
+        await shown.page.setViewportSize(readSize(size));
+        await settle(shown.page);
+        await shoot(shown.page, `${name}-${size}`);
+      }
+      await shown.close();
+    } catch (error) {
+      console.error(`${name} cannot be shown: ${error}`);
+      process.exitCode = 1;
+    }
+  }
+}
+
+try {
+  if (values.scenario === undefined) await shootScenes(browser);
+  else await playScenario(browser, values.scenario);
 } finally {
   await browser.close();
   server.close();

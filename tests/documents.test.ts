@@ -2,12 +2,9 @@ import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { readBlock, replaceBlock } from './printedBlock';
 
 const root = join(import.meta.dirname, '..');
-
-/** What stands between `<!-- name -->` and `<!-- /name -->` in a document. */
-const readBlock = (text: string, name: string): string =>
-  text.split(`<!-- ${name} -->\n`)[1]?.split(`<!-- /${name} -->`)[0] ?? '';
 
 const print = (script: string): string =>
   `${execFileSync(process.execPath, [join(root, 'scripts', script)], { cwd: root, encoding: 'utf8' }).trim()}\n`;
@@ -22,10 +19,7 @@ describe('the documents', () => {
     const text = readFileSync(path, 'utf8');
     const printed = print(script);
     if (process.env.UPDATE_DOCS === '1') {
-      writeFileSync(
-        path,
-        text.replace(`${readBlock(text, name)}<!-- /${name} -->`, `${printed}<!-- /${name} -->`),
-      );
+      writeFileSync(path, replaceBlock(text, name, printed));
     }
     expect(readBlock(readFileSync(path, 'utf8'), name)).toBe(printed);
   });

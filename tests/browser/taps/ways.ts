@@ -1,0 +1,63 @@
+import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import type { StoryStep } from '../../../seeds/story';
+import type { Settings } from '../../../shared/records/settings';
+import type { Logs } from '../memory';
+
+/** A piece of work whose taps are counted: what stands before, what is done, and how much it may cost. */
+export interface CountedWay {
+  readonly name: string;
+  /** From where to where, in words. */
+  readonly counted: string;
+  readonly settings: Settings;
+  readonly startAtMs: number;
+  /** What stands in the store beside her, such as a closed record. */
+  readonly stored?: () => Logs;
+  /** Of her, what stands in the store already. */
+  readonly before: readonly StoryStep[];
+  readonly done: readonly StoryStep[];
+  /** Is the way to her from the bar part of it? */
+  readonly fromBar: boolean;
+  readonly budget: { readonly contacts: number; readonly seconds: number | null };
+}
+
+const { settings, startAtMs, steps } = endsIronedWet;
+
+const cutAt = (isHere: (step: StoryStep) => boolean): number => {
+  const at = steps.findIndex(isHere);
+  if (at === -1) throw new Error('The story has no such step');
+  return at;
+};
+const tools = cutAt(({ raw }) => raw.type === 'ANSWERED' && raw.step === 'hotTools');
+const look = cutAt(({ raw }) => raw.type === 'LOOKED');
+
+/** The one tool of the story, and nothing else of its step. */
+const oneTool = steps.slice(tools, tools + 1).map((step): StoryStep => {
+  const { raw } = step;
+  return raw.type === 'ANSWERED'
+    ? { ...step, raw: { ...raw, answers: { habits: raw.answers?.habits } } }
+    : step;
+});
+
+/** Budgets: DESIGN of the station: quick, or it is not used. ASSUMED to be what a working day bears. */
+export const countedWays: readonly CountedWay[] = [
+  {
+    name: 'one tool',
+    counted: 'from the hot-tools step as it opens until the row of the tool is written',
+    settings,
+    startAtMs,
+    before: steps.slice(0, tools),
+    done: oneTool,
+    fromBar: false,
+    budget: { contacts: 5, seconds: null },
+  },
+  {
+    name: 'one look at a strand',
+    counted: 'from the bar until the look is kept',
+    settings,
+    startAtMs,
+    before: steps.slice(0, look),
+    done: steps.slice(look, look + 1),
+    fromBar: true,
+    budget: { contacts: 4, seconds: 5 },
+  },
+];
