@@ -84,7 +84,8 @@ async function playScenario(browser, file) {
 /** @typedef {import('playwright-core').Browser} Browser */
 /** @typedef {import('playwright-core').Page} Page */
 /** @typedef {(page: Page) => Promise<void>} Settle */
-/** @typedef {(browser: Browser, address: string, scene: object) => Promise<{ page: Page, close(): Promise<void> }>} ShowScene */
+/** @typedef {{ page: Page, problem: string | null, close: () => Promise<void> }} Shown */
+/** @typedef {(browser: Browser, address: string, scene: object) => Promise<Shown>} ShowScene */
 
 /** @param {string} path */
 const load = async (path) => {
@@ -101,18 +102,17 @@ async function shootScenes(browser) {
   const wanted = allScenes.filter(({ name }) => name.includes(values.only));
   if (wanted.length === 0) throw new Error(`No scene is called ${values.only}`);
   for (const { name, scene } of wanted) {
-    try {
-      const shown = await showScene(browser, address, scene);
-      for (const size of values.size.split(',')) {
-        await shown.page.setViewportSize(readSize(size));
-        await settle(shown.page);
-        await shoot(shown.page, `${name}-${size}`);
-      }
-      await shown.close();
-    } catch (error) {
-      console.error(`${name} cannot be shown: ${error}`);
+    const { page, problem, close } = await showScene(browser, address, scene);
+    if (problem !== null) {
+      console.error(`${name} is not what this shows: ${problem}`);
       process.exitCode = 1;
     }
+    for (const size of values.size.split(',')) {
+      await page.setViewportSize(readSize(size));
+      await settle(page);
+      await shoot(page, `${name}-${size}`);
+    }
+    await close();
   }
 }
 

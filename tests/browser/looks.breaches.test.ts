@@ -9,7 +9,7 @@ import { useStation } from './station';
 const station = useStation();
 
 /** A page that is as it should be: letters, actions, a footer. */
-const good = `
+const good = `<!doctype html>
   <style>
     * { box-sizing: border-box; } body { margin: 0; background: #fbf7f1; color: #1f1813; font: 24px/1.3 sans-serif; }
     .page { height: 100vh; display: flex; flex-direction: column; }
@@ -119,7 +119,7 @@ const breaches: readonly (readonly [string, LooksRule, RegExp, (page: Document) 
     /Dry to the touch/,
     (page) => {
       const words = page.querySelector<HTMLElement>('#words');
-      if (words !== null) words.style.marginTop = '-50px';
+      if (words !== null) words.style.marginTop = '-70px';
     },
   ],
   [

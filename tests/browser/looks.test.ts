@@ -30,16 +30,15 @@ const scenes = allScenes.filter(({ name }) => name.includes(only));
 
 describe('every screen, in every state it can be met in', () => {
   it.each(scenes)('$name is shown and looked at', async ({ name, screen, scene }) => {
-    const shown = await showScene(station.browser, station.address, scene).catch((error: Error) => {
-      unseen.push(`${name}: ${error.message.split('\n')[0]}`);
-      throw error;
-    });
+    const shown = await showScene(station.browser, station.address, scene);
     const { page } = shown;
     const say = (rule: LooksRule, size: string, element: string, measured: string) => {
       if ((rule === 'scrolls' || rule === 'primary') && screen in mayScroll) return;
       found.get(rule)?.push(`${name} · ${size} · ${element} · ${measured}`);
     };
     try {
+      if (shown.problem !== null) unseen.push(`${name}: ${shown.problem.split('\n')[0]}`);
+      expect(shown.problem).toBeNull();
       for (const size of [...first, ...also]) {
         await page.setViewportSize(readSize(size));
         await settle(page);

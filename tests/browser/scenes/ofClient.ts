@@ -242,6 +242,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         await refuseWrites(hand.page);
         await hand.act('look');
         await hand.act('stinging-no');
+        await hand.answerWho();
       },
       shows: `${on('colourOn')} .refusal`,
     },
@@ -358,10 +359,8 @@ function untilAnswered(step: string) {
   return told.slice(0, -1);
 }
 
-async function openParked({ act, press, page }: SceneHand): Promise<void> {
+async function openParked({ act, press, page, answerWho }: SceneHand): Promise<void> {
   await act('parked');
   await press(page.locator('[data-consultation="client0003"] [data-act="open-parked"]'));
-  const who = page.locator('[data-act="who-Opal"]');
-  await who.or(page.locator('main[data-consultation]')).first().waitFor();
-  if (await who.isVisible()) await press(who);
+  await answerWho('main[data-consultation]');
 }

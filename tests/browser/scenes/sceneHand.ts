@@ -11,6 +11,8 @@ export interface SceneHand {
   readonly type: (into: string | Locator, text: string) => Promise<void>;
   /** Her place on the bar, and who is at the tablet, where that is asked. */
   readonly open: (chair: number, name?: string) => Promise<void>;
+  /** Says who is at the tablet, where that is asked before this shows. */
+  readonly answerWho: (orShows?: string, name?: string) => Promise<void>;
   /** Somebody at the bar says who she is. */
   readonly sayWho: (name?: string) => Promise<void>;
 }
@@ -20,15 +22,16 @@ export function makeSceneHand(page: Page): SceneHand {
     typeof what === 'string' ? page.locator(what).first() : what;
   const press = (what: string | Locator) => find(what).tap();
   const act = (name: string) => press(`[data-act="${name}"]`);
-  const answerWho = async (name: string, instead: Locator): Promise<void> => {
+  const answerWho = async (orShows = '.refusal:not(:empty)', name = 'Opal'): Promise<void> => {
     const asks = page.locator(`[data-act="who-${name}"]`);
-    await asks.or(instead).first().waitFor();
+    await asks.or(page.locator(orShows)).filter({ visible: true }).first().waitFor();
     if (await asks.isVisible()) await press(asks);
   };
   return {
     page,
     press,
     act,
+    answerWho,
     type: (into, text) => find(into).fill(text),
     hold: async (what) => {
       const target = find(what);
@@ -43,9 +46,9 @@ export function makeSceneHand(page: Page): SceneHand {
     },
     open: async (chair, name = 'Opal') => {
       await press(`.place[data-chair="${chair}"]`);
-      const main = page.locator('main[data-consultation]');
-      await answerWho(name, main);
-      await main.waitFor();
+      const main = 'main[data-consultation]';
+      await answerWho(main, name);
+      await page.locator(main).waitFor();
     },
     sayWho: async (name = 'Opal') => {
       await act('who');

@@ -8,6 +8,8 @@ import { makeSceneHand } from './sceneHand';
 /** A scene on a tablet of its own. */
 export interface Shown {
   readonly page: Page;
+  /** Why what is shown now is not the scene; null when it is. */
+  readonly problem: string | null;
   /** What the page complained of. */
   readonly complaints: readonly string[];
   readonly close: () => Promise<void>;
@@ -20,23 +22,25 @@ export async function showScene(browser: Browser, address: string, scene: Scene)
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
-  try {
-    await page.clock.setFixedTime(scene.atMs ?? nowMs);
-    await page.goto(`${address}/icon.svg`);
-    await writeLogs(page, scene.logs());
-    await scene.harm?.(page);
-    await page.goto(address);
-    await page.locator('main').first().waitFor();
-    if (!scene.shows.includes('starting'))
-      await page.locator('[data-mode="starting"]').waitFor({ state: 'detached' });
-    await scene.go?.(makeSceneHand(page));
-    await page.locator(scene.shows).first().waitFor();
-    await settle(page);
-  } catch (error) {
-    await context.close();
-    throw error;
-  }
-  return { page, complaints, close: () => context.close() };
+  const problem = await play(page, address, scene).then(
+    () => null,
+    (error: Error) => error.message,
+  );
+  return { page, problem, complaints, close: () => context.close() };
+}
+
+async function play(page: Page, address: string, scene: Scene): Promise<void> {
+  await page.clock.setFixedTime(scene.atMs ?? nowMs);
+  await page.goto(`${address}/icon.svg`);
+  await writeLogs(page, scene.logs());
+  await scene.harm?.(page);
+  await page.goto(address);
+  await page.locator('main').first().waitFor();
+  const starting = page.locator('[data-mode="starting"]');
+  if (!scene.shows.includes('starting')) await starting.waitFor({ state: 'detached' });
+  await scene.go?.(makeSceneHand(page));
+  await page.locator(scene.shows).filter({ visible: true }).first().waitFor();
+  await settle(page);
 }
 
 /** Letters are there and everything is drawn. */
