@@ -132,6 +132,16 @@ const breaches: readonly (readonly [string, LooksRule, RegExp, (page: Document) 
     },
   ],
   [
+    'a button whose upper edge belongs to something that cannot be seen',
+    'overlap',
+    /Back.*a tap at its upper edge goes to div/,
+    (page) => {
+      const glass = page.createElement('div');
+      glass.style.cssText = 'position: fixed; left: 0; right: 0; bottom: 120px; height: 60px';
+      page.body.append(glass);
+    },
+  ],
+  [
     'a button of 40 px',
     'target',
     /More.*40 px, at least 44/,

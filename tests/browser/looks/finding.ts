@@ -1,5 +1,7 @@
 /** What is looked for on every screen. */
 export const rules = [
+  /** The taps of the scene do not lead to what it is called after. */
+  'notShown',
   /** Something is beyond the edge of its page and has to be scrolled to. */
   'scrolls',
   'scrollsSideways',

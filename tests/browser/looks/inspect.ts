@@ -240,6 +240,24 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
       say('overlap', one.element, `${px(x)} × ${px(y)} over ${name(other.element)}`);
     }
   });
+  // What is tapped has to be what is seen there: in the middle, and just inside of each edge.
+  const hitsOf = ({ left, top, right, bottom }: Box): readonly (readonly [number, number, string])[] => [
+    [(left + right) / 2, (top + bottom) / 2, 'in its middle'],
+    [(left + right) / 2, top + 6, 'at its upper edge'],
+    [(left + right) / 2, bottom - 6, 'at its lower edge'],
+    [left + 6, (top + bottom) / 2, 'at its left edge'],
+    [right - 6, (top + bottom) / 2, 'at its right edge'],
+  ];
+  seenBoxes.forEach(({ element, box, isText }, index) => {
+    if (isText || styleOf(element).pointerEvents === 'none') return;
+    for (const [x, y, where] of hitsOf(box)) {
+      const hit = document.elementFromPoint(x, y);
+      if (hit === null || element.contains(hit) || hit.contains(element)) continue;
+      if (hit.closest(floating) !== (isFloating[index] ?? null)) continue;
+      say('overlap', element, `a tap ${where} goes to ${name(hit)}`);
+      break;
+    }
+  });
   if (!isWhole) return said;
 
   // What a finger has to hit.

@@ -2,14 +2,15 @@ import type { LooksRule } from './finding';
 
 /** How many findings of each rule are known and not mended yet. These numbers may only shrink. */
 export const stillToMend: Readonly<Record<LooksRule, number>> = {
-  scrolls: 9999,
-  scrollsSideways: 9999,
-  clipped: 9999,
-  torn: 9999,
-  overlap: 9999,
-  target: 9999,
-  contrast: 9999,
-  primary: 9999,
-  axe: 9999,
-  keyboard: 9999,
+  notShown: 3,
+  scrolls: 183,
+  scrollsSideways: 0,
+  clipped: 0,
+  torn: 1,
+  overlap: 400,
+  target: 2686,
+  contrast: 2,
+  primary: 4,
+  axe: 76,
+  keyboard: 26,
 };

@@ -17,6 +17,8 @@ export interface CountedWay {
   readonly done: readonly StoryStep[];
   /** Is the way to her from the bar part of it? */
   readonly fromBar: boolean;
+  /** More contacts than the budget that are known and still to be saved: may only shrink. */
+  readonly stillOver?: number;
   readonly budget: { readonly contacts: number; readonly seconds: number | null };
 }
 
@@ -48,6 +50,7 @@ export const countedWays: readonly CountedWay[] = [
     before: steps.slice(0, tools),
     done: oneTool,
     fromBar: false,
+    stillOver: 1,
     budget: { contacts: 5, seconds: null },
   },
   {
