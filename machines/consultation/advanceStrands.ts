@@ -1,8 +1,25 @@
-import type { ConsultationEvent, Fibre } from '../../shared/records/event';
-import { setStrand, undecide, withMember } from './factChanges';
+import type { ConsultationEvent, Fibre, TokensByType } from '../../shared/records/event';
+import { mapZones, setStrand, undecide, withMember } from './factChanges';
 import type { Facts } from './facts';
 
 const isFailed = (fibre: Fibre): boolean => fibre === 'gummy' || fibre === 'broken';
+
+/** What was carried stands as if it had been tested, with the hair as it was then. */
+const carry = (
+  { strands, fibres, isCarried }: Facts,
+  { sound, rough }: TokensByType['OUTCOME_CARRIED'],
+): Partial<Facts> => {
+  const carried = [...sound, ...rough];
+  return {
+    strands: mapZones(strands, (strand, zone) => (carried.includes(zone) ? 'current' : strand)),
+    fibres: mapZones(fibres, (fibre, zone) => {
+      if (rough.includes(zone)) return 'rough';
+      return sound.includes(zone) ? 'sound' : fibre;
+    }),
+    isCarried: mapZones(isCarried, (before, zone) => before || carried.includes(zone)),
+  };
+};
+
 /** What an event about strands changes in the facts; nothing for any other event. */
 export function advanceStrands(facts: Facts, event: ConsultationEvent): Partial<Facts> {
   switch (event.type) {
@@ -12,7 +29,10 @@ export function advanceStrands(facts: Facts, event: ConsultationEvent): Partial<
         ...undecide(facts),
         fibres: { ...facts.fibres, [event.tokens.zone]: 'unknown' },
         hasBroken: { ...facts.hasBroken, [event.tokens.zone]: false },
+        isCarried: { ...facts.isCarried, [event.tokens.zone]: false },
       };
+    case 'OUTCOME_CARRIED':
+      return { ...carry(facts, event.tokens), ...undecide(facts) };
     case 'STRAND_DISCARDED':
       return setStrand(facts, event.tokens.zone, 'none');
     case 'STRAND_TAKEN_OFF':

@@ -22,6 +22,8 @@ export interface Facts {
   readonly fibres: ByZone<Fibre>;
   /** The strand of this zone broke in the mix: that is not a wrong tap and cannot be retracted. */
   readonly hasBroken: ByZone<boolean>;
+  /** What stands for this zone was carried from last time: nothing of it was felt today that could be taken back. */
+  readonly isCarried: ByZone<boolean>;
   /** `mix@zone` that gummed or broke: closed for good. */
   readonly closedMixes: readonly string[];
   readonly decided: Decision | null;
@@ -42,6 +44,7 @@ export const firstFacts: Facts = {
   strands: forEachZone('notPlanned'),
   fibres: forEachZone('unknown'),
   hasBroken: forEachZone(false),
+  isCarried: forEachZone(false),
   closedMixes: [],
   decided: null,
   bowls: forEachZone('none'),

@@ -55,8 +55,22 @@ export const guards = {
   },
   isRetractable: (shown: Shown) => {
     const zone = zoneOf(shown.event);
-    return strandOf(shown) === 'current' && zone !== null && !shown.context.facts.hasBroken[zone];
+    if (zone === null) return false;
+    const { hasBroken, isCarried } = shown.context.facts;
+    return strandOf(shown) === 'current' && !hasBroken[zone] && !isCarried[zone];
   },
+  isAsLastTime: ({ event }: Shown) => event.type === 'OUTCOME_CARRIED' && event.tokens.isAsLastTime,
+  coversPlan: ({ context, event }: Shown) =>
+    event.type === 'OUTCOME_CARRIED' &&
+    hasStrand(context.facts, ...anyPlanned) &&
+    zones.every(
+      (zone) =>
+        (context.facts.strands[zone] !== 'notPlanned') ===
+        [...event.tokens.sound, ...event.tokens.rough].includes(zone),
+    ),
+  isUntested: ({ context: { facts } }: Shown) =>
+    !hasStrand(facts, 'running', 'takenOff', 'current', 'stale') &&
+    zones.every((zone) => facts.fibres[zone] === 'unknown'),
   mayDecide: ({ context, event }: Shown) =>
     event.type === 'DECIDED' &&
     (!event.tokens.isFreer || context.facts.overridden.includes('judgement.freerThanSuggested')),
@@ -115,6 +129,8 @@ export const guards = {
     ['waiting', 'clear', 'lapsed', 'notNeeded'].includes(context.facts.skinTest),
   isWithinLimit: ({ event }: Shown) => event.type === 'CLOCK_EXTENDED' && event.tokens.isWithinLimit,
 };
+
+const anyPlanned = ['none', 'running', 'takenOff', 'current', 'stale'] as const;
 
 /** To which step does the correction of an absolute answer go back? Always before the strand test. */
 const backTo: Readonly<Record<Correctable, string>> = {

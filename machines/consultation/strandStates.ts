@@ -19,6 +19,11 @@ export const strandTest = chart.createStateConfig({
           target: 'processing',
           actions: 'note',
         },
+        OUTCOME_CARRIED: {
+          guard: and([...onward, 'mayTest', 'isAsLastTime', 'coversPlan', 'isUntested']),
+          target: '#decision',
+          actions: 'note',
+        },
         OUTCOME_KEPT: {
           guard: and([...onward, 'isEveryStrandCurrent']),
           target: '#decision',

@@ -9,16 +9,13 @@ import {
 import type { Settings } from '../records/settings';
 import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
-import { msPerDay } from '../units/time';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
-import { ASSUMED_OUTCOME_LAPSES_DAYS } from './lapse';
+import { isLapsed } from './lapse';
 import { isNoGentler, nameTested } from './mixes';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listOpenStops } from './stops';
-
-const OUTCOME_LAPSES_MS = ASSUMED_OUTCOME_LAPSES_DAYS * msPerDay;
 
 const plannedZones = {
   fullHead: ['lengths', 'ends'],
@@ -29,13 +26,6 @@ const plannedZones = {
 /** Which zones does the plan colour? Two places for a full head, one of them the ends. */
 export const listPlannedZones = (reach: keyof typeof plannedZones | undefined): readonly Zone[] =>
   reach === undefined ? [] : plannedZones[reach];
-
-/**
- * Is this outcome too old to stand for today's hair?
- * It is as old as the strand it was seen on: recorded anew, it grows no younger.
- */
-export const isLapsed = (strand: StrandRecord, nowMs: number): boolean =>
-  strand.outcome !== null && nowMs - (strand.ended?.atMs ?? strand.atMs) > OUTCOME_LAPSES_MS;
 
 /** Does this strand stand for the plan as it is now? Its age is judged apart, from the time of asking. */
 export const isForThisPlan = (strand: StrandRecord, record: ConsultationRecord): boolean =>

@@ -54,11 +54,17 @@ export const limitZone = (decided: Decision, suggested: Decision, tested: Mix): 
 
 /**
  * How strong may the bowl of this strand's zone be, and for how long?
- * By what was decided and what the table says, unless a named person lifted that.
+ * By what was decided and what the table says, unless a named person lifted that. On a carried outcome never more than
+ * was on the head last time.
  * Checked in tests/shared/judgement/limits.test.ts.
  */
 export function findLimits(record: ConsultationRecord, strand: StrandRecord, nowMs: number): Limits {
   const decided = record.decision?.decision ?? 'weSayNo';
   const suggested = isFreerLifted(record) ? 'asPlanned' : suggestForZone(record, strand.zone, nowMs);
-  return limitZone(decided, suggested, nameTested(strand));
+  const limits = limitZone(decided, suggested, nameTested(strand));
+  if (strand.carried === null) return limits;
+  return {
+    maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, strand.carried.maxDeveloperPercent),
+    maxMinutes: Math.min(limits.maxMinutes, strand.carried.maxMinutes),
+  };
 }

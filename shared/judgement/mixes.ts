@@ -22,6 +22,18 @@ export const nameTested = (strand: StrandRecord): Mix => ({
   minutes: strand.minutesOn ?? strand.minutes,
 });
 
+/** What a bowl may be at the most on the strength of this strand: what it proved, or what was on the head last time. */
+export const nameProven = (strand: StrandRecord): Mix => {
+  const tested = nameTested(strand);
+  if (strand.carried === null) return tested;
+  const { maxDeveloperPercent, maxMinutes } = strand.carried;
+  return {
+    ...tested,
+    developerPercent: Math.min(tested.developerPercent, maxDeveloperPercent),
+    minutes: Math.min(tested.minutes, maxMinutes),
+  };
+};
+
 /** The name of a product line, the same however it is typed: case, spaces and invisible signs do not count. */
 const formLineKey = (line: string): string =>
   line

@@ -4,7 +4,8 @@ import { type ConsultationRecord, findStrand, type StrandRecord } from '../recor
 import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
 import { isFreer, isMixingDecision } from './decisions';
-import { isForThisPlan, isLapsed, listPlannedZones, suggestFor } from './findings';
+import { isForThisPlan, listPlannedZones, suggestFor } from './findings';
+import { type CarriedHold, findCarriedHold, isLapsed } from './lapse';
 import { listClosedMixes, nameTested } from './mixes';
 import { isAbsoluteRule, type RuleId } from './rules';
 import { judgeSkinTest } from './skinTest';
@@ -28,6 +29,7 @@ export type PermitRefusal =
         | 'noOutcome'
         | 'outcomeOfAnotherPlan'
         | 'outcomeLapsed'
+        | CarriedHold
         | 'strandFailed'
         | 'mixClosed'
         | 'strandUsed'
@@ -61,10 +63,13 @@ const skinTestRefusals = {
 function findStrandRefusal(
   record: ConsultationRecord,
   strand: StrandRecord,
+  settings: Settings,
   nowMs: number,
 ): PermitRefusal | null {
   if (strand.outcome === null) return { code: 'noOutcome' };
   if (!isForThisPlan(strand, record)) return { code: 'outcomeOfAnotherPlan' };
+  const hold = findCarriedHold(strand, record, settings, nowMs);
+  if (hold !== null) return { code: hold };
   if (isLapsed(strand, nowMs)) return { code: 'outcomeLapsed' };
   if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return { code: 'strandFailed' };
   if (listClosedMixes(record, { ...nameTested(strand), zone: strand.zone }).length > 0)
@@ -110,6 +115,7 @@ export function findMixRefusal(
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };
   return (
-    findStrandRefusal(record, strand, nowMs) ?? findDecisionRefusal(record, zone, strand, settings, nowMs)
+    findStrandRefusal(record, strand, settings, nowMs) ??
+    findDecisionRefusal(record, zone, strand, settings, nowMs)
   );
 }

@@ -9,6 +9,8 @@ export interface BowlProof {
   readonly outcomeSeq: number;
   readonly decisionSeq: number;
   readonly decision: Decision;
+  /** Where the outcome was carried: when the strand itself came off, and for which service the bowl is. */
+  readonly carried: { readonly strandAtMs: number; readonly service: string } | null;
 }
 
 /** What a strand and a decision have to say about it. */
@@ -25,6 +27,7 @@ export const findProof = (
   strand: Tested | undefined,
   decision: Decided | null,
   tested: Mix | undefined,
+  carried: BowlProof['carried'],
 ): BowlProof | null =>
   strand?.outcome == null || decision === null || tested === undefined
     ? null
@@ -34,4 +37,5 @@ export const findProof = (
         outcomeSeq: strand.outcome.seq,
         decisionSeq: decision.seq,
         decision: decision.decision,
+        carried,
       };

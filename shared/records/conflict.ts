@@ -1,7 +1,8 @@
-import { isSameLine } from '../judgement/mixes';
+import { type CarryRefusal, findCarryRefusal } from '../judgement/carried';
 import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
 import { issuePermit, issueTestPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
+import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
 import { msPerHour } from '../units/time';
@@ -23,6 +24,7 @@ export type ClassifyRefusal =
   | { readonly kind: 'fields'; readonly fields: readonly FieldRefusal[] }
   | { readonly kind: 'permit'; readonly permit: PermitRefusal }
   | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal }
+  | { readonly kind: 'carry'; readonly carry: CarryRefusal | { readonly code: 'notRetractable' } }
   | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
   | { readonly kind: 'bowlTooOld'; readonly weighedAtMs: number }
   | { readonly kind: 'notLastTime' }
@@ -74,6 +76,17 @@ export function findConflict(
       const strand = findStrand(record, event.payload.zone);
       return strand !== undefined && hasBadSigns(strand) ? atField('why', 'hasBadSigns') : null;
     }
+    case 'OUTCOME_CARRIED': {
+      const permit = issueTestPermit(record, settings);
+      if (!permit.ok) return { kind: 'permit', permit: permit.error };
+      const carry = findCarryRefusal(record, settings, atMs);
+      return carry === null ? null : { kind: 'carry', carry };
+    }
+    case 'OUTCOME_RETRACTED':
+      // Nobody felt it today, so nobody can have tapped it wrongly: a strand of today takes its place.
+      return findStrand(record, event.payload.zone)?.carried == null
+        ? null
+        : { kind: 'carry', carry: { code: 'notRetractable' } };
     case 'BOWL_WEIGHED': {
       const permit = issuePermit(record, event.payload.zone, settings, atMs);
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
@@ -109,15 +122,6 @@ function findLostStop(
 /** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
 export const ASSUMED_USE_WITHIN_MS = msPerHour;
 
-/** The strongest developer of a service that does not lift, per cent (20 vol): common practice, no source. */
-const NOT_LIFTING_PERCENT = 6;
-
 /** Is this the mix of a lift under the name of a gloss? Then what she wants has to be said anew. */
-const isAnotherService = (
-  { answers }: ConsultationRecord,
-  { line, developerPercent }: StrandAnswers,
-  { shelf }: Settings,
-): boolean =>
-  !isLifting(answers.client?.service ?? '') &&
-  (developerPercent > NOT_LIFTING_PERCENT ||
-    shelf.some(({ kind, name }) => kind === 'lightener' && isSameLine(name, line)));
+const isAnotherService = ({ answers }: ConsultationRecord, mix: StrandAnswers, settings: Settings): boolean =>
+  !isLifting(answers.client?.service ?? '') && isMixOfLift(mix, settings);

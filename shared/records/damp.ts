@@ -23,6 +23,18 @@ export function findDampSince(
   return dampSinceMs === null || isFeltAnew(answers.feelHair ?? {}, now) ? atMs : dampSinceMs;
 }
 
+/** When was the wet stretch told, after this answer? Another question of the same step makes it no newer. */
+export function findStretchAt(
+  { answers, stretchAtMs }: Pick<ConsultationRecord, 'answers' | 'stretchAtMs'>,
+  now: Felt,
+  atMs: number,
+): number | null {
+  if (now.wetStretch === undefined) return null;
+  const before = answers.feelHair ?? {};
+  const isToldAnew = before.wetStretch !== now.wetStretch || JSON.stringify(before) === JSON.stringify(now);
+  return stretchAtMs === null || isToldAnew ? atMs : stretchAtMs;
+}
+
 /**
  * After so long damp hair is felt again. Assumed because towel and cool air take about that long on fine hair, and who
  * comes back to hair that is still damp only starts it again. Dried without a hot tool: a dryer's heat would hide what

@@ -68,6 +68,13 @@ export interface TokensByType {
   STRAND_DISCARDED: ZoneToken;
   STRAND_BROKE: ZoneToken & { readonly mix: string };
   OUTCOME_RECORDED: ZoneToken & { readonly fibre: Fibre; readonly mix: string };
+  OUTCOME_CARRIED: {
+    /** Nothing of the record speaks against it. */
+    readonly isAsLastTime: boolean;
+    /** Zones carried, by how their hair was then. */
+    readonly sound: readonly Zone[];
+    readonly rough: readonly Zone[];
+  };
   OUTCOME_KEPT: None;
   OUTCOME_RETRACTED: ZoneToken & { readonly mix: string };
   DECIDED: {

@@ -1,4 +1,5 @@
 import { isMixingDecision } from '../judgement/decisions';
+import { isTooOldToCarry } from '../judgement/lapse';
 import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
 import type { BowlProof } from './bowlProof';
 import { isAtLeastAsBad } from './gradeOutcome';
@@ -12,7 +13,9 @@ export type GateBreach =
   | 'bowlWithoutDecision'
   | 'bowlAfterFailedStrand'
   | 'bowlOfAnotherLine'
-  | 'bowlTooStrong';
+  | 'bowlTooStrong'
+  | 'bowlLiftsOnCarried'
+  | 'bowlOnOldStrand';
 
 /** Is it stronger, longer, hotter or of another ratio than what was tested? A decision can only lower these. */
 const isBeyond = (bowl: Mix, tested: Mix): boolean =>
@@ -24,6 +27,15 @@ const isBeyond = (bowl: Mix, tested: Mix): boolean =>
 /** Was it decided after the outcome, and does that decision mix anything for this zone? */
 const isDecided = ({ decision, decisionSeq, outcomeSeq }: BowlProof, zone: Zone): boolean =>
   decisionSeq > outcomeSeq && isMixingDecision(decision) && !(decision === 'endsOut' && zone === 'ends');
+
+/** What is carried is only ever a deposit, on a strand that is not too old. */
+function findCarriedBreach(carried: BowlProof['carried'], weighedAtMs: number): GateBreach | null {
+  if (carried === null) return null;
+  if (!depositing.includes(carried.service)) return 'bowlLiftsOnCarried';
+  return isTooOldToCarry(carried.strandAtMs, weighedAtMs) ? 'bowlOnOldStrand' : null;
+}
+
+const depositing: readonly string[] = ['depositOnly', 'gloss', 'tone'];
 
 /**
  * Does any bowl of this record lack what the gate asks for?
@@ -39,6 +51,8 @@ export function findGateBreach(record: ConsultationRecord): GateBreach | null {
     if (isAtLeastAsBad(bowl.proof.grade, 'gummy')) return 'bowlAfterFailedStrand';
     if (!isSameLine(bowl.line, bowl.proof.tested.line)) return 'bowlOfAnotherLine';
     if (isBeyond(bowl, bowl.proof.tested)) return 'bowlTooStrong';
+    const breach = findCarriedBreach(bowl.proof.carried, bowl.atMs);
+    if (breach !== null) return breach;
   }
   return null;
 }

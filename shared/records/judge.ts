@@ -1,10 +1,12 @@
+import { findCarryRefusal, listCarried } from '../judgement/carried';
 import { type Decision, isFreer } from '../judgement/decisions';
-import { isLapsed, listPlannedZones, listStanding, suggestFor } from '../judgement/findings';
+import { listPlannedZones, listStanding, suggestFor } from '../judgement/findings';
+import { ASSUMED_SAME_DAY_MS, findCarriedHold, isLapsed } from '../judgement/lapse';
 import { formMixKey, listClosedMixes } from '../judgement/mixes';
 import { isAbsoluteRule } from '../judgement/rules';
 import { judgeSkinTest } from '../judgement/skinTest';
 import { isIncompatibilityDue, judgeStep, listStops } from '../judgement/stops';
-import { msPerHour, msPerMinute } from '../units/time';
+import { msPerMinute } from '../units/time';
 import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
 import { findSigns, gradeOutcome } from './gradeOutcome';
@@ -39,9 +41,6 @@ const mixOf = (record: ConsultationRecord, zone: Zone): string => {
   const strand = findStrand(record, zone);
   return strand === undefined ? '' : formMixKey(strand);
 };
-
-/** Away for longer than this, what holds for today is asked anew. Assumed because skin changes overnight. */
-const ASSUMED_SAME_DAY_MS = 12 * msPerHour;
 
 const bySeen = { running: 'running', nothing: 'clear', reacted: 'reacted' } as const;
 
@@ -92,6 +91,16 @@ const judges: Judges = {
     fibre: gradeOutcome(payload, findSigns(findStrand(record, payload.zone))),
     mix: mixOf(record, payload.zone),
   }),
+  OUTCOME_CARRIED: (record, _payload, { settings, atMs }) => {
+    const carried = listCarried(record);
+    const ofGrade = (grade: 'sound' | 'rough') =>
+      carried.filter((last) => last.grade === grade).map(({ bowl }) => bowl.zone);
+    return {
+      isAsLastTime: findCarryRefusal(record, settings, atMs) === null,
+      sound: ofGrade('sound'),
+      rough: ofGrade('rough'),
+    };
+  },
   OUTCOME_KEPT: nothing,
   OUTCOME_RETRACTED: (record, { zone }) => ({ zone, mix: mixOf(record, zone) }),
   DECIDED: (record, { decision }, { settings, atMs }) => {
@@ -141,6 +150,9 @@ export const judgeTime = (record: ConsultationRecord, settings: Settings, atMs: 
   skinTest: judgeSkinTest(record, settings.profile, atMs),
   lapsed: zones.filter((zone) => {
     const strand = findStrand(record, zone);
-    return strand !== undefined && isLapsed(strand, atMs);
+    return (
+      strand !== undefined &&
+      (isLapsed(strand, atMs) || findCarriedHold(strand, record, settings, atMs) !== null)
+    );
   }),
 });

@@ -37,6 +37,12 @@ export interface StrandRecord extends StrandAnswers, Stamp {
   readonly outcome: OutcomeRecord | null;
   /** The worst that was recorded of it and taken back by name; null where nothing was. */
   readonly retracted: OutcomeRecord['grade'] | null;
+  /** Last time's outcome, carried: never below or beyond what was on the head then. Null for a strand of today. */
+  readonly carried: {
+    readonly fromId: string;
+    readonly maxDeveloperPercent: number;
+    readonly maxMinutes: number;
+  } | null;
   /** A named correction took away what this strand stood for. */
   readonly isVoid: boolean;
 }
@@ -101,6 +107,8 @@ export interface ConsultationRecord {
   readonly answers: Answers;
   /** Since when it is said to be damp somewhere; null while it is not, and while nobody has felt it. */
   readonly dampSinceMs: number | null;
+  /** When the wet stretch was told: it holds for that day. */
+  readonly stretchAtMs: number | null;
   readonly skinTest: SkinTestRecord | null;
   /** Skin tests of the same ticket that a person named as another client's. */
   readonly notHerSkinTests: readonly string[];
@@ -132,6 +140,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   lastTime: null,
   answers: {},
   dampSinceMs: null,
+  stretchAtMs: null,
   skinTest: null,
   notHerSkinTests: [],
   incompatibility: null,

@@ -37,6 +37,7 @@ const entries = {
   STRAND_DISCARDED: zoneOnly,
   STRAND_BROKE: { zone, mix },
   OUTCOME_RECORDED: { zone, mix, fibre: v.picklist(grades) },
+  OUTCOME_CARRIED: { isAsLastTime: v.boolean(), sound: v.array(zone), rough: v.array(zone) },
   OUTCOME_KEPT: nothing,
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision, suggested: decision, isFreer: v.boolean() },

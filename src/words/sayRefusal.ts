@@ -36,6 +36,17 @@ export function sayFieldRefusal(refusal: FieldRefusal, words: Words, units: Unit
   });
 }
 
+/** Why does last time's outcome not count today? What is new is named. */
+export function sayCarry(
+  carry: Extract<ClassifyRefusal, { kind: 'carry' }>['carry'],
+  words: Words,
+): RefusalWords {
+  const said = words.refusals.carry[carry.code];
+  if (carry.code !== 'new') return said;
+  const news = carry.news.map((thing) => words.refusals.news[thing]);
+  return { ...said, what: `${said.what}: ${news.join(', ')}.` };
+}
+
 /** What was refused, and what clears it? */
 export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
   switch (refusal.kind) {
@@ -43,6 +54,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.lookAtFields;
     case 'permit':
       return words.refusals.permit[refusal.permit.code];
+    case 'carry':
+      return sayCarry(refusal.carry, words);
     case 'mixture':
       return words.refusals.mixture[refusal.mixture.code];
     case 'chairTaken':

@@ -41,6 +41,7 @@ export const eventForms = {
   STRAND_DISCARDED: discardedForm,
   STRAND_BROKE: zoneForm,
   OUTCOME_RECORDED: outcomeForm,
+  OUTCOME_CARRIED: nothingForm,
   OUTCOME_KEPT: nothingForm,
   OUTCOME_RETRACTED: retractedForm,
   DECIDED: decidedForm,

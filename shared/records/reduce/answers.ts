@@ -1,7 +1,7 @@
 import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { endClocks } from '../clock';
-import { findDampSince } from '../damp';
+import { findDampSince, findStretchAt } from '../damp';
 import type { PayloadOf } from '../event';
 import type { Answers } from '../forms/asked';
 import { formHistoryKey } from '../planKey';
@@ -103,7 +103,12 @@ export const answerReducers = {
     );
     return {
       answers: { ...record.answers, [payload.step]: payload.answers },
-      ...(payload.step === 'feelHair' ? { dampSinceMs: findDampSince(record, payload.answers, atMs) } : {}),
+      ...(payload.step === 'feelHair'
+        ? {
+            dampSinceMs: findDampSince(record, payload.answers, atMs),
+            stretchAtMs: findStretchAt(record, payload.answers, atMs),
+          }
+        : {}),
       ...(tokens.bearsOnPlan ? undecide({ ...record, overrides }) : { overrides }),
       ...(tokens.said === 'absolute' ? { bowls: throwWeighed(record.bowls) } : {}),
     };

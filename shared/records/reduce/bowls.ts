@@ -1,9 +1,16 @@
 import { findLimits } from '../../judgement/limits';
-import { nameTested } from '../../judgement/mixes';
+import { nameProven } from '../../judgement/mixes';
 import { msPerMinute } from '../../units/time';
-import { findProof } from '../bowlProof';
+import { type BowlProof, findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
-import { type BowlRecord, type ConsultationRecord, findBowl, findStrand, type Stamp } from '../record';
+import {
+  type BowlRecord,
+  type ConsultationRecord,
+  findBowl,
+  findStrand,
+  type Stamp,
+  type StrandRecord,
+} from '../record';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
@@ -33,6 +40,14 @@ const changeBowl = (
   return record.bowls.map((each) => (each === bowl ? { ...each, ...change } : each));
 };
 
+const findCarried = (
+  { answers }: ConsultationRecord,
+  strand: StrandRecord | undefined,
+): BowlProof['carried'] =>
+  strand === undefined || strand.carried === null
+    ? null
+    : { strandAtMs: strand.ended?.atMs ?? 0, service: answers.client?.service ?? '' };
+
 /** What happens to bowls, from the scale to the basin. */
 export const bowlReducers = {
   BOWL_WEIGHED: (record, { payload }, stamp) => {
@@ -41,7 +56,7 @@ export const bowlReducers = {
       ...payload,
       ...stamp,
       strand: strand?.number ?? 0,
-      proof: findProof(strand, record.decision, strand && nameTested(strand)),
+      proof: findProof(strand, record.decision, strand && nameProven(strand), findCarried(record, strand)),
       maxMinutes: strand === undefined ? 0 : findLimits(record, strand, stamp.atMs).maxMinutes,
       state: 'weighed',
       clock: null,

@@ -2,6 +2,7 @@ import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { shiftClock } from '../clock';
 import type { Answers } from '../forms/asked';
+import type { LastTime } from '../lastTime';
 import { formPlanKey } from '../planKey';
 import { findBowl, findStrand, type SkinTestRecord, type StrandRecord } from '../record';
 import type { Reducers } from './reducers';
@@ -12,6 +13,12 @@ const ageStrand = (strand: StrandRecord, shiftMs: number): StrandRecord =>
   strand.ended === null
     ? strand
     : { ...strand, ended: { ...strand.ended, atMs: strand.ended.atMs + shiftMs } };
+
+/** The same for the strands of last time, which may still be carried. */
+const ageLastTime = (lastTime: LastTime, shiftMs: number): LastTime => ({
+  ...lastTime,
+  zones: lastTime.zones.map((zone) => ({ ...zone, strandAtMs: zone.strandAtMs + shiftMs })),
+});
 
 /**
  * Where two clocks disagree, a skin test has waited for the shorter time and lapses after the longer; a reading stamped
@@ -118,7 +125,9 @@ export const courseReducers = {
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
     dampSinceMs: record.dampSinceMs === null ? null : record.dampSinceMs + payload.shiftMs,
+    stretchAtMs: record.stretchAtMs === null ? null : record.stretchAtMs + payload.shiftMs,
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
+    lastTime: record.lastTime && ageLastTime(record.lastTime, payload.shiftMs),
     // Neither a bowl that waits nor a client who is away grows younger with the clock.
     bowls: record.bowls.map((bowl) =>
       bowl.state === 'weighed' ? { ...bowl, atMs: bowl.atMs + payload.shiftMs } : bowl,

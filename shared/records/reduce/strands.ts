@@ -1,7 +1,9 @@
+import { listCarried } from '../../judgement/carried';
 import { msPerMinute } from '../../units/time';
 import { type Clock, endClocks } from '../clock';
 import type { StrandAnswers } from '../forms/test';
 import { findSigns, findWorst, gradeOutcome } from '../gradeOutcome';
+import type { LastZone } from '../lastTime';
 import { formPlanKey } from '../planKey';
 import { type ConsultationRecord, findStrand, type Stamp, type StrandRecord } from '../record';
 import type { Zone } from '../zones';
@@ -59,6 +61,36 @@ const endStrand = (
   };
 };
 
+/**
+ * Last time's strand as it stands for today: the same mix, as old as the strand itself, fibre as then, and today's wet
+ * stretch.
+ */
+const carryStrand = (
+  record: ConsultationRecord,
+  last: LastZone,
+  number: number,
+  stamp: Stamp,
+): StrandRecord => ({
+  ...last.strand,
+  ...stamp,
+  heat: last.bowl.heat,
+  number,
+  clock: `carried-${last.strand.zone}-${number}`,
+  planKey: formPlanKey(record.answers),
+  looks: [],
+  why: null,
+  ended: { ...stamp, atMs: last.strandAtMs, how: 'takenOff' },
+  minutesOn: last.minutesOn,
+  outcome: { ...last.outcome, ...stamp, stretch: 'springsBack', wentPast30: 'no', grade: last.grade },
+  retracted: null,
+  carried: {
+    fromId: record.lastTime?.id ?? '',
+    maxDeveloperPercent: last.bowl.developerPercent,
+    maxMinutes: last.bowl.minutes,
+  },
+  isVoid: false,
+});
+
 /** What happens to strands, off the head. */
 export const strandReducers = {
   STRAND_STARTED: (record, { payload }, stamp) => {
@@ -76,6 +108,7 @@ export const strandReducers = {
       minutesOn: null,
       outcome: null,
       retracted: null,
+      carried: null,
       isVoid: false,
     };
     return {
@@ -94,6 +127,15 @@ export const strandReducers = {
       ...strand,
       outcome: { ...payload, ...stamp, grade: gradeOutcome(payload, findSigns(strand)) },
     })),
+    ...undecide(record),
+  }),
+  OUTCOME_CARRIED: (record, _event, stamp) => ({
+    strands: [
+      ...record.strands,
+      ...listCarried(record).map((last, index) =>
+        carryStrand(record, last, record.strands.length + 1 + index, stamp),
+      ),
+    ],
     ...undecide(record),
   }),
   OUTCOME_KEPT: () => ({}),

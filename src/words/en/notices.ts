@@ -25,6 +25,8 @@ const faults: Readonly<Record<ReplayFault['code'], string>> = {
   bowlAfterFailedStrand: 'it claims a mix after a strand that failed',
   bowlOfAnotherLine: 'it claims a mix of another line than was tested',
   bowlTooStrong: 'it claims a mix stronger than was tested',
+  bowlLiftsOnCarried: 'it claims a lift on the strand of an earlier visit',
+  bowlOnOldStrand: 'it claims a mix on a strand that was too old',
   wentBackInTime: 'it is older than the entry before it',
   saysOtherwise: 'its verdict is not what its answers say',
   notNow: 'it could not have followed the entry before it',

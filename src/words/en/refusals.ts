@@ -1,7 +1,11 @@
 import type { MixtureRefusal } from '../../../shared/judgement/mixture';
+import type { NewThing } from '../../../shared/judgement/news';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import type { ClassifyRefusal } from '../../../shared/records/conflict';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import { figures } from './figures';
+
+type CarryCode = Extract<ClassifyRefusal, { kind: 'carry' }>['carry']['code'];
 
 /** What was refused and why, and what clears it. */
 export interface RefusalWords {
@@ -68,6 +72,19 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     what: `The outcome is more than ${figures.outcomeLapsesDays} days old.`,
     clears: 'Test a new strand.',
   },
+  carriedOff: {
+    what: 'The settings ask for a strand each time.',
+    clears: 'Test a strand, or let the owner turn it on.',
+  },
+  carriedTooOld: {
+    what: `Last time’s strand is more than ${figures.carriedLapsesWeeks} weeks old.`,
+    clears: 'Test a new strand.',
+  },
+  carriedNotToday: {
+    what: 'Today’s wet stretch is missing.',
+    clears: 'Pull one wet strand today, and say how it comes back.',
+  },
+  carriedLifts: { what: 'Nothing that lifts stands on last time’s strand.', clears: 'Test a strand.' },
   strandFailed: { what: 'The strand gummed or broke.', clears: 'Another plan, with a new strand.' },
   mixClosed: {
     what: 'A strand gummed or broke in this mix or a gentler one.',
@@ -80,6 +97,50 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     clears: 'A named person judges it, with a reason.',
   },
   endsLeftOut: { what: 'The ends stay out.', clears: 'Decide otherwise, if the strand allows it.' },
+};
+
+/** Why last time's outcome does not count today; `new` is said with what is new. */
+const carry: Readonly<Record<CarryCode, RefusalWords>> = {
+  off: {
+    what: 'The settings ask for a strand each time.',
+    clears: 'Test a strand, or let the owner turn it on.',
+  },
+  notSameClient: { what: 'Nobody said that she is the same client.', clears: 'Test a strand.' },
+  stopStood: { what: 'A stop stood at the end of last time.', clears: 'Test a strand.' },
+  lifts: { what: 'This lifts. Last time’s strand counts for deposit only.', clears: 'Test a strand.' },
+  notDone: {
+    what: 'Last time this was not coloured to its end on every zone of the plan.',
+    clears: 'Test a strand.',
+  },
+  tooOld: {
+    what: `Last time’s strand is more than ${figures.carriedLapsesWeeks} weeks old.`,
+    clears: 'Test a new strand.',
+  },
+  new: { what: 'New since last time', clears: 'Test a strand.' },
+  strandToday: { what: 'A strand was tested today: that one counts.', clears: 'Go on with today’s strand.' },
+  notFeltToday: {
+    what: 'Today’s wet stretch is missing.',
+    clears: 'Go back to the feel, pull one wet strand, and say how it comes back.',
+  },
+  stretchSlow: { what: 'It does not spring back today.', clears: 'Test a strand.' },
+  notRetractable: {
+    what: 'This outcome is last time’s, not a tap of today.',
+    clears: 'Go back and test a strand: that one counts then.',
+  },
+};
+
+/** What can be new since last time. */
+const news: Readonly<Record<NewThing, string>> = {
+  plan: 'what she wants, her levels or her length',
+  tool: 'another hot tool',
+  hotter: 'a hotter setting',
+  wetter: 'wetter hair under the tool',
+  oftener: 'more heat',
+  smoke: 'smoke or a burnt smell',
+  chemical: 'something else on it',
+  bleach: 'another bleach',
+  relaxed: 'a relaxer, perm or keratin just now',
+  hair: 'porosity, curl or broken hairs',
 };
 
 const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
@@ -116,6 +177,8 @@ const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
 export const refusals = {
   fields,
   permit,
+  carry,
+  news,
   mixture,
   lookAtFields: { what: 'Not yet.', clears: 'Look at the marked answers.' },
   clockWentBack: {

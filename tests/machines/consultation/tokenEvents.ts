@@ -86,6 +86,10 @@ export const record = (
   fibre: TokensByType['OUTCOME_RECORDED']['fibre'] = 'sound',
   mix = strong,
 ) => makeEvent('OUTCOME_RECORDED', { zone, fibre, mix });
+export const carry = (
+  tokens: Partial<TokensByType['OUTCOME_CARRIED']> = {},
+  time: Partial<TimeTokens> = {},
+) => makeEvent('OUTCOME_CARRIED', { isAsLastTime: true, sound: [], rough: [], ...tokens }, time);
 export const retract = (zone: Zone, mix = strong) => makeEvent('OUTCOME_RETRACTED', { zone, mix });
 export const decide = (
   decision: TokensByType['DECIDED']['decision'] = 'asPlanned',

@@ -5,9 +5,11 @@ import { issuePermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import type { RuleId } from '../../../shared/judgement/rules';
 import type { RawEvent } from '../../../shared/records/classify';
+import { formPlanKey } from '../../../shared/records/planKey';
 import { fold } from '../../../shared/records/reduce';
 import type { Settings } from '../../../shared/records/settings';
 import type { Zone } from '../../../shared/records/zones';
+import { askAgain, carry, settings as glossSalon, last, openAgain } from '../records/returning';
 import {
   andThen,
   bothHold,
@@ -68,6 +70,31 @@ const testedTwice = (first: RawEvent, afterMs: number, ...outcome: readonly Stor
     step(soundLengths),
     step(find(ofType('DECIDED'))),
   ]);
+
+/** A gloss on last time's strand, decided; the same on the last day of that strand. */
+const toDecided = (told: Told): Told =>
+  [carry, { type: 'DECIDED', answers: { decision: 'asPlanned' } } as const].reduce(
+    (before, raw) => andThen(before, raw, 1000, glossSalon),
+    told,
+  );
+const strandAtMs = last.zones[0]?.strandAtMs ?? 0;
+const carried = toDecided(askAgain());
+const carriedLate = toDecided(askAgain(undefined, openAgain(last, strandAtMs + 84 * day - hour)));
+const glossWithoutSkinTest: Settings = { ...glossSalon, profile: { ...glossSalon.profile, skinTestFor: [] } };
+const withService = (service: 'lighten' | 'gloss'): Told => {
+  const { record } = carried;
+  const answers = { ...record.answers, client: { ...record.answers.client, service } };
+  const planKey = formPlanKey(answers);
+  return {
+    ...carried,
+    record: {
+      ...record,
+      answers,
+      strands: record.strands.map((strand) => ({ ...strand, planKey })),
+      decision: record.decision && { ...record.decision, planKey },
+    },
+  };
+};
 
 /** For each code: the smallest change to what would be allowed, and its neighbour that is. */
 const cases: Readonly<
@@ -151,6 +178,23 @@ const cases: Readonly<
   outcomeLapsed: [
     () => ask(atMix, 'lengths', noSkinTest, atMix.atMs + 28 * day),
     () => ask(atMix, 'lengths', noSkinTest, atMix.atMs + 27 * day),
+  ],
+  carriedOff: [
+    () => ask(carried, 'lengths', { ...glossSalon, carried: false }),
+    () => ask(carried, 'lengths', glossSalon),
+  ],
+  carriedTooOld: [
+    () => ask(carriedLate, 'lengths', glossSalon, strandAtMs + 84 * day + 1),
+    () => ask(carriedLate, 'lengths', glossSalon, strandAtMs + 84 * day),
+  ],
+  carriedNotToday: [
+    () => ask(carried, 'lengths', glossSalon, carried.atMs + 13 * hour),
+    () => ask(carried, 'lengths', glossSalon, carried.atMs + 11 * hour),
+  ],
+  // No way leads here, since what she wants bears on the plan: the permit looks for itself.
+  carriedLifts: [
+    () => ask(withService('lighten'), 'lengths', glossWithoutSkinTest),
+    () => ask(withService('gloss'), 'lengths', glossWithoutSkinTest),
   ],
   strandFailed: [() => ask(atMix, 'ends'), () => ask(tell(until('BOWL_WEIGHED', lowRisk)), 'ends')],
   mixClosed: [

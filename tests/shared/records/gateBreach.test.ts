@@ -4,7 +4,7 @@ import type { RawEvent } from '../../../shared/records/classify';
 import { findGateBreach, type GateBreach } from '../../../shared/records/gateBreach';
 import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
-import { andThen, lowRisk, ofType, story, tell, until } from './telling';
+import { andThen, day, lowRisk, ofType, story, tell, until } from './telling';
 
 const { record } = tell(story);
 const [bowl] = record.bowls as readonly [BowlRecord];
@@ -40,6 +40,21 @@ const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])
   ['26 minutes where 25 were tested', withBowl({ minutes: 26 }), 'bowlTooStrong'],
   ['24 minutes where 25 were tested', withBowl({ minutes: 24 }), null],
   ['foil where none was tested', withBowl({ heat: 'foil' }), 'bowlTooStrong'],
+  [
+    'a carried outcome under a lift',
+    withProof({ carried: { strandAtMs: bowl.atMs, service: 'lighten' } }),
+    'bowlLiftsOnCarried',
+  ],
+  [
+    'a carried outcome that is a day too old',
+    withProof({ carried: { strandAtMs: bowl.atMs - 85 * day, service: 'gloss' } }),
+    'bowlOnOldStrand',
+  ],
+  [
+    'a carried outcome of a day before',
+    withProof({ carried: { strandAtMs: bowl.atMs - day, service: 'gloss' } }),
+    null,
+  ],
   ['another ratio', withBowl({ ratio: 1.5 }), 'bowlTooStrong'],
 ];
 

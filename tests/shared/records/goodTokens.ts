@@ -25,6 +25,7 @@ const own: Readonly<Record<string, object>> = {
   STRAND_DISCARDED: { zone },
   STRAND_BROKE: { zone, mix },
   OUTCOME_RECORDED: { zone, mix, fibre: 'sound' },
+  OUTCOME_CARRIED: { isAsLastTime: true, sound: ['lengths'], rough: ['ends'] },
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision: 'asPlanned', suggested: 'gentler', isFreer: true },
   BOWL_WEIGHED: { zone },

@@ -1,3 +1,4 @@
+import { returningGloss } from '../../../seeds/returningGloss';
 import { salon } from '../../../seeds/salon';
 import type { ConsultationEvent } from '../../../shared/records/event';
 import type { RawForm } from '../../../shared/records/readForm';
@@ -29,6 +30,7 @@ import {
   type Told,
   tested,
 } from '../../machines/consultation/walks/story';
+import { askAgain, carry, settings as glossSalon } from './returning';
 import { story, tell } from './telling';
 
 /** A log as a model version wrote it, under which settings, and the record it makes. All of it invented. */
@@ -93,6 +95,16 @@ const reaction: readonly Told[] = [
   tap('CARE_GIVEN', { care: 'rinsedAndDoctor' }),
 ];
 
+/** A gloss that stood on the strand of an earlier visit. */
+function carriedOver(): ShippedLog {
+  const asked = askAgain();
+  const rest = returningGloss.steps.slice(
+    returningGloss.steps.findIndex(({ raw }) => raw.type === carry.type),
+  );
+  const { log, record } = tell(rest, glossSalon, asked);
+  return { name: 'carried', settings: glossSalon, log, record: { ...record, id: 'carried' } };
+}
+
 const endings = {
   CALLED_OFF: 'noTime',
   WE_SAID_NO: 'hairTooWeak',
@@ -114,6 +126,7 @@ export const makeShippedLogs = (): readonly ShippedLog[] => [
   },
   played('winding', winding),
   played('reaction', reaction),
+  carriedOver(),
   ...Object.entries(endings).map(([type, reason]) =>
     played(type, [...opened, ...ask(), tap(type as keyof typeof endings, { reason })]),
   ),

@@ -3,15 +3,21 @@ import { asking } from './asking';
 import type { Behaviour } from './behaviour';
 import { bowls } from './bowls';
 import { care } from './care';
+import { carried } from './carried';
 import { decision } from './decision';
 import { strandTest } from './strandTest';
 import { toldLate } from './toldLate';
 
 /** Every named behaviour, by subject. */
-export const behaviours = { asking, toldLate, strandTest, decision, bowls, care } as const satisfies Record<
-  string,
-  readonly Behaviour[]
->;
+export const behaviours = {
+  asking,
+  toldLate,
+  strandTest,
+  carried,
+  decision,
+  bowls,
+  care,
+} as const satisfies Record<string, readonly Behaviour[]>;
 
 export const everyBehaviour: readonly Behaviour[] = Object.values(behaviours).flat();
 

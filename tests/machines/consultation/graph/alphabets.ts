@@ -173,6 +173,30 @@ const putBack =
     );
     return isUsed ? [] : [say.answer('client', { bearsOnPlan: true, planned, restores: planned })];
   };
+/** What can be carried from last time, with what may be new, too little or too much, on the short way. */
+const carried: readonly ConsultationEvent[] = [
+  ...asked,
+  ...tested,
+  ...mixed,
+  ...finished,
+  ...reopenings,
+  say.answer('client', { bearsOnPlan: true }),
+  answerOne('client', { bearsOnPlan: true }),
+  answerOne('client', { said: 'absolute', bearsOnPlan: true }),
+  say.correct('client'),
+  say.carry({ sound: ['lengths'] }),
+  say.carry({ rough: ['lengths'] }),
+  say.carry({ sound: ['ends'], rough: ['lengths'] }),
+  say.carry({ isAsLastTime: false, sound: ['lengths'] }),
+  say.carry(),
+  say.retract('lengths'),
+  say.discard('lengths'),
+  plain('OUTCOME_KEPT'),
+  say.weigh('lengths', { lapsed: ['lengths'] }),
+  say.apply('lengths', { lapsed: ['lengths'] }),
+  say.throwBowl('lengths'),
+];
+
 const putOneBack = putBack(['lengths']);
 const putBothBack = putBack(['lengths', 'ends']);
 
@@ -216,5 +240,6 @@ export const alphabets: readonly Alphabet[] = [
     events: (state) =>
       stopsWithCare.filter((event) => isTried(event, state)).map((event) => keepPositive(event, state)),
   },
+  { name: 'carried', events: () => carried },
   { name: 'two zones', events: (state) => [...twoZones, ...putBothBack(state)] },
 ];

@@ -10,6 +10,8 @@ export interface Heard {
   readonly good: readonly Zone[];
   /** The same whatever was answered since: what an answer put back lets stand again. */
   readonly held: readonly Zone[];
+  /** Zones with a strand of today, or a carried one: nothing is carried beside it. */
+  readonly touched: readonly Zone[];
   /** Zones whose strand broke in the mix. */
   readonly broke: readonly Zone[];
   readonly decided: string;
@@ -36,6 +38,7 @@ export const nothingHeard: Heard = {
   isUsed: false,
   good: [],
   held: [],
+  touched: [],
   broke: [],
   weighed: [],
   on: [],
@@ -97,14 +100,28 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
       return event.tokens.voids
         ? { ...undecided, good: [], held: [], absolute: drop(heard.absolute, event.tokens.answer) }
         : heard;
+    case 'OUTCOME_CARRIED': {
+      const carried = [...event.tokens.sound, ...event.tokens.rough];
+      return {
+        ...undecided,
+        good: carried.reduce(add<Zone>, heard.good),
+        held: carried.reduce(add<Zone>, heard.held),
+        touched: carried.reduce(add<Zone>, heard.touched),
+      };
+    }
     case 'STRAND_STARTED':
       return {
         ...undecided,
+        touched: add(heard.touched, event.tokens.zone),
         ...spend(heard, event.tokens.zone),
         broke: drop(heard.broke, event.tokens.zone),
       };
     case 'STRAND_DISCARDED':
-      return { ...heard, ...spend(heard, event.tokens.zone) };
+      return {
+        ...heard,
+        ...spend(heard, event.tokens.zone),
+        touched: drop(heard.touched, event.tokens.zone),
+      };
     case 'STRAND_BROKE':
       return { ...heard, broke: add(heard.broke, event.tokens.zone) };
     case 'OUTCOME_RECORDED': {
@@ -169,6 +186,13 @@ function findHold(heard: Heard): string | null {
   return heard.isAskedAnew ? 'before she was asked anew' : null;
 }
 
+function findBreachOfCarrying(heard: Heard, { tokens }: EventOf<'OUTCOME_CARRIED'>): string | null {
+  const hold = findHold(heard);
+  if (hold !== null) return `an outcome carried ${hold}`;
+  if (!tokens.isAsLastTime) return 'an outcome carried though something is new';
+  return heard.touched.length > 0 ? 'an outcome carried beside a strand of today' : null;
+}
+
 function findBreachOfTime(heard: Heard, { tokens }: EventOf<'CLOCK_EXTENDED'>): string | null {
   if (!tokens.isWithinLimit) return 'more time than the maker allows';
   if (heard.isSuspected) return 'more time while a reaction is looked into';
@@ -198,6 +222,8 @@ export function findBreach(before: Heard, event: ConsultationEvent): string | nu
       const hold = findHold(before);
       return hold === null ? null : `a strand ${hold}`;
     }
+    case 'OUTCOME_CARRIED':
+      return findBreachOfCarrying(before, event);
     case 'CLOCK_EXTENDED':
       return findBreachOfTime(before, event);
     case 'FINISHED':

@@ -5,10 +5,10 @@ import type { Zone } from '../../../../shared/records/zones';
 import { type Scene, testedOf } from './onward';
 import {
   absoluteAnswers,
-  cleanAnswers,
   correct,
   cream,
   dayMs,
+  findAnswers,
   hourMs,
   noteSkinTest,
   otherAnswers,
@@ -47,18 +47,21 @@ export const deviations = {
     const here = stepOf(scene, detail);
     const fitting = otherAnswers.filter(([step]) => step === here);
     const [step, change] = pick(fitting, detail);
-    return say(step, { ...cleanAnswers[step], ...change });
+    return say(step, { ...findAnswers(scene.consultation.record)[step], ...change });
   },
   answerTheSame: (scene, detail) => {
     const step = stepOf(scene, detail);
-    return say(step, cleanAnswers[step]);
+    return say(step, findAnswers(scene.consultation.record)[step]);
   },
-  answerAbsolutely: (_scene, detail) =>
-    say('client', { ...cleanAnswers.client, ...pick(absoluteAnswers, detail) }),
+  answerAbsolutely: ({ consultation }, detail) =>
+    say('client', { ...findAnswers(consultation.record).client, ...pick(absoluteAnswers, detail) }),
   answerNothing: (scene, detail) => say(stepOf(scene, detail), {}),
   answerPart: (scene, detail) => {
     const step = stepOf(scene, detail);
-    return say(step, Object.fromEntries(Object.entries(cleanAnswers[step]).slice(detail % 3)));
+    return say(
+      step,
+      Object.fromEntries(Object.entries(findAnswers(scene.consultation.record)[step]).slice(detail % 3)),
+    );
   },
   confirm: (_scene, detail) => tap('STEP_CONFIRMED', { step: pick(askSteps, detail) }),
   putSkinTestOn: ({ atMs }) => noteSkinTest(atMs, 0, 'notReadYet'),
@@ -98,6 +101,7 @@ export const deviations = {
         detail,
       ),
     ),
+  carryOutcome: () => tap('OUTCOME_CARRIED'),
   keepOutcome: () => tap('OUTCOME_KEPT'),
   retract: (_scene, detail) => retract(zoneAt(detail)),
   decide: (_scene, detail) => tap('DECIDED', { decision: pick(decisions, detail) }),

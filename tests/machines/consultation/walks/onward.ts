@@ -5,6 +5,7 @@ import { issuePermit } from '../../../../shared/judgement/permit';
 import { judgeSkinTest } from '../../../../shared/judgement/skinTest';
 import { isLifting, judgeStep, listUnsaid } from '../../../../shared/judgement/stops';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
+import type { LastTime } from '../../../../shared/records/lastTime';
 import { findStrand } from '../../../../shared/records/record';
 import type { Settings } from '../../../../shared/records/settings';
 import type { AskStep } from '../../../../shared/records/steps';
@@ -12,9 +13,9 @@ import { askSteps } from '../../../../shared/records/steps';
 import { type Zone, zones } from '../../../../shared/records/zones';
 import { nameWay } from '../chartUnderTest';
 import {
-  cleanAnswers,
   correct,
   cream,
+  findAnswers,
   hourMs,
   noteSkinTest,
   override,
@@ -34,6 +35,8 @@ export interface Scene {
   readonly atMs: number;
   /** So many bowls are meant to be weighed before the finish. */
   readonly bowlsMeant: number;
+  /** Last time, of a client who is back. */
+  readonly lastTime?: LastTime | null;
 }
 
 const factsOf = ({ consultation }: Scene) => consultation.state.context.facts;
@@ -80,6 +83,8 @@ const prepare = (scene: Scene): RawEvent => {
   if (open !== undefined) return override(open);
   if (facts.incompatibility === 'due') return tap('INCOMPATIBILITY_STARTED');
   if (facts.incompatibility === 'running') return tap('INCOMPATIBILITY_READ', { seen: 'nothing' });
+  const carried = tap('OUTCOME_CARRIED');
+  if (isTakenNow(scene, carried)) return carried;
   const planned = listPlanned(scene);
   const untested = planned.find((zone) => facts.strands[zone] !== 'current' || hasFailed(scene, zone));
   const zone = untested ?? (facts.decided === 'testAgain' ? planned[0] : undefined);
@@ -179,7 +184,7 @@ const readSkinTest = (scene: Scene): RawEvent => {
 const ask = (scene: Scene, step: AskStep): RawEvent => {
   const { said } = factsOf(scene);
   const isUnsaid = judgeStep(step, scene.consultation.record.answers, scene.settings) === 'unsaid';
-  if (said[step] === 'unsaid' || isUnsaid) return say(step, cleanAnswers[step]);
+  if (said[step] === 'unsaid' || isUnsaid) return say(step, findAnswers(scene.consultation.record)[step]);
   if (scene.consultation.record.skinTest === null) return readSkinTest(scene);
   return tap('STEP_CONFIRMED', { step });
 };
@@ -192,7 +197,7 @@ export function goOnward(scene: Scene): RawEvent {
   const way = nameWay(scene.consultation.state);
   switch (way) {
     case 'unopened':
-      return tap('OPENED', { ticket: 'Q.F.', chair: '3' });
+      return tap('OPENED', { ticket: 'Q.F.', chair: '3', lastTimeId: scene.lastTime?.id ?? '' });
     case 'strandTest.preparing':
       return prepare(scene);
     case 'strandTest.processing':

@@ -1,9 +1,13 @@
 import { salon } from '../../../../seeds/salon';
 import type { RawEvent } from '../../../../shared/records/classify';
+import { askForms } from '../../../../shared/records/forms/asked';
 import type { RawForm } from '../../../../shared/records/readForm';
+import type { ConsultationRecord } from '../../../../shared/records/record';
 import type { Settings } from '../../../../shared/records/settings';
 import type { AskStep } from '../../../../shared/records/steps';
+import { writeForm } from '../../../../shared/records/writeForm';
 import type { Zone } from '../../../../shared/records/zones';
+import { last } from '../../../shared/records/returning';
 
 export const minuteMs = 60_000;
 export const hourMs = 60 * minuteMs;
@@ -11,10 +15,10 @@ export const dayMs = 24 * hourMs;
 export const startAtMs = Date.UTC(2026, 2, 3, 9, 0);
 
 const { profile } = salon;
-/** The station's settings by id: as in the salon, a shorter wait, and no age line with fewer skin tests. */
+/** The station's settings by id: as in the salon, a shorter wait, and no age line with fewer skin tests, each its own. */
 export const settingsById: readonly Settings[] = [
-  salon,
-  { ...salon, profile: { ...profile, skinTestWaitH: 24, skinTestLapsesDays: 14 } },
+  { ...salon, carried: true },
+  { ...salon, carried: true, profile: { ...profile, skinTestWaitH: 24, skinTestLapsesDays: 14 } },
   { ...salon, profile: { ...profile, ageLine: null, skinTestFor: ['lighten', 'liftAndDeposit'] } },
 ];
 
@@ -55,6 +59,23 @@ export const cleanAnswers: { readonly [S in AskStep]: RawForm } = {
   },
   heatSpray: { finish: 'noHotTool' },
 };
+
+/** The same of a client who is back for the gloss of last time. */
+const { answers: then } = last;
+const { units } = salon;
+const glossAnswers: typeof cleanAnswers = {
+  client: writeForm(askForms.client, then.client ?? {}, units),
+  hotTools: {
+    ...writeForm(askForms.hotTools, then.hotTools ?? {}, units),
+    history: ['salonColour', 'gloss'],
+  },
+  feelHair: writeForm(askForms.feelHair, then.feelHair ?? {}, units),
+  heatSpray: cleanAnswers.heatSpray,
+};
+
+/** What this client says when nothing is otherwise. */
+export const findAnswers = ({ lastTime }: Pick<ConsultationRecord, 'lastTime'>): typeof cleanAnswers =>
+  lastTime === null ? cleanAnswers : glossAnswers;
 
 /** Answers that bear on the plan, that a person has to judge, that ask for a test, or that leave a part unsaid. */
 export const otherAnswers: readonly (readonly [AskStep, RawForm])[] = [

@@ -5,6 +5,7 @@ import {
   type Consultation,
 } from '../../../../machines/consultation/consultation';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
+import { last } from '../../../shared/records/returning';
 import { nameWay } from '../chartUnderTest';
 import { type Deviation, deviationNames, deviations } from './deviations';
 import { goOnward, type Scene } from './onward';
@@ -20,6 +21,8 @@ export interface DrawnStep {
 export interface DrawnWalk {
   readonly bowlsMeant: number;
   readonly inheritsStop: boolean;
+  /** She is back for the gloss of last time, and somebody said so. */
+  readonly isBack?: boolean;
   readonly steps: readonly DrawnStep[];
 }
 
@@ -74,7 +77,8 @@ export interface LivedWalk {
 }
 
 /** Lives a drawn walk, event for event through the door and the chart. Stops at an ending. */
-export function live({ bowlsMeant, inheritsStop, steps }: DrawnWalk): LivedWalk {
+export function live({ bowlsMeant, inheritsStop, isBack, steps }: DrawnWalk): LivedWalk {
+  const lastTime = isBack === true ? last : null;
   let consultation = beginConsultation('walk');
   let [atMs, settingsId] = [startAtMs, 0];
   const lived: LivedStep[] = [];
@@ -94,8 +98,8 @@ export function live({ bowlsMeant, inheritsStop, steps }: DrawnWalk): LivedWalk 
       atMs += untilDueMs;
     }
     if (does === 'onward' && consultation.record.parked !== null && detail > 5) atMs += overnightMs;
-    const raw = choose(does, { consultation, settings, atMs, bowlsMeant }, detail, shiftMs);
-    const context = { settings, settingsId, atMs, by: 'Opal', inheritsStop };
+    const raw = choose(does, { consultation, settings, atMs, bowlsMeant, lastTime }, detail, shiftMs);
+    const context = { settings, settingsId, atMs, by: 'Opal', inheritsStop, lastTime };
     const event = classify(consultation.record, raw, context);
     const next = event.ok ? advance(consultation, event.value) : event;
     lived.push({ raw, isAccepted: next.ok });

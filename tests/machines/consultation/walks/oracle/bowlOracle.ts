@@ -1,9 +1,10 @@
 import type { ConsultationEvent, EventOf } from '../../../../../shared/records/event';
+import type { LastTime } from '../../../../../shared/records/lastTime';
 import type { Settings } from '../../../../../shared/records/settings';
 import type { Zone } from '../../../../../shared/records/zones';
 import { makeHeardAnswers } from './heardAnswers';
 import { makeHeardSkinTest } from './heardSkinTest';
-import { countMinutes, isSameName, makeHeardStrands, type Strand } from './heardStrands';
+import { carriedDays, countMinutes, isSameName, makeHeardStrands, type Strand } from './heardStrands';
 
 const minuteMs = 60_000;
 /** Away for longer, what holds for today is asked anew; a bowl is used within an hour (both ASSUMED). */
@@ -37,6 +38,8 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
   let isFreer = false;
   let decided: string | null = null;
   let movedMs = 0;
+  let lastTime: LastTime | null = null;
+  let feltAtMs = Number.NEGATIVE_INFINITY;
 
   const undecide = () => {
     decided = null;
@@ -70,6 +73,28 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
     ];
   };
 
+  /** What anything on last time's strand needs at that moment. */
+  const listFaultsOfCarried = (atMs: number, settingsId: number): readonly string[] => [
+    ...(settingsById[settingsId]?.carried === true ? [] : ['the settings ask for a strand each time']),
+    ...(answers.isLifting() ? ['a lift on the strand of last time'] : []),
+    ...(atMs - feltAtMs > sameDayMs ? ['nobody felt it today'] : []),
+  ];
+
+  const listFaultsOfCarrying = (atMs: number, settingsId: number): readonly string[] => {
+    if (lastTime === null) return ['nobody said same client'];
+    const ageMs = Math.max(...lastTime.zones.map(({ strandAtMs }) => atMs - strandAtMs));
+    const zonesThen: readonly Zone[] = lastTime.zones.map(({ bowl }) => bowl.zone);
+    return [
+      ...listFaultsBefore(),
+      ...listFaultsOfCarried(atMs, settingsId),
+      ...(ageMs > carriedDays * 24 * 60 * minuteMs ? ['the strand is too old'] : []),
+      ...(answers.isAsLastTime(lastTime) ? [] : ['something is new']),
+      ...(answers.hasSprungBack() ? [] : ['it does not spring back']),
+      ...(strands.all.some(({ isAside }) => !isAside) ? ['there is a strand of today'] : []),
+      ...(answers.planned().every((zone) => zonesThen.includes(zone)) ? [] : ['a zone was not done']),
+    ];
+  };
+
   /** What a bowl needs at the scale, and again before it goes on the head. */
   const listFaultsOfZone = (zone: Zone, atMs: number, settingsId: number): readonly string[] => {
     const service = answers.service();
@@ -78,6 +103,7 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
       ...skinTest.listFaults(service, atMs, settingsId),
       ...(answers.planned().includes(zone) ? [] : ['the zone is not planned']),
       ...strands.listFaults(zone, answers.plan(), atMs),
+      ...(strands.newest(zone)?.most == null ? [] : listFaultsOfCarried(atMs, settingsId)),
       ...(decided === null || !mixing.includes(decided) ? ['no decision after it allows mixing'] : []),
       ...(decided === 'endsOut' && zone === 'ends' ? ['the ends stay out'] : []),
     ];
@@ -115,6 +141,10 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
     switch (event.type) {
       case 'STRAND_STARTED':
         return listFaultsOfStrand(event);
+      case 'OUTCOME_CARRIED':
+        return listFaultsOfCarrying(atMs, event.settingsId);
+      case 'OUTCOME_RETRACTED':
+        return strands.newest(event.payload.zone)?.most == null ? [] : ['nobody felt that outcome today'];
       case 'BOWL_WEIGHED':
         return listFaultsOfBowl(event, atMs);
       case 'BOWL_APPLIED': {
@@ -151,10 +181,12 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
     switch (event.type) {
       case 'OPENED':
         isOpened = true;
+        lastTime = event.payload.lastTime ?? null;
         if (inheritsStop) absolute.add('inherited');
         return;
       case 'ANSWERED': {
         const before = answers.plan();
+        if (event.payload.step === 'feelHair') feltAtMs = atMs;
         if (answers.answer(event)) stop(event.payload.step);
         if (answers.plan() !== before) undecide();
         return;
@@ -186,6 +218,12 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
       case 'INCOMPATIBILITY_READ':
         if (event.payload.seen === 'reacted') stop('incompatibility');
         answers.readIncompatibility(event.payload.seen, atMs);
+        return;
+      case 'OUTCOME_CARRIED':
+        for (const last of lastTime?.zones ?? []) {
+          if (answers.planned().includes(last.bowl.zone)) strands.carry(last, answers.plan());
+        }
+        undecide();
         return;
       case 'DECIDED':
         decided = event.payload.decision;
@@ -265,6 +303,7 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
         return;
       case 'STRAND_DISCARDED':
         strand.endedAtMs ??= atMs;
+        strand.isAside = true;
         strand.grade = null;
         return;
       case 'OUTCOME_RECORDED': {

@@ -1,4 +1,5 @@
 import type { EventOf } from '../../../../../shared/records/event';
+import type { LastTime } from '../../../../../shared/records/lastTime';
 import type { Settings } from '../../../../../shared/records/settings';
 import type { AskStep } from '../../../../../shared/records/steps';
 import type { Zone } from '../../../../../shared/records/zones';
@@ -15,7 +16,7 @@ const absoluteReactions = ['swelling', 'blisters', 'weeping', 'hives', 'tightChe
 const absoluteScalps = ['irritated', 'broken', 'faceRash'];
 const unknownChemistry = ['unknown', 'unknownBoxColour', 'henna', 'compoundHenna', 'metallicColour'];
 /** What is asked beside the plan: a strand stands whatever is said here. */
-const beside = ['greyPercent', 'density', 'reactions', 'scalp', 'ageBand'];
+const beside = ['greyPercent', 'lengthCm', 'density', 'reactions', 'scalp', 'ageBand'];
 
 export const asText = (value: unknown): string =>
   JSON.stringify(value, (_name, inner: unknown) =>
@@ -54,6 +55,22 @@ export function makeHeardAnswers(settingsById: readonly Settings[]) {
 
   return {
     isLifting,
+    /** Are the answers that bear on the plan those of last time, but for the gloss that was put on then? */
+    isAsLastTime: ({ answers: then }: LastTime): boolean => {
+      const tools = (told: HeardAnswers['hotTools']) => ({
+        ...told,
+        history: [...(told?.history ?? [])].filter((item) => item !== 'gloss'),
+      });
+      const wants = (told: HeardAnswers['client']) =>
+        Object.entries(told ?? {}).filter(([name]) => !beside.includes(name));
+      const felt = (told: HeardAnswers['feelHair']) => ({ ...told, wetStretch: '' });
+      return [
+        [Object.fromEntries(wants(answers.client)), Object.fromEntries(wants(then.client))],
+        [tools(answers.hotTools), tools(then.hotTools)],
+        [felt(answers.feelHair), felt(then.feelHair)],
+      ].every(([today, before]) => asText(today) === asText(before));
+    },
+    hasSprungBack: () => answers.feelHair?.wetStretch === 'springsBack',
     service: () => answers.client?.service,
     planned: (): readonly Zone[] => {
       const reach = answers.client?.reach;

@@ -1,10 +1,13 @@
 import type { EventOf } from '../../../../../shared/records/event';
+import type { LastZone } from '../../../../../shared/records/lastTime';
 import type { Zone } from '../../../../../shared/records/zones';
 
 const minuteMs = 60_000;
 const dayMs = 86_400_000;
 /** An outcome stands for four weeks (ASSUMED). */
 const outcomeDays = 28;
+/** A carried one for twelve weeks after the strand itself (ASSUMED). */
+export const carriedDays = 84;
 /** Developers there are bottles of, per cent; the strongest for a smaller lift (common practice). */
 const bottles = [1.5, 3, 6, 9, 12];
 const smallerLiftPercent = 6;
@@ -35,6 +38,9 @@ export interface Strand {
   grade: 'sound' | 'rough' | 'bad' | null;
   isVoid: boolean;
   isUsed: boolean;
+  isAside: boolean;
+  /** What was on the head last time, where its outcome was carried: never more than that. */
+  readonly most: Mix | null;
 }
 
 /** Two names of a line are one however they are typed. */
@@ -87,6 +93,27 @@ export function makeHeardStrands() {
         grade: null,
         isVoid: false,
         isUsed: false,
+        isAside: false,
+        most: null,
+      });
+    },
+    carry: ({ bowl, strand, minutesOn, grade, strandAtMs }: LastZone, plan: string): void => {
+      strands.push({
+        zone: bowl.zone,
+        mix: { ...strand, heat: bowl.heat },
+        plan,
+        startedAtMs: strandAtMs - minutesOn * minuteMs,
+        setMin: minutesOn,
+        makersLimitMin: minutesOn,
+        endedAtMs: strandAtMs,
+        hasBroken: false,
+        hasWeakened: false,
+        wasRecordedWeak: false,
+        grade,
+        isVoid: false,
+        isUsed: false,
+        isAside: false,
+        most: bowl,
       });
     },
     /** Did this mix, or one no stronger, fail on this length? */
@@ -101,7 +128,9 @@ export function makeHeardStrands() {
       return [
         ...(strand.isVoid || strand.plan !== plan ? ['the strand stood for another plan'] : []),
         ...(strand.isUsed ? ['the strand was used'] : []),
-        ...(days > outcomeDays ? [`the strand is ${days.toFixed(1)} days old`] : []),
+        ...(days > (strand.most === null ? outcomeDays : carriedDays)
+          ? [`the strand is ${days.toFixed(1)} days old`]
+          : []),
         ...(listBad(zone).some((bad) => isNoGentler(proven(strand), proven(bad)))
           ? ['a mix no stronger failed on this length']
           : []),
@@ -126,6 +155,8 @@ export function makeHeardStrands() {
       const strongest = isCareful ? (weaker ?? tested.developerPercent) : tested.developerPercent;
       const longest = isCareful && weaker === undefined ? tested.minutes * gentler.ofTime : tested.minutes;
       return [
+        ...(mix.developerPercent > (strand.most?.developerPercent ?? 12) ? ['stronger than last time'] : []),
+        ...(mix.minutes > (strand.most?.minutes ?? 60) ? ['longer than last time'] : []),
         ...(isSameName(tested.line, mix.line) ? [] : ['another line']),
         ...(mix.ratio === tested.ratio ? [] : ['another ratio']),
         ...(heats.indexOf(mix.heat) <= heats.indexOf(tested.heat) ? [] : ['hotter']),
