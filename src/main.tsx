@@ -5,13 +5,17 @@ import { render } from 'solid-js/web';
 import './base.css';
 import { App } from './screens/App';
 import { createStation } from './station/createStation';
+import { createDemo, findEdition } from './station/demo/createDemo';
 import { createTablet } from './tablet/createTablet';
 
 const place = document.getElementById('station');
 if (place) {
-  render(() => {
-    const station = createStation();
-    const tablet = createTablet();
-    return <App station={station} tablet={tablet} />;
-  }, place);
+  void findEdition().then((edition) =>
+    render(() => {
+      const station = createStation(edition);
+      const tablet = createTablet();
+      const demo = createDemo(edition);
+      return <App station={station} tablet={tablet} demo={demo} />;
+    }, place),
+  );
 }

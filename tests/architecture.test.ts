@@ -82,6 +82,10 @@ describe('a planted import against the one way is found', () => {
     ['seeds/story.ts', "import { open } from '../src/station/open';"],
     ['seeds/story.ts', "import { fold } from '../shared/records/fold';"],
     ['scripts/serve.mjs', "import '../tests/browser/server';"],
+    ['src/station/demo.ts', "import { day } from '../demo/day';"],
+    ['src/station/demo.ts', "import { day } from '../../seeds/day';"],
+    ['src/screens/bar/Bar.tsx', "export const late = () => import('../../demo/day');"],
+    ['src/demo/day.ts', "import { submit } from '../station/submit';"],
   ])('%s: %s', (path, text) => {
     expect(plant(findForbidden, path, text)).toHaveLength(1);
   });
@@ -97,6 +101,9 @@ describe('a planted import against the one way is found', () => {
       "new Worker(new URL('./worker/journal.ts', import.meta.url)); import 'idb-keyval';",
     ],
     ['seeds/story.ts', "import type { Event } from '../shared/records/event'; import { day } from './day';"],
+    ['src/demo/day.ts', "import { day } from '../../seeds/day';"],
+    ['src/station/demo.ts', "export const late = () => import('../demo/day');"],
+    ['src/station/demo.ts', "import type { Day } from '../demo/day';"],
     ['tests/shared/a.test.ts', "import { append } from '../../src/storage/copies';"],
   ])('and the right way is let through: %s: %s', (path, text) => {
     expect(plant(findForbidden, path, text)).toEqual([]);

@@ -26,7 +26,8 @@ describe('the compiler', () => {
     ['machines/a.ts', 'export const a = document.title;', 'TS2584'],
     ['src/storage/a.ts', "import { submit } from '../station/submit';\nexport const a = submit;", 'TS6307'],
     ['src/storage/a.ts', 'export const a = document.title;', 'TS2584'],
-    ['src/a.ts', "import { story } from '../seeds/story';\nexport const a = story;", 'TS6307'],
+    ['src/demo/a.ts', "import { submit } from '../station/submit';\nexport const a = submit;", 'TS6307'],
+    ['src/demo/a.ts', 'export const a = document.title;', 'TS2584'],
     ['src/a.ts', "import { seen } from '../tests/way';\nexport const a = seen;", 'TS6307'],
     ['seeds/a.ts', "import { submit } from '../src/station/submit';\nexport const a = submit;", 'TS6307'],
     ['scripts/a.mjs', '/** @type {number} */\nexport const a = "one";', 'TS2322'],
@@ -98,6 +99,20 @@ describe('the linter', () => {
     [
       'seeds/a.ts',
       "import { submit } from '../src/station/submit';\nexport const a = submit;",
+      'noRestrictedImports',
+    ],
+    // The compiler knows the seeds in all of src, since src reaches src/demo: here the linter stands alone.
+    ['src/a.ts', "import { story } from '../seeds/story';\nexport const a = story;", 'noRestrictedImports'],
+    ['src/a.ts', "import { day } from './demo/day';\nexport const a = day;", 'noRestrictedImports'],
+    [
+      'src/station/a.ts',
+      "import { story } from '../../seeds/story';\nexport const a = story;",
+      'noRestrictedImports',
+    ],
+    ['src/screens/a.ts', "import { day } from '../demo/day';\nexport const a = day;", 'noRestrictedImports'],
+    [
+      'src/demo/a.ts',
+      "import { submit } from '../station/submit';\nexport const a = submit;",
       'noRestrictedImports',
     ],
     ['shared/a.ts', 'export const a = Date.now();', 'noRestrictedGlobals'],

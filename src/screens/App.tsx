@@ -1,18 +1,23 @@
 import { Show } from 'solid-js';
 import { WordsProvider } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
+import type { DemoInUse } from '../station/demo/createDemo';
 import type { TabletInUse } from '../tablet/createTablet';
 import { findWords } from '../words/words';
 import { Screens } from './Screens';
 
 /** The station on this tablet, in the language of its settings. */
-export function App(props: { readonly station: StationInUse; readonly tablet?: TabletInUse | undefined }) {
+export function App(props: {
+  readonly station: StationInUse;
+  readonly tablet?: TabletInUse | undefined;
+  readonly demo?: DemoInUse | undefined;
+}) {
   const locale = () => props.station.state().settings.settings.locale;
   return (
     <Show when={locale()} keyed>
       {(spoken) => (
         <WordsProvider value={findWords(spoken)}>
-          <Screens station={props.station} tablet={props.tablet} />
+          <Screens station={props.station} tablet={props.tablet} demo={props.demo} />
         </WordsProvider>
       )}
     </Show>

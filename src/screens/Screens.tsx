@@ -7,6 +7,7 @@ import { AboveActionsProvider } from '../parts/PageActions';
 import { MayWriteProvider } from '../parts/useMayWrite';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
+import type { DemoInUse } from '../station/demo/createDemo';
 import type { SubmitRefusal } from '../station/submitRefusal';
 import type { TabletInUse } from '../tablet/createTablet';
 import { createAlarm } from './alarm/createAlarm';
@@ -29,12 +30,15 @@ import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { Start } from './start/Start';
 import { makeSubmit } from './submitting';
 import { createWho } from './who';
+import { DemoOffer, isUntouched } from './window/DemoOffer';
+import { DemoRibbon } from './window/DemoRibbon';
 import { WindowPart } from './window/WindowPart';
 
 /** What this tablet shows: the bar, one client, the day, the settings; and over it who is there and what is to be told. */
 export function Screens(props: {
   readonly station: StationInUse;
   readonly tablet?: TabletInUse | undefined;
+  readonly demo?: DemoInUse | undefined;
 }) {
   const words = useWords();
   const state = () => props.station.state();
@@ -88,6 +92,7 @@ export function Screens(props: {
   return (
     <DialogHeadProvider value={() => <Silence alarm={alarm} />}>
       <div class="station">
+        <Show when={props.demo?.isHere && props.demo}>{(demo) => <DemoRibbon demo={demo()} />}</Show>
         <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
         <DueHeard due={due()} units={settings().units} />
         <AboveActionsProvider value={renderDue}>
@@ -103,6 +108,11 @@ export function Screens(props: {
                   closed={place.endedHere()}
                   alarm={alarm}
                   tablet={props.tablet}
+                  offer={
+                    <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
+                      {(demo) => <DemoOffer demo={demo()} />}
+                    </Show>
+                  }
                   onWho={who.ask}
                   onOpen={place.toClient}
                   onStart={place.toStart}
@@ -125,7 +135,12 @@ export function Screens(props: {
                 )}
               </Match>
               <Match when={place.at() === 'day'}>
-                <Day state={state()} nowMs={props.station.nowMs()} onBar={place.toBar} />
+                <Day
+                  isDemo={props.demo?.isHere === true}
+                  state={state()}
+                  nowMs={props.station.nowMs()}
+                  onBar={place.toBar}
+                />
               </Match>
               <Match when={place.at() === 'skinTests'}>
                 <MayWriteProvider value={isWriter}>

@@ -1,14 +1,13 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import { type Edition, places } from '../storage/edition';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
+import { makeId } from './makeId';
 import { makeStation } from './makeStation';
 import type { Station } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
 import { createTicker } from './ticker';
-
-const LOCK = 'strandproof-writer';
-const CHANNEL = 'strandproof-windows';
 
 /** What the screens have to do with: the published state, the time, and the ways to change something. */
 export interface StationInUse
@@ -33,26 +32,21 @@ export interface StationInUse
   readonly askTakeOver: () => void;
 }
 
-const alphabet = 'abcdefghijkmnpqrstuvwxyz23456789';
-
-/** Twelve letters and digits that are not mistaken for each other: 60 bits of chance. */
-const makeId = (): string =>
-  [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => alphabet[byte % alphabet.length]).join('');
-
 /**
  * The station of this window. It writes if no other window does, else it watches until that one is gone or yields.
  * Lives as long as the reactive root that made it.
  */
-export function createStation(): StationInUse {
+export function createStation(edition: Edition = 'salon'): StationInUse {
+  const { lock, channel: channelName } = places[edition];
   const [state, setState] = createSignal<StationState | undefined>();
   const { nowMs, refresh, seenMs, trustNow } = createTicker();
-  const channel = new BroadcastChannel(CHANNEL);
+  const channel = new BroadcastChannel(channelName);
   let voice: WriterVoice | null = null;
   let watcher: Watcher | null = null;
   let claim: WriterClaim | null = null;
 
   const station = makeStation({
-    store: openStore(),
+    store: openStore(edition),
     now: Date.now,
     makeId,
     publish: (next) => {
@@ -79,7 +73,7 @@ export function createStation(): StationInUse {
   };
 
   const claimPlace = (): void => {
-    claim = requestWriter(navigator.locks, LOCK, {
+    claim = requestWriter(navigator.locks, lock, {
       onGranted: () => void write().catch(() => station.stopWriting('noStore')),
       onWaiting: watch,
       onLost: (why) => void losePlace(why),

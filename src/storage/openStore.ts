@@ -1,17 +1,22 @@
+import { type Edition, places } from './edition';
 import { makeIndexCopy } from './indexCopy';
 import { makeJournalClient } from './journalClient';
 import { makeStore } from './makeStore';
 import type { Store } from './store';
 import { makeStrictStore } from './strictStore';
 
+/** The options stand as they are: the build reads them from the text. The worker knows its edition by its name. */
+const startWorker = (edition: Edition): Worker =>
+  edition === 'demo'
+    ? new Worker(new URL('./worker/journalWorker.ts', import.meta.url), { type: 'module', name: 'demo' })
+    : new Worker(new URL('./worker/journalWorker.ts', import.meta.url), { type: 'module' });
+
 /**
  * The store of this browser: the journal in a worker, the index in IndexedDB. Nothing is opened before `restore`.
  * One window at a time: ask for the writer's place first (writerLock.ts).
  */
-export const openStore = (): Store =>
+export const openStore = (edition: Edition): Store =>
   makeStore({
-    journal: makeJournalClient(
-      () => new Worker(new URL('./worker/journalWorker.ts', import.meta.url), { type: 'module' }),
-    ),
-    index: makeIndexCopy(makeStrictStore(indexedDB, 'strandproof', 'lines')),
+    journal: makeJournalClient(() => startWorker(edition)),
+    index: makeIndexCopy(makeStrictStore(indexedDB, places[edition].database, 'lines')),
   });

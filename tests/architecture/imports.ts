@@ -11,6 +11,8 @@ export interface ImportEdge {
   isRelative: boolean;
   isTypeOnly: boolean;
   isReExport: boolean;
+  /** `import()`: loaded when it is reached, not before. */
+  isLate: boolean;
 }
 
 /** Every import of a file: static, type, `export from`, dynamic, `import('…').T`, `require`, URL, glob, reference. */
@@ -20,7 +22,16 @@ export function readImports(file: SourceFile): ImportEdge[] {
   const add = (node: Syntax, written: string | undefined, is: Partial<ImportEdge> = {}) => {
     const isRelative = written?.startsWith('.') ?? false;
     const target = isRelative && written ? posix.join(posix.dirname(file.path), written) : written;
-    edges.push({ node, written, target, isRelative, isTypeOnly: false, isReExport: false, ...is });
+    edges.push({
+      node,
+      written,
+      target,
+      isRelative,
+      isTypeOnly: false,
+      isReExport: false,
+      isLate: false,
+      ...is,
+    });
   };
 
   walk(program, (node) => {
@@ -35,7 +46,7 @@ export function readImports(file: SourceFile): ImportEdge[] {
           isReExport: true,
         });
       case 'ImportExpression':
-        return add(node, readString(node.source));
+        return add(node, readString(node.source), { isLate: true });
       case 'TSImportType':
         return add(node, readString(node.source), { isTypeOnly: true });
       case 'TSExternalModuleReference':

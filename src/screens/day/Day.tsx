@@ -14,6 +14,8 @@ import { saveText } from './saveText';
 export function Day(props: {
   readonly state: StationState;
   readonly nowMs: number;
+  /** Nothing of the demo leaves this tablet without saying that it is one. */
+  readonly isDemo: boolean;
   readonly onBar: () => void;
 }) {
   const words = useWords();
@@ -26,8 +28,8 @@ export function Day(props: {
   const units = () => props.state.settings.settings.units;
   const download = () => {
     const today = gather();
-    const name = nameDayFile(today.day);
-    saveText(name, writeDay(today), 'application/json');
+    const name = nameDayFile(today.day, props.isDemo);
+    saveText(name, writeDay(today, props.isDemo), 'application/json');
     setSavedAs(name);
   };
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>

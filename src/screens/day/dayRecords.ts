@@ -49,7 +49,9 @@ export function gatherDay(state: Pick<StationState, 'open' | 'closed'>, nowMs: n
 }
 
 /** Under which name is the day handed out? No client stands in it. */
-export const nameDayFile = (day: string): string => `strandproof-day-${day}.json`;
+export const nameDayFile = (day: string, isDemo: boolean): string =>
+  `strandproof-${isDemo ? 'demo-' : ''}day-${day}.json`;
 
-/** The day as text: plain JSON, indented so that it can be read. */
-export const writeDay = (records: DayRecords): string => `${JSON.stringify(records, null, 2)}\n`;
+/** The day as text: plain JSON, indented so that it can be read; a day of the invented salon says first that it is one. */
+export const writeDay = (records: DayRecords, isDemo: boolean): string =>
+  `${JSON.stringify(isDemo ? { demo: true, ...records } : records, null, 2)}\n`;

@@ -8,13 +8,17 @@ const ASSUMED_PAUSE_MS = 50;
 /**
  * The journal's files in the origin private file system, through sync access handles.
  * A journal that was written stays open: its handle keeps every other window from writing it.
+ * `top` names the folder they lie in; null for the top itself.
  */
-export const makeOpfsFiles = (storage: StorageManager): JournalFiles => {
+export const makeOpfsFiles = (storage: StorageManager, top: string | null): JournalFiles => {
   const open = new Map<string, FileSystemSyncAccessHandle>();
   let triesLeft = ASSUMED_TRIES;
 
-  const openFolder = async (folder: Folder): Promise<FileSystemDirectoryHandle> =>
-    (await storage.getDirectory()).getDirectoryHandle(folder, { create: true });
+  const openFolder = async (folder: Folder): Promise<FileSystemDirectoryHandle> => {
+    const root = await storage.getDirectory();
+    const within = top === null ? root : await root.getDirectoryHandle(top, { create: true });
+    return within.getDirectoryHandle(folder, { create: true });
+  };
 
   const openHandle = async (file: FileSystemFileHandle): Promise<FileSystemSyncAccessHandle> => {
     for (;;) {

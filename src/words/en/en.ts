@@ -7,6 +7,7 @@ import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
 import { day } from './day';
 import { decision } from './decision';
+import { demo } from './demo';
 import { ended } from './ended';
 import { finish } from './finish';
 import { clientWords } from './forms/client';
@@ -56,6 +57,7 @@ export const en = {
   colourOn,
   day,
   decision,
+  demo,
   ended,
   finish,
   mix,

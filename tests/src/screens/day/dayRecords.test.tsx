@@ -36,13 +36,20 @@ describe('the records of a day', () => {
 
   it('go out as plain JSON that reads back the same', () => {
     const records = gatherDay(state, whole.atMs);
-    expect(JSON.parse(writeDay(records))).toEqual(JSON.parse(JSON.stringify(records)));
-    expect(writeDay(records)).toContain('\n  "day": "2026-03-03"');
+    expect(JSON.parse(writeDay(records, false))).toEqual(JSON.parse(JSON.stringify(records)));
+    expect(writeDay(records, false)).toContain('\n  "day": "2026-03-03"');
   });
 });
 
 it('names the day by the wall clock of the salon, not by UTC, and no client in the file name', () => {
   // St. John's is 3 h 30 min behind UTC in winter: 02:00 UTC is still the evening before.
   expect(nameDay(Date.UTC(2026, 2, 3, 2, 0))).toBe('2026-03-02');
-  expect(nameDayFile('2026-03-02')).toBe('strandproof-day-2026-03-02.json');
+  expect(nameDayFile('2026-03-02', false)).toBe('strandproof-day-2026-03-02.json');
+});
+
+it('is handed out as a demo where it is one, in its name and in its text', () => {
+  const records = gatherDay({ open: new Map(), closed: [] }, Date.UTC(2026, 2, 3, 12));
+  expect(nameDayFile('2026-03-02', true)).toBe('strandproof-demo-day-2026-03-02.json');
+  expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 1 });
+  expect(JSON.parse(writeDay(records, false))).not.toHaveProperty('demo');
 });

@@ -23,7 +23,9 @@ function showDay(closed: StationState['closed'] = []) {
     notices: [],
   };
   const [nowMs, setNowMs] = createSignal(atMs);
-  const { container, unmount } = render(() => <Day state={state} nowMs={nowMs()} onBar={() => undefined} />);
+  const { container, unmount } = render(() => (
+    <Day isDemo={false} state={state} nowMs={nowMs()} onBar={() => undefined} />
+  ));
   onTestFinished(unmount);
   return {
     counted,

@@ -1,0 +1,46 @@
+import { createEffect, createSignal, onCleanup } from 'solid-js';
+import { Dialog } from '../../parts/Dialog';
+import { HoldButton } from '../../parts/HoldButton';
+import { MayWriteProvider } from '../../parts/useMayWrite';
+import { useWords } from '../../parts/useWords';
+import type { DemoInUse } from '../../station/demo/createDemo';
+import './window.css';
+
+/** Over every screen of the demo: that it is one, and the way out of it. */
+export function DemoRibbon(props: { readonly demo: DemoInUse }) {
+  const words = useWords();
+  const [isAsked, setIsAsked] = createSignal(false);
+  const [isLeaving, setIsLeaving] = createSignal(false);
+  createEffect(() => {
+    document.title = words.demo.windowTitle(words.demo.title);
+  });
+  onCleanup(() => {
+    document.title = words.demo.title;
+  });
+  const remove = () => {
+    setIsLeaving(true);
+    void props.demo.remove();
+  };
+  return (
+    <>
+      <aside class="demo-ribbon" data-demo="">
+        <strong>{words.demo.mark}</strong>
+        <span>{words.demo.ribbon}</span>
+        <button type="button" class="demo-leave" data-act="leave-demo" onClick={() => setIsAsked(true)}>
+          {words.demo.leave}
+        </button>
+      </aside>
+      <Dialog isOpen={isAsked()} title={words.demo.leaveTitle} onClose={() => setIsAsked(false)}>
+        <p>{words.demo.leaveWhat}</p>
+        <MayWriteProvider value={() => true}>
+          <HoldButton
+            label={isLeaving() ? words.demo.removing : words.demo.remove}
+            act="remove-demo"
+            isDisabled={isLeaving()}
+            onHeld={remove}
+          />
+        </MayWriteProvider>
+      </Dialog>
+    </>
+  );
+}

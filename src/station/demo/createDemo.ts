@@ -1,0 +1,82 @@
+import { beginDemo, clearUnmarkedDemo, isDemoHere, markDemo, unmarkDemo } from '../../storage/demoMark';
+import type { Edition } from '../../storage/edition';
+import { openStore } from '../../storage/openStore';
+import { makeId } from '../makeId';
+import { makeStation } from '../makeStation';
+import { playDay } from './playDay';
+
+/** The invented salon on this tablet: is it what is shown, how it comes, and how it goes. */
+export interface DemoInUse {
+  readonly isHere: boolean;
+  /** Loads it and starts the station anew; false when that failed, and nothing is left of it. */
+  readonly load: () => Promise<boolean>;
+  /** Removes it and starts the station anew, as empty as it was before. */
+  readonly remove: () => Promise<void>;
+}
+
+/** Every window of this tablet starts anew together, so that none shows the other edition. */
+const CHANNEL = 'strandproof-edition';
+
+/** Which edition does this tablet show? The demo exactly when a whole one is there; on any doubt the salon's own. */
+export async function findEdition(): Promise<Edition> {
+  try {
+    return (await isDemoHere(navigator.storage)) ? 'demo' : 'salon';
+  } catch {
+    return 'salon';
+  }
+}
+
+const ignore = (): void => undefined;
+
+/** A browser without these files has no demo either; what could not be cleared now is cleared at the next start. */
+const clear = (): Promise<void> => clearUnmarkedDemo(navigator.storage, indexedDB).catch(ignore);
+
+async function writeDemo(): Promise<boolean> {
+  await beginDemo(navigator.storage);
+  const { tellInventedDay } = await import('../../demo/inventedDay');
+  let atMs = Date.now();
+  const station = makeStation({
+    store: openStore('demo'),
+    now: () => atMs,
+    makeId,
+    publish: ignore,
+    onAcknowledged: ignore,
+    onDropped: ignore,
+  });
+  const played = await playDay(station, tellInventedDay(Date.now()), (next) => {
+    atMs = next;
+  });
+  await station.stopWriting();
+  if (!played.ok) return false;
+  await markDemo(navigator.storage);
+  return true;
+}
+
+/**
+ * The demo of this tablet. It lies in a store of its own, which is there from the moment its mark is set and gone from
+ * the moment the mark is taken away; whatever a power cut leaves without a mark is cleared at the next start.
+ * Checked in tests/browser/demo.test.ts.
+ */
+export function createDemo(edition: Edition): DemoInUse {
+  const channel = new BroadcastChannel(CHANNEL);
+  channel.onmessage = () => location.reload();
+  const startAnew = (): void => {
+    channel.postMessage('anew');
+    location.reload();
+  };
+  const cleared = edition === 'salon' ? clear() : Promise.resolve();
+  return {
+    isHere: edition === 'demo',
+    async load() {
+      await cleared;
+      const isThere = await writeDemo().catch(() => false);
+      if (isThere) startAnew();
+      else await clear();
+      return isThere;
+    },
+    async remove() {
+      await unmarkDemo(navigator.storage);
+      startAnew();
+    },
+  };
+}
