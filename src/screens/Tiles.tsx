@@ -7,8 +7,8 @@ export function Tiles(props: {
   /** What tests and styles know the question by. */
   readonly question: string;
   readonly label: string;
-  /** `large`: two or three answers that fill the screen; `wide`: words of some length. */
-  readonly size?: 'large' | 'wide' | 'plain';
+  /** `large`: two or three answers that fill the screen; `wide`: words of some length; `pair`: two columns. */
+  readonly size?: 'large' | 'wide' | 'pair' | 'plain';
   /** It follows an answer: fingers and keys go on from its first tile. */
   readonly takesFocus?: boolean;
   readonly children: JSX.Element;

@@ -1,6 +1,8 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import { type Decision, isMixingDecision } from '../../../shared/judgement/decisions';
+import { isLifting } from '../../../shared/judgement/stops';
 import type { Zone } from '../../../shared/records/zones';
+import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Knot } from '../../parts/Knot';
 import { Refusal } from '../../parts/Refusal';
@@ -13,6 +15,7 @@ import { Override } from '../strandTest/Override';
 import { Choices } from './Choices';
 import './decision.css';
 import { Found } from './Found';
+import { OtherChoices } from './OtherChoices';
 import { Retract } from './Retract';
 import { type DecisionView, viewDecision } from './viewDecision';
 
@@ -23,7 +26,12 @@ export function DecisionScreen(props: StepProps) {
   const [overriding, setOverriding] = createSignal<Decision | null>(null);
   const [chosen, setChosen] = createSignal<Decision | null>(null);
   const view = createMemo(() => viewDecision(props.consultation, props.settings, props.nowMs));
+  const [isChoosing, setIsChoosing] = createSignal(false);
   const sender = createSender(props);
+  const choose = (decision: Decision) => {
+    setChosen(decision);
+    setIsChoosing(false);
+  };
 
   return (
     <Switch
@@ -33,7 +41,8 @@ export function DecisionScreen(props: StepProps) {
           view={view()}
           sender={sender}
           chosen={chosen() ?? view().suggested}
-          onChoose={setChosen}
+          onChoose={choose}
+          onMore={() => setIsChoosing(true)}
           onRetract={setRetracting}
           onOverride={setOverriding}
         />
@@ -41,6 +50,15 @@ export function DecisionScreen(props: StepProps) {
     >
       <Match when={retracting()} keyed>
         {(zone) => <Retract {...props} zone={zone} onClose={() => setRetracting(null)} />}
+      </Match>
+      <Match when={isChoosing()}>
+        <OtherChoices
+          {...props}
+          view={view()}
+          chosen={chosen() ?? view().suggested}
+          onChoose={choose}
+          onClose={() => setIsChoosing(false)}
+        />
       </Match>
       <Match when={overriding()} keyed>
         {(decision) => (
@@ -62,6 +80,7 @@ function Choosing(
     readonly sender: Sender;
     readonly chosen: Decision;
     readonly onChoose: (decision: Decision) => void;
+    readonly onMore: () => void;
     readonly onRetract: (zone: Zone) => void;
     readonly onOverride: (decision: Decision) => void;
   },
@@ -75,20 +94,35 @@ function Choosing(
   /** What was decided leads to no bowl, and nothing else has been chosen since. */
   const settled = () => (props.view.decided === props.chosen ? props.view.decided : null);
 
+  /** The suggestion in plain words; what it may not be is said of lightener where she wants to be lifted. */
+  const headline = () => {
+    const { service } = props.consultation.record.answers.client ?? {};
+    const stuff = service !== undefined && isLifting(service) ? 'lift' : 'colour';
+    return said().headlines[props.view.suggested][stuff];
+  };
+  /** How light it gets is no promise: what the strands reached, and what it takes to promise more. */
+  const sayLimit = () => {
+    const { reached, target } = props.view;
+    if (!isMixingDecision(props.chosen) || reached === null || target === null || reached >= target)
+      return '';
+    const write = (level: number) => formatQuantity(level, 'level', props.settings.units, words.locale);
+    return said().expect(write(reached), write(target));
+  };
+
   /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
   const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
 
   return (
     <StepPage
       page={props.page}
-      title={settled() === null ? said().titleOpen : said().titleDecided(nameOf(props.chosen))}
+      title={settled() === null ? headline() : said().titleDecided(nameOf(props.chosen))}
       actions={
         <>
           <p class="knot-word" data-unties={isMixingDecision(props.chosen)}>
             <Knot isUntied={false} />
             <span>
-              <strong>{said().noMixYet}</strong>{' '}
-              {isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}
+              <strong>{isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}</strong>{' '}
+              {said().decisions[props.chosen].means} {sayLimit()}
             </span>
           </p>
           <Show when={!isPlanToChange()}>
@@ -138,7 +172,12 @@ function Choosing(
     >
       <div class="columns decision-columns">
         <Found {...props} view={props.view} onRetract={props.onRetract} />
-        <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} />
+        <div class="column">
+          <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} onMore={props.onMore} />
+          <Show when={props.view.suggested === 'weSayNo'}>
+            <p class="lead">{said().instead}</p>
+          </Show>
+        </div>
       </div>
       <Refusal refusal={props.sender.refusal()} />
     </StepPage>

@@ -2,117 +2,122 @@ import { createMemo, For, Show } from 'solid-js';
 import type { OutcomeRecord, StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
-import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { sayMix } from '../strandTest/sayMix';
 import './decision.css';
+import { FoundMark, type FoundShape } from './FoundMark';
 import type { DecisionView, Reason, ZoneFound } from './viewDecision';
+import { WrongOutcome } from './WrongOutcome';
 
 const isFailed = ({ finding }: ZoneFound): boolean => finding === 'gummy' || finding === 'broken';
 
-/** What each strand said, and why the table suggests what it does. */
+const shapes: Readonly<Record<ZoneFound['finding'], FoundShape>> = {
+  sound: 'clear',
+  rough: 'heed',
+  untested: 'heed',
+  gummy: 'stop',
+  broken: 'stop',
+};
+
+/** What each strand said, and why the table suggests what it does; each line with its shape. */
 export function Found(
   props: StepProps & { readonly view: DecisionView; readonly onRetract: (zone: Zone) => void },
 ) {
   const words = useWords();
   const said = () => words.decision;
-  const write = (value: number, quantity: 'count' | 'level') =>
+  const write = (value: number, quantity: 'count' | 'level' | 'minutes') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const target = () => props.consultation.record.answers.client?.targetLevel;
   const sayReason = (reason: Reason): string => {
     const reasonWords = said().reasons[reason];
     return typeof reasonWords === 'string' ? reasonWords : reasonWords(write(props.view.shortBy, 'level'));
   };
-  /** How it came back, whether it was even, by whom and when. */
-  const sayPull = ({ stretch, evenness, by, atMs }: OutcomeRecord): string =>
+  /** Which strand, how it came back, whether it was even, by whom and when. */
+  const saySmall = (strand: StrandRecord, { stretch, evenness, by, atMs }: OutcomeRecord): string =>
     [
+      said().strandNumber(write(strand.number, 'count')),
       words.strandTest.forms.outcome.stretch.options[stretch],
       ...(evenness === 'even' ? [] : [words.strandTest.forms.outcome.evenness.options[evenness]]),
       said().recordedBy(by, words.moments.time(atMs)),
     ].join(' · ');
-  const sayFailed = ({ zone, finding }: ZoneFound) =>
-    finding === 'broken'
-      ? said().brokeIn(words.general.zones[zone])
-      : said().gummyIn(words.general.zones[zone]);
+  const sayFinding = ({ finding, strand }: ZoneFound): string =>
+    strand?.minutesOn === null || strand?.outcome == null
+      ? said().findings[finding]
+      : said().findingAfter(said().findings[finding], write(strand.minutesOn, 'minutes'));
   /** The strand that failed, which need not be the newest of its zone. */
   const findFailed = ({ zone, finding, strand }: ZoneFound): StrandRecord | null =>
     props.consultation.record.strands.findLast(
       (each) => each.zone === zone && each.outcome?.grade === finding,
     ) ?? strand;
-  const missing = createMemo(() => props.view.missing, [], { equals: isSameList });
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
+  const hasWhy = () => props.view.reasons.length + props.view.flags.length > 0;
 
   return (
-    <div class="column">
-      <section class="panel">
-        <h2>{said().found}</h2>
-        <ul class="listed found">
-          <For each={shown()}>
-            {(zone) => (
-              <Show when={find(zone)}>
-                {(found) => (
-                  <li data-zone={zone} data-finding={found().finding} data-failed={isFailed(found())}>
-                    <span class="found-mark" aria-hidden="true" />
-                    <div class="found-words">
-                      <strong>
-                        {found().strand === null
-                          ? said().noStrand(words.general.zones[zone])
-                          : said().strandName(
-                              write(found().strand?.number ?? 0, 'count'),
-                              words.general.zones[zone],
-                            )}
-                      </strong>
+    <div class="found">
+      <For each={shown()}>
+        {(zone) => (
+          <Show when={find(zone)}>
+            {(found) => (
+              <div
+                class="found-row"
+                data-zone={zone}
+                data-finding={found().finding}
+                data-failed={isFailed(found())}
+              >
+                <FoundMark shape={shapes[found().finding]} />
+                <div class="found-words">
+                  <p class="found-first">
+                    <strong>
+                      {words.general.zones[zone]}
                       {': '}
-                      <strong>{said().findings[found().finding]}</strong>
-                      <Show when={found().strand?.outcome}>
-                        {(outcome) => (
-                          <>
-                            {', '}
-                            {said().levelReached(
-                              write(outcome().level, 'level'),
-                              target() === undefined ? words.general.dontKnow : write(target() ?? 0, 'level'),
-                            )}
-                            <br />
-                            <span class="soft">{sayPull(outcome())}</span>
-                          </>
-                        )}
-                      </Show>
-                      <Show when={isFailed(found()) && findFailed(found())}>
-                        {(strand) => (
-                          <p class="found-failed" data-failed-in={zone}>
-                            <strong>{sayFailed(found())}</strong>{' '}
-                            <span>{sayMix(strand(), words, props.settings)}</span>
-                          </p>
-                        )}
-                      </Show>
-                    </div>
-                    <Show when={found().isRetractable}>
-                      <BigButton kind="quiet" act={`retract-${zone}`} onPress={() => props.onRetract(zone)}>
-                        {said().retract}
-                      </BigButton>
+                      {sayFinding(found())}
+                    </strong>
+                    <Show when={!isFailed(found()) && found().strand?.outcome}>
+                      {(outcome) => (
+                        <>
+                          {', '}
+                          {said().levelReached(
+                            write(outcome().level, 'level'),
+                            target() === undefined ? words.general.dontKnow : write(target() ?? 0, 'level'),
+                          )}
+                        </>
+                      )}
                     </Show>
-                  </li>
-                )}
-              </Show>
+                  </p>
+                  <Show when={found().finding === 'untested'}>
+                    <p data-missing={zone}>{said().stillMissing(words.general.zones[zone])}</p>
+                  </Show>
+                  <Show when={found().strand?.outcome}>
+                    {(outcome) => (
+                      <Show when={found().strand}>
+                        {(strand) => <p class="soft">{saySmall(strand(), outcome())}</p>}
+                      </Show>
+                    )}
+                  </Show>
+                  <Show when={isFailed(found()) && findFailed(found())}>
+                    {(strand) => (
+                      <p class="found-failed" data-failed-in={zone}>
+                        <strong>{said().closedOn(words.general.zones[zone])}</strong>{' '}
+                        <span>{sayMix(strand(), words, props.settings)}</span>
+                      </p>
+                    )}
+                  </Show>
+                </div>
+                <Show when={found().isRetractable}>
+                  <WrongOutcome zone={zone} onRetract={props.onRetract} />
+                </Show>
+              </div>
             )}
-          </For>
-        </ul>
-        <For each={missing()}>
-          {(zone) => (
-            <Caution>
-              <p data-missing={zone}>{said().stillMissing(words.general.zones[zone])}</p>
-            </Caution>
-          )}
-        </For>
-      </section>
-      <Show when={props.view.reasons.length + props.view.flags.length > 0}>
-        <section class="panel why">
-          <h2>{said().why}</h2>
-          <ul class="reached">
+          </Show>
+        )}
+      </For>
+      <Show when={hasWhy()}>
+        <div class="found-row why">
+          <FoundMark shape="heed" />
+          <ul class="found-words">
             <For each={props.view.reasons}>
               {(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}
             </For>
@@ -120,11 +125,9 @@ export function Found(
               {(flag) => <li data-flag={flag}>{words.strandTest.flags[flag]}</li>}
             </For>
           </ul>
-          <p class="soft">{said().estimate}</p>
-        </section>
+        </div>
       </Show>
+      <p class="soft found-estimate">{said().estimate}</p>
     </div>
   );
 }
-
-const isSameList = (one: readonly Zone[], other: readonly Zone[]): boolean => one.join() === other.join();

@@ -48,6 +48,9 @@ export interface DecisionView {
   readonly reasons: readonly Reason[];
   /** Levels by which the zones that would be mixed fell short; ends that stay out do not count. */
   readonly shortBy: number;
+  /** The level of the zone that came out darkest of those that may be mixed, and the one she wants; null: not lifted. */
+  readonly reached: number | null;
+  readonly target: number | null;
   readonly suggested: Decision;
   readonly choices: readonly Choice[];
   /** A named person has taken it on to decide more freely than suggested. */
@@ -97,6 +100,14 @@ function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: n
   };
 }
 
+/** How light did the darkest zone come out that may be mixed? null where none may. */
+function findReached(found: readonly ZoneFound[]): number | null {
+  const levels = found
+    .filter(({ finding }) => finding === 'sound' || finding === 'rough')
+    .flatMap(({ strand }) => (strand?.outcome == null ? [] : [strand.outcome.level]));
+  return levels.length === 0 ? null : Math.min(...levels);
+}
+
 /** What was found, what does the table suggest and why, and what else may be chosen? */
 export function viewDecision(consultation: Consultation, settings: Settings, nowMs: number): DecisionView {
   const { record } = consultation;
@@ -124,6 +135,8 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
     flags: listRedFlags(record.answers),
     reasons: listReasons(weighed),
     shortBy: weighed.shortBy,
+    reached: findReached(found),
+    target: findings.isLifting ? (target ?? null) : null,
     suggested,
     choices: decisions
       .map((decision) => ({

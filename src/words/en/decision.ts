@@ -3,6 +3,7 @@ import type { ZoneFinding } from '../../../shared/judgement/decisionTable';
 import type { retractedForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
 import { correctionWords } from './forms/correction';
+import { general } from './general';
 import { gradeWords } from './strandTest';
 
 /** What can be decided, said to a colleague, and what it means for the hair. */
@@ -23,6 +24,18 @@ const findings: Readonly<Record<Exclude<ZoneFinding, 'notPlanned'>, string>> = {
   untested: 'no strand for this plan',
 };
 
+const headlines: Readonly<Record<Decision, { readonly lift: string; readonly colour: string }>> = {
+  asPlanned: { lift: 'Go on as planned', colour: 'Go on as planned' },
+  gentler: { lift: 'Go on, but gentler', colour: 'Go on, but gentler' },
+  smallerLift: { lift: 'A smaller lift than she wants', colour: 'A smaller lift than she wants' },
+  depositOnly: { lift: 'No lift, deposit only', colour: 'Deposit only' },
+  endsOut: { lift: 'No lightener on these ends', colour: 'No colour on these ends' },
+  severalVisits: { lift: 'Not in one visit', colour: 'Not in one visit' },
+  cutFirst: { lift: 'Cut these ends first', colour: 'Cut these ends first' },
+  testAgain: { lift: 'One more strand first', colour: 'One more strand first' },
+  weSayNo: { lift: 'No lightener on this hair', colour: 'No colour on this hair' },
+};
+
 export const decision = {
   decisions,
   findings,
@@ -32,18 +45,22 @@ export const decision = {
   } satisfies Pick<FormWords<typeof retractedForm>, 'code' | 'words'> & {
     readonly by: { readonly ask: string };
   },
+  /** The suggestion as one would say it to her; of lightener where she wants to be lifted, else of colour. */
+  headlines,
   titleOpen: 'What do we do with it?',
+  otherChoices: 'Other choices',
+  otherChoicesTitle: 'Decide otherwise',
+  expect: (reached: string, target: string) => `Expect about ${reached}; a new strand to promise ${target}.`,
+  /** Where nothing of this plan may go on. */
+  instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
+  strandNumber: (number: string) => `strand ${number}`,
+  findingAfter: (finding: string, minutes: string) => `${finding} after ${minutes}`,
+  closedOn: (zone: string) => `Closed on the ${zone}, and anything as strong:`,
   titleDecided: (name: string) => `Decided: ${name}`,
-  found: 'What the strands said',
-  strandName: (number: string, zone: string) => `Strand ${number} · ${zone}`,
-  noStrand: (zone: string) => `No strand · ${zone}`,
   levelReached: (level: string, target: string) => `level ${level}, wanted ${target}`,
-  brokeIn: (zone: string) => `The ${zone} broke in this mix.`,
-  gummyIn: (zone: string) => `The ${zone} went gummy in this mix.`,
   stillMissing: (zone: string) => `Still missing: a strand from the ${zone}.`,
   suggests: 'Suggested',
-  why: 'Why',
-  estimate: 'An estimate from the strand and what was told. It never overrules the strand.',
+  estimate: general.estimate,
   reasons: {
     stopped: 'A stop is still open.',
     oneStrandTooFew: 'More than one sign of damage asks for a second strand.',
@@ -54,21 +71,18 @@ export const decision = {
     careful: 'One sign of damage.',
   },
   decide: (name: string) => `Decide: ${name}`,
-  insteadOf: 'Chosen instead',
   lessFree: 'More careful',
   freer: 'Further than suggested',
   freerHint: 'Signed with a name and a reason, for this service only.',
   freerTitle: (name: string) => `Further than suggested: ${name}`,
   freerLift: 'Sign and go on',
-  notOpen: 'The grey ones: no strand allows them.',
-  freerMore: 'Further than suggested …',
+  notOpen: 'no strand allows it',
   retract: 'Wrong outcome?',
   recordedBy: (name: string, time: string) => `${name}, ${time}`,
   retractTitle: (zone: string) => `Wrong outcome: ${zone}`,
   retractDo: 'Sign and take it back',
   changePlan: 'Change the plan',
-  noMixYet: 'No mix yet.',
-  wouldUntie: 'Decided like this: OK to mix.',
+  wouldUntie: 'No mix yet. Decided like this, OK to mix.',
   wouldStayTied: 'Decided like this, nothing is mixed.',
   closeNo: 'Close: we said no',
   park: 'Park her until then',
