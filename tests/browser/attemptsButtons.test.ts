@@ -9,7 +9,7 @@ import { expectNoMix, force, sayRefusal, seat as seatAt } from './seat';
 import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
 import { useStation } from './station';
 import { playStep } from './story';
-import { fill } from './typing';
+import { answer, fill } from './typing';
 
 const station = useStation();
 
@@ -111,9 +111,7 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     const kept = await person.page.locator('[data-act="weigh"]').elementHandle();
     await person.act('more-for-client');
     await person.kept(() => person.act('back-to-client'));
-    await person.kept(() =>
-      person.press(person.page.locator('[data-question="targetLevel"] [data-option="8"]')),
-    );
+    await person.kept(() => answer(person, 'targetLevel', '8'));
     await kept?.evaluate((button: HTMLButtonElement) => {
       document.querySelector('main')?.append(button);
       button.click();

@@ -1,4 +1,4 @@
-import type { Locator } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
 import type { StoryStep } from '../../seeds/story';
@@ -10,7 +10,7 @@ import { seat } from './seat';
 import { askAll, decide, endStrand, putOn, startStrand, weigh } from './shortWay';
 import { useStation } from './station';
 import { playStep } from './story';
-import { answer, fill } from './typing';
+import { answer, fill, findField } from './typing';
 
 const station = useStation();
 
@@ -52,7 +52,10 @@ const chairs = Object.keys(onTheWay);
 /** What stands in every other field of this screen. */
 const readOthers = (person: Person, question: string) =>
   person.page.evaluate((name) => {
+    const lines = [...document.querySelectorAll<HTMLElement>('.ledger-line:not([aria-current])')];
     const fields = [...document.querySelectorAll<HTMLElement>('fieldset.field:not(:has(fieldset))')];
+    if (lines.length > 0)
+      return lines.map((each) => [each.dataset.ledger, each.querySelector('.ledger-value')?.textContent]);
     return fields
       .filter((field) => field.dataset.question !== name)
       .map((field) => [
@@ -64,19 +67,42 @@ const readOthers = (person: Person, question: string) =>
 
 const tried = new Set<string>();
 
+const sheetLines = (page: Page) =>
+  page
+    .locator('.ledger [data-ledger]')
+    .evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset.ledger ?? ''));
+
+/** Which figures does this screen ask for? On a sheet they are looked for line by line, in each row of a list too. */
+async function listFigures(person: Person): Promise<readonly string[]> {
+  const { page } = person;
+  if ((await page.locator('.sheet').count()) === 0) {
+    for (const more of await page.locator('[data-act="more"][aria-expanded="false"]').all())
+      await person.press(more);
+    return page
+      .locator('fieldset.field[data-kind="number"]')
+      .evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset.question ?? ''));
+  }
+  const figures: string[] = [];
+  const look = async (path: string): Promise<void> => {
+    const kind = await (await findField(person, path)).getAttribute('data-kind');
+    if (kind === 'number') figures.push(path);
+    if (kind !== 'list' || (await page.locator('[data-row="0"]').count()) === 0) return;
+    await person.press(page.locator('[data-row="0"] [data-ledger]'));
+    for (const line of await sheetLines(page)) if (line.startsWith(`${path}.0.`)) await look(line);
+  };
+  for (const line of await sheetLines(page)) if (!/\.|^summary$/.test(line)) await look(line);
+  return figures;
+}
+
 /** Every number field of this screen is given everything bad, and the way on is tried with each of them wrong. */
 async function tryScreen(person: Person, screen: string, goOn: Locator): Promise<void> {
   const { page } = person;
-  for (const more of await page.locator('[data-act="more"][aria-expanded="false"]').all())
-    await person.press(more);
-  const fields = page.locator('fieldset.field[data-kind="number"]');
-  const questions = await fields.evaluateAll((all) =>
-    all.map((each) => (each as HTMLElement).dataset.question ?? ''),
-  );
+  const questions = await listFigures(person);
   const title = await page.locator('h1').textContent();
   for (const question of questions) {
-    const field = page.locator(`[data-question="${question}"]`);
+    const field = await findField(person, question);
     const input = field.locator('input');
+    if ((await input.count()) === 0) await person.press(field.locator('[data-act="another-number"]'));
     const others = await readOthers(person, question);
     const good = await input.inputValue();
     const step = (await person.where()).step;
@@ -119,14 +145,14 @@ describe('bad input on the real screens', () => {
     const open = (screen: keyof typeof onTheWay) => person.open(chairs.indexOf(screen) + 1);
 
     await open('client');
-    await tryScreen(person, 'client', primary);
+    await tryScreen(person, 'client', page.locator('[data-act="next"]'));
     await act('bar');
     await open('hotTools');
-    await tryScreen(person, 'hotTools', primary);
+    await tryScreen(person, 'hotTools', page.locator('[data-act="next"]'));
     await act('bar');
     await open('heatSpray');
     await answer(person, 'finish', 'styled');
-    await tryScreen(person, 'heatSpray', primary);
+    await tryScreen(person, 'heatSpray', page.locator('[data-act="next"]'));
     await act('bar');
     await open('preparing');
     await act('test-roots');
@@ -167,14 +193,16 @@ describe('bad input on the real screens', () => {
   it('of an asking step is kept apart from what was kept before, through a reload', async () => {
     const person = await seat(station.browser, station.address, [onTheWay.client]);
     await person.open(1);
-    await person.type(person.page.locator('[data-question="targetLevel"] input'), '1e309');
-    await person.type(person.page.locator('[data-question="endsLevel"] input'), '7.5');
+    await answer(person, 'targetLevel', '1e309');
+    await answer(person, 'endsLevel', '7.5');
     await person.act('next');
     expect(await person.page.locator('.held-up').textContent()).toContain('1');
     await person.reload();
     await person.open(1);
-    expect(await person.page.locator('[data-question="endsLevel"] input').inputValue()).toBe('7.5');
-    expect(await person.page.locator('[data-question="naturalLevel"] input').inputValue()).toBe('5');
+    const readLine = (path: string) =>
+      person.page.locator(`[data-ledger="${path}"] .ledger-value`).textContent();
+    expect(await readLine('endsLevel')).toBe('7.5');
+    expect(await readLine('naturalLevel')).toBe('5');
     await person.isAt('client');
   });
 

@@ -32,8 +32,10 @@ const log = `open-${id}`;
 const mode = (page: Page, name: string) => page.locator(`[data-mode="${name}"]`);
 /** Neither watching nor still reading. */
 const writes = (page: Page): Promise<void> => page.locator('[data-mode]').waitFor({ state: 'detached' });
-const answer = (page: Page, option: string): Promise<void> =>
-  tap(page, `[data-question="porosity"] [data-option="${option}"]`);
+const answer = async (page: Page, option: string): Promise<void> => {
+  await tap(page, '[data-ledger="porosity"]');
+  await tap(page, `[data-question="porosity"] [data-option="${option}"]`);
+};
 const showsLength = (page: Page, length: number): Promise<void> =>
   page.locator(`main[data-log-length="${length}"]`).waitFor();
 
@@ -173,6 +175,7 @@ describe('a second window', () => {
     // Four taps in one go: they are still being written when the place is asked for.
     await first.evaluate(() => {
       for (const option of ['low', 'normal', 'high', 'low']) {
+        document.querySelector<HTMLElement>('[data-ledger="porosity"]')?.click();
         document.querySelector<HTMLElement>(`[data-question="porosity"] [data-option="${option}"]`)?.click();
       }
     });

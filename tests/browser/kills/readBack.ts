@@ -91,9 +91,21 @@ export const leave = (page: Page): Promise<void> => tap(page, 'main.consultation
 function readScreen(): Shown {
   const main = document.querySelector<HTMLElement>('main[data-consultation]');
   const pressed: Record<string, string> = {};
-  for (const option of document.querySelectorAll<HTMLElement>('[data-question] [aria-pressed="true"]')) {
-    const question = option.closest<HTMLElement>('[data-question]')?.dataset.question ?? '';
-    pressed[question] = option.dataset.option ?? '';
+  const readPressed = (): void => {
+    for (const option of document.querySelectorAll<HTMLElement>('[data-question] [aria-pressed="true"]')) {
+      const question = option.closest<HTMLElement>('[data-question]')?.dataset.question ?? '';
+      pressed[question] = option.dataset.option ?? '';
+    }
+    for (const dial of document.querySelectorAll<HTMLElement>('[data-question] .dial-value')) {
+      const question = dial.closest<HTMLElement>('[data-question]')?.dataset.question ?? '';
+      pressed[question] ??= dial.textContent ?? '';
+    }
+  };
+  readPressed();
+  // A sheet shows one question: each is gone to by its line.
+  for (const line of document.querySelectorAll<HTMLElement>('.ledger [data-ledger]')) {
+    line.click();
+    readPressed();
   }
   const dueAtMs: Record<string, number> = {};
   for (const face of document.querySelectorAll<HTMLElement>('[data-clock][data-due-at]')) {

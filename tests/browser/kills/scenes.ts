@@ -67,28 +67,32 @@ export const steps: Readonly<Record<Place, string>> = {
 export const lastingPlaces = ['client', 'feelHair', 'strands', 'head'] as const satisfies readonly Place[];
 export const passingPlaces = ['outcome', 'decision', 'bowl', 'plan'] as const satisfies readonly Place[];
 
-/** One to three questions get another answer each, as fast as fingers go. */
+/** One question gets another answer; a level goes on by one to three half steps, as fast as fingers go. */
 async function answerSome(page: Page, chance: Chance, questions: readonly string[]): Promise<ComingTap[]> {
-  const taps: (Omit<ComingTap, 'at'> & { readonly selector: string })[] = [];
-  for (const question of chance.shuffle(questions).slice(0, 1 + chance.drawBelow(3))) {
-    const options = await page
-      .locator(`[data-question="${question}"] button.option[aria-pressed="false"]`)
-      .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('data-option') ?? ''));
-    const option = chance.pick(options.filter((each) => each !== 'unknown'));
-    taps.push({
-      selector: `[data-question="${question}"] [data-option="${option}"]`,
-      makes: `${question} = ${option}`,
-      isThis: (event) => event.type === 'ANSWERED' && readAnswer(event, question) === option,
+  const question = chance.pick(questions);
+  await tap(page, `.ledger [data-ledger="${question}"]`);
+  const field = page.locator(`[data-question="${question}"]`);
+  await field.waitFor();
+  const isThis = (option: string) => (event: ConsultationEvent) =>
+    event.type === 'ANSWERED' && readAnswer(event, question) === option;
+  const dial = field.locator('.dial-value');
+  if ((await dial.count()) > 0) {
+    const level = Number(await dial.getAttribute('aria-valuenow'));
+    const step = level > 6 ? -0.5 : 0.5;
+    const [at] = await findPoints(page, [`[data-act="${step > 0 ? 'half-more' : 'half-less'}"]`]);
+    if (!at) throw new Error(`the dial of ${question} lies under something`);
+    return Array.from({ length: 1 + chance.drawBelow(3) }, (_, place) => {
+      const option = String(level + step * (place + 1));
+      return { at, makes: `${question} = ${option}`, isThis: isThis(option) };
     });
   }
-  const points = await findPoints(
-    page,
-    taps.map(({ selector }) => selector),
-  );
-  return taps.flatMap(({ makes, isThis }, place) => {
-    const at = points[place];
-    return at ? [{ at, makes, isThis }] : [];
-  });
+  const options = await field
+    .locator('button.tile[aria-pressed="false"]')
+    .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('data-option') ?? ''));
+  const option = chance.pick(options.filter((each) => each !== 'unknown'));
+  const [at] = await findPoints(page, [`[data-question="${question}"] [data-option="${option}"]`]);
+  if (!at) throw new Error(`${question} = ${option} lies under something`);
+  return [{ at, makes: `${question} = ${option}`, isThis: isThis(option) }];
 }
 
 async function aim(page: Page, selector: string, type: ConsultationEvent['type']): Promise<ComingTap> {

@@ -23,7 +23,10 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
   const picks = () => listNumberPicks(props.name, props.question, props.units, props.picks);
   const isUnknown = () => (props.value ?? props.question.or) === 'unknown' && props.question.unknown === true;
   const typed = () => (typeof props.value === 'string' && !isUnknown() ? props.value : '');
-  const shown = () => (isUnknown() ? '' : typed() || writeDefault(props.question, props.units));
+  const shown = () => {
+    if (isUnknown()) return '';
+    return typeof props.value === 'string' ? props.value : writeDefault(props.question, props.units);
+  };
   const isLevel = () => props.question.field.quantity === 'level';
   const isOffered = () =>
     typed() === '' ||
