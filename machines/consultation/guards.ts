@@ -98,7 +98,6 @@ export const guards = {
   isNothingOn: ({ context }: Shown) => !hasBowl(context.facts, 'on'),
   isNothingWeighed: ({ context }: Shown) => !hasBowl(context.facts, 'weighed', 'on'),
   isNothingRunning: ({ context }: Shown) => !hasStrand(context.facts, 'running', 'takenOff'),
-  isBowlUsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed', 'thrown'),
   isStrandLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'strand',
   isHeadLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'head',
   isAbsoluteSubject: ({ context, event }: Shown) =>

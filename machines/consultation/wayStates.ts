@@ -50,11 +50,6 @@ export const mix = chart.createStateConfig({
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
     BOWL_APPLIED: { guard: apply, target: '#colourOn', actions: 'note' },
-    FINISHED: {
-      guard: and([...onward, 'isBowlUsed', 'isNothingWeighed']),
-      target: '#finish',
-      actions: 'note',
-    },
     REOPENED: reopenBefore('mix', 'isNothingWeighed'),
   },
 });

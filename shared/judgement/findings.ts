@@ -106,9 +106,9 @@ function findHair(record: ConsultationRecord, nowMs: number): Omit<Findings, 'st
     strands: record.strands.filter((strand) => counts(strand, record, nowMs)).length,
     shortBy: Math.max(
       0,
-      (client?.targetLevel ?? 0) - Math.min(10, ...newest.map(({ outcome }) => outcome.level)),
+      (client?.targetLevel ?? 0) - Math.min(10, ...newest.map(({ outcome }) => outcome.level ?? 10)),
     ),
-    isEven: newest.every(({ outcome }) => outcome.evenness === 'even'),
+    isEven: newest.every(({ outcome }) => (outcome.evenness ?? 'even') === 'even'),
   };
 }
 

@@ -89,6 +89,12 @@ export interface CorrectionRecord extends Stamp {
   readonly words: string;
 }
 
+/** A reaction that was suspected and then said to be none: by whom, when and why, and who had suspected it. */
+export interface DismissedRecord extends Stamp {
+  readonly why: string;
+  readonly suspected: Pick<Stamp, 'atMs' | 'by'>;
+}
+
 /** How a consultation can end. */
 export const endings = ['done', 'weSaidNo', 'clientSaidNo', 'calledOff', 'reaction'] as const;
 export type Ending = (typeof endings)[number];
@@ -114,6 +120,8 @@ export interface ConsultationRecord {
   readonly notHerSkinTests: readonly string[];
   readonly incompatibility: IncompatibilityRecord | null;
   readonly overrides: readonly OverrideRecord[];
+  /** Every stop a named person ever lifted here, also those that were judged anew since: what the day is told. */
+  readonly judged: readonly OverrideRecord[];
   readonly corrections: readonly CorrectionRecord[];
   readonly strands: readonly StrandRecord[];
   readonly decision: DecisionRecord | null;
@@ -122,6 +130,8 @@ export interface ConsultationRecord {
   /** Between visits: since when, and until when. */
   readonly parked: { readonly atMs: number; readonly untilAtMs: number } | null;
   readonly reaction: (Stamp & { readonly signs: readonly string[]; readonly care: string | null }) | null;
+  /** Each time a suspected reaction was said to be none. */
+  readonly dismissed: readonly DismissedRecord[];
   readonly plan: (PlanAnswers & Stamp) | null;
   readonly ended: (Stamp & { readonly how: Ending; readonly reason: string | null }) | null;
   readonly nextSeq: number;
@@ -145,6 +155,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   notHerSkinTests: [],
   incompatibility: null,
   overrides: [],
+  judged: [],
   corrections: [],
   strands: [],
   decision: null,
@@ -152,6 +163,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   clocks: [],
   parked: null,
   reaction: null,
+  dismissed: [],
   plan: null,
   ended: null,
   nextSeq: 0,

@@ -16,6 +16,8 @@ export interface NumberRefusal {
   readonly min: number;
   readonly max: number;
   readonly unit: string;
+  /** Which steps are taken, in the shown unit, where it was off them. */
+  readonly step?: number;
 }
 
 /** Digits with at most one decimal point or comma, and a hyphen or a minus before them. Linear in its text. */
@@ -82,7 +84,12 @@ export function readNumber(
   field: NumberField,
   units: UnitSettings,
 ): Result<number, NumberRefusal> {
-  const refuseWith = (code: NumberRefusal['code']) => refuse({ code, ...findShownLimits(field, units) });
+  const refuseWith = (code: NumberRefusal['code']) =>
+    refuse({
+      code,
+      ...findShownLimits(field, units),
+      ...(code === 'notOnStep' && field.step !== undefined ? { step: field.step } : {}),
+    });
   const typed = text.trim();
   if (typed === '') return refuseWith('empty');
   if (!plainNumber.test(typed)) return refuseWith(explainText(typed));

@@ -33,6 +33,7 @@ export function sayFieldRefusal(refusal: FieldRefusal, words: Words, units: Unit
     low: limits === null ? '' : withUnit(write(limits.min), limits.unit),
     high: limits === null ? '' : withUnit(write(limits.max), limits.unit),
     most,
+    step: 'step' in refusal && refusal.step !== undefined ? write(refusal.step) : '',
   });
 }
 

@@ -24,7 +24,7 @@ export const reopenedForm = { step: { kind: 'choice', options: backSteps } } as 
 /** Who lifts which judgement stop, for this service only, and why? */
 export const overriddenForm = {
   rule: { kind: 'choice', options: ruleIds },
-  code: { kind: 'choice', options: ['knowsHerHair', 'makerAllows', 'seniorAgreed', 'clientInsists'] },
+  code: { kind: 'choice', options: ['knowsHerHair', 'makerAllows', 'seniorAgreed', 'strandHeld'] },
   words: { kind: 'text', maxLength: 200 },
 } as const satisfies Form;
 
@@ -64,6 +64,11 @@ export const reactionForm = {
     options: ['unclear', 'stinging', 'burning', 'blisters', 'swelling', 'hives', 'breath', 'faint', 'eyes'],
     none: 'unclear',
   },
+} as const satisfies Form;
+
+/** Why was it none? Nobody is held up for a reason: what nobody said is kept as that. */
+export const noReactionForm = {
+  why: { kind: 'choice', options: ['notSaid', 'lookedNothingSeen', 'onlyCool', 'wrongTap'], or: 'notSaid' },
 } as const satisfies Form;
 
 export const careForm = {

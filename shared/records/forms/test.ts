@@ -70,6 +70,9 @@ export const discardedForm = {
   why: { kind: 'choice', options: ['wrongTap', 'lost', 'clientLeft', 'wrongPlace'] },
 } as const satisfies Form;
 
+/** A strand that is broken shows neither a level nor how even it came out. */
+const hasHeld = { question: 'fibre', is: ['sound', 'rough', 'gummy'] } as const;
+
 /**
  * What did the strand say? Levels as in a look. Each answer decides what may go on the head: none has a default.
  * Stretch after a light pull to 20–30 %: see ASSUMED_LIGHT_PULL_LIMIT_PERCENT in shared/hair/stretch.ts.
@@ -79,8 +82,8 @@ export const outcomeForm = {
   fibre: { kind: 'choice', options: ['sound', 'rough', 'gummy', 'broken'] },
   stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
   wentPast30: { kind: 'choice', options: ['no', 'yes'] },
-  level: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 } },
-  evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'] },
+  level: { kind: 'number', field: { quantity: 'level', min: 1, max: 10, step: 0.5 }, when: hasHeld },
+  evenness: { kind: 'choice', options: ['even', 'patchy', 'banded'], when: hasHeld },
 } as const satisfies Form;
 
 /** What did the incompatibility test show after its time? 30 minutes: see INCOMPATIBILITY_MS. */

@@ -126,6 +126,7 @@ export const answerReducers = {
   }),
   OVERRIDDEN: (record, event, stamp) => ({
     overrides: [...record.overrides, { ...event.payload, ...stamp }],
+    judged: [...record.judged, { ...event.payload, ...stamp }],
   }),
   CORRECTED: (record, event, stamp) => {
     const back = takeBack(record, event.payload);

@@ -89,7 +89,13 @@ export const courseReducers = {
       : {}),
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
-  NO_REACTION: () => ({ reaction: null }),
+  NO_REACTION: ({ reaction, dismissed }, { payload }, stamp) => ({
+    reaction: null,
+    dismissed:
+      reaction === null
+        ? dismissed
+        : [...dismissed, { ...stamp, why: payload.why, suspected: { atMs: reaction.atMs, by: reaction.by } }],
+  }),
   REACTION_RECORDED: ({ reaction }, { payload }, stamp) => ({
     reaction:
       reaction === null || reaction.signs.length === 0

@@ -38,7 +38,9 @@ export function Found(
     [
       said().strandNumber(write(strand.number, 'count')),
       words.strandTest.forms.outcome.stretch.options[stretch],
-      ...(evenness === 'even' ? [] : [words.strandTest.forms.outcome.evenness.options[evenness]]),
+      ...(evenness === undefined || evenness === 'even'
+        ? []
+        : [words.strandTest.forms.outcome.evenness.options[evenness]]),
       said().recordedBy(by, words.moments.time(atMs)),
     ].join(' · ');
   const sayFinding = ({ finding, strand }: ZoneFound): string =>
@@ -78,11 +80,19 @@ export function Found(
                     <Show when={!isFailed(found()) && found().strand?.outcome}>
                       {(outcome) => (
                         <>
-                          {', '}
-                          {said().levelReached(
-                            write(outcome().level, 'level'),
-                            target() === undefined ? words.general.dontKnow : write(target() ?? 0, 'level'),
-                          )}
+                          <Show when={outcome().level}>
+                            {(level) => (
+                              <>
+                                {', '}
+                                {said().levelReached(
+                                  write(level(), 'level'),
+                                  target() === undefined
+                                    ? words.general.dontKnow
+                                    : write(target() ?? 0, 'level'),
+                                )}
+                              </>
+                            )}
+                          </Show>
                         </>
                       )}
                     </Show>

@@ -95,7 +95,7 @@ function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: n
   if (target === undefined || mixed.length === 0) return findings;
   return {
     ...findings,
-    shortBy: Math.max(0, target - Math.min(...mixed.map(({ level }) => level))),
+    shortBy: Math.max(0, target - Math.min(...mixed.map(({ level }) => level ?? 10))),
     isEven: mixed.every(({ evenness }) => evenness === 'even'),
   };
 }
@@ -104,7 +104,7 @@ function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: n
 function findReached(found: readonly ZoneFound[]): number | null {
   const levels = found
     .filter(({ finding }) => finding === 'sound' || finding === 'rough')
-    .flatMap(({ strand }) => (strand?.outcome == null ? [] : [strand.outcome.level]));
+    .flatMap(({ strand }) => strand?.outcome?.level ?? []);
   return levels.length === 0 ? null : Math.min(...levels);
 }
 

@@ -35,7 +35,7 @@ export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view
                         {': '}
                         {words.strandTest.preparing.testedBy(
                           words.strandTest.grades[outcome().grade],
-                          write(outcome().level, 'level'),
+                          outcome().level === undefined ? null : write(outcome().level ?? 0, 'level'),
                         )}
                       </>
                     )}

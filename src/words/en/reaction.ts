@@ -1,4 +1,4 @@
-import type { careForm, reactionForm } from '../../../shared/records/forms/course';
+import type { careForm, noReactionForm, reactionForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
 import { figures } from './figures';
 
@@ -26,8 +26,19 @@ const care: FormWords<typeof careForm>['care'] = {
   },
 };
 
+const none: FormWords<typeof noReactionForm>['why'] = {
+  ask: 'What was it?',
+  options: {
+    notSaid: 'Nobody said',
+    lookedNothingSeen: 'Looked: nothing seen, nothing felt',
+    onlyCool: 'Only wet or cool',
+    wrongTap: 'A wrong tap',
+  },
+};
+
 export const reaction = {
   signs,
+  none,
   care,
   title: 'Burning or reaction',
   titleRecorded: 'Reaction recorded',

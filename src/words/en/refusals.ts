@@ -13,11 +13,13 @@ export interface RefusalWords {
   readonly clears: string;
 }
 
-/** What is wrong with a field; `low`, `high` and `most` are written figures with their unit. */
+/** What is wrong with a field; `low`, `high`, `most` and `step` are written figures with their unit. */
 export interface Limits {
   readonly low: string;
   readonly high: string;
   readonly most: string;
+  /** Empty but where a figure was off its steps. */
+  readonly step: string;
 }
 
 const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>> = {
@@ -27,7 +29,8 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   minusZero: ({ low, high }) => `Minus zero is not a number here. ${low} to ${high}.`,
   tooLow: ({ low, high }) => `Too low. ${low} to ${high}.`,
   tooHigh: ({ low, high }) => `Too high. ${low} to ${high}.`,
-  notOnStep: ({ low, high }) => `Whole numbers only, or half levels. ${low} to ${high}.`,
+  notOnStep: ({ low, high, step }) =>
+    step === '1' ? `Whole numbers only. ${low} to ${high}.` : `In steps of ${step}. ${low} to ${high}.`,
   notAnswered: () => 'Still to be answered.',
   notAnOption: () => 'That is not one of the answers.',
   noneAndOthers: () => '“None” goes with no other answer.',

@@ -44,7 +44,7 @@ export const strandTest = {
       current: 'tested',
       stale: 'test again: the plan has changed, or it is too old',
     },
-    testedBy: (grade: string, level: string) => `${grade}, level ${level}`,
+    testedBy: (grade: string, level: string | null) => (level === null ? grade : `${grade}, level ${level}`),
     howCareful: 'How careful',
     estimate: general.estimate,
     test: (zoneName: string) => `Test ${zoneName}`,

@@ -120,7 +120,7 @@ const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
       knowsHerHair: 'I know her hair',
       makerAllows: 'The maker allows it',
       seniorAgreed: 'A senior agreed',
-      clientInsists: 'The client insists',
+      strandHeld: 'A strand held in this mix',
     },
   },
   words: { ask: 'In your own words', hint: 'Kept with your name, and told at the end of the day.' },

@@ -106,9 +106,12 @@ export const bowls: readonly Behaviour[] = [
     ),
   },
   {
-    title: 'finishes only when something was weighed',
-    guard: 'isBowlUsed',
-    check: refuses(toMix, plain('FINISHED')),
+    title: 'finishes nothing where no bowl was on the head, a thrown one counts for nothing',
+    guard: 'isRinsed',
+    check: both(
+      refuses(toMix, plain('FINISHED')),
+      refuses([...toWeighed, throwBowl('lengths')], plain('FINISHED')),
+    ),
   },
   {
     title: 'finishes from wherever the way went back to, once a head was rinsed and never before',

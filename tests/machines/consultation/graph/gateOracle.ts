@@ -20,8 +20,8 @@ export interface Heard {
   /** Bowls that wait on the bench, and bowls on the head. */
   readonly weighed: readonly Zone[];
   readonly on: readonly Zone[];
-  /** A bowl was rinsed or thrown. */
-  readonly isUsed: boolean;
+  /** A bowl was on the head and is rinsed. */
+  readonly isRinsed: boolean;
   readonly isOpened: boolean;
   readonly isAway: boolean;
   /** Something stings, or looks like a reaction, and nobody said it is none. */
@@ -35,7 +35,7 @@ export const nothingHeard: Heard = {
   isAway: false,
   isSuspected: false,
   isAskedAnew: false,
-  isUsed: false,
+  isRinsed: false,
   good: [],
   held: [],
   touched: [],
@@ -62,7 +62,6 @@ const spend = ({ good, held }: Heard, zone: Zone): Pick<Heard, 'good' | 'held'> 
 const stop = (heard: Heard, answer: string): Heard => ({
   ...heard,
   absolute: add(heard.absolute, answer),
-  isUsed: heard.isUsed || heard.weighed.length > 0,
   weighed: [],
 });
 
@@ -146,13 +145,13 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
         on: add(heard.on, event.tokens.zone),
       };
     case 'BOWL_THROWN':
-      return { ...heard, weighed: drop(heard.weighed, event.tokens.zone), isUsed: true };
+      return { ...heard, weighed: drop(heard.weighed, event.tokens.zone) };
     case 'BOWL_RINSED':
       return {
         ...heard,
         ...spend(heard, event.tokens.zone),
         on: drop(heard.on, event.tokens.zone),
-        isUsed: true,
+        isRinsed: true,
       };
     default:
       return hearCare(heard, event);
@@ -227,7 +226,7 @@ export function findBreach(before: Heard, event: ConsultationEvent): string | nu
     case 'CLOCK_EXTENDED':
       return findBreachOfTime(before, event);
     case 'FINISHED':
-      return before.isUsed && [...before.weighed, ...before.on].length === 0
+      return before.isRinsed && [...before.weighed, ...before.on].length === 0
         ? null
         : 'a finish while a bowl stands, or without one';
     case 'BOWL_WEIGHED':

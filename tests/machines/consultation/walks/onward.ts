@@ -138,7 +138,10 @@ const atTheScale = (scene: Scene): RawEvent => {
   const bowl = open === undefined ? null : weighAllowed(scene, open);
   if (bowl !== null && record.bowls.length < scene.bowlsMeant) return bowl;
   if (weighed !== undefined) return applyOrThrow(scene, weighed);
-  if (record.bowls.length >= scene.bowlsMeant) return tap('FINISHED');
+  if (record.bowls.length >= scene.bowlsMeant) {
+    const isRinsed = record.bowls.some(({ state }) => state === 'rinsed');
+    return isRinsed ? tap('FINISHED') : tap('CALLED_OFF', { reason: 'noTime' });
+  }
   return tap('REOPENED', { step: 'strandTest' });
 };
 

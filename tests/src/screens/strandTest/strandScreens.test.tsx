@@ -192,10 +192,15 @@ describe('an outcome', () => {
     layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
     expect(title()).toBe('Outcome: lengths');
     await press('record-outcome');
-    for (const question of ['fibre', 'stretch', 'wentPast30', 'evenness']) {
+    const isOpen = (question: string) =>
       expect([question, pressed(question), said(question)]).toEqual([question, [], 'Still to be answered.']);
-    }
+    for (const question of ['fibre', 'stretch', 'wentPast30']) isOpen(question);
+    // What broke shows neither a level nor how even it came out.
+    await choose('fibre', 'broken');
+    expect(seen('main')).not.toContain('How even is it?');
     await choose('fibre', 'sound');
+    await press('record-outcome');
+    isOpen('evenness');
     await choose('stretch', 'springsBack');
     await choose('level', '7');
     await choose('wentPast30', 'no');

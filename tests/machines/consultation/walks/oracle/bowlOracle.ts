@@ -167,7 +167,7 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
       }
       case 'FINISHED': {
         const states = [...bowls.values()].map(({ state }) => state);
-        const isUsed = states.includes('rinsed') || states.includes('thrown');
+        const isUsed = states.includes('rinsed');
         return isUsed && !states.includes('weighed') && !states.includes('on')
           ? []
           : ['a bowl stands, or none was'];
