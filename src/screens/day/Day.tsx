@@ -1,4 +1,4 @@
-import { createMemo, createSignal, on, Show } from 'solid-js';
+import { createMemo, createSignal, For, on, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
@@ -6,8 +6,10 @@ import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
+import { gatherFindings } from './dayFindings';
 import { type DayRecords, gatherDay, nameDay, nameDayFile, writeDay } from './dayRecords';
 import { EntryList } from './EntryList';
+import { Findings } from './Findings';
 import { saveText } from './saveText';
 
 /** What closed today and what is still open; and all of it as one file. */
@@ -25,6 +27,7 @@ export function Day(props: {
   const gather = () => gatherDay(props.state, props.nowMs);
   /** Once for each entry that is written and each day that begins, not every second. */
   const records = createMemo(on([day, () => props.state], gather));
+  const findings = createMemo(() => gatherFindings(records()));
   const units = () => props.state.settings.settings.units;
   const download = () => {
     const today = gather();
@@ -43,9 +46,16 @@ export function Day(props: {
     <main class="day-page" data-step="day">
       <header>
         <h1>{said().title}</h1>
+        <p class="day-endings" data-endings>
+          <For each={findings().endings}>
+            {({ how, count }) => (
+              <span>{said().endingCount(how, formatQuantity(count, 'count', units(), words.locale))}</span>
+            )}
+          </For>
+        </p>
       </header>
       <section class="day-content" aria-label={said().title} tabindex="0">
-        <div class="columns">
+        <div class="day-columns">
           <EntryList
             panel="closed"
             title={said().closed}
@@ -54,6 +64,7 @@ export function Day(props: {
             units={units()}
             sayState={sayEnded}
           />
+          <Findings findings={findings()} units={units()} />
           <EntryList
             panel="open"
             title={said().open}

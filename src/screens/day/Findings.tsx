@@ -1,0 +1,99 @@
+import { For, type JSX, Show } from 'solid-js';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { useWords } from '../../parts/useWords';
+import { type DayFindings, isOftenLifted, type Told } from './dayFindings';
+
+/** What of the day is looked at again: strands that gave way, reactions told, stops that were lifted and by whom. */
+export function Findings(props: { readonly findings: DayFindings; readonly units: UnitSettings }) {
+  const words = useWords();
+  const said = () => words.day;
+  const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const time = (atMs: number) => words.moments.time(atMs);
+  const saySigns = (signs: readonly string[]) => {
+    const known: Readonly<Record<string, string>> = words.reaction.signs.options;
+    return signs.map((sign) => known[sign] ?? sign).join(', ');
+  };
+  const sayCame = ({ came }: Told) => {
+    if (came.of === 'recorded') return said().toldRecorded(saySigns(came.signs));
+    return came.of === 'none' ? said().toldNone(came.by, time(came.atMs)) : said().toldOpen;
+  };
+  const codes: () => Readonly<Record<string, string>> = () => words.strandTest.forms.override.code.options;
+
+  return (
+    <>
+      <Panel
+        panel="broken"
+        title={said().broken}
+        empty={said().nothingBroken}
+        count={props.findings.broken.length}
+      >
+        <For each={props.findings.broken}>
+          {(strand) => (
+            <li>
+              <strong>
+                {said().strandOf(strand.ticket, write(strand.number), words.general.zones[strand.zone])}
+              </strong>
+              <br />
+              {[said().gaveWay[strand.how], strand.line, time(strand.atMs)].join(' · ')}
+            </li>
+          )}
+        </For>
+      </Panel>
+      <Panel panel="told" title={said().told} empty={said().nothingTold} count={props.findings.told.length}>
+        <For each={props.findings.told}>
+          {(told) => (
+            <li data-came={told.came.of}>
+              <strong>{said().toldAt(told.ticket, time(told.atMs), told.by)}</strong>
+              <br />
+              {sayCame(told)}
+            </li>
+          )}
+        </For>
+      </Panel>
+      <Panel
+        panel="lifted"
+        title={said().lifted}
+        empty={said().nothingLifted}
+        count={props.findings.lifted.length}
+      >
+        <For each={props.findings.rules}>
+          {(count) => (
+            <li data-rule={count.rule}>
+              <strong>{words.rules[count.rule].what}</strong>
+              <br />
+              {said().liftedOf(write(count.lifted), write(count.stopped))}
+              <Show when={isOftenLifted(count)}> {said().badlyWritten}</Show>
+            </li>
+          )}
+        </For>
+        <For each={props.findings.lifted}>
+          {(lift) => (
+            <li data-lifted={lift.rule}>
+              <strong>{said().liftedFor(lift.ticket, lift.by, time(lift.atMs))}</strong>
+              <br />
+              {[words.rules[lift.rule].what, codes()[lift.code] ?? lift.code, `“${lift.words}”`].join(' · ')}
+            </li>
+          )}
+        </For>
+      </Panel>
+    </>
+  );
+}
+
+function Panel(props: {
+  readonly panel: string;
+  readonly title: string;
+  readonly empty: string;
+  readonly count: number;
+  readonly children: JSX.Element;
+}) {
+  return (
+    <section class="panel" data-panel={props.panel}>
+      <h2>{props.title}</h2>
+      <Show when={props.count > 0} fallback={<p>{props.empty}</p>}>
+        <ul class="listed">{props.children}</ul>
+      </Show>
+    </section>
+  );
+}
