@@ -16,7 +16,9 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
   };
   const sayCame = ({ came }: Told) => {
     if (came.of === 'recorded') return said().toldRecorded(saySigns(came.signs));
-    return came.of === 'none' ? said().toldNone(came.by, time(came.atMs)) : said().toldOpen;
+    if (came.of === 'open') return said().toldOpen;
+    const reasons: Readonly<Record<string, string>> = words.reaction.none.options;
+    return said().toldNone(came.by, time(came.atMs), reasons[came.why] ?? came.why);
   };
   const codes: () => Readonly<Record<string, string>> = () => words.strandTest.forms.override.code.options;
 
@@ -32,10 +34,10 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
           {(strand) => (
             <li>
               <strong>
-                {said().strandOf(strand.ticket, write(strand.number), words.general.zones[strand.zone])}
+                {said().strandOf(strand.ticket, write(strand.strand), words.general.zones[strand.zone])}
               </strong>
               <br />
-              {[said().gaveWay[strand.how], strand.line, time(strand.atMs)].join(' · ')}
+              {[said().gaveWay[strand.how], strand.mix.line, time(strand.atMs)].join(' · ')}
             </li>
           )}
         </For>

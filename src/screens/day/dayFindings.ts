@@ -1,7 +1,7 @@
 import type { RuleId } from '../../../shared/judgement/rules';
+import { type Break, listBreaks } from '../../../shared/records/breaks';
 import type { ConsultationEvent } from '../../../shared/records/event';
 import type { ConsultationRecord, Ending, OverrideRecord } from '../../../shared/records/record';
-import type { Zone } from '../../../shared/records/zones';
 import { type DayRecords, nameDay } from './dayRecords';
 
 interface Whose {
@@ -19,14 +19,8 @@ export interface RuleCount {
   readonly lifted: number;
 }
 
-/** A strand that broke or went gummy, in which mix. */
-export interface Broken extends Whose {
-  readonly atMs: number;
-  readonly number: number;
-  readonly zone: Zone;
-  readonly line: string;
-  readonly how: 'broke' | 'gummy' | 'broken';
-}
+/** A strand that broke or gummed, and whose. */
+export interface Broken extends Whose, Break {}
 
 /** A reaction that was told, and what came of it. */
 export interface Told extends Whose {
@@ -35,7 +29,7 @@ export interface Told extends Whose {
   /** Recorded with these signs; said to be none, by whom; or neither yet. */
   readonly came:
     | { readonly of: 'recorded'; readonly signs: readonly string[] }
-    | { readonly of: 'none'; readonly by: string; readonly atMs: number }
+    | { readonly of: 'none'; readonly by: string; readonly atMs: number; readonly why: string }
     | { readonly of: 'open' };
 }
 
@@ -51,42 +45,23 @@ type Entry = { readonly record: ConsultationRecord; readonly log: readonly Consu
 
 const whose = ({ record: { id, ticket } }: Entry): Whose => ({ id, ticket });
 
-const isTelling = (event: ConsultationEvent): boolean =>
-  event.type === 'REACTION_SUSPECTED' || (event.type === 'LOOKED' && event.tokens.stings);
-
-/** Every telling of a reaction, and the first answer to it that came after; a second word while one is open is the same. */
+/** What was said to be none, and what stands: recorded with its signs, or not answered yet. */
 function listTold(entry: Entry): readonly Told[] {
-  const told: Told[] = [];
-  for (const event of entry.log) {
-    const last = told.at(-1);
-    const isOpen = last?.came.of === 'open';
-    if (isTelling(event) && !isOpen) {
-      told.push({ ...whose(entry), atMs: event.atMs, by: event.by, came: { of: 'open' } });
-    } else if (last !== undefined && isOpen && event.type === 'NO_REACTION') {
-      told[told.length - 1] = { ...last, came: { of: 'none', by: event.by, atMs: event.atMs } };
-    } else if (last !== undefined && isOpen && event.type === 'REACTION_RECORDED') {
-      told[told.length - 1] = { ...last, came: { of: 'recorded', signs: event.payload.signs } };
-    }
-  }
-  return told;
+  const { dismissed, reaction } = entry.record;
+  const none = dismissed.map(({ suspected, by, atMs, why }): Told => {
+    return { ...whose(entry), ...suspected, came: { of: 'none', by, atMs, why } };
+  });
+  if (reaction === null) return none;
+  const { atMs, by, signs } = reaction;
+  const came = signs.length === 0 ? ({ of: 'open' } as const) : ({ of: 'recorded', signs } as const);
+  return [...none, { ...whose(entry), atMs, by, came }];
 }
 
 const listBroken = (entry: Entry): readonly Broken[] =>
-  entry.record.strands.flatMap((strand) => {
-    const grade = strand.outcome?.grade ?? strand.retracted;
-    const weak = grade === 'gummy' || grade === 'broken' ? grade : null;
-    const how = strand.ended?.how === 'broke' ? 'broke' : weak;
-    const atMs = strand.ended?.atMs ?? strand.atMs;
-    const { number, zone, line } = strand;
-    return how === null ? [] : [{ ...whose(entry), atMs, number, zone, line, how }];
-  });
+  listBreaks(entry.record).map((found) => ({ ...whose(entry), ...found }));
 
 const listLifted = (entry: Entry): readonly Lifted[] =>
-  entry.log.flatMap((event, seq) =>
-    event.type === 'OVERRIDDEN'
-      ? [{ ...whose(entry), ...event.payload, atMs: event.atMs, by: event.by, seq }]
-      : [],
-  );
+  entry.record.judged.map((lifted) => ({ ...whose(entry), ...lifted }));
 
 const listRaised = ({ log }: Entry): readonly RuleId[] => [
   ...new Set(log.flatMap((event) => (event.type === 'ANSWERED' ? event.tokens.rules : []))),

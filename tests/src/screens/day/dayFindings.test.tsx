@@ -21,7 +21,7 @@ describe('what of the day is looked at again', () => {
   it('names a strand that broke, with its mix, and once', () => {
     const { consultation, atMs } = playUntil('OUTCOME_RECORDED', 'lengths');
     expect(find(consultation, atMs).broken).toMatchObject([
-      { ticket: 'Q.F.', number: 1, zone: 'ends', line: 'Sandbar powder', how: 'broke' },
+      { ticket: 'Q.F.', strand: 1, zone: 'ends', mix: { line: 'Sandbar powder' }, how: 'broken' },
     ]);
   });
 
@@ -31,7 +31,7 @@ describe('what of the day is looked at again', () => {
   });
 
   it('keeps a reaction that was said to be none, by whom, and the one that was recorded after it', () => {
-    const none: RawEvent = { type: 'NO_REACTION' };
+    const none: RawEvent = { type: 'NO_REACTION', answers: { why: 'lookedNothingSeen' } };
     const suspected = say(playUntil('BOWL_APPLIED'), { type: 'REACTION_SUSPECTED' });
     expect(find(suspected.consultation, suspected.atMs).told).toMatchObject([
       { by: 'Opal', came: { of: 'open' } },
@@ -46,7 +46,7 @@ describe('what of the day is looked at again', () => {
       },
     );
     expect(find(told.consultation, told.atMs).told.map(({ came }) => came)).toEqual([
-      { of: 'none', by: 'Opal', atMs: suspected.atMs + 60_000 },
+      { of: 'none', by: 'Opal', atMs: suspected.atMs + 60_000, why: 'lookedNothingSeen' },
       { of: 'recorded', signs: ['burning'] },
     ]);
   });
