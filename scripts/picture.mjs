@@ -1,7 +1,8 @@
-// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--scenario FILE.mjs] [--name start]
+// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--questions] [--scenario FILE.mjs] [--name start]
 //
 // Builds and serves the station and writes PNG files to node_modules/.cache/pictures: every scene of
-// tests/browser/scenes in each size, or those whose name contains --only. With a scenario it opens an empty station
+// tests/browser/scenes in each size, or those whose name contains --only; with --questions every question of their
+// sheets as well. With a scenario it opens an empty station
 // instead and goes on from there, taking as many pictures as it likes:
 //   export default async ({ page, shoot, address, size }) => {
 //     await page.getByRole('button').first().tap();
@@ -21,6 +22,7 @@ const { values } = parseArgs({
   options: {
     size: { type: 'string', default: '1280x800,800x1280' },
     only: { type: 'string', default: '' },
+    questions: { type: 'boolean', default: false },
     scenario: { type: 'string' },
     name: { type: 'string', default: 'start' },
   },
@@ -99,6 +101,8 @@ async function shootScenes(browser) {
   const { allScenes } = await load('tests/browser/scenes/allScenes.ts');
   /** @type {{ settle: Settle, showScene: ShowScene }} */
   const { settle, showScene } = await load('tests/browser/scenes/showScene.ts');
+  /** @type {{ listQuestions: (page: Page) => Promise<readonly string[]>, turnTo: (page: Page, question: string) => Promise<void> }} */
+  const { listQuestions, turnTo } = await load('tests/browser/scenes/questions.ts');
   const wanted = allScenes.filter(({ name }) => name.includes(values.only));
   if (wanted.length === 0) throw new Error(`No scene is called ${values.only}`);
   for (const { name, scene } of wanted) {
@@ -111,6 +115,11 @@ async function shootScenes(browser) {
       await page.setViewportSize(readSize(size));
       await settle(page);
       await shoot(page, `${name}-${size}`);
+      if (!values.questions) continue;
+      for (const question of await listQuestions(page)) {
+        await turnTo(page, question);
+        await shoot(page, `${name}-${question}-${size}`);
+      }
     }
     await close();
   }

@@ -7,6 +7,7 @@ import { walkKeys } from './looks/keys';
 import { mayScroll } from './looks/notTheMainWay';
 import { stillToMend } from './looks/stillToMend';
 import { allScenes } from './scenes/allScenes';
+import { listQuestions, turnTo } from './scenes/questions';
 import { settle, showScene } from './scenes/showScene';
 import { useStation } from './station';
 
@@ -21,6 +22,9 @@ const readSize = (size: string) => {
   const [width = 0, height = 0] = size.split('x').map(Number);
   return { width, height };
 };
+
+/** Every question of a sheet is turned to where there is least room for it, and on the sheets that have no full state. */
+const isAskedWhole = (name: string): boolean => !/-(empty|usual|error)$/.test(name);
 
 const found = new Map<LooksRule, string[]>(rules.map((rule) => [rule, []]));
 
@@ -47,12 +51,21 @@ describe('every screen, in every state it can be met in', () => {
         for (const { rule, element, measured } of await inspect(page, isFirst ? 'whole' : 'fit')) {
           say(rule, size, element, measured);
         }
-        if (isFirst)
-          for (const barrier of await findBarriers(page))
-            say('axe', size, barrier.slice(0, 160), 'by axe-core');
+        if (!isFirst) continue;
+        for (const barrier of await findBarriers(page))
+          say('axe', size, barrier.slice(0, 160), 'by axe-core');
       }
       await page.setViewportSize(readSize(first[0]));
       for (const { rule, element, measured } of await walkKeys(page)) say(rule, first[0], element, measured);
+      for (const size of isAskedWhole(name) ? first : []) {
+        await page.setViewportSize(readSize(size));
+        for (const question of await listQuestions(page)) {
+          await turnTo(page, question);
+          for (const { rule, element, measured } of await inspect(page)) {
+            say(rule, `${size}, ${question}`, element, measured);
+          }
+        }
+      }
       expect(shown.complaints).toEqual([]);
     } finally {
       await shown.close();

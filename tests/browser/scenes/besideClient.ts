@@ -1,6 +1,6 @@
 import { fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
-import { alone, emptyHouse, fullHouse, newHouse, usualHouse, withClosed } from './houses';
+import { alone, emptyHouse, fullHouse, newHouse, usualHouse, withClosed, withSkinTests } from './houses';
 import type { Scene, ScenesOf } from './scene';
 import type { SceneHand } from './sceneHand';
 
@@ -9,7 +9,8 @@ export type BesideName =
   | 'bar'
   | 'start'
   | 'parkedList'
-  | 'skinTest'
+  | 'skinTests'
+  | 'skinTestOfClient'
   | 'settings'
   | 'day'
   | 'notices'
@@ -35,6 +36,21 @@ const scene = (logs: Scene['logs'], shows: string, go?: Scene['go']): Scene => (
   shows,
   ...(go === undefined ? {} : { go }),
 });
+const toSkinTests = ({ act }: SceneHand) => act('skin-tests');
+const someTests = [
+  ['A.K.', 50],
+  ['N.O.', 20],
+  ['B.D.', 60 * 24],
+] as const;
+const manyTests = [
+  ...someTests,
+  ['Wamemwom-QW.', 49],
+  ['Ommwhelm-W.M', 1],
+  ['M.W.', 24 * 20],
+  ['Momwegwum-WM', 72],
+  ['G.Q.', 30],
+  ['Mowgwum-M.W.', 47],
+] as const;
 const tickets = ['Wamemwom-QW.', 'M.W.', 'Ommwhelm-W.M', 'A.K.', 'R.V.', 'Momwegwum-WM', 'H.J.'];
 
 /** Logs that cannot be taken up: no events, and one of a newer station. */
@@ -81,11 +97,55 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     full: scene(fullHouse, dialog, ({ act }) => act('parked')),
     error: 'it shows what is stored and takes nothing',
   },
-  skinTest: {
-    empty: scene(alone(until('OPENED')), 'main', ({ open }) => open(3)),
-    usual: scene(alone(until('SKIN_TEST_NOTED')), 'main', ({ open }) => open(3)),
-    full: 'of one client; the list of all is full',
-    error: 'see client, error',
+  skinTests: {
+    empty: scene(emptyHouse, '[data-act="put-on"]', toSkinTests),
+    usual: scene(withSkinTests(usualHouse, someTests), '[data-act="put-on"]', toSkinTests),
+    full: scene(withSkinTests(fullHouse, manyTests, fullSalon), '[data-act="put-on"]', toSkinTests),
+    error: scene(withSkinTests(usualHouse, someTests), '.refusal', async (hand) => {
+      await toSkinTests(hand);
+      await hand.press('[data-status="due"]');
+      await refuseWrites(hand.page);
+      await hand.act('skin-test-nothing');
+      await hand.answerWho();
+    }),
+    also: {
+      putOn: scene(emptyHouse, '[data-act="skin-test-keep"]', async (hand) => {
+        await toSkinTests(hand);
+        await hand.act('put-on');
+        await hand.answerWho('[data-act="skin-test-keep"]');
+      }),
+      due: scene(withSkinTests(usualHouse, someTests), '[data-act="skin-test-nothing"]', async (hand) => {
+        await toSkinTests(hand);
+        await hand.press('[data-status="due"]');
+      }),
+      waiting: scene(withSkinTests(usualHouse, someTests), '[data-act="take-back"]', async (hand) => {
+        await toSkinTests(hand);
+        await hand.press('[data-status="waiting"]');
+      }),
+      takeBack: scene(withSkinTests(usualHouse, someTests), '[data-act="taken-back"]', async (hand) => {
+        await toSkinTests(hand);
+        await hand.press('[data-status="waiting"]');
+        await hand.act('take-back');
+        await hand.answerWho('[data-act="taken-back"]');
+      }),
+    },
+  },
+  skinTestOfClient: {
+    empty: scene(alone(until('OPENED')), `${dialog} [data-act="skin-test-keep"]`, async (hand) => {
+      await hand.open(3);
+      await hand.act('skin-test');
+    }),
+    usual: scene(alone(until('SKIN_TEST_NOTED')), dialog, async (hand) => {
+      await hand.open(3);
+      await hand.act('skin-test');
+    }),
+    full: 'one test is all that a client has',
+    error: scene(alone(until('OPENED')), `${dialog} .refusal, ${dialog} .field-refusal`, async (hand) => {
+      await hand.open(3);
+      await hand.act('skin-test');
+      await refuseWrites(hand.page);
+      await hand.act('skin-test-keep');
+    }),
   },
   settings: {
     empty: scene(newHouse, 'main[data-step="settings"]', async ({ act, type, press }) => {

@@ -2,7 +2,8 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
-import { nameClosedLog, nameOpenLog, SETTINGS_LOG } from '../../../src/station/readLogs';
+import { classifySkinTest } from '../../../shared/records/skinTest/classify';
+import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/readLogs';
 import type { Logs } from '../memory';
 import {
   bothOn,
@@ -105,3 +106,31 @@ export const withClosed =
     });
     return { ...logs(), [nameClosedLog(nowMs)]: records };
   };
+
+/** Skin tests put on so many hours ago, nobody has read them: some wait, some are due, some have lapsed. */
+export const withSkinTests =
+  (logs: () => Logs, tests: readonly (readonly [ticket: string, hoursAgo: number])[], settings = salon) =>
+  (): Logs => ({
+    ...logs(),
+    ...Object.fromEntries(
+      tests.map(([ticket, hoursAgo], index) => {
+        const atMs = nowMs - hoursAgo * hourMs;
+        const [{ name: line = '' } = {}] = settings.shelf.slice(-2);
+        const answers = {
+          ticket,
+          method: 'makersMethod',
+          site: 'innerElbow',
+          line,
+          putOnAtMs: atMs,
+          seen: 'notReadYet',
+        };
+        const put = classifySkinTest(
+          null,
+          { type: 'SKIN_TEST_PUT_ON', answers },
+          { settings, settingsId: 0, atMs, by: 'Juno' },
+        );
+        if (!put.ok) throw new Error(JSON.stringify(put.error));
+        return [nameSkinTestLog(`skin${String(index).padStart(8, '0')}`), [put.value]];
+      }),
+    ),
+  });
