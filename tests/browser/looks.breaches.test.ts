@@ -95,6 +95,19 @@ const breaches: readonly (readonly [string, LooksRule, RegExp, (page: Document) 
     },
   ],
   [
+    'a button whose side is cut',
+    'clipped',
+    /More.*of it cut by p/,
+    (page) => {
+      const box = page.createElement('p');
+      box.style.cssText = 'width: 100px; overflow: hidden';
+      const more = page.querySelector<HTMLElement>('.small');
+      more?.before(box);
+      if (more !== null) more.style.width = '110px';
+      box.append(more ?? '');
+    },
+  ],
+  [
     'what was typed, longer than its field',
     'clipped',
     /not seen/,

@@ -157,7 +157,8 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
   /** The box of a line is taller than its letters: the shares of it above and below what is drawn. */
   const measureLetters = (element: Element, text: string): { above: number; below: number } => {
     if (ruler === null) return { above: 0, below: 0 };
-    ruler.font = styleOf(element).font;
+    const { fontStyle, fontWeight, fontSize, fontFamily } = styleOf(element);
+    ruler.font = `${fontStyle} ${fontWeight} ${fontSize} ${fontFamily}`;
     const measured = ruler.measureText(text.trim());
     const up = measured.fontBoundingBoxAscent;
     const down = measured.fontBoundingBoxDescent;
@@ -211,6 +212,10 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
   }
 
   const controls = [...root.querySelectorAll(controlsAre)].filter(isShown);
+  for (const control of controls) {
+    const { lost, by } = cut(boxOf(control), control);
+    if (lost > 1.5) say('clipped', control, `${px(lost)} of it cut by ${by}`);
+  }
   for (const field of controls) {
     if (!(field instanceof HTMLInputElement) && !(field instanceof HTMLTextAreaElement)) continue;
     const more = field.scrollWidth - field.clientWidth;
