@@ -29,7 +29,7 @@ export function ClockFace(props: {
         <p class="clock-name">
           <strong>{said().name}</strong> {said().says}
         </p>
-        <p class="clock-digits">{said().digits}</p>
+        <div class="clock-digits">{said().digits}</div>
         <Show when={props.size !== 'small'}>
           <p class="clock-look">
             <Show when={said().look}>{(look) => <span class="clock-look-now">{look()}</span>}</Show>

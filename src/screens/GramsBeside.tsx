@@ -36,9 +36,9 @@ export function GramsBeside(props: {
         <Match when={made()}>
           {(mixture) => (
             <>
-              <p class="grams-said" data-figure="grams">
+              <div class="grams-said" data-figure="grams">
                 {props.say(mixture(), write)}
-              </p>
+              </div>
               <p data-figure="strength">{sayBottleAndBowl(mixture(), words, props.settings.units)}</p>
             </>
           )}

@@ -10,7 +10,7 @@ const source = createRequire(import.meta.url).resolve('axe-core');
  * included, and answers with one line a finding: the rule, and what it found.
  */
 export async function findBarriers(page: Page): Promise<string[]> {
-  await page.evaluate(await readFile(source, 'utf8'));
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(await readFile(source, 'utf8'));
   const { violations } = await page.evaluate(async () => {
     const { axe } = globalThis as unknown as {
       axe: { getRules(): { ruleId: string }[]; run(options: object): Promise<AxeResults> };

@@ -2,6 +2,9 @@ import type { Locator } from 'playwright-core';
 import type { Raw, RawForm } from '../../shared/records/readForm';
 import type { Person } from './person';
 
+/** Whoever presses, holds and types. */
+type Typist = Pick<Person, 'page' | 'press' | 'hold' | 'type'>;
+
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
 
 /** A moment as it is typed into a date-time field, in the zone of the tests, which is the tablet's. */
@@ -17,7 +20,7 @@ const isRows = (value: Raw): value is readonly RawForm[] =>
 const isNone = (value: Raw): boolean => Array.isArray(value) && value.length === 0;
 
 /** The field of one question: brought onto its sheet by its line, or out from behind "more". */
-export async function findField(person: Person, path: string): Promise<Locator> {
+export async function findField(person: Typist, path: string): Promise<Locator> {
   const field = person.page.locator(`[data-question="${path}"]`);
   if ((await field.count()) > 0) return field;
   if ((await person.page.locator('.sheet').count()) > 0) {
@@ -43,7 +46,7 @@ export async function findField(person: Person, path: string): Promise<Locator> 
 }
 
 /** Says one answer with fingers: the button that offers it, held where it stops everything, else typed. */
-async function answerOne(person: Person, path: string, value: string): Promise<void> {
+async function answerOne(person: Typist, path: string, value: string): Promise<void> {
   const field = await findField(person, path);
   const offered = field.locator(`[data-option="${value}"]`);
   if ((await offered.count()) === 0) {
@@ -57,7 +60,7 @@ async function answerOne(person: Person, path: string, value: string): Promise<v
 
 /** Says the answer to one question. `each` wraps every tap that the station keeps by itself. */
 export async function answer(
-  person: Person,
+  person: Typist,
   path: string,
   value: Raw,
   each: (what: () => Promise<void>) => Promise<void> = (what) => what(),
@@ -78,7 +81,7 @@ export async function answer(
   for (const [index, row] of value.entries()) await each(() => answerRow(person, path, index, row));
 }
 
-async function answerRow(person: Person, path: string, index: number, row: RawForm): Promise<void> {
+async function answerRow(person: Typist, path: string, index: number, row: RawForm): Promise<void> {
   const field = await findField(person, path);
   const isBegun = (await field.locator(`[data-row="${index}"]`).count()) > 0;
   const [first, ...rest] = Object.entries(row);
@@ -92,7 +95,7 @@ async function answerRow(person: Person, path: string, index: number, row: RawFo
 }
 
 /** Fills a form in, question by question; `not` names what stands there already. */
-export async function fill(person: Person, answers: RawForm, not: readonly string[] = []): Promise<void> {
+export async function fill(person: Typist, answers: RawForm, not: readonly string[] = []): Promise<void> {
   for (const [name, value] of Object.entries(answers)) {
     if (!not.includes(name)) await answer(person, name, value);
   }

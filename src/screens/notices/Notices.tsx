@@ -24,14 +24,14 @@ export function Notices(props: {
     <>
       <Show when={props.notices.at(-1)}>
         {(newest) => (
-          <aside class="notice-bar" role="status">
+          <div class="notice-bar" role="status">
             <p class="notice-newest">
               <strong>{words.notices.count(count())}</strong> {sayNotice(newest(), words, props.units)}
             </p>
             <BigButton act="read-notices" onPress={() => setIsOpen(true)}>
               {words.notices.read}
             </BigButton>
-          </aside>
+          </div>
         )}
       </Show>
       <Dialog isOpen={isOpen()} title={words.notices.title} onClose={() => setIsOpen(false)}>

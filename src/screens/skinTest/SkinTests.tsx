@@ -72,7 +72,7 @@ export function SkinTests(props: {
             when={rows().length > 0}
             fallback={
               <div class="skin-tests-none">
-                <p class="big-word">{words.skinTests.none}</p>
+                <div class="big-word">{words.skinTests.none}</div>
                 <p class="soft">{words.skinTests.noneHint}</p>
               </div>
             }

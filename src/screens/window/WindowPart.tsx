@@ -18,7 +18,7 @@ export function WindowPart(props: { readonly mode: StationState['mode']; readonl
         <Watching askTakeOver={props.askTakeOver} />
       </Match>
       <Match when={props.mode === 'noStore'}>
-        <aside class="window-part" role="alert" data-mode="noStore">
+        <div class="window-part" role="alert" data-mode="noStore">
           <div>
             <p>
               <strong>{words.windowPart.noStore}</strong> {words.windowPart.noStoreWhat}
@@ -28,7 +28,7 @@ export function WindowPart(props: { readonly mode: StationState['mode']; readonl
           <BigButton act="reload" onPress={() => location.reload()}>
             {words.windowPart.reload}
           </BigButton>
-        </aside>
+        </div>
       </Match>
     </Switch>
   );
@@ -39,7 +39,7 @@ function Watching(props: { readonly askTakeOver: () => void }) {
   const words = useWords();
   const [isAsked, setIsAsked] = createSignal(false);
   return (
-    <aside class="window-part" role="status" data-mode="watching">
+    <div class="window-part" role="status" data-mode="watching">
       <p>
         {words.windowPart.watching} {isAsked() ? words.windowPart.asked : ''}
       </p>
@@ -52,6 +52,6 @@ function Watching(props: { readonly askTakeOver: () => void }) {
       >
         {words.windowPart.askTakeOver}
       </BigButton>
-    </aside>
+    </div>
   );
 }

@@ -19,7 +19,8 @@ export type BesideName =
   | 'starting'
   | 'noStore'
   | 'who'
-  | 'moreForClient';
+  | 'moreForClient'
+  | 'demo';
 
 const bar = 'main.bar';
 const dialog = 'dialog[open]';
@@ -36,6 +37,11 @@ const scene = (logs: Scene['logs'], shows: string, go?: Scene['go']): Scene => (
   shows,
   ...(go === undefined ? {} : { go }),
 });
+const toDemo = async ({ act, page }: SceneHand) => {
+  await act('load-demo');
+  await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
+  await page.locator('.place:not(.place-free)').first().waitFor();
+};
 const toSkinTests = ({ act }: SceneHand) => act('skin-tests');
 const someTests = [
   ['A.K.', 50],
@@ -245,5 +251,20 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await hand.act('more-for-client');
     }),
     error: 'each of its forms refuses at its own fields',
+  },
+  demo: {
+    empty: 'an empty station offers it: see bar, new',
+    usual: scene(newHouse, '.demo-ribbon', toDemo),
+    full: scene(newHouse, 'main[data-consultation]', async (hand) => {
+      await toDemo(hand);
+      await hand.press('.place:not(.place-free)');
+    }),
+    error: 'it is there whole or not at all: tests/browser/demo.test.ts',
+    also: {
+      leaving: scene(newHouse, `${dialog} [data-act="remove-demo"]`, async (hand) => {
+        await toDemo(hand);
+        await hand.act('leave-demo');
+      }),
+    },
   },
 };

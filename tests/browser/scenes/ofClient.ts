@@ -1,5 +1,6 @@
 import type { StoryStep } from '../../../seeds/story';
 import type { ScreenName } from '../../../src/screens/screenOf';
+import { answer } from '../typing';
 import {
   bothDecided,
   bothOn,
@@ -210,6 +211,17 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     },
     also: {
       sound: still('decision', alone(bothSound)),
+      retract: after('decision', alone(bothSound), 'retract-lengths'),
+      override: {
+        logs: alone(until('OUTCOME_RECORDED', 'lengths')),
+        go: async (hand) => {
+          await open(hand);
+          await hand.act('show-freer');
+          await hand.press('[data-question="decision"] [data-option="gentler"]');
+          await hand.act('override-freer');
+        },
+        shows: '[data-act="override"]',
+      },
       freer: after('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'show-freer'),
     },
   },
@@ -221,11 +233,19 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       logs: alone(until('DECIDED')),
       go: async (hand) => {
         await toBowl(hand);
-        await hand.act('weigh');
+        await answer(hand, 'developerPercent', '9');
       },
-      shows: on('mix'),
+      shows: `${on('mix')} .field-refusal:not(:empty), ${on('mix')} [data-refused]`,
     },
     also: {
+      missing: {
+        logs: alone(until('DECIDED')),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('weigh');
+        },
+        shows: on('mix'),
+      },
       bowl: { logs: alone(bothDecided), go: toBowl, shows: `${on('mix')} [data-act="weigh"]` },
       two: still('mix', alone(bothDecided)),
       tooOld: still('mix', alone(until('BOWL_WEIGHED'), 65 * minuteMs)),
@@ -249,6 +269,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     also: {
       two: still('colourOn', alone(bothOn, 4 * minuteMs)),
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
+      moreTime: after('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs), 'more-time'),
       basin: still('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs)),
     },
   },
