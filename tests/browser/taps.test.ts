@@ -6,9 +6,9 @@ import { lengthOf, playAlone } from './makeLog';
 import { writeLogs } from './memory';
 import { makePerson, type Person } from './person';
 import { useStation } from './station';
-import { playStep } from './story';
 import { makeTapCounter, type TapCounter } from './taps/countingHands';
 import { cautiousTime, countContacts, type Done, modelTime } from './taps/keystrokeModel';
+import { doQuickly } from './taps/quickHands';
 import { countThoughts } from './taps/thoughts';
 import { type CountedWay, countedWays } from './taps/ways';
 
@@ -46,7 +46,7 @@ async function count(way: CountedWay): Promise<Done & { readonly person: Person 
   if (!way.fromBar) await person.open(chair);
   counter.take();
   if (way.fromBar && way.before.length > 0) await person.open(chair);
-  for (const step of way.done) await playStep(person, step);
+  for (const step of way.done) await doQuickly(person, step);
   const thoughts = way.done.reduce((sum, step) => sum + countThoughts(step), 0);
   return { ...counter.take(), thoughts, person };
 }

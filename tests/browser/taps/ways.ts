@@ -40,6 +40,23 @@ const oneTool = steps.slice(tools, tools + 1).map((step): StoryStep => {
     : step;
 });
 
+const opal = (raw: StoryStep['raw']): StoryStep => ({ afterMs: 1_000, by: 'Opal', raw });
+
+/** What the story asks, by who comes for the first time: the skin test is put on now, and she goes home with it. */
+const firstVisit = [
+  ...steps
+    .slice(
+      0,
+      cutAt(({ raw }) => raw.type === 'STRAND_STARTED'),
+    )
+    .map(({ raw }): StoryStep => {
+      if (raw.type === 'OPENED') return opal({ ...raw, answers: { ...raw.answers, ticket: 'QF' } });
+      if (raw.type !== 'SKIN_TEST_NOTED') return opal(raw);
+      return opal({ ...raw, answers: { ...raw.answers, seen: 'notReadYet' } });
+    }),
+  opal({ type: 'PARKED' }),
+];
+
 /** Budgets: DESIGN of the station: quick, or it is not used. ASSUMED to be what a working day bears. */
 export const countedWays: readonly CountedWay[] = [
   {
@@ -52,6 +69,17 @@ export const countedWays: readonly CountedWay[] = [
     fromBar: false,
     stillOver: 1,
     budget: { contacts: 5, seconds: null },
+  },
+  {
+    name: 'new full-head lightening, first visit',
+    counted: 'from the bar, over the skin test put on and all four steps, until she is parked for two days',
+    settings,
+    startAtMs,
+    before: [],
+    done: firstVisit,
+    fromBar: true,
+    stillOver: 30,
+    budget: { contacts: 40, seconds: 300 },
   },
   {
     name: 'one look at a strand',

@@ -1,0 +1,40 @@
+import type { StoryStep } from '../../../seeds/story';
+import type { RawForm } from '../../../shared/records/readForm';
+import type { Person } from '../person';
+import { playStep } from '../story';
+import { answer, fill } from '../typing';
+
+/** The shortest way that the screens offer to say this; as the story's own hands where there is but one. */
+export async function doQuickly(person: Person, step: StoryStep): Promise<void> {
+  const { raw, afterMs } = step;
+  const { act, press, page, kept, pass } = person;
+  const answers: RawForm = raw.answers ?? {};
+  switch (raw.type) {
+    case 'OPENED':
+      await pass(afterMs);
+      await press(page.locator(`.place[data-chair="${String(answers.chair)}"]`));
+      await answer(person, 'ticket', answers.ticket);
+      await act('open');
+      return page.locator('main[data-consultation]').waitFor();
+    case 'SKIN_TEST_NOTED': {
+      const { method, site } = answers;
+      await pass(afterMs);
+      await act('skin-test');
+      if (answers.seen !== 'notReadYet') return kept(() => act('skin-test-nothing'));
+      await fill(person, { method, site });
+      return kept(() => act('skin-test-keep'));
+    }
+    case 'PARKED':
+      await pass(afterMs);
+      await act('more-for-client');
+      await press(page.locator('[data-question="untilAtMs"] [data-option="2d"]'));
+      return kept(() => act('park'));
+    case 'RESUMED':
+      await pass(afterMs);
+      await act('parked');
+      await act('open-parked');
+      return kept(() => act('resume'));
+    default:
+      return playStep(person, step);
+  }
+}
