@@ -125,6 +125,8 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
       if (much > lost) [lost, by] = [much, what];
     };
     for (const cutter of listCutters(element)) {
+      // A control is as large as its own border.
+      if (cutter.element === element && element.matches(controlsAre)) continue;
       const inside = cross(seen, cutter.box);
       const x = Math.max(inside.left - seen.left, seen.right - inside.right);
       const y = Math.max(inside.top - seen.top, seen.bottom - inside.bottom);

@@ -139,15 +139,18 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
   skinTestOfClient: {
     empty: scene(alone(until('OPENED')), `${dialog} [data-act="skin-test-keep"]`, async (hand) => {
       await hand.open(3);
+      await hand.press('[data-ledger="summary"]');
       await hand.act('skin-test');
     }),
     usual: scene(alone(until('SKIN_TEST_NOTED')), dialog, async (hand) => {
       await hand.open(3);
+      await hand.press('[data-ledger="summary"]');
       await hand.act('skin-test');
     }),
     full: 'one test is all that a client has',
     error: scene(alone(until('OPENED')), `${dialog} .refusal, ${dialog} .field-refusal`, async (hand) => {
       await hand.open(3);
+      await hand.press('[data-ledger="summary"]');
       await hand.act('skin-test');
       await refuseWrites(hand.page);
       await hand.act('skin-test-keep');

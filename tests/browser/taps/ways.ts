@@ -67,7 +67,6 @@ export const countedWays: readonly CountedWay[] = [
     before: steps.slice(0, tools),
     done: oneTool,
     fromBar: false,
-    stillOver: 1,
     budget: { contacts: 5, seconds: null },
   },
   {
@@ -78,7 +77,7 @@ export const countedWays: readonly CountedWay[] = [
     before: [],
     done: firstVisit,
     fromBar: true,
-    stillOver: 30,
+    stillOver: 1,
     budget: { contacts: 40, seconds: 300 },
   },
   {
