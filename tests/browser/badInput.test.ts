@@ -178,7 +178,11 @@ describe('bad input on the real screens', () => {
     await tryScreen(person, 'finish', primary);
     await act('bar');
     await act('settings');
-    await tryScreen(person, 'settings', primary);
+    for (const section of ['salon', 'skinTest', 'rules']) {
+      await act(`section-${section}`);
+      await tryScreen(person, `settings ${section}`, primary);
+      await act('all-settings');
+    }
     await act('bar');
     await act('start');
     await fill(person, { ticket: 'S.S.' });
@@ -214,6 +218,7 @@ describe('bad input on the real screens', () => {
     await act('who');
     await act('who-Juno');
     await act('settings');
+    await act('section-shelf');
     await page.locator('[data-question="shelf"] [data-act="add-row"]').tap();
     await fill(person, { 'shelf.3.name': shelf, 'shelf.3.kind': 'colour' });
     await act('save-settings');

@@ -150,7 +150,13 @@ export async function setUp(
   await person.act('settings');
   await person.page.locator('main[data-step="settings"]').waitFor();
   await look();
-  await fill(person, { staff: staff.map((each) => ({ name: each })), shelf });
+  await person.act('section-staff');
+  await look();
+  await fill(person, { staff: staff.map((each) => ({ name: each })) });
+  await person.act('all-settings');
+  await person.act('section-shelf');
+  await look();
+  await fill(person, { shelf });
   await person.act('save-settings');
   await person.page.getByText('Saved.').waitFor();
   await look();

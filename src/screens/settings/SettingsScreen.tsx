@@ -12,13 +12,16 @@ import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import type { TabletInUse } from '../../tablet/createTablet';
+import { findTabletLack } from '../alarm/TabletNote';
 import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
 import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
 import { showFirstRefused } from '../showFirstRefused';
+import { SettingsTiles } from './SettingsTiles';
 import './settings.css';
 import { draftSettings, findSettingsForm, readSettings } from './settingsDraft';
+import { findSection, pickSection, type SettingsSection } from './settingsSections';
 import { findSettingsWords } from './settingsWords';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
@@ -47,6 +50,20 @@ export function SettingsScreen(props: {
     return read.ok ? [] : read.error;
   };
   const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
+  const [section, setSection] = createSignal<SettingsSection | 'tablet' | null>(null);
+  const formHere = createMemo(() => {
+    const here = section();
+    return here === null || here === 'tablet' ? null : pickSection(form(), here);
+  });
+  const title = () => {
+    const here = section();
+    if (here === null) return said().title;
+    return said().sectionTitle(here === 'tablet' ? words.alarm.title : said().sections[here]);
+  };
+  const sayTablet = () => {
+    if (props.tablet === undefined) return null;
+    return findTabletLack(props.tablet)?.(words) ?? words.alarm.isReady;
+  };
   const isChanged = () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce));
 
   async function save(): Promise<void> {
@@ -54,6 +71,8 @@ export function SettingsScreen(props: {
     const read = readSettings(draft.raw(), props.inForce, props.nowMs);
     if (!read.ok) {
       setRefusal({ kind: 'fields', fields: read.error });
+      const [first] = read.error;
+      setSection(first === undefined ? section() : findSection(first.path));
       showFirstRefused();
       return;
     }
@@ -68,27 +87,43 @@ export function SettingsScreen(props: {
   return (
     <main class="day-page" data-step="settings">
       <header>
-        <h1>{said().title}</h1>
+        <h1>{title()}</h1>
       </header>
       <div class="day-content settings-form">
-        <Caution kind="plain">
-          <p>{said().note}</p>
-        </Caution>
-        <FormFields
-          form={form()}
-          words={asked()}
-          draft={draft}
-          onChange={() => {
-            setRefusal(null);
-            setIsSaved(false);
-          }}
-          refusals={refusals()}
-          units={props.inForce.units}
-          hasAgeLine={false}
-          nowMs={props.nowMs}
-          picks={picks}
-        />
-        <Show when={props.tablet}>{(tablet) => <TabletPanel tablet={tablet()} />}</Show>
+        <Show when={section() === null}>
+          <SettingsTiles
+            form={form()}
+            asked={asked()}
+            raw={draft.raw()}
+            units={props.inForce.units}
+            tablet={sayTablet()}
+            onOpen={setSection}
+          />
+          <Caution kind="plain">
+            <p>{said().note}</p>
+          </Caution>
+        </Show>
+        <Show when={formHere()} keyed>
+          {(here) => (
+            <FormFields
+              form={here}
+              words={asked()}
+              draft={draft}
+              onChange={() => {
+                setRefusal(null);
+                setIsSaved(false);
+              }}
+              refusals={refusals()}
+              units={props.inForce.units}
+              hasAgeLine={false}
+              nowMs={props.nowMs}
+              picks={picks}
+            />
+          )}
+        </Show>
+        <Show when={section() === 'tablet' && props.tablet}>
+          {(tablet) => <TabletPanel tablet={tablet()} />}
+        </Show>
         <Refusal refusal={refusal()} />
       </div>
       <PageActions>
@@ -100,6 +135,11 @@ export function SettingsScreen(props: {
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
+        <Show when={section() !== null}>
+          <BigButton act="all-settings" isWay onPress={() => setSection(null)}>
+            {said().all}
+          </BigButton>
+        </Show>
         <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
           {said().save}
         </BigButton>

@@ -7,7 +7,7 @@ import { findAltitudeUnit, findSettingsForm } from './settingsDraft';
 
 /** What is asked on the settings page, each figure with its unit and its limits, each name with its length? */
 export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWords {
-  const { questions, ranges, altitudeIn, altitudeUnits } = words.settings;
+  const { questions, ranges, altitudeIn, altitudeTold, altitudeUnits } = words.settings;
   const write = (value: number) => formatQuantity(value, 'count', units, words.locale);
   const unit = altitudeUnits[findAltitudeUnit(units)];
   const withRange = (asked: AnyQuestionWords, range: string): AnyQuestionWords => ({
@@ -26,7 +26,11 @@ export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWor
   return {
     ...questions,
     altitude: withRange(
-      { ...questions.altitude, ask: altitudeIn(unit) },
+      {
+        ...questions.altitude,
+        ask: altitudeIn(unit),
+        told: (figure) => altitudeTold(figure, unit),
+      },
       ranges.altitude(write(altitude.field.min), write(altitude.field.max), unit),
     ),
     chairs: sayNumber('chairs'),

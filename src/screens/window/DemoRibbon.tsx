@@ -33,12 +33,14 @@ export function DemoRibbon(props: { readonly demo: DemoInUse }) {
       <Dialog isOpen={isAsked()} title={words.demo.leaveTitle} onClose={() => setIsAsked(false)}>
         <p>{words.demo.leaveWhat}</p>
         <MayWriteProvider value={() => true}>
-          <HoldButton
-            label={isLeaving() ? words.demo.removing : words.demo.remove}
-            act="remove-demo"
-            isDisabled={isLeaving()}
-            onHeld={remove}
-          />
+          <div class="demo-remove">
+            <HoldButton
+              label={isLeaving() ? words.demo.removing : words.demo.remove}
+              act="remove-demo"
+              isDisabled={isLeaving()}
+              onHeld={remove}
+            />
+          </div>
         </MayWriteProvider>
       </Dialog>
     </>

@@ -60,6 +60,8 @@ const questions: FormWords<typeof settingsForm> = {
   },
 };
 
+type Say = (question: string) => string;
+
 /** What a figure or a name may be, with its unit. */
 const ranges = {
   altitude: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}.`,
@@ -76,7 +78,33 @@ export const settings = {
   ranges,
   questions,
   title: 'Settings',
+  sectionTitle: (section: string) => `Settings · ${section}`,
+  all: 'All settings',
+  sections: {
+    salon: 'The salon',
+    staff: 'Who works here',
+    shelf: 'The shelf',
+    units: 'Units and scale',
+    skinTest: 'Skin tests',
+    rules: 'House rules',
+  },
+  entries: (count: string) => (count === '1' ? '1 entry' : `${count} entries`),
+  /** What holds now, in one line; `say` answers one question. */
+  summaries: {
+    salon: (say: Say) => `${say('chairs')} chairs · ${say('altitude')} above the sea`,
+    staff: (say: Say) => say('staff'),
+    shelf: (say: Say) => say('shelf'),
+    units: (say: Say) => [say('temperature'), say('mass'), say('length'), say('scaleStepG')].join(' · '),
+    skinTest: (say: Say) =>
+      `read after ${say('skinTestWaitH')} h, too old after ${say('skinTestLapsesDays')} days`,
+    rules: (say: Say) =>
+      [
+        say('ageLine') === '' ? 'no age line' : `nobody under ${say('ageLine')}`,
+        `carried outcomes: ${say('carried').toLowerCase()}`,
+      ].join(' · '),
+  },
   altitudeIn: (unit: string) => `Height above the sea, ${unit}`,
+  altitudeTold: (figure: string, unit: string) => `${figure} ${unit}`,
   altitudeUnits: { m: 'metres', ft: 'feet' },
   note: 'Local law, the maker’s directions and a licensed professional’s judgement come first.',
   save: 'Save',

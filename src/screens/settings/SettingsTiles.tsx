@@ -1,0 +1,67 @@
+import { For } from 'solid-js';
+import type { Form } from '../../../shared/records/form';
+import type { RawForm } from '../../../shared/records/readForm';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { sayAnswer } from '../../parts/form/sheet/sayAnswer';
+import { useWords } from '../../parts/useWords';
+import type { AnyFormWords } from '../../words/formWords';
+import { type SettingsSection, settingsSections } from './settingsSections';
+
+/** The settings by topic, each with what holds now; one tap opens its page. */
+export function SettingsTiles(props: {
+  readonly form: Form;
+  readonly asked: AnyFormWords;
+  readonly raw: RawForm;
+  readonly units: UnitSettings;
+  /** Sound and screen, in a few words; null where this tablet has neither. */
+  readonly tablet: string | null;
+  readonly onOpen: (section: SettingsSection | 'tablet') => void;
+}) {
+  const words = useWords();
+  const said = () => words.settings;
+  const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const sayOne = (name: string) => {
+    const question = props.form[name];
+    const value = props.raw[name];
+    const asked = props.asked[name];
+    if (question === undefined || asked === undefined) return '';
+    if (question.kind === 'list') return said().entries(write(Array.isArray(value) ? value.length : 0));
+    const answer = sayAnswer(question, asked, value, { words, units: props.units });
+    return asked.short === undefined ? answer : `${asked.short} ${answer}`;
+  };
+  const summary = (section: SettingsSection) => said().summaries[section]((name) => sayOne(name));
+  const sections = () => Object.keys(settingsSections) as readonly SettingsSection[];
+  return (
+    <ul class="settings-tiles">
+      <For each={sections()}>
+        {(section) => (
+          <li>
+            <button
+              type="button"
+              class="settings-tile"
+              data-act={`section-${section}`}
+              onClick={() => props.onOpen(section)}
+            >
+              <strong>{said().sections[section]}</strong>
+              <span>{summary(section)}</span>
+            </button>
+          </li>
+        )}
+      </For>
+      {props.tablet !== null && (
+        <li>
+          <button
+            type="button"
+            class="settings-tile"
+            data-act="section-tablet"
+            onClick={() => props.onOpen('tablet')}
+          >
+            <strong>{words.alarm.title}</strong>
+            <span>{props.tablet}</span>
+          </button>
+        </li>
+      )}
+    </ul>
+  );
+}
