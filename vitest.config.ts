@@ -44,6 +44,8 @@ export default defineConfig({
           globalSetup: ['tests/browser/globalSetup.ts'],
           // Each file starts browsers of its own: one file at a time on a small machine.
           fileParallelism: false,
+          // Where a file says that its tests may run side by side, as many as such a machine bears.
+          maxConcurrency: 3,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },

@@ -31,7 +31,7 @@ const found = new Map<LooksRule, string[]>(rules.map((rule) => [rule, []]));
 const only = process.env.ONLY ?? '';
 const scenes = allScenes.filter(({ name }) => name.includes(only));
 
-describe('every screen, in every state it can be met in', () => {
+describe.concurrent('every screen, in every state it can be met in', () => {
   it.each(scenes)('$name is shown and looked at', async ({ name, screen, scene }) => {
     const shown = await showScene(station.browser, station.address, scene);
     const { page } = shown;
