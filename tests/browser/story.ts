@@ -60,7 +60,10 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await showClock(person, sayZone(answers));
       await act('look');
       if (of === 'head') return kept(() => act(`stinging-${String(stinging)}`));
-      await person.press(page.locator(`[data-question="level"] [data-option="${String(seen.level)}"]`));
+      const level = page.locator(`[data-question="level"] [data-option="${String(seen.level)}"]`);
+      await page.locator('[data-question="level"]').waitFor();
+      if ((await level.count()) === 0) await act('other-level');
+      await person.press(level);
       return kept(() =>
         person.press(page.locator(`[data-question="feel"] [data-option="${String(seen.feel)}"]`)),
       );
@@ -112,9 +115,23 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
 const isFilled = (value: Raw): boolean => Array.isArray(value) && value.length > 0;
 
 /** Each tap of a step that asks is kept by itself; the first tap of a step keeps even that nothing reads yet. */
+/** What is said alike to several questions is one tap, where the sheet offers it; answers to which. */
+async function sayTogether(person: Person, answers: RawForm): Promise<readonly string[]> {
+  const place = person.page.locator('[data-together]');
+  if ((await place.count()) === 0) return [];
+  const names = ((await place.getAttribute('data-together')) ?? '').split(' ');
+  const tile = place.locator('[data-option]');
+  const option = await tile.getAttribute('data-option');
+  if (!names.every((name) => answers[name] === option)) return [];
+  await person.kept(() => person.press(tile));
+  return names;
+}
+
 async function answerStep(person: Person, answers: RawForm): Promise<void> {
   let isFirst = true;
+  const together = await sayTogether(person, answers);
   for (const [name, value] of Object.entries(answers)) {
+    if (together.includes(name)) continue;
     await answer(person, name, value, (what) => {
       const more = isFirst && name === 'habits' && isFilled(value) ? 2 : 1;
       isFirst = false;

@@ -85,7 +85,7 @@ async function answerRow(person: Typist, path: string, index: number, row: RawFo
   const field = await findField(person, path);
   const isBegun = (await field.locator(`[data-row="${index}"]`).count()) > 0;
   const [first, ...rest] = Object.entries(row);
-  const thing = field.locator(`.tile[data-option="${first?.[1]}"]`);
+  const thing = field.locator(`.sheet-tile[data-option="${first?.[1]}"]`);
   if (!isBegun && (await thing.count()) > 0) await person.press(thing);
   else {
     if (!isBegun) await person.press(field.locator('[data-act="add-row"]'));

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, type JSX, Show, untrack } from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, Show, untrack } from 'solid-js';
 import type { Form } from '../../../shared/records/form';
 import type { FieldRefusal, Raw, RawForm } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
@@ -15,6 +15,7 @@ import { SheetQuestion } from './sheet/SheetQuestion';
 import './sheet/sheet.css';
 import { findFirstOfRow } from './sheet/places';
 import { sayAnswer } from './sheet/sayAnswer';
+import { type Together, TogetherQuestion } from './sheet/TogetherQuestion';
 
 /**
  * A form, one question at a time: a tap answers and goes on to the next that nobody has answered; beside it the ledger
@@ -31,6 +32,10 @@ export function Sheet(props: {
   readonly hasAgeLine: boolean;
   readonly nowMs: number;
   readonly picks?: Picks;
+  /** What is mostly answered alike, asked together first. */
+  readonly together?: readonly Together[];
+  /** Something has to be done before the next question: then what the answers come to is shown, and says what. */
+  readonly isPaused?: boolean;
   /** The name of what the answers come to: its line at the end of the ledger. */
   readonly summary?: string;
   /** What the answers come to: shown once all is said, or when its line is tapped. */
@@ -48,10 +53,25 @@ export function Sheet(props: {
       context: { hasAgeLine: props.hasAgeLine },
     }),
   );
-  const [goal, setGoal] = createSignal(untrack(() => findBeginning(places())));
+  const findTogether = (path: string | null): Together | undefined =>
+    props.together?.find(
+      ({ names }) =>
+        path !== null &&
+        names.includes(path) &&
+        names.every((name) => places().some((each) => each.path === name && each.state === 'open')),
+    );
+  /** Where the tile of several questions stands for them, it is gone to by their names. */
+  const goOn = (path: string | null): string | null => findTogether(path)?.names.join(' ') ?? path;
+  const findGoal = (from: string | null) => (props.isPaused === true ? null : goOn(findNext(places(), from)));
+  const [goal, setGoal] = createSignal(
+    untrack(() => (props.isPaused === true ? null : goOn(findBeginning(places())))),
+  );
+  const together = createMemo(() => findTogether(goal()?.split(' ')[0] ?? null));
+  const isTogether = () => together() !== undefined && goal()?.includes(' ') === true;
   /** A question that is not asked any more is left for the next one. */
   const here = createMemo(() => {
     const path = goal();
+    if (isTogether()) return path;
     return path === null || places().some((place) => place.path === path) ? path : findNext(places(), null);
   });
   const place = createMemo(() => places().find(({ path }) => path === here()));
@@ -59,6 +79,17 @@ export function Sheet(props: {
   const goTo = (path: string | null) => {
     setHasMoved(true);
     setGoal(path);
+  };
+  createEffect<boolean>((was) => {
+    const isNow = props.isPaused === true;
+    if (was && !isNow) untrack(() => goTo(findGoal(null)));
+    return isNow;
+  }, props.isPaused === true);
+  const sayTogether = ({ names, option }: Together) => {
+    for (const name of names) props.draft.set(name, option);
+    const last = names.at(-1);
+    if (last !== undefined) props.onChange?.(last, option);
+    goTo(findGoal(last ?? null));
   };
   const change = (at: Place, value: Raw) => {
     const { row } = at;
@@ -98,7 +129,21 @@ export function Sheet(props: {
       <fieldset class="sheet-main form-part" disabled={!mayWrite()}>
         <Show when={here()} keyed fallback={<Summary>{props.children}</Summary>}>
           {(path) => (
-            <Show when={place()}>
+            <Show
+              when={place()}
+              fallback={
+                <Show when={together()}>
+                  {(all) => (
+                    <TogetherQuestion
+                      together={all()}
+                      takesFocus={untrack(hasMoved)}
+                      onAll={() => sayTogether(all())}
+                      onApart={() => goTo(all().names[0] ?? null)}
+                    />
+                  )}
+                </Show>
+              }
+            >
               {(at) => (
                 <SheetQuestion
                   place={at()}
@@ -109,7 +154,7 @@ export function Sheet(props: {
                   picks={props.picks}
                   takesFocus={untrack(hasMoved)}
                   onChange={(value) => change(at(), value)}
-                  onDone={() => goTo(findNext(places(), path))}
+                  onDone={() => goTo(findGoal(path))}
                   onGoTo={goTo}
                 />
               )}

@@ -1,15 +1,17 @@
 import { type JSX, Show } from 'solid-js';
+import type { RawForm } from '../../../shared/records/readForm';
 import { type AskStep, askSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import type { Picks } from '../../parts/form/field';
 import { Sheet } from '../../parts/form/Sheet';
+import type { Together } from '../../parts/form/sheet/TogetherQuestion';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
 import type { StepProps } from '../stepProps';
 import './ask.css';
-import { createAsking } from './asking';
+import { type Asking, createAsking } from './asking';
 
 /** A step that asks: its questions, what they come to so far, back and next. */
 export function AskPage(
@@ -20,7 +22,10 @@ export function AskPage(
     readonly also?: JSX.Element;
     /** What the answers come to, once all is said, and under which name it stands below the questions. */
     readonly summary: string;
-    readonly children?: JSX.Element;
+    readonly children?: JSX.Element | ((asking: Asking) => JSX.Element);
+    readonly together?: readonly Together[];
+    /** Something has to be done before the next question: by what was tapped so far. */
+    readonly isPaused?: (raw: RawForm) => boolean;
     /** What has to be done first, in words: then Next waits. */
     readonly heldUp?: string | null;
     /** What will be waited for later, said quietly beside Next. */
@@ -78,8 +83,15 @@ export function AskPage(
         nowMs={props.nowMs}
         picks={props.picks ?? {}}
         summary={props.summary}
+        together={props.together ?? []}
+        isPaused={props.isPaused?.(asking.draft.raw()) === true}
       >
-        {props.children}
+        <Show
+          when={typeof props.children === 'function' && props.children}
+          fallback={props.children as JSX.Element}
+        >
+          {(render) => render()(asking)}
+        </Show>
       </Sheet>
       <Refusal refusal={asking.refusal()} />
     </StepPage>

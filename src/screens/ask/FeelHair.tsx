@@ -1,12 +1,20 @@
-import { Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { isIncompatibilityDue } from '../../../shared/judgement/stops';
+import { findDryingClock } from '../../../shared/records/damp';
+import type { RawForm } from '../../../shared/records/readForm';
+import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
+import { ClockFace } from '../../parts/ClockFace';
 import { useWords } from '../../parts/useWords';
 import { isDamp } from '../explainRefusal';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
+import type { Asking } from './asking';
 
-/** What fingers find; damp hair is dried and felt again, and whether a glass test is due. */
+const touches = ['nape', 'mid', 'ends'] as const;
+const isToldDamp = (raw: RawForm) => touches.some((name) => raw[name] === 'damp');
+
+/** What fingers find; damp hair is dried and felt again before anything else, and whether a glass test is due. */
 export function FeelHair(props: StepProps) {
   const words = useWords();
   const { asking } = words;
@@ -17,25 +25,49 @@ export function FeelHair(props: StepProps) {
       : asking.glassDue;
   };
   const isGlassDue = () => sayGlass() === asking.glassDue;
+  const drying = createMemo(() => findDryingClock(props.consultation.record));
+  const sayDry = ({ draft, keep }: Asking) => {
+    for (const name of touches) draft.set(name, 'dry');
+    keep();
+  };
   return (
     <AskPage
       {...props}
       step="feelHair"
       summary={asking.glassTitle}
       heldUp={isDamp(props.consultation.record) ? asking.dampTitle : null}
+      together={[{ names: touches, option: 'dry', words: asking.touch }]}
+      isPaused={isToldDamp}
     >
-      <Show when={isDamp(props.consultation.record)}>
-        <Caution>
-          <p>
-            <strong>{asking.dampTitle}</strong> {asking.damp}
-          </p>
-        </Caution>
-      </Show>
-      <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
-        <Caution kind={isGlassDue() ? 'attention' : 'plain'}>
-          <p>{sayGlass()}</p>
-        </Caution>
-      </section>
+      {(asked: Asking) => (
+        <>
+          <Show when={isToldDamp(asked.draft.raw())}>
+            <Caution>
+              <p>
+                <strong>{asking.dampTitle}</strong> {asking.damp}
+              </p>
+            </Caution>
+            <Show when={drying()}>
+              {(clock) => (
+                <ClockFace
+                  clock={clock()}
+                  strandNumber={null}
+                  nowMs={props.nowMs}
+                  units={props.settings.units}
+                />
+              )}
+            </Show>
+            <BigButton act="dry-now" onPress={() => sayDry(asked)}>
+              {asking.dryNow}
+            </BigButton>
+          </Show>
+          <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
+            <Caution kind={isGlassDue() ? 'attention' : 'plain'}>
+              <p>{sayGlass()}</p>
+            </Caution>
+          </section>
+        </>
+      )}
     </AskPage>
   );
 }

@@ -95,5 +95,7 @@ export function createAsking(step: AskStep, props: StepProps) {
   };
 }
 
+export type Asking = ReturnType<typeof createAsking>;
+
 const countTakenBack = ({ log }: Consultation): number =>
   log.filter(({ type }) => type === 'CORRECTED' || type === 'RESUMED').length;

@@ -8,6 +8,13 @@ export const asking = {
   missing: (count: string) => `Still to answer or mend: ${count}`,
   dampTitle: 'Damp: dry it and look again.',
   damp: 'Towel and cool air. No hot tool on damp hair. Water hides what the hair is like.',
+  dryNow: 'Felt again: dry everywhere',
+  touch: {
+    ask: 'Is it dry to the touch?',
+    hint: 'At the nape, mid-length and at the ends.',
+    all: 'Dry everywhere',
+    apart: 'Damp somewhere',
+  },
   glassDue:
     'What has been on it asks for a glass test: a cutting meets peroxide before anything goes on the head.',
   glassTitle: 'Glass test',

@@ -87,7 +87,7 @@ async function answerSome(page: Page, chance: Chance, questions: readonly string
     });
   }
   const options = await field
-    .locator('button.tile[aria-pressed="false"]')
+    .locator('button.sheet-tile[aria-pressed="false"]')
     .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('data-option') ?? ''));
   const option = chance.pick(options.filter((each) => each !== 'unknown'));
   const [at] = await findPoints(page, [`[data-question="${question}"] [data-option="${option}"]`]);

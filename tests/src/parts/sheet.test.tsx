@@ -275,7 +275,7 @@ describe('a figure on a sheet', () => {
 
   it('may be begun on a keyboard wherever the focus is', () => {
     const { draft, find, input } = show(before);
-    fireEvent.keyDown(find('.sheet-question .tile'), { key: '3' });
+    fireEvent.keyDown(find('.sheet-question .sheet-tile'), { key: '3' });
     expect(draft.raw().settingC).toBe('3');
     expect(document.activeElement).toBe(input());
   });
@@ -334,5 +334,63 @@ describe('texts and moments on a sheet', () => {
     act('time-done');
     expect(asked()).toBeNull();
     expect(line('back')).toBe('Friday, March 6, 14:00');
+  });
+});
+
+describe('questions that are mostly answered alike', () => {
+  const touch = {
+    nape: { kind: 'choice', options: ['dry', 'damp'] },
+    ends: { kind: 'choice', options: ['dry', 'damp'] },
+    curl: { kind: 'choice', options: ['straight', 'curly'] },
+  } as const satisfies Form;
+  const touchWords = {
+    nape: { ask: 'Nape?', options: options('dry', 'damp') },
+    ends: { ask: 'Ends?', options: options('dry', 'damp') },
+    curl: { ask: 'Curl?', options: options('straight', 'curly') },
+  };
+  const showTouch = () => {
+    const draft = createDraft();
+    const { container } = render(() => (
+      <Sheet
+        form={touch}
+        words={touchWords}
+        draft={draft}
+        refusals={[]}
+        units={units}
+        hasAgeLine={false}
+        nowMs={nowMs}
+        together={[
+          {
+            names: ['nape', 'ends'],
+            option: 'dry',
+            words: { ask: 'Dry?', all: 'Everywhere', apart: 'Not everywhere' },
+          },
+        ]}
+        isPaused={draft.raw().ends === 'damp'}
+      >
+        <p data-all="yes">Dry it first</p>
+      </Sheet>
+    ));
+    const find = (selector: string) => container.querySelector<HTMLElement>(selector);
+    const tap = (selector: string) => fireEvent.click(find(selector) as HTMLElement);
+    return { draft, find, tap };
+  };
+
+  it('are said in one tap', () => {
+    const { draft, find, tap } = showTouch();
+    tap('[data-together="nape ends"] [data-option=dry]');
+    expect(draft.raw()).toEqual({ nape: 'dry', ends: 'dry' });
+    expect(find('[data-question=curl]')).not.toBeNull();
+  });
+
+  it('or one by one, and what has to be done first is said before the next question', () => {
+    const { draft, find, tap } = showTouch();
+    tap('[data-act=one-by-one]');
+    tap('[data-question=nape] [data-option=dry]');
+    tap('[data-question=ends] [data-option=damp]');
+    expect(find('[data-all]')?.textContent).toBe('Dry it first');
+    expect(find('[data-question]')).toBeNull();
+    draft.set('ends', 'dry');
+    expect(find('[data-question=curl]')).not.toBeNull();
   });
 });

@@ -32,11 +32,11 @@ export function ChoiceTiles(props: ControlProps<ChoiceQuestion>) {
   );
   return (
     <>
-      <div class="tiles" data-columns={findColumns(options().harmless.length)}>
+      <div class="sheet-tiles" data-columns={findColumns(options().harmless.length)}>
         <For each={options().harmless}>{(option) => tile(option, false)}</For>
       </div>
       <Show when={options().absolute.length > 0}>
-        <div class="tiles stops" data-columns={findColumns(options().absolute.length)}>
+        <div class="sheet-tiles stops" data-columns={findColumns(options().absolute.length)}>
           <For each={options().absolute}>{(option) => tile(option, true)}</For>
         </div>
       </Show>
@@ -73,7 +73,7 @@ export function ChoicesTiles(props: ControlProps<ChoicesQuestion>) {
   );
   return (
     <>
-      <div class="tiles" data-columns={findColumns(options().harmless.length + 1)}>
+      <div class="sheet-tiles" data-columns={findColumns(options().harmless.length + 1)}>
         <For each={options().harmless}>{(option) => tile(option, false)}</For>
         <WayTile
           act="that-is-all"
@@ -84,7 +84,7 @@ export function ChoicesTiles(props: ControlProps<ChoicesQuestion>) {
         />
       </div>
       <Show when={options().absolute.length > 0}>
-        <div class="tiles stops" data-columns={findColumns(options().absolute.length)}>
+        <div class="sheet-tiles stops" data-columns={findColumns(options().absolute.length)}>
           <For each={options().absolute}>{(option) => tile(option, true)}</For>
         </div>
       </Show>

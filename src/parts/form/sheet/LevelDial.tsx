@@ -58,7 +58,7 @@ export function LevelDial(props: {
         {(stop) => (
           <button
             type="button"
-            class="tile dial-stop"
+            class="sheet-tile dial-stop"
             data-option={stop}
             data-level={stop}
             aria-pressed={isSet() && level() === Number(stop)}
@@ -67,7 +67,7 @@ export function LevelDial(props: {
             <svg class="dial-hair" viewBox="0 0 60 16" aria-hidden="true" preserveAspectRatio="none">
               <path d="M2 8 C16 1 30 15 58 7" />
             </svg>
-            <span class="tile-label">{stop}</span>
+            <span class="sheet-tile-label">{stop}</span>
           </button>
         )}
       </For>

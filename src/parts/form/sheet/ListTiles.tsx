@@ -88,7 +88,7 @@ export function ListTiles(props: ControlProps<ListQuestion> & { readonly onGoTo:
           </Show>
         </ul>
       </Show>
-      <div class="tiles" data-columns={findColumns(countTiles())}>
+      <div class="sheet-tiles" data-columns={findColumns(countTiles())}>
         <Show
           when={firstQuestion()}
           fallback={

@@ -74,7 +74,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
           <Show
             when={isLevel()}
             fallback={
-              <div class="tiles" data-columns={findColumns(picks().length + 2)}>
+              <div class="sheet-tiles" data-columns={findColumns(picks().length + 2)}>
                 <For each={picks()}>
                   {(pick) => (
                     <Tile

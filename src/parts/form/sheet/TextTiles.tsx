@@ -17,7 +17,7 @@ export function TextTiles(props: ControlProps<TextQuestion>) {
   return (
     <>
       <Show when={picks().length > 0}>
-        <div class="tiles" data-columns={findColumns(picks().length)}>
+        <div class="sheet-tiles" data-columns={findColumns(picks().length)}>
           <For each={picks()}>
             {(pick) => (
               <Tile

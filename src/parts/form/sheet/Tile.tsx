@@ -17,13 +17,13 @@ export function Tile(props: {
       fallback={
         <button
           type="button"
-          class="tile"
+          class="sheet-tile"
           data-option={props.option}
           aria-pressed={props.isChosen}
           onClick={() => props.onChoose()}
         >
           {props.children}
-          <span class="tile-label">{props.label}</span>
+          <span class="sheet-tile-label">{props.label}</span>
         </button>
       }
     >
@@ -49,13 +49,13 @@ export function WayTile(props: {
   return (
     <button
       type="button"
-      class="tile way-tile"
+      class="sheet-tile way-tile"
       data-act={props.act}
       data-primary={props.isPrimary === true}
       disabled={props.isDisabled === true}
       onClick={() => props.onPress()}
     >
-      <span class="tile-label">{props.label}</span>
+      <span class="sheet-tile-label">{props.label}</span>
     </button>
   );
 }

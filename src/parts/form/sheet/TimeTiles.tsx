@@ -22,7 +22,7 @@ export function TimeTiles(props: ControlProps<TimeQuestion>) {
   };
   return (
     <>
-      <div class="tiles" data-columns="2">
+      <div class="sheet-tiles" data-columns="2">
         <For each={listQuickTimes(props.question.tense, words)}>
           {({ option, label, shiftMs }) => (
             <Tile
