@@ -18,6 +18,8 @@ import { findKnot } from '../knot';
 import { MoreForClient } from '../leaving/MoreForClient';
 import { createRinseSteps } from '../reaction/rinseSteps';
 import { screenOf, stepOf } from '../screenOf';
+import { SkinTestPage } from '../skinTest/SkinTestPage';
+import { SkinTestWayProvider } from '../skinTest/skinTestWay';
 import type { StepProps, Submit } from '../stepProps';
 import './consultation.css';
 import { screens } from './screens';
@@ -36,6 +38,8 @@ export function ConsultationScreen(props: {
 }) {
   const words = useWords();
   const [isMoreOpen, setIsMoreOpen] = createSignal(false);
+  /** Over which screen the page of her skin test lies: it goes when that one does. */
+  const [skinTestOver, setSkinTestOver] = createSignal<string | null>(null);
   const submit: Submit = async (raw, by) => {
     const taken = await props.submit(raw, by);
     if (taken.ok) return taken;
@@ -105,18 +109,27 @@ export function ConsultationScreen(props: {
         data-step={name()}
         data-log-length={props.consultation.log.length}
       >
-        <StrandRail here={step()} knot={knot()} />
-        <Show when={edition()} keyed>
-          {(_edition) => <Dynamic component={screens[name()]} {...stepProps} />}
-        </Show>
-        <Dialog
-          isOpen={isMoreOpen()}
-          title={`${words.general.moreForClient} · ${kicker()}`}
-          onClose={() => setIsMoreOpen(false)}
-        >
-          <OnlyWatches />
-          <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
-        </Dialog>
+        <SkinTestWayProvider value={() => setSkinTestOver(name())}>
+          <StrandRail here={step()} knot={knot()} />
+          <Show when={edition()} keyed>
+            {(_edition) => (
+              <Show
+                when={skinTestOver() === name()}
+                fallback={<Dynamic component={screens[name()]} {...stepProps} />}
+              >
+                <SkinTestPage {...stepProps} onBack={() => setSkinTestOver(null)} />
+              </Show>
+            )}
+          </Show>
+          <Dialog
+            isOpen={isMoreOpen()}
+            title={`${words.general.moreForClient} · ${kicker()}`}
+            onClose={() => setIsMoreOpen(false)}
+          >
+            <OnlyWatches />
+            <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
+          </Dialog>
+        </SkinTestWayProvider>
       </main>
     </MayWriteProvider>
   );

@@ -7,7 +7,7 @@ import type { TapRefusal } from '../explainRefusal';
 import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
 import { createSender } from '../sender';
-import { SkinTest } from '../skinTest/SkinTest';
+import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
 import { EndForm } from './EndForm';
 import { ParkForm } from './ParkForm';
@@ -71,7 +71,7 @@ export function MoreForClient(
           <Refusal refusal={refusal()} />
         </section>
       </Show>
-      <SkinTest {...props} />
+      <SkinTestOpener {...props} onOpen={() => props.onDone()} />
       <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
         <ParkForm {...props} onParked={() => props.onDone()} />
       </Show>

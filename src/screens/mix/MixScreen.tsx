@@ -6,7 +6,7 @@ import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { SkinTest } from '../skinTest/SkinTest';
+import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import '../layout.css';
 import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
@@ -95,7 +95,7 @@ function Scale(
         </Caution>
       </Show>
       <Show when={props.view.isSkinTestOpen}>
-        <SkinTest {...props} />
+        <SkinTestOpener {...props} />
       </Show>
       <div class="columns">
         <For each={props.view.zones.map(({ zone }) => zone)}>

@@ -4,7 +4,7 @@ import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
-import { SkinTest } from '../skinTest/SkinTest';
+import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
 
 /** Between visits: until when, the skin test, and taking her up again. */
@@ -32,7 +32,7 @@ export function Parked(props: StepProps) {
     >
       <p class="panel-figure">{sayWhen()}</p>
       <p class="soft">{words.leaving.askedAnew}</p>
-      <SkinTest {...props} />
+      <SkinTestOpener {...props} />
       <Refusal refusal={refusal()} />
     </StepPage>
   );

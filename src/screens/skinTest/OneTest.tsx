@@ -1,19 +1,18 @@
-import { For, Show } from 'solid-js';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Settings } from '../../../shared/records/settings';
 import { BigButton } from '../../parts/BigButton';
-import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayWhose } from '../bar/sayWhose';
 import { createSender } from '../sender';
 import type { Submit } from '../stepProps';
 import type { SkinTestRow } from './listSkinTests';
-import { StatusMark } from './StatusMark';
+import { ReadActions } from './ReadActions';
 import { sayHow, sayStatus } from './skinTestSaid';
+import { TestFigure } from './TestFigure';
 import { TestPage } from './TestPage';
 
-/** One skin test: how it stands, whose it is, and reading it. */
+/** One skin test of the list: how it stands, whose it is, and reading it. */
 export function OneTest(props: {
   readonly row: SkinTestRow;
   /** The open consultations that cite it. */
@@ -25,16 +24,31 @@ export function OneTest(props: {
 }) {
   const words = useWords();
   const sender = createSender(props);
-  const test = () => props.row.test;
   const said = () => sayStatus(props.row, words);
   const at = words.moments.dayAndTime;
   const read = (seen: 'nothing' | 'reaction') =>
     void sender.send({ type: 'SKIN_TEST_NOTED', answers: { seen } });
-  const mayReact = () => props.row.status !== 'reaction';
+  const facts = (): readonly (readonly [string, string])[] => {
+    const { putOnAtMs, noted, read: reading, readingsTakenBack } = props.row.test;
+    const { skinTests } = words;
+    const here = props.citedBy.map((each) => sayWhose(each, words, props.settings.units)).join(', ');
+    return [
+      [skinTests.putOn, skinTests.notedBy(at(putOnAtMs), noted.by)],
+      [skinTests.how, sayHow(props.row.test, words)],
+      ...(reading === null
+        ? []
+        : [[skinTests.read, skinTests.notedBy(at(reading.atMs), reading.by)] as const]),
+      ...readingsTakenBack.map(
+        (back) =>
+          [skinTests.readingTakenBack, skinTests.takenBackBy(at(back.atMs), back.by, back.words)] as const,
+      ),
+      ...(here === '' ? [] : [[skinTests.here, here] as const]),
+    ];
+  };
   return (
     <TestPage
       kicker={words.skinTests.title}
-      title={test().ticket}
+      title={props.row.test.ticket}
       actions={
         <>
           <BigButton act="back-to-list" isWay onPress={props.onBack}>
@@ -43,62 +57,17 @@ export function OneTest(props: {
           <BigButton act="take-back" onPress={props.onTakeBack}>
             {words.skinTests.takeBack}
           </BigButton>
-          <Show when={mayReact()}>
-            <HoldButton
-              label={words.skinTest.reactionSeen}
-              act="skin-test-reaction"
-              onHeld={() => read('reaction')}
-            />
-          </Show>
-          <Show when={props.row.status === 'due'}>
-            <BigButton kind="primary" act="skin-test-nothing" onPress={() => read('nothing')}>
-              {words.skinTest.nothingSeen}
-            </BigButton>
-          </Show>
+          <ReadActions
+            mayReact={props.row.status !== 'reaction'}
+            isReadable={props.row.status === 'due'}
+            onRead={read}
+          />
         </>
       }
     >
-      <p class="skin-test-figure" data-status={props.row.status}>
-        <StatusMark status={props.row.status} />
-        <span>
-          <strong>{said().what}</strong> {said().when}
-        </span>
-      </p>
-      <dl class="skin-test-facts">
-        <dt>{words.skinTests.putOn}</dt>
-        <dd>{words.skinTests.notedBy(at(test().putOnAtMs), test().noted.by)}</dd>
-        <dt>{words.skinTests.how}</dt>
-        <dd>{sayHow(test(), words)}</dd>
-        <Show when={test().read}>
-          {(reading) => (
-            <>
-              <dt>{words.skinTests.read}</dt>
-              <dd>{words.skinTests.notedBy(at(reading().atMs), reading().by)}</dd>
-            </>
-          )}
-        </Show>
-        <For each={test().readingsTakenBack}>
-          {(back) => (
-            <>
-              <dt>{words.skinTests.readingTakenBack}</dt>
-              <dd>{words.skinTests.takenBackBy(at(back.atMs), back.by, back.words)}</dd>
-            </>
-          )}
-        </For>
-        <Show when={props.citedBy.length > 0}>
-          <dt>{words.skinTests.here}</dt>
-          <dd>
-            {props.citedBy
-              .map((consultation) => sayWhose(consultation, words, props.settings.units))
-              .join(', ')}
-          </dd>
-        </Show>
-      </dl>
-      <p class="soft">{words.skinTests.makers}</p>
-      <p class="soft">
-        {words.skinTest.neverSafe} {words.skinTests.notPowder}
-      </p>
-      <Refusal refusal={sender.refusal()} />
+      <TestFigure status={props.row.status} what={said().what} when={said().when} facts={facts()}>
+        <Refusal refusal={sender.refusal()} />
+      </TestFigure>
     </TestPage>
   );
 }

@@ -1,39 +1,116 @@
-import { createSignal, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
+import type { Form } from '../../../shared/records/form';
+import { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { Settings } from '../../../shared/records/settings';
+import { BigButton } from '../../parts/BigButton';
+import type { Picks } from '../../parts/form/field';
+import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { StationState } from '../../station/stationState';
-import type { Submit } from '../stepProps';
-import { type SkinTestAsked, SkinTestForm } from './SkinTestForm';
-import { TestPage } from './TestPage';
+import { createEventForm } from '../eventForm';
+import { PartForm } from '../PartForm';
+import { createSender } from '../sender';
+import type { StepProps } from '../stepProps';
+import type { Frame } from './frame';
 
-/** A skin test put on without any consultation: whose first, then where and how. */
-export function PutOn(props: {
-  readonly settings: Settings;
-  readonly nowMs: number;
-  readonly clients: StationState['open'];
-  readonly submit: Submit;
-  readonly onDone: () => void;
-}) {
+const { ticket, method, site, line, putOnAtMs, seen } = skinTestForms.SKIN_TEST_PUT_ON;
+
+/** Where and how it was done is asked each time: nothing stands chosen before anybody said it. */
+const placeForm = {
+  method: { kind: method.kind, options: method.options },
+  site: { kind: site.kind, options: site.options },
+  line,
+} as const;
+
+/** `now` asks how and where; `earlier` also asks when, and what is seen. */
+const forms = { now: placeForm, earlier: { putOnAtMs, seen, ...placeForm } } as const;
+
+export type SkinTestAsked = keyof typeof forms;
+
+/** The lines of the shelf that go on skin in a test: all but sprays. */
+const listLines = ({ shelf }: Settings): readonly string[] => [
+  ...new Set(shelf.filter(({ kind }) => kind !== 'spray').map(({ name }) => name)),
+];
+
+/**
+ * A skin test that is put on now, or was put on earlier, until it is kept. `draft` keeps what is half filled in apart
+ * from every other. Without a client (`tickets`) it asks first whose it is.
+ */
+export function PutOn(
+  props: Pick<StepProps, 'submit' | 'settings' | 'nowMs'> & {
+    readonly asked: SkinTestAsked;
+    readonly draft: string;
+    readonly title: string;
+    readonly frame: Frame;
+    /** The tickets of those who are here, in one tap. */
+    readonly tickets?: readonly string[];
+    readonly onOther: (asked: SkinTestAsked) => void;
+    readonly onDone: () => void;
+    readonly onCancel: () => void;
+  },
+) {
   const words = useWords();
-  const [asked, setAsked] = createSignal<SkinTestAsked>('now');
-  const tickets = () => [...new Set([...props.clients.values()].map(({ record }) => record.ticket))];
+  const which = props.asked;
+  const form: Form = props.tickets === undefined ? forms[which] : { ticket, ...forms[which] };
+  const asked = createEventForm(props, form, `${props.draft}/skinTest/${which}`, {});
+  const urgent = createSender(props);
+  const picks = (): Picks => ({ line: listLines(props.settings), ticket: props.tickets ?? [] });
+  const refusals = () => {
+    const refusal = urgent.refusal();
+    return [...asked.refusals(), ...(refusal?.kind === 'fields' ? refusal.fields : [])];
+  };
+  const keep = async () => {
+    const also = which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {};
+    if (await asked.send('SKIN_TEST_NOTED', also)) props.onDone();
+  };
+  /** A reaction is kept as soon as it is held; how and where it was put on may be missing still. */
+  const keepReaction = async () => {
+    const answers = asked.draft.raw();
+    if (await urgent.send({ type: 'SKIN_TEST_NOTED', answers })) {
+      asked.draft.begin({});
+      props.onDone();
+    }
+  };
+  const cancel = () => {
+    asked.draft.begin({});
+    props.onCancel();
+  };
   return (
-    <TestPage kicker={words.skinTests.title} title={words.skinTests.putOnTitle} actions={null}>
-      <Show when={asked()} keyed>
-        {(which) => (
-          <SkinTestForm
-            submit={props.submit}
-            settings={props.settings}
-            nowMs={props.nowMs}
-            asked={which}
-            draft="put-on"
-            tickets={tickets()}
-            onOther={setAsked}
-            onDone={props.onDone}
-            onCancel={props.onDone}
-          />
-        )}
-      </Show>
-    </TestPage>
+    <Dynamic
+      component={props.frame}
+      title={props.title}
+      actions={
+        <>
+          <BigButton act="skin-test-cancel" isWay onPress={cancel}>
+            {words.general.cancel}
+          </BigButton>
+          <BigButton
+            act={which === 'now' ? 'skin-test-earlier' : 'skin-test-put-on'}
+            onPress={() => props.onOther(which === 'now' ? 'earlier' : 'now')}
+          >
+            {which === 'now' ? words.skinTest.earlier : words.skinTest.putOnNow}
+          </BigButton>
+          <BigButton kind="primary" act="skin-test-keep" onPress={() => void keep()}>
+            {which === 'now' ? words.skinTest.keepNow : words.skinTest.keep}
+          </BigButton>
+        </>
+      }
+    >
+      <PartForm
+        step={props}
+        form={{
+          ...asked,
+          refusals,
+          onChange: (name, value) => {
+            asked.onChange(name, value);
+            urgent.say(null);
+            if (value === 'reaction') void keepReaction();
+          },
+        }}
+        questions={form}
+        words={words.skinTest.form}
+        picks={picks()}
+      />
+      <Refusal refusal={urgent.refusal() ?? asked.refusal()} />
+    </Dynamic>
   );
 }

@@ -1,18 +1,18 @@
-import { createMemo, createSignal } from 'solid-js';
+import { createMemo } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
-import { Dialog } from '../../parts/Dialog';
-import { OnlyWatches } from '../../parts/OnlyWatches';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
-import { SkinTest } from './SkinTest';
 import './skinTest.css';
 import { saySkinTest } from './skinTestSaid';
 import { viewSkinTest } from './skinTestView';
+import { useSkinTestWay } from './skinTestWay';
 
-/** How her skin test stands, in one line that opens it; where there is none it opens at putting it on. */
-export function SkinTestOpener(props: StepProps) {
+/** How her skin test stands, in one line that opens its page; where there is none it opens at putting it on. */
+export function SkinTestOpener(
+  props: Pick<StepProps, 'consultation' | 'settings' | 'nowMs'> & { readonly onOpen?: () => void },
+) {
   const words = useWords();
-  const [isOpen, setIsOpen] = createSignal(false);
+  const open = useSkinTestWay();
   const view = createMemo(() => viewSkinTest(props.consultation.record, props.settings, props.nowMs));
   const sayNext = () => {
     if (view().mayPutOn) return words.skinTest.open.putOn;
@@ -23,17 +23,16 @@ export function SkinTestOpener(props: StepProps) {
       <p>
         <strong>{words.skinTest.title}:</strong> {saySkinTest(view(), words)}
       </p>
-      <BigButton act="skin-test" onPress={() => setIsOpen(true)}>
+      <BigButton
+        act="skin-test"
+        isWay
+        onPress={() => {
+          props.onOpen?.();
+          open();
+        }}
+      >
         {sayNext()}
       </BigButton>
-      <Dialog isOpen={isOpen()} title={words.skinTest.of(props.page.kicker)} onClose={() => setIsOpen(false)}>
-        <OnlyWatches />
-        <SkinTest
-          {...props}
-          {...(view().mayPutOn ? { begins: 'now' } : {})}
-          onKept={() => setIsOpen(false)}
-        />
-      </Dialog>
     </section>
   );
 }

@@ -6,7 +6,7 @@ import type { StationInUse } from '../../station/createStation';
 import type { Who } from '../who';
 import { listSkinTests, viewTest } from './listSkinTests';
 import { OneTest } from './OneTest';
-import { PutOn } from './PutOn';
+import { PutOnForTicket } from './PutOnForTicket';
 import { SkinTestRowButton } from './SkinTestRowButton';
 import './skinTest.css';
 import { makeSubmitTest } from './submitTest';
@@ -89,7 +89,13 @@ export function SkinTests(props: {
       }
     >
       <Match when={at().show === 'putOn'}>
-        <PutOn settings={settings()} nowMs={nowMs()} clients={state().open} submit={submit} onDone={toList} />
+        <PutOnForTicket
+          settings={settings()}
+          nowMs={nowMs()}
+          clients={state().open}
+          submit={submit}
+          onDone={toList}
+        />
       </Match>
       <Match when={at().show === 'takeBack' && one()}>
         {(row) => (

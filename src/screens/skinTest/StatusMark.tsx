@@ -1,8 +1,8 @@
 import { Match, Switch } from 'solid-js';
-import type { SkinTestStatus } from '../../../shared/judgement/skinTest';
+import type { AnyStatus } from './skinTestView';
 
 /** The shape beside the word of a status: an eye to read, a clock that waits, a cross, a tick, an empty ring. */
-export function StatusMark(props: { readonly status: SkinTestStatus }) {
+export function StatusMark(props: { readonly status: AnyStatus }) {
   return (
     <svg class="status-mark" viewBox="0 0 32 32" aria-hidden="true">
       <Switch fallback={<circle cx="16" cy="16" r="11" stroke-dasharray="5 5" />}>

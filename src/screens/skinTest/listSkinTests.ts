@@ -14,6 +14,7 @@ export interface SkinTestRow {
   readonly status: SkinTestStatus;
   readonly readableAtMs: number;
   readonly lapsesAtMs: number;
+  readonly readAtMs: number | null;
 }
 
 /** What has to be done first; what was read comes last. */
@@ -35,6 +36,7 @@ export const viewTest = (test: SkinTest, profile: LocalProfile, nowMs: number): 
   status: judgeTest({ ...test, readAtMs: test.read?.atMs ?? null }, profile, nowMs),
   readableAtMs: findReadableAtMs(test.putOnAtMs, profile),
   lapsesAtMs: findLapsesAtMs(test, profile),
+  readAtMs: test.read?.atMs ?? null,
 });
 
 /**

@@ -1,6 +1,5 @@
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import type { Words } from '../../words/words';
-import type { SkinTestRow } from './listSkinTests';
 import type { SkinTestView } from './skinTestView';
 
 const sayAt = (ms: number | null, { moments }: Words): string => (ms === null ? '' : moments.dayAndTime(ms));
@@ -49,11 +48,16 @@ export function sayHow(
 
 /** What is to be done about it, and when: two short lines. */
 export function sayStatus(
-  { status, readableAtMs, lapsesAtMs, test }: SkinTestRow,
-  words: Words,
+  {
+    status,
+    readableAtMs,
+    lapsesAtMs,
+    readAtMs,
+  }: Pick<SkinTestView, 'status' | 'readableAtMs' | 'lapsesAtMs' | 'readAtMs'>,
+  { skinTests, moments }: Words,
 ): { readonly what: string; readonly when: string } {
-  const { skinTests, moments } = words;
-  const at = moments.shortDayAndTime;
+  const at = (ms: number | null) => (ms === null ? '' : moments.shortDayAndTime(ms));
+  const day = (ms: number | null) => (ms === null ? '' : moments.shortDay(ms));
   const what = skinTests.status[status];
   switch (status) {
     case 'waiting':
@@ -61,10 +65,13 @@ export function sayStatus(
     case 'due':
       return { what, when: skinTests.since(at(readableAtMs)) };
     case 'clear':
-      return { what, when: skinTests.counts(moments.shortDay(lapsesAtMs)) };
+      return { what, when: skinTests.counts(day(lapsesAtMs)) };
     case 'reaction':
-      return { what, when: skinTests.seenAt(at(test.read?.atMs ?? test.noted.atMs)) };
+      return { what, when: skinTests.seenAt(at(readAtMs)) };
+    case 'lapsed':
+    case 'lapsedUnread':
+      return { what, when: skinTests.lapsedAt(day(lapsesAtMs)) };
     default:
-      return { what, when: skinTests.lapsedAt(moments.shortDay(lapsesAtMs)) };
+      return { what, when: '' };
   }
 }

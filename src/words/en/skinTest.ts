@@ -50,10 +50,8 @@ export const skinTest = {
   keepNow: 'It is on now',
   place: (method: string, site: string, line: string) =>
     line === '' ? `${method}, ${site.toLowerCase()}.` : `${method}, ${site.toLowerCase()}, ${line}.`,
-  of: (whose: string) => `Skin test · ${whose}`,
   /** What the line in a step leads to. */
   open: { putOn: 'Put on', read: 'Read it', look: 'See it' },
-  notedBy: (by: string, ticket: string) => `Noted by ${by} under ${ticket}.`,
   notHers: 'Not her test',
   notHersTitle: (ticket: string) => `Another client called ${ticket}?`,
   notHersLead: 'The test stays with the other client. This one has none then.',

@@ -3,7 +3,9 @@ import type { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { AskWords, FormWords } from '../formWords';
 import { correctionWords } from './forms/correction';
 
-const status: Readonly<Record<SkinTestStatus, string>> = {
+const status: Readonly<Record<SkinTestStatus | 'missing' | 'notNeeded', string>> = {
+  missing: 'None yet',
+  notNeeded: 'Not asked for',
   due: 'Read it now',
   waiting: 'Wait',
   lapsedUnread: 'Never read',
@@ -30,7 +32,7 @@ export const skinTests = {
   title: 'Skin tests',
   lead: 'Those to be read first',
   way: (count: string) => `Skin tests ${count}`,
-  wayDue: (count: string, due: string) => `Skin tests ${count} · read ${due}`,
+  wayDue: (count: string, due: string) => `Skin tests ${count} · ${due} due`,
   none: 'No skin test is on.',
   noneHint: 'Put one on, and it stands here until it is read. It needs no chair.',
   page: (page: string, pages: string) => `Page ${page} of ${pages}`,
@@ -49,6 +51,8 @@ export const skinTests = {
   readingTakenBack: 'Reading taken back',
   notedBy: (when: string, by: string) => `${when}, noted by ${by}`,
   takenBackBy: (when: string, by: string, why: string) => `${when}, by ${by}: ${why}`,
+  notedUnder: 'Noted',
+  underTicket: (by: string, ticket: string) => `by ${by}, under “${ticket}”`,
   here: 'Here now',
   makers:
     'Method, site, how long and what counts are the maker’s. So is how often: a repeat may itself sensitise.',

@@ -14,12 +14,11 @@ const isDisabled = (shown: Shown, act: string) =>
 
 const openTest = '[data-act=skin-test]';
 
-/** From the line of the first step, or in the panel of what is more for her. */
+/** From the line of the first step, or from that in what is more for her. */
 const putOnNow = async (shown: Shown, within = ''): Promise<void> => {
-  await shown.tap(within === '' ? openTest : `${within}[data-act=skin-test-put-on]`);
-  await shown.tap(`${within}[data-question=method] [data-option=openApplication]`);
-  await shown.tap(`${within}[data-question=site] [data-option=innerElbow]`);
-  await shown.tap(`${within}[data-act=skin-test-keep]`);
+  await shown.tap(`${within}${openTest}`);
+  await shown.answer(['method', 'openApplication'], ['site', 'innerElbow']);
+  await shown.tap('[data-act=skin-test-keep]');
 };
 
 describe('the station', () => {
@@ -219,7 +218,7 @@ describe('the station', () => {
 
 describe('the skin test', () => {
   const findState = (shown: Awaited<ReturnType<typeof startClient>>) =>
-    shown.find('[data-line=skin-test]').dataset.skinTest;
+    shown.find('[data-skin-test]').dataset.skinTest;
 
   it('is put on, waits, and is read when its time has come', async () => {
     const shown = await startClient();
@@ -229,7 +228,7 @@ describe('the skin test', () => {
     expect(findState(shown)).toBe('waiting');
     await shown.tap(openTest);
     expect(shown.find('[data-panel=skin-test]').textContent).toContain('Left open, 45 minutes, inner elbow.');
-    expect(shown.find('[data-panel=skin-test]').textContent).toContain('Noted by Opal under Q.F.');
+    expect(shown.find('[data-panel=skin-test]').textContent).toContain('by Opal, under “Q.F.”');
     expect(shown.look('[data-act=skin-test-nothing]')).toBeNull();
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
     await shown.tap('[data-act=skin-test-nothing]');
@@ -247,7 +246,7 @@ describe('the skin test', () => {
     await shown.answer(['putOnAtMs', '1d'], ['seen', 'nothing']);
     expect(shown.find('.time-said').textContent).toBe('Monday, March 2, 05:30');
     await shown.tap('[data-act=skin-test-keep]');
-    expect(shown.find('[data-panel=skin-test] [data-refusal]').dataset.refusal).toBe('skinTestTooEarly');
+    expect(shown.find('[data-refusal]').dataset.refusal).toBe('skinTestTooEarly');
     expect(findState(shown)).toBe('missing');
     await shown.answer(['putOnAtMs', '2d']);
     await shown.tap('[data-act=skin-test-keep]');
@@ -260,7 +259,7 @@ describe('the skin test', () => {
       const shown = await startClient();
       await shown.tap(openTest);
       if (act !== 'skin-test-put-on') await shown.tap(`[data-act=${act}]`);
-      const panel = shown.find('[data-panel=skin-test]');
+      const panel = shown.find('.step-content');
       expect(panel.querySelectorAll('[aria-pressed=true]')).toHaveLength(0);
       expect(panel.querySelector('.time-said')).toBeNull();
       await shown.tap('[data-act=skin-test-keep]');
@@ -280,14 +279,15 @@ describe('the skin test', () => {
   it('that is noted is one line, and is taken back by name before it is asked anew', async () => {
     const shown = await startClient();
     await putOnNow(shown);
-    const panel = '[data-panel=skin-test] ';
     await shown.tap(openTest);
-    expect(shown.look(`${panel}[data-question]`)).toBeNull();
+    expect(shown.look('[data-question]')).toBeNull();
     await shown.tap('[data-act=skin-test-correct]');
     await shown.answer(['code', 'wrongTap']);
     await shown.type('words', 'It was the elbow');
-    await shown.hold(`${panel}[data-act=correct]`);
+    await shown.hold('[data-act=correct]');
+    await shown.tap('[data-act=skin-test-cancel]');
     expect(findState(shown)).toBe('missing');
+    await shown.tap(openTest);
     expect(shown.look('[data-act=skin-test-correct]')).toBeNull();
     expect(shown.look('[data-act=skin-test-earlier]')).not.toBeNull();
   });
@@ -302,6 +302,7 @@ describe('the skin test', () => {
     expect(shown.find('.later-on').textContent).toBe('The skin test is ready to be read.');
     await shown.tap(openTest);
     await shown.tap('[data-act=skin-test-nothing]');
+    await shown.tap('[data-act=skin-test-back]');
     expect(shown.look('.later-on')).toBeNull();
   });
 
@@ -359,8 +360,9 @@ describe('a stop', () => {
     await shown.hold(option);
     await shown.tap('[data-act=more-for-client]');
     await putOnNow(shown, 'dialog ');
-    await shown.hold('dialog [data-act=skin-test-reaction]');
-    await shown.tap('dialog [data-act=close-dialog]');
+    await shown.tap('[data-act=more-for-client]');
+    await shown.tap(`dialog ${openTest}`);
+    await shown.hold('[data-act=skin-test-reaction]');
     expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(2);
     await shown.answer(['code', 'misheard']);
     await shown.type('words', 'Her sister had hives');

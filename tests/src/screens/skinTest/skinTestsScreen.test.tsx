@@ -70,7 +70,7 @@ describe('the skin tests', () => {
     await shown.tap('[data-act=bar]');
     expect(shown.find('[data-act=skin-tests]').textContent).toBe('Skin tests 1');
     await shown.turnClock(startAtMs + 49 * hour);
-    expect(shown.find('[data-act=skin-tests]').textContent).toBe('Skin tests 1 · read 1');
+    expect(shown.find('[data-act=skin-tests]').textContent).toBe('Skin tests 1 · 1 due');
     expect(shown.find('[data-act=skin-tests]').dataset.kind).toBe('attention');
   });
 

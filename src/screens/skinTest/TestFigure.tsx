@@ -1,0 +1,40 @@
+import { For, type JSX } from 'solid-js';
+import { useWords } from '../../parts/useWords';
+import { StatusMark } from './StatusMark';
+import type { AnyStatus } from './skinTestView';
+
+/** How one skin test stands, what is known of it, and whose word counts. */
+export function TestFigure(props: {
+  readonly status: AnyStatus;
+  readonly what: string;
+  readonly when: string;
+  readonly facts: readonly (readonly [string, string])[];
+  readonly children?: JSX.Element;
+}) {
+  const words = useWords();
+  return (
+    <>
+      <p class="skin-test-figure" data-status={props.status}>
+        <StatusMark status={props.status} />
+        <span>
+          <strong>{props.what}</strong> {props.when}
+        </span>
+      </p>
+      <dl class="skin-test-facts">
+        <For each={props.facts}>
+          {([name, value]) => (
+            <>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </>
+          )}
+        </For>
+      </dl>
+      <p class="soft">{words.skinTests.makers}</p>
+      <p class="soft">
+        {words.skinTest.neverSafe} {words.skinTests.notPowder}
+      </p>
+      {props.children}
+    </>
+  );
+}
