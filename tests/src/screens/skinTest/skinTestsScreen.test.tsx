@@ -166,7 +166,7 @@ describe('a skin test of another client with the same ticket', () => {
     await shown.tap('[data-act=skin-test-not-hers]');
     await shown.type('words', 'this is the sister');
     await shown.hold('[data-act=not-hers]');
-    expect(shown.find('[data-line=skin-test]').dataset.skinTest).toBe('missing');
+    expect(shown.find('[data-skin-test]').dataset.skinTest).toBe('missing');
     expect(shown.station.readState().skinTests[0]?.takenBack).toBeNull();
   });
 });
