@@ -6,6 +6,8 @@ import type { StoryStep } from '../../seeds/story';
 import { mixture } from '../../shared/judgement/mixture';
 import { issuePermit } from '../../shared/judgement/permit';
 import type { ConsultationEvent } from '../../shared/records/event';
+import type { Question } from '../../shared/records/form';
+import { skinTestForm } from '../../shared/records/forms/test';
 import { fold } from '../../shared/records/reduce';
 import { defaultSettings, type Settings } from '../../shared/records/settings';
 import { zones } from '../../shared/records/zones';
@@ -172,11 +174,16 @@ function inScreenOrder(steps: readonly StoryStep[]): readonly StoryStep[] {
   return steps.map((step) => (isOutcome(step) ? { ...step, raw: outcomes[next++]?.raw ?? step.raw } : step));
 }
 
+/** What the station itself adds: which test of the ticket it cites. A story told without one adds nothing. */
+const stamped: readonly string[] = Object.entries<Question>(skinTestForm)
+  .filter(([, question]) => question.stamped === true)
+  .map(([name]) => name);
+
 const compare = ({ type, by, atMs, payload, tokens }: ConsultationEvent) => ({
   type,
   by,
   atMs,
-  payload,
+  payload: Object.fromEntries(Object.entries(payload).filter(([name]) => !stamped.includes(name))),
   tokens,
 });
 

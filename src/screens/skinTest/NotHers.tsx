@@ -22,16 +22,16 @@ export function NotHers(props: StepProps & { readonly onBack: () => void }) {
       page={props.page}
       title={words.skinTest.notHersTitle(props.consultation.record.ticket)}
       actions={
-        <>
-          <BigButton act="skin-test-leave" isWay onPress={props.onBack}>
-            {words.skinTest.leaveIt}
-          </BigButton>
-          <HoldButton label={words.skinTest.notHers} act="not-hers" onHeld={() => void say()} />
-        </>
+        <BigButton act="skin-test-leave" isWay onPress={props.onBack}>
+          {words.skinTest.leaveIt}
+        </BigButton>
       }
     >
       <p>{words.skinTest.notHersLead}</p>
       <PartForm step={props} form={asked} questions={form} words={words.leaving.correctedForm} />
+      <div class="options">
+        <HoldButton label={words.skinTest.notHers} act="not-hers" onHeld={() => void say()} />
+      </div>
       <Refusal refusal={asked.refusal()} />
     </StepPage>
   );

@@ -1,13 +1,16 @@
 import { Dynamic } from 'solid-js/web';
+import { findReadableAtMs } from '../../../shared/judgement/skinTest';
 import type { Form } from '../../../shared/records/form';
 import { skinTestForms } from '../../../shared/records/forms/skinTest';
+import { readForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import { BigButton } from '../../parts/BigButton';
 import type { Picks } from '../../parts/form/field';
+import { Sheet } from '../../parts/form/Sheet';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import { makeReading } from '../ask/readContext';
 import { createEventForm } from '../eventForm';
-import { PartForm } from '../PartForm';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import type { Frame } from './frame';
@@ -70,6 +73,14 @@ export function PutOn(
       props.onDone();
     }
   };
+  const isComplete = () => readForm(form, asked.draft.raw(), makeReading(props.settings, props.nowMs)).ok;
+  /** When may it be read? */
+  const saysThen = () => {
+    const { putOnAtMs: at } = asked.draft.raw();
+    const from = which === 'now' || typeof at !== 'number' ? props.nowMs : at;
+    const readableAtMs = findReadableAtMs(from, props.settings.profile);
+    return words.skinTest.mayBeRead(words.moments.dayAndTime(readableAtMs));
+  };
   const cancel = () => {
     asked.draft.begin({});
     props.onCancel();
@@ -89,27 +100,35 @@ export function PutOn(
           >
             {which === 'now' ? words.skinTest.earlier : words.skinTest.putOnNow}
           </BigButton>
-          <BigButton kind="primary" act="skin-test-keep" onPress={() => void keep()}>
+          <BigButton
+            kind={isComplete() ? 'primary' : 'plain'}
+            act="skin-test-keep"
+            onPress={() => void keep()}
+          >
             {which === 'now' ? words.skinTest.keepNow : words.skinTest.keep}
           </BigButton>
         </>
       }
     >
-      <PartForm
-        step={props}
-        form={{
-          ...asked,
-          refusals,
-          onChange: (name, value) => {
-            asked.onChange(name, value);
-            urgent.say(null);
-            if (value === 'reaction') void keepReaction();
-          },
-        }}
-        questions={form}
+      <Sheet
+        form={form}
         words={words.skinTest.form}
+        draft={asked.draft}
+        onChange={(name, value) => {
+          asked.onChange(name, value);
+          urgent.say(null);
+          if (value === 'reaction') void keepReaction();
+        }}
+        refusals={refusals()}
+        units={props.settings.units}
+        hasAgeLine={false}
+        nowMs={props.nowMs}
         picks={picks()}
-      />
+        summary={words.skinTest.title}
+      >
+        <p class="big-word">{saysThen()}</p>
+        <p class="soft">{words.skinTests.makers}</p>
+      </Sheet>
       <Refusal refusal={urgent.refusal() ?? asked.refusal()} />
     </Dynamic>
   );

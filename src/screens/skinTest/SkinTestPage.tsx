@@ -65,9 +65,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
   const said = () => sayStatus(view(), words);
   const frame: Frame = (framed) => (
     <StepPage page={props.page} title={framed.title} actions={framed.actions}>
-      <section class="skin-test-stands" data-panel="skin-test" data-skin-test={view().token}>
-        {framed.children}
-      </section>
+      {framed.children}
     </StepPage>
   );
   const leaveCorrection = (

@@ -4,11 +4,11 @@ import { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { Settings } from '../../../shared/records/settings';
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { BigButton } from '../../parts/BigButton';
+import { Sheet } from '../../parts/form/Sheet';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
-import { PartForm } from '../PartForm';
 import type { Submit } from '../stepProps';
 import { TestPage } from './TestPage';
 
@@ -38,26 +38,32 @@ export function TakeBack(props: {
       kicker={`${words.skinTests.title} · ${props.test.ticket}`}
       title={words.skinTests.takeBackTitle}
       actions={
-        <>
-          <BigButton act="cancel" isWay onPress={props.onDone}>
-            {words.general.cancel}
-          </BigButton>
+        <BigButton act="cancel" isWay onPress={props.onDone}>
+          {words.skinTest.leaveIt}
+        </BigButton>
+      }
+    >
+      <Sheet
+        form={form}
+        words={words.skinTests.takenBackForm}
+        draft={asked.draft}
+        onChange={asked.onChange}
+        refusals={asked.refusals()}
+        units={props.settings.units}
+        hasAgeLine={false}
+        nowMs={props.nowMs}
+        picks={{ by: props.settings.staff }}
+        summary={words.skinTests.takeBackTitle}
+      >
+        <p>{words.skinTests.takeBackLead}</p>
+        <div class="options">
           <HoldButton
             label={words.skinTests.holdToTakeBack}
             act="taken-back"
             onHeld={() => void takeBack()}
           />
-        </>
-      }
-    >
-      <p class="soft">{words.skinTests.takeBackLead}</p>
-      <PartForm
-        step={props}
-        form={asked}
-        questions={form}
-        words={words.skinTests.takenBackForm}
-        picks={{ by: props.settings.staff }}
-      />
+        </div>
+      </Sheet>
       <Refusal refusal={asked.refusal()} />
     </TestPage>
   );

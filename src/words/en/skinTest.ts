@@ -46,6 +46,7 @@ export const skinTest = {
   positive: 'It reacted. Nothing goes on this client.',
   putOnNow: 'Put on now',
   earlier: 'It was put on earlier',
+  mayBeRead: (when: string) => `May be read from ${when}.`,
   keep: 'Keep it',
   keepNow: 'It is on now',
   place: (method: string, site: string, line: string) =>
