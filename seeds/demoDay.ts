@@ -152,13 +152,26 @@ function tellClosed(nowMs: number): readonly DemoTap[] {
   return [
     ...layOut('glossed', 'Juno', nowMs, 3.2 * hour, [
       opened('N.W.', 1),
-      ...talk(nowMs, { client: glossed }),
+      ...talk(nowMs, { client: { ...glossed, reactions: ['tingled'] } }),
+      [
+        minute,
+        {
+          type: 'OVERRIDDEN',
+          answers: {
+            rule: 'judgement.tingled',
+            code: 'knowsHerHair',
+            words: 'Only ever with lightener on the scalp',
+          },
+        },
+      ],
       ...testGloss(),
       decide(minute, 'asPlanned'),
       weigh(2 * minute, 'lengths', { ...cream, minutes: '15' }, 'Dune 6'),
       apply(2 * minute, 'lengths'),
-      lookAtHead(5 * minute, 'lengths'),
-      rinse(10 * minute, 'lengths'),
+      [3 * minute, { type: 'REACTION_SUSPECTED' }],
+      [50_000, { type: 'NO_REACTION', answers: { why: 'onlyCool' } }],
+      lookAtHead(2 * minute, 'lengths'),
+      rinse(9 * minute, 'lengths'),
       ...sendHome(minute),
     ]),
     ...layOut('sheSaidNo', 'Wren', nowMs, 2.5 * hour, [

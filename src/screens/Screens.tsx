@@ -14,6 +14,7 @@ import { createAlarm } from './alarm/createAlarm';
 import { Silence } from './alarm/Silence';
 import './app.css';
 import { Bar } from './bar/Bar';
+import { sayWhose } from './bar/sayWhose';
 import { WhoIsIt } from './bar/WhoIsIt';
 import { ClientInView } from './ClientInView';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
@@ -84,6 +85,12 @@ export function Screens(props: {
       </div>
     </Show>
   );
+
+  /** Whose consultation a notice is about, while she is open. */
+  const whose = (id: string) => {
+    const consultation = state().open.get(id);
+    return consultation === undefined ? null : sayWhose(consultation, words, settings().units);
+  };
 
   const renderClient = (id: string) => (
     <ClientInView id={id} station={props.station} who={who} submit={submit} onBar={place.toBar} />
@@ -180,6 +187,7 @@ export function Screens(props: {
         <Notices
           notices={state().notices}
           units={settings().units}
+          whose={whose}
           onDismiss={(notice) => props.station.dismiss(notice)}
         />
         <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>

@@ -48,32 +48,65 @@ export type AnyNotice =
     }
   | { readonly kind: 'lostPlace'; readonly why: LostWhy };
 
-/** A log by what it is to a person: whose consultation, which month, the settings. */
-function nameLog(name: string, ticket: string | null, { notices }: Words): string {
+/** Whose consultation is it, by its id? null where nobody can be named any more. */
+export type FindWhose = (id: string) => string | null;
+
+/** A log by what it is to a person: whose consultation, which month, the settings. Never by its id. */
+function nameLog(name: string, whose: string | null, { notices }: Words): string {
   const [kind = '', ...rest] = name.split('-');
-  const id = rest.join('-');
+  const at = rest.join('-');
   if (kind === 'settings') return notices.settingsLog;
-  if (kind === 'closed') return notices.monthLog(id);
-  if (kind !== 'open') return notices.otherLog(name);
-  return ticket === null ? notices.openLog(id) : notices.ticketLog(ticket, id);
+  if (kind === 'closed') return notices.monthLog(at);
+  if (kind === 'skintest') return notices.skinTestLog;
+  if (kind !== 'open') return notices.otherLog;
+  return notices.consultation(whose ?? notices.nobodyKnown);
+}
+
+/** Which log is this notice about? null where it is about the station as a whole. */
+export function findLogName(notice: AnyNotice): string | null {
+  switch (notice.kind) {
+    case 'setAside':
+    case 'mended':
+    case 'unread':
+      return notice.note.name;
+    case 'refusedLog':
+    case 'refusedEntry':
+      return notice.name;
+    case 'trouble':
+      return notice.trouble.name;
+    case 'notSaved':
+      return notice.failure.name;
+    case 'lostPlace':
+      return null;
+  }
+}
+
+/** Whose consultation is this notice about? null where it is about none. */
+export function findWhose(notice: AnyNotice, words: Words, whose: FindWhose): string | null {
+  const name = findLogName(notice);
+  if (name === null || !name.startsWith('open-')) return null;
+  const ticket = notice.kind === 'refusedLog' ? notice.ticket : null;
+  return ticket ?? whose(name.slice('open-'.length)) ?? words.notices.nobodyKnown;
 }
 
 /** What has the station to tell? One plain sentence or two, with the log named. */
-export function sayNotice(notice: AnyNotice, words: Words, units: UnitSettings): string {
+export function sayNotice(
+  notice: AnyNotice,
+  words: Words,
+  units: UnitSettings,
+  whose: FindWhose = () => null,
+): string {
   const { notices } = words;
   const write = (count: number) => formatQuantity(count, 'count', units, words.locale);
-  const log = (name: string) => nameLog(name, null, words);
+  const about = findWhose(notice, words, whose);
+  const log = (name: string) => nameLog(name, about, words);
   switch (notice.kind) {
     case 'setAside': {
-      const { name, copy, reason, kept } = notice.note;
-      return notices.setAside(log(name), notices.copies[copy], reason, kept);
+      const { name, copy, reason } = notice.note;
+      return notices.setAside(log(name), notices.copies[copy], reason);
     }
     case 'refusedLog':
-      return notices.refusedLog(
-        nameLog(notice.name, notice.ticket, words),
-        write(notice.fault.seq + 1),
-        notice.fault.code,
-      );
+      return notices.refusedLog(log(notice.name), write(notice.fault.seq + 1), notice.fault.code);
     case 'refusedEntry':
       return notices.refusedEntry(log(notice.name), write(notice.seq + 1));
     case 'mended': {

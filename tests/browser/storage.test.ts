@@ -81,8 +81,10 @@ describe('the two copies', () => {
     expect(after.length).toBe(length);
     expect(after.notices).toEqual([
       expect.stringContaining('Set aside, not deleted'),
-      expect.stringContaining('was torn off by a power cut'),
-      expect.stringMatching(/^Caught up: .* in the journal\. Entries from the other copy: 1\.$/),
+      expect.stringContaining('A power cut tore off the last line of'),
+      expect.stringMatching(
+        /^Caught up: .* in the journal\. Entries from the other copy: 1\. Nothing to do\.$/,
+      ),
     ]);
     expect(await readFile(outside, 'journals', log)).toBe(journal);
     const torn = splitLines(journal).at(-1)?.slice(0, -39);
@@ -97,7 +99,7 @@ describe('the two copies', () => {
     expect(after).toMatchObject({ length, count: 8 });
     // Eight clients and the settings.
     expect(after.notices).toHaveLength(9);
-    for (const notice of after.notices) expect(notice).toMatch(/^Put back: .* was missing in the index\./);
+    for (const notice of after.notices) expect(notice).toMatch(/^Put back: .*, missing in the index\./);
     expect(await readIndexed(outside, log)).toEqual(splitLines(journal));
   });
 
@@ -106,7 +108,7 @@ describe('the two copies', () => {
     await removeJournals(outside);
     const after = await startAnew();
     expect(after).toMatchObject({ length, count: 8 });
-    for (const notice of after.notices) expect(notice).toMatch(/^Put back: .* was missing in the journal\./);
+    for (const notice of after.notices) expect(notice).toMatch(/^Put back: .*, missing in the journal\./);
     expect(await readFile(outside, 'journals', log)).toBe(journal);
   });
 
@@ -117,7 +119,7 @@ describe('the two copies', () => {
     const { page, ...after } = await startAnew();
     expect(after).toMatchObject({ length: length - 1, count: 8 });
     expect(after.notices.filter((notice) => notice.startsWith('Lost:'))).toEqual([
-      `Lost: neither copy of the open consultation ${id} has its last entries any more, at least 1. Ask again what is missing.`,
+      `Lost: the last entries of the consultation of ${log}, in both copies, at least 1. Ask again what is missing.`,
     ]);
     await visit(page, 'feelHair');
     await answer(page, 'high');
@@ -145,7 +147,7 @@ describe('the two copies', () => {
     const after = await startAnew();
     expect(after).toMatchObject({ length: null, count: 7 });
     expect(after.notices.join()).toContain(
-      `the open consultation ${id} in the journal: a line in it cannot be read`,
+      `the consultation of ${log} in the journal: a line in it cannot be read`,
     );
     const [kept = ''] = await listFiles(outside, 'aside');
     expect(await readFile(outside, 'aside', kept)).toBe(changed);

@@ -5,17 +5,19 @@ import { BigButton } from '../../parts/BigButton';
 import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { Notice } from '../../station/notice';
-import { sayNotice } from '../../words/sayNotice';
+import { type FindWhose, findLogName, findWhose, sayNotice } from '../../words/sayNotice';
 import './notices.css';
 
 /** What the station has to tell about its own memory: the newest in one line, all of them one tap away. */
 export function Notices(props: {
   readonly notices: readonly Notice[];
   readonly units: UnitSettings;
+  readonly whose: FindWhose;
   readonly onDismiss: (notice: Notice) => void;
 }) {
   const words = useWords();
   const [isOpen, setIsOpen] = createSignal(false);
+  const say = (notice: Notice) => sayNotice(notice, words, props.units, props.whose);
   const count = () => formatQuantity(props.notices.length, 'count', props.units, words.locale);
   createEffect(() => {
     if (props.notices.length === 0) setIsOpen(false);
@@ -26,7 +28,7 @@ export function Notices(props: {
         {(newest) => (
           <div class="notice-bar" role="status">
             <p class="notice-newest">
-              <strong>{words.notices.count(count())}</strong> {sayNotice(newest(), words, props.units)}
+              <strong>{words.notices.count(count())}</strong> {say(newest())}
             </p>
             <BigButton act="read-notices" onPress={() => setIsOpen(true)}>
               {words.notices.read}
@@ -38,8 +40,12 @@ export function Notices(props: {
         <ul class="notice-list">
           <For each={props.notices}>
             {(notice) => (
-              <li data-notice={notice.kind}>
-                <p>{sayNotice(notice, words, props.units)}</p>
+              <li
+                data-notice={notice.kind}
+                data-log={findLogName(notice)}
+                data-whose={findWhose(notice, words, props.whose)}
+              >
+                <p>{say(notice)}</p>
                 <BigButton act="dismiss" onPress={() => props.onDismiss(notice)}>
                   {words.notices.dismiss}
                 </BigButton>

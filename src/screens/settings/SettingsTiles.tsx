@@ -3,10 +3,14 @@ import type { Form } from '../../../shared/records/form';
 import type { RawForm } from '../../../shared/records/readForm';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
+import { readRows } from '../../parts/form/sheet/places';
 import { sayAnswer } from '../../parts/form/sheet/sayAnswer';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
 import { type SettingsSection, settingsSections } from './settingsSections';
+
+/** So many entries of a list are named on its tile. */
+const NAMED = 3;
 
 /** The settings by topic, each with what holds now; one tap opens its page. */
 export function SettingsTiles(props: {
@@ -26,7 +30,14 @@ export function SettingsTiles(props: {
     const value = props.raw[name];
     const asked = props.asked[name];
     if (question === undefined || asked === undefined) return '';
-    if (question.kind === 'list') return said().entries(write(Array.isArray(value) ? value.length : 0));
+    if (question.kind === 'list') {
+      const names = readRows(value).flatMap(({ name: of }) =>
+        typeof of === 'string' && of !== '' ? [of] : [],
+      );
+      const more = names.length - NAMED;
+      const first = names.slice(0, NAMED).join(', ');
+      return names.length === 0 ? said().nobodyYet : more > 0 ? said().andMore(first, write(more)) : first;
+    }
     const answer = sayAnswer(question, asked, value, { words, units: props.units });
     return asked.short === undefined ? answer : `${asked.short} ${answer}`;
   };

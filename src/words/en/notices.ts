@@ -67,25 +67,26 @@ export const notices = {
   copies,
   settingsLog: 'the settings',
   monthLog: (month: string) => `the closed records of ${month}`,
-  otherLog: (name: string) => `“${name}”`,
-  openLog: (id: string) => `the open consultation ${id}`,
-  ticketLog: (ticket: string, id: string) => `the consultation of ${ticket} (${id})`,
-  setAside: (log: string, copy: string, reason: AsideReason, kept: string) =>
-    `Set aside, not deleted: ${log} in ${copy}: ${asideReasons[reason]}. It is kept as ${kept}.`,
+  skinTestLog: 'a skin test',
+  otherLog: 'something that is not of this station',
+  consultation: (whose: string) => `the consultation of ${whose}`,
+  nobodyKnown: 'a client who cannot be named',
+  setAside: (log: string, copy: string, reason: AsideReason) =>
+    `Set aside, not deleted: ${log} in ${copy}: ${asideReasons[reason]}. Look there whether anything is missing.`,
   refusedLog: (log: string, entry: string, fault: ReplayFault['code']) =>
-    `Not taken up: ${log}. Entry ${entry}: ${faults[fault]}. Start this client anew, strand test included.`,
+    `Not taken up: ${log}, entry ${entry}: ${faults[fault]}. Start this client anew, strand test included.`,
   refusedEntry: (log: string, entry: string) =>
-    `Entry ${entry} of ${log} cannot be read. It was left where it is.`,
+    `Cannot be read: entry ${entry} of ${log}. It was left where it is.`,
   wasMissing: (log: string, copy: string, entries: string) =>
-    `Put back: ${log} was missing in ${copy}. Entries from the other copy: ${entries}.`,
+    `Put back: ${log}, missing in ${copy}. Entries from the other copy: ${entries}. Nothing to do.`,
   wasBehind: (log: string, copy: string, entries: string) =>
-    `Caught up: ${log} was behind in ${copy}. Entries from the other copy: ${entries}.`,
+    `Caught up: ${log}, behind in ${copy}. Entries from the other copy: ${entries}. Nothing to do.`,
   wasDamaged: (log: string, copy: string, entries: string) =>
-    `Mended: ${log} was damaged in ${copy}. Entries from the other copy: ${entries}.`,
+    `Mended: ${log}, damaged in ${copy}. Entries from the other copy: ${entries}. Nothing to do.`,
   tailCut: (log: string, copy: string) =>
-    `The last line of ${log} in ${copy} was torn off by a power cut. What was left of it is kept aside.`,
+    `A power cut tore off the last line of ${log} in ${copy}. What was left of it is kept aside.`,
   lostTail: (log: string, entries: string) =>
-    `Lost: neither copy of ${log} has its last entries any more, at least ${entries}. Ask again what is missing.`,
+    `Lost: the last entries of ${log}, in both copies, at least ${entries}. Ask again what is missing.`,
   troubleAll: (copy: string, kind: WriteFailureKind) => `Nothing can be written: ${copy} ${failures[kind]}.`,
   troubleLog: (log: string, copy: string, kind: WriteFailureKind) =>
     `No entry can be added to ${log} now: ${copy} ${failures[kind]}. Reload the station.`,

@@ -88,7 +88,8 @@ export const settings = {
     skinTest: 'Skin tests',
     rules: 'House rules',
   },
-  entries: (count: string) => (count === '1' ? '1 entry' : `${count} entries`),
+  nobodyYet: 'nothing yet',
+  andMore: (names: string, more: string) => `${names} and ${more} more`,
   /** What holds now, in one line; `say` answers one question. */
   summaries: {
     salon: (say: Say) => `${say('chairs')} chairs · ${say('altitude')} above the sea`,

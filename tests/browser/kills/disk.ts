@@ -43,7 +43,7 @@ function nameLog(bytes: Buffer): string | null {
   const json = /^[0-9a-f]{8} 0 (\{.*)$/.exec(first)?.[1];
   if (json === undefined) return null;
   if (json.startsWith('{"settings":')) return 'settings';
-  const chair = /^\{"v":\d+,"type":"OPENED","payload":\{"ticket":"[^"]*","chair":(\d+)\}/.exec(json)?.[1];
+  const chair = /^\{"v":\d+,"type":"OPENED","payload":\{"ticket":"[^"]*","chair":(\d+)[,}]/.exec(json)?.[1];
   const place = places[Number(chair) - 1];
   if (place !== undefined) return `open-${nameConsultation(place)}`;
   const endedAtMs = /"endedAtMs":(\d+)/.exec(json)?.[1];

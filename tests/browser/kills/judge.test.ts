@@ -58,7 +58,12 @@ const kill = (isAcknowledged: boolean, harm: Harm = 'none'): Kill => {
   };
 };
 const say = (note: object): string =>
-  sayNotice({ kind: 'mended', note } as Parameters<typeof sayNotice>[0], findWords('en'), settings.units);
+  sayNotice(
+    { kind: 'mended', note } as Parameters<typeof sayNotice>[0],
+    findWords('en'),
+    settings.units,
+    (id) => `open-${id}`,
+  );
 const missing = (whole: Kill) =>
   whole.disk.map(({ name, lines }) =>
     say({ name, copy: 'index', kind: 'wasMissing', entries: lines.length }),
@@ -135,7 +140,7 @@ describe('the judge of the kills', () => {
     ],
     ['something is said that is not so', 'said, but not so: Lost', kill(true), showing(withLook, [lost])],
     ['a missing index is not said', 'not said: Put back', kill(true, 'indexDeleted'), showing(withLook)],
-    ['a torn journal is not said', 'not said: The last line', kill(false, 'journalCut'), showing(withLook)],
+    ['a torn journal is not said', 'not said: A power cut', kill(false, 'journalCut'), showing(withLook)],
     [
       'a loss is not said',
       'not said: Lost',

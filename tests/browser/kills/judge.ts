@@ -105,7 +105,9 @@ function compareClocks(before: Told, now: Told): readonly string[] {
 
 const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-const say = (notice: AnyNotice): string => sayNotice(notice, findWords('en'), settings.units);
+/** By the name of her log, as `readBack` reads it. */
+const say = (notice: AnyNotice): string =>
+  sayNotice(notice, findWords('en'), settings.units, (id) => `open-${id}`);
 type Mended = Extract<AnyNotice, { kind: 'mended' }>['note'];
 const sayMended = (note: Mended): string => say({ kind: 'mended', note });
 const sayMissing = ({ name, lines }: DiskJournal): string =>

@@ -41,7 +41,7 @@ export const tap = (page: Page, selector: string): Promise<void> =>
 async function readNotices(page: Page): Promise<readonly string[]> {
   if ((await page.locator('[data-act="read-notices"]').count()) === 0) return [];
   await tap(page, '[data-act="read-notices"]');
-  const notices = await page.locator('[data-notice] > p').allTextContents();
+  const notices = await page.locator('[data-notice]').evaluateAll(readByName);
   await tap(page, 'dialog[open] [data-act="close-dialog"]');
   return notices;
 }
@@ -121,3 +121,12 @@ export const readAnswer = (event: ConsultationEvent, question: string): string |
   const kept = answers?.[question];
   return kept === undefined ? undefined : String(kept);
 };
+
+/** What each notice says, with its client's log in place of what the screen calls her: no ids stand on a screen. */
+function readByName(notices: (HTMLElement | SVGElement)[]): string[] {
+  return notices.map((notice) => {
+    const said = notice.querySelector('p')?.textContent ?? '';
+    const { whose, log } = notice.dataset;
+    return whose === undefined || log === undefined ? said : said.replace(whose, log);
+  });
+}

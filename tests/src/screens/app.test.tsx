@@ -181,10 +181,12 @@ describe('the station', () => {
       fault: { seq: 11, code: 'bowlWithoutOutcome' },
     });
     await shown.settle();
-    expect(shown.find('.notice-bar').textContent).toContain('the consultation of R.M. (k3f9)');
+    expect(shown.find('.notice-bar').textContent).toContain('the consultation of R.M.');
     shown.station.note({ kind: 'refusedEntry', name: 'settings', seq: 3 });
     await shown.settle();
-    expect(shown.find('.notice-bar').textContent).toContain('2 notices Entry 4 of the settings');
+    expect(shown.find('.notice-bar').textContent).toContain(
+      '2 notices Cannot be read: entry 4 of the settings',
+    );
     await shown.tap('[data-act=read-notices]');
     await shown.tap('[data-act=dismiss]');
     await shown.tap('[data-act=dismiss]');

@@ -77,7 +77,7 @@ it('shows by topic what holds now, and goes to the page of what was refused', as
       onBar={() => undefined}
     />
   ));
-  expect(act('section-staff').textContent).toContain('3 entries');
+  expect(act('section-staff').textContent).toContain('Opal, Juno, Wren');
   expect(act('section-salon').textContent).toContain('8 chairs · 591 feet above the sea');
   expect(act('section-units').textContent).toContain('°F · Grams · Inches · 1 g');
   expect(act('section-skinTest').textContent).toContain('read after 48 h, too old after 28 days');
