@@ -6,9 +6,10 @@ import type { RawForm } from '../../shared/records/readForm';
 import { BigButton } from '../parts/BigButton';
 import { Refusal } from '../parts/Refusal';
 import { StepPage } from '../parts/StepPage';
+import { useWords } from '../parts/useWords';
 import type { AnyFormWords } from '../words/formWords';
 import { createEventForm } from './eventForm';
-import { PartForm } from './PartForm';
+import { PartSheet } from './PartSheet';
 import type { StepProps } from './stepProps';
 
 const by = { kind: 'text', maxLength: BY_MAX_LENGTH } as const;
@@ -35,6 +36,7 @@ export function ByName(
 ) {
   const form: Form = { by, ...props.questions };
   const asked = createEventForm(props, form, `${props.consultation.id}/${props.draft}`, { by: props.by });
+  const words = useWords();
   const send = async () => {
     const name = asked.draft.raw().by;
     const isTaken = await asked.send(props.type, props.given, typeof name === 'string' ? name.trim() : '');
@@ -56,14 +58,18 @@ export function ByName(
         </>
       }
     >
-      {props.children}
-      <PartForm
+      <PartSheet
         step={props}
         form={asked}
         questions={form}
         words={props.words}
         picks={{ by: props.settings.staff }}
-      />
+        summary={words.general.signed}
+      >
+        <p class="big-word">{props.doIt}</p>
+        <p class="lead">{words.general.signedHint}</p>
+      </PartSheet>
+      {props.children}
       <Refusal refusal={asked.refusal()} />
     </StepPage>
   );

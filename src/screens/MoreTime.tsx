@@ -1,13 +1,13 @@
-import { createMemo, Show } from 'solid-js';
+import { createMemo } from 'solid-js';
 import { extendedForm } from '../../shared/records/forms/bowl';
 import { formatQuantity } from '../../shared/units/format';
 import { BigButton } from '../parts/BigButton';
-import { ClockFace } from '../parts/ClockFace';
 import { Refusal } from '../parts/Refusal';
 import { StepPage } from '../parts/StepPage';
 import { useWords } from '../parts/useWords';
+import { ClockLine } from './clocks/ClockLine';
 import { createEventForm } from './eventForm';
-import { PartForm } from './PartForm';
+import { PartSheet } from './PartSheet';
 import type { StepProps } from './stepProps';
 import { countExtensionMin } from './strandTest/viewProcessing';
 
@@ -50,25 +50,25 @@ export function MoreTime(props: StepProps & { readonly clockId: string; readonly
         </>
       }
     >
-      <Show when={clock()}>
-        {(running) => (
-          <ClockFace
-            clock={running()}
-            strandNumber={strandNumber()}
-            nowMs={props.nowMs}
-            units={props.settings.units}
-            size="small"
-          />
-        )}
-      </Show>
-      <p>{said().atMost(formatQuantity(mostMin(), 'minutes', props.settings.units, words.locale))}</p>
-      <PartForm
+      <ClockLine
+        clock={clock()}
+        strandNumber={strandNumber()}
+        nowMs={props.nowMs}
+        units={props.settings.units}
+      />
+      <PartSheet
         step={props}
         form={asked}
         questions={form}
         words={words.strandTest.forms.extended}
         picks={{ minutes: offered.filter((minutes) => minutes <= mostMin()).map(String) }}
-      />
+        summary={said().moreTime}
+      >
+        <p class="big-word">{said().extend}</p>
+      </PartSheet>
+      <p class="lead">
+        {said().atMost(formatQuantity(mostMin(), 'minutes', props.settings.units, words.locale))}
+      </p>
       <Refusal refusal={asked.refusal()} />
     </StepPage>
   );

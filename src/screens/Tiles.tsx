@@ -18,7 +18,12 @@ export function Tiles(props: {
     if (props.takesFocus === true) place.querySelector('button')?.focus({ preventScroll: true });
   });
   return (
-    <fieldset ref={place} class="tiles" data-question={props.question} data-size={props.size ?? 'plain'}>
+    <fieldset
+      ref={place}
+      class="answer-tiles"
+      data-question={props.question}
+      data-size={props.size ?? 'plain'}
+    >
       <legend class="only-heard">{props.label}</legend>
       {props.children}
     </fieldset>
@@ -40,8 +45,8 @@ export function Tile(props: {
   return (
     <button
       type="button"
-      class="tile"
-      classList={{ 'tile-figure': props.isFigure === true }}
+      class="answer-tile"
+      classList={{ 'answer-figure': props.isFigure === true }}
       data-option={props.option}
       data-act={props.act}
       aria-pressed={props.isPressed}

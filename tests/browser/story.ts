@@ -75,8 +75,9 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await showClock(person, sayZone(answers));
       if (rest.why === 'timeIsUp') return kept(() => act('take-off'));
       await act('take-off');
-      await fill(person, rest);
-      return kept(() => act('take-off'));
+      return kept(() =>
+        person.press(page.locator(`[data-question="why"] [data-option="${String(rest.why)}"]`)),
+      );
     case 'OUTCOME_RECORDED':
       await fill(person, { wentPast30: 'no', evenness: 'even', ...rest });
       return kept(() => act('record-outcome'));

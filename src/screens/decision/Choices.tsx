@@ -44,7 +44,7 @@ export function Choices(props: {
           >
             {said().decisions[decision].name}
             <Show when={decision === props.view.suggested}>
-              <span class="tile-more">{said().suggests}</span>
+              <span class="answer-more">{said().suggests}</span>
             </Show>
           </Tile>
         )}

@@ -52,7 +52,7 @@ export function OtherChoices(
                   >
                     {said().decisions[decision].name}
                     <Show when={!isOpen}>
-                      <span class="tile-more">{said().notOpen}</span>
+                      <span class="answer-more">{said().notOpen}</span>
                     </Show>
                   </Tile>
                 )}

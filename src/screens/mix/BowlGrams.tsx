@@ -17,8 +17,7 @@ export function BowlGrams(props: { readonly bowl: Bowl; readonly settings: Setti
   return (
     <Show when={madeOf(props.bowl)}>
       {(mixture) => (
-        <section class="panel" data-panel="grams">
-          <h2>{words.mix.grams}</h2>
+        <section class="panel grams-panel" data-panel="grams">
           <table class="grams">
             <tbody>
               <Index each={mixture().shades}>

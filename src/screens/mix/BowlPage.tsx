@@ -1,35 +1,25 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
+import { findStuff } from '../findStuff';
 import '../layout.css';
-import { PartForm } from '../PartForm';
+import { PartSheet } from '../PartSheet';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
-import './bowl.css';
 import { computeBowl, draftBowl } from './bowlDraft';
 import { Thinning } from './Thinning';
-import type { ZoneAtScale } from './viewMix';
-import { Limits, ZoneCard } from './ZoneCard';
+import { Limits } from './ZoneCard';
 
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
-const inTheBowl = { shades, colourG } as const;
-/** Line and ratio are bound to what was tested: they stand behind "more", for a maker who says otherwise. */
-const strength = {
-  developerPercent,
-  minutes,
-  batch,
-  line: { ...line, more: true },
-  ratio: { ...ratio, more: true },
-  heat: { ...heat, more: true },
-} as const;
-const whole = { ...inTheBowl, ...strength } as const;
+/** Line and ratio are bound to what was tested: they stand last, for a maker who says otherwise. */
+const whole = { colourG, shades, developerPercent, minutes, batch, line, ratio, heat } as const;
 
 /** Offered in one tap. common practice, no source: from a fringe to a full head of long hair. */
 const colourPicks = { g: ['20', '30', '40', '60', '80'], oz: ['0.7', '1', '1.4', '2', '2.8'] } as const;
@@ -38,7 +28,6 @@ const colourPicks = { g: ['20', '30', '40', '60', '80'], oz: ['0.7', '1', '1.4',
 export function BowlPage(
   props: StepProps & {
     readonly zone: Zone;
-    readonly others: readonly ZoneAtScale[];
     readonly onClose?: () => void;
   },
 ) {
@@ -57,6 +46,10 @@ export function BowlPage(
   const given = () => {
     const issued = permit();
     return issued.ok ? issued.value : null;
+  };
+  const isLightener = () => {
+    const { line: chosen } = asked.draft.raw();
+    return findStuff(props.settings, typeof chosen === 'string' ? chosen : '') === 'lightener';
   };
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) props.onClose?.();
@@ -81,33 +74,16 @@ export function BowlPage(
         </>
       }
     >
-      <Caution>
-        <p>{words.mix.cautionMix}</p>
-      </Caution>
-      <Refusal refusal={asked.refusal()} />
-      <div class="columns bowl-form">
-        <div class="column">
-          <PartForm
-            step={props}
-            form={asked}
-            questions={whole}
-            words={words.mix.bowl}
-            picks={{ colourG: colourPicks[props.settings.units.mass] }}
-          />
-        </div>
-        <div class="column stays">
-          <BowlGrams bowl={bowl()} settings={props.settings} />
-          <Show when={given()}>
-            {(issued) => (
-              <section class="panel">
-                <h2>{words.mix.limits}</h2>
-                <Limits permit={issued()} settings={props.settings} />
-              </section>
-            )}
-          </Show>
-        </div>
-      </div>
-      <div class="columns">
+      <PartSheet
+        step={props}
+        form={asked}
+        questions={whole}
+        words={words.mix.bowl}
+        picks={{ colourG: colourPicks[props.settings.units.mass] }}
+        summary={words.mix.grams}
+      >
+        <BowlGrams bowl={bowl()} settings={props.settings} />
+        <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
         <Show when={given()}>
           {(issued) => (
             <Thinning
@@ -117,14 +93,9 @@ export function BowlPage(
             />
           )}
         </Show>
-        <For each={props.others.map(({ zone }) => zone)}>
-          {(zone) => (
-            <Show when={props.others.find((each) => each.zone === zone)}>
-              {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
-            </Show>
-          )}
-        </For>
-      </div>
+      </PartSheet>
+      <HandCaution caution={isLightener() ? 'weighLightener' : 'weighColour'} />
+      <Refusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

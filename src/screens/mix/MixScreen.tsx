@@ -36,12 +36,7 @@ export function MixScreen(props: StepProps) {
     <Switch fallback={<Scale {...props} view={view()} open={open()} onMix={setMixing} />}>
       <Match when={shown()} keyed>
         {(zone) => (
-          <BowlPage
-            {...props}
-            zone={zone}
-            others={view().zones.filter((each) => each.zone !== zone)}
-            {...(only() === zone ? {} : { onClose: () => setMixing(null) })}
-          />
+          <BowlPage {...props} zone={zone} {...(only() === zone ? {} : { onClose: () => setMixing(null) })} />
         )}
       </Match>
     </Switch>

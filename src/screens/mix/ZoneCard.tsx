@@ -78,27 +78,21 @@ export function Limits(props: { readonly permit: MixPermit; readonly settings: S
   const write = (value: number, quantity: 'count' | 'minutes') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const tested = () => props.permit.tested;
+  const parts = () => [
+    words.mix.limitLine(tested().line),
+    words.mix.limitDeveloper(
+      formatPercent(props.permit.maxDeveloperPercent, props.settings.units, words.locale),
+      sayVolumes(props.permit.maxDeveloperPercent, words, props.settings.units),
+    ),
+    words.mix.limitRatio(write(tested().ratio, 'count')),
+    words.mix.limitMinutes(write(props.permit.maxMinutes, 'minutes')),
+    words.mix.limitHeat[tested().heat],
+    words.mix.byStrand(write(props.permit.strand, 'count')),
+    words.mix.decided(words.decision.decisions[props.permit.decision].name),
+  ];
   return (
-    <ul class="listed" data-panel="limits">
-      <li>{words.mix.limitLine(tested().line)}</li>
-      <li>
-        {words.mix.limitDeveloper(
-          formatPercent(props.permit.maxDeveloperPercent, props.settings.units, words.locale),
-          sayVolumes(props.permit.maxDeveloperPercent, words, props.settings.units),
-        )}
-        {', '}
-        {words.mix.limitRatio(write(tested().ratio, 'count'))}
-      </li>
-      <li>
-        {words.mix.limitMinutes(write(props.permit.maxMinutes, 'minutes'))}
-        {', '}
-        {words.mix.limitHeat[tested().heat]}
-      </li>
-      <li class="soft">
-        {words.mix.byStrand(write(props.permit.strand, 'count'))}
-        {'. '}
-        {words.mix.decided(words.decision.decisions[props.permit.decision].name)}
-      </li>
-    </ul>
+    <p class="limits" data-panel="limits">
+      <strong>{words.mix.limits}</strong> {parts().join(' · ')}
+    </p>
   );
 }

@@ -1,27 +1,37 @@
-import { createMemo, createSignal, For, Match, Switch } from 'solid-js';
+import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { EndForm } from '../leaving/EndForm';
+import { TellsOf } from '../reaction/TellsOf';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { OneOutcome } from '../strandTest/OneOutcome';
 import { TakeOff } from '../strandTest/TakeOff';
 import { viewProcessing } from '../strandTest/viewProcessing';
-import { Correction } from './Correction';
+import { CorrectionPage } from './CorrectionPage';
+import { EndPage } from './EndPage';
 import { StoppedActions } from './StoppedActions';
 import { StrandsLeft } from './StrandsLeft';
 import { listCorrectable, listStandingStops } from './viewStopped';
 
-type Inside = { readonly kind: 'takeOff' | 'outcome'; readonly zone: Zone };
+type Inside =
+  | { readonly kind: 'takeOff' | 'outcome'; readonly zone: Zone }
+  | { readonly kind: 'correction' | 'end' };
 
 /** She is stopped: which rule, why, what clears it. A strand that still runs comes off first. */
 export function Stopped(props: StepProps) {
   const [inside, setInside] = createSignal<Inside | null>(null);
   const view = createMemo(() => viewProcessing(props.consultation, props.nowMs));
-  const zoneInside = (kind: Inside['kind']) => (inside()?.kind === kind ? inside()?.zone : undefined);
+  const zoneInside = (kind: 'takeOff' | 'outcome') => {
+    const open = inside();
+    return open?.kind === kind ? open.zone : undefined;
+  };
+  const correctable = createMemo(() =>
+    listCorrectable(listStandingStops(props.consultation.record, props.settings)),
+  );
   const takingOff = createMemo(() => view().running.find(({ zone }) => zone === zoneInside('takeOff'))?.zone);
   const recorded = createMemo(
     () => view().off.find(({ zone }) => zone === zoneInside('outcome')),
@@ -33,6 +43,12 @@ export function Stopped(props: StepProps) {
     <Switch fallback={<Overview {...props} view={view()} onInside={setInside} />}>
       <Match when={takingOff()} keyed>
         {(zone) => <TakeOff {...props} zone={zone} onClose={leave} />}
+      </Match>
+      <Match when={inside()?.kind === 'correction' && correctable().length > 0}>
+        <CorrectionPage {...props} answers={correctable()} onClose={leave} />
+      </Match>
+      <Match when={inside()?.kind === 'end'}>
+        <EndPage {...props} onClose={leave} />
       </Match>
       <Match when={recorded()} keyed>
         {(strand) => <OneOutcome {...props} strand={strand} others={view().off.length - 1} onClose={leave} />}
@@ -50,6 +66,8 @@ function Overview(
   const words = useWords();
   const sender = createSender(props);
   const stops = createMemo(() => listStandingStops(props.consultation.record, props.settings));
+  /** Beside strands that still run, or several stops, the reasons are shorter. */
+  const isRoomy = () => stops().length <= 2 && props.view.running.length + props.view.off.length === 0;
   /** In one tap once its time is up; before that it is asked why. */
   const takeOff = (zone: Zone) => {
     const strand = props.view.running.find((each) => each.zone === zone);
@@ -60,9 +78,18 @@ function Overview(
     <StepPage
       page={props.page}
       title={words.leaving.stoppedTitle}
+      also={words.leaving.stoppedLead}
       actions={
         <>
           <Refusal refusal={sender.refusal()} />
+          <BigButton act="end" isWay onPress={() => props.onInside({ kind: 'end' })}>
+            {words.leaving.end}
+          </BigButton>
+          <Show when={stops().length > 0}>
+            <BigButton act="correction" isWay onPress={() => props.onInside({ kind: 'correction' })}>
+              {words.leaving.correct}
+            </BigButton>
+          </Show>
           <StoppedActions
             {...props}
             sender={sender}
@@ -72,23 +99,21 @@ function Overview(
         </>
       }
     >
-      <p class="panel-figure">{words.leaving.stoppedLead}</p>
       <StrandsLeft {...props} sender={sender} onTakeOff={takeOff} />
-      <For each={stops()}>
-        {({ rule }) => (
-          <div data-rule={rule}>
-            <Caution kind="stop">
+      <Caution kind="stop">
+        <For each={stops()}>
+          {({ rule }) => (
+            <div class="stop-said" data-rule={rule}>
               <h2>{words.rules[rule].what}</h2>
-              <p>{words.rules[rule].why}</p>
               <p>
+                <Show when={isRoomy()}>{words.rules[rule].why} </Show>
                 <strong>{words.leaving.clears}</strong> {words.rules[rule].clears}
               </p>
-            </Caution>
-          </div>
-        )}
-      </For>
-      <EndForm {...props} />
-      <Correction {...props} answers={listCorrectable(stops())} />
+            </div>
+          )}
+        </For>
+      </Caution>
+      <TellsOf {...props} />
     </StepPage>
   );
 }

@@ -4,20 +4,19 @@ import { outcomeForm } from '../../../shared/records/forms/test';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
-import './outcome.css';
-import { PartForm } from '../PartForm';
+import { PartSheet } from '../PartSheet';
 import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
 import { SkinTestLine } from './SkinTestLine';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
-const form = { fibre, stretch, level, wentPast30, evenness } as const satisfies Form;
+const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
 
 /** What one strand said when it was off: fibre, stretch, level, evenness. */
 export function OneOutcome(
@@ -35,6 +34,7 @@ export function OneOutcome(
   const { strand } = props;
   const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
+  const isBroken = strand.ended?.how === 'broke';
   return (
     <StepPage
       page={props.page}
@@ -55,7 +55,7 @@ export function OneOutcome(
               </BigButton>
             )}
           </Show>
-          <Show when={strand.ended?.how === 'broke' ? undefined : props.onDiscard}>
+          <Show when={isBroken ? undefined : props.onDiscard}>
             {(discard) => (
               <BigButton act="discard-strand" onPress={discard()}>
                 {words.strandTest.processing.discard}
@@ -72,29 +72,24 @@ export function OneOutcome(
         </>
       }
     >
-      <Show
-        when={strand.ended?.how === 'broke'}
-        fallback={
-          <Caution>
-            <p>{said().how}</p>
-          </Caution>
-        }
+      <PartSheet
+        step={props}
+        form={asked}
+        questions={form}
+        words={words.strandTest.forms.outcome}
+        picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
+        summary={said().summary}
       >
-        <Caution kind="stop">
-          <p>{said().brokeInMix(words.general.zones[strand.zone])}</p>
-        </Caution>
+        <p class="big-word">{said().allSaid}</p>
+        <Show when={props.by !== ''}>
+          <p class="lead">{said().signedAs(props.by)}</p>
+        </Show>
+      </PartSheet>
+      <Show when={isBroken} fallback={<HandCaution caution="outcome" />}>
+        <p class="broke-line">{said().brokeInMix(words.general.zones[strand.zone])}</p>
       </Show>
       <SkinTestLine {...props} />
       <Refusal refusal={asked.refusal()} />
-      <div class="outcome-form">
-        <PartForm
-          step={props}
-          form={asked}
-          questions={form}
-          words={words.strandTest.forms.outcome}
-          picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
-        />
-      </div>
     </StepPage>
   );
 }

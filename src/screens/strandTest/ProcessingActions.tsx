@@ -31,7 +31,7 @@ export function ProcessingActions(props: {
         act="strand-broke"
         onHeld={() => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone: zone() } })}
       />
-      <BigButton kind={isOver() ? 'primary' : 'plain'} act="take-off" onPress={takeOff}>
+      <BigButton kind={isOver() ? 'attention' : 'plain'} act="take-off" onPress={takeOff}>
         {isOver() ? said().takeOff(zoneName()) : said().takeOffNow(zoneName())}
       </BigButton>
       <BigButton kind={isOver() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>

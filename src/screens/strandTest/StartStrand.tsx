@@ -1,32 +1,40 @@
-import { createEffect, createMemo, createSignal, Show } from 'solid-js';
-import { strandForm } from '../../../shared/records/forms/test';
+import { createMemo, createSignal, Show } from 'solid-js';
+import { mixQuestions, strandForm } from '../../../shared/records/forms/test';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
+import { findStuff } from '../findStuff';
 import '../layout.css';
-import { PartForm } from '../PartForm';
+import { PartSheet } from '../PartSheet';
 import type { StepProps } from '../stepProps';
-import { SameMix } from './SameMix';
-import { computeTestMix, draftStrand, listLines } from './strandDraft';
-import './startStrand.css';
+import { sayDraftMix } from './sayMix';
+import { computeTestMix, draftStrand, findMixBefore, listLines } from './strandDraft';
 import { TestGrams } from './TestGrams';
 
-const { zone: _zone, place, buildUp, hairs, lookEveryMin, testG, ...mix } = strandForm;
-const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin } = mix;
+const { zone: _zone, place, buildUp, hairs, lookEveryMin, testG, makersLimitMin } = strandForm;
+const { line, batch, developerPercent, ratio, heat, minutes } = mixQuestions;
 
-/** Where it was snipped, and whether build-up is off; what is right for most stands behind "more". */
-const where = { place, buildUp } as const;
-const theMix = { line, batch, developerPercent, ratio, minutes, makersLimitMin, heat } as const;
-const rest = {
-  hairs: { ...hairs, more: true },
+/** Where it was snipped and whether build-up is off, then the mix; what is right for most stands behind it. */
+const form = {
+  place,
+  buildUp,
+  line,
+  developerPercent,
+  minutes,
+  makersLimitMin,
+  ratio,
+  heat,
+  batch,
   lookEveryMin: { ...lookEveryMin, more: true },
+  hairs: { ...hairs, more: true },
   testG,
 } as const;
-const whole = { ...where, ...theMix, ...rest } as const;
+
+const mixNames = [...Object.keys(mixQuestions), 'makersLimitMin'];
 
 /** Offered in one tap. common practice, no source: what stands in most directions. */
 const minutePicks = {
@@ -39,21 +47,22 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
   const words = useWords();
   const said = () => words.strandTest.start;
   const { record } = props.consultation;
-  const before = record.strands.at(-1);
-  const [isSame, setIsSame] = createSignal(before !== undefined);
+  const before = findMixBefore(record, props.settings, props.zone);
+  const [isSame, setIsSame] = createSignal(before !== null);
   const name = `${props.consultation.id}/strand/${props.zone}/${record.strands.length}`;
-  const asked = createEventForm(props, whole, name, draftStrand(record, props.settings, props.zone));
+  const asked = createEventForm(props, form, name, draftStrand(record, props.settings, props.zone));
   const grams = createMemo(() =>
     computeTestMix(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
   const lineSoFar = () => {
-    const line = asked.draft.raw().line;
-    return typeof line === 'string' ? line : '';
+    const { line: chosen } = asked.draft.raw();
+    return typeof chosen === 'string' ? chosen : '';
   };
-  /** What is refused in the mix of the strand before is shown, so that it can be changed. */
-  createEffect(() => {
-    if (asked.refusals().some(({ path }) => path in theMix)) setIsSame(false);
-  });
+  /** The mix of before is given up as a whole; its questions are asked. */
+  const changeMix = () => {
+    for (const each of mixNames) asked.draft.set(each, undefined);
+    setIsSame(false);
+  };
   const begin = async () => {
     if (await asked.send('STRAND_STARTED', { zone: props.zone })) props.onClose();
   };
@@ -67,34 +76,46 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
+          <Show when={isSame()}>
+            <BigButton act="another-mix" onPress={changeMix}>
+              {said().anotherMix}
+            </BigButton>
+          </Show>
           <BigButton kind="primary" act="start-strand" onPress={() => void begin()}>
             {said().begin}
           </BigButton>
         </>
       }
     >
-      <Caution>
-        <p>{said().caution}</p>
-      </Caution>
+      <Show when={isSame() && before}>
+        {(mix) => (
+          <p class="mix-line" data-panel="same-mix">
+            <strong>{said().sameMix[mix().from]}</strong>{' '}
+            {sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}
+          </p>
+        )}
+      </Show>
+      <PartSheet
+        step={props}
+        form={asked}
+        questions={form}
+        words={words.strandTest.forms.strand}
+        picks={{ ...minutePicks, line: listLines(props.consultation.record, props.settings) }}
+        summary={said().summary}
+      >
+        <p class="big-word">{said().ready}</p>
+        <p class="lead" data-line="mix">
+          {sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}
+        </p>
+      </PartSheet>
+      <HandCaution
+        caution={
+          lineSoFar() !== '' && findStuff(props.settings, lineSoFar()) === 'lightener'
+            ? 'weighLightener'
+            : 'snip'
+        }
+      />
       <Refusal refusal={asked.refusal()} />
-      <div class="strand-form">
-        <PartForm step={props} form={asked} questions={where} words={words.strandTest.forms.strand} />
-        <Show
-          when={isSame() && before}
-          fallback={
-            <PartForm
-              step={props}
-              form={asked}
-              questions={theMix}
-              words={words.strandTest.forms.strand}
-              picks={{ ...minutePicks, line: listLines(props.consultation.record, props.settings) }}
-            />
-          }
-        >
-          {(same) => <SameMix strand={same()} settings={props.settings} onChange={() => setIsSame(false)} />}
-        </Show>
-        <PartForm step={props} form={asked} questions={rest} words={words.strandTest.forms.strand} />
-      </div>
     </StepPage>
   );
 }

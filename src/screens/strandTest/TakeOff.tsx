@@ -1,13 +1,16 @@
-import { Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { takenOffForm } from '../../../shared/records/forms/test';
+import { findStrand } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
+import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { ClockLine } from '../clocks/ClockLine';
 import { createEventForm } from '../eventForm';
-import { PartForm } from '../PartForm';
 import type { StepProps } from '../stepProps';
+import { Tile, Tiles } from '../Tiles';
 
 const { or: _timeIsUp, ...why } = takenOffForm.why;
 const form = {
@@ -26,9 +29,11 @@ export function TakeOff(
   const words = useWords();
   const name = `${props.consultation.id}/takeOff/${props.zone}/${props.consultation.record.strands.length}`;
   const asked = createEventForm(props, form, name, {});
-  const takeOff = async () => {
+  const takeOff = async (option: string) => {
+    asked.draft.set('why', option);
     if (await asked.send('STRAND_TAKEN_OFF', { zone: props.zone })) props.onClose();
   };
+  const strand = createMemo(() => findStrand(props.consultation.record, props.zone));
   return (
     <StepPage
       page={props.page}
@@ -46,13 +51,25 @@ export function TakeOff(
               </BigButton>
             )}
           </Show>
-          <BigButton kind="primary" act="take-off" onPress={() => void takeOff()}>
-            {words.strandTest.processing.takeOff(words.general.zones[props.zone])}
-          </BigButton>
         </>
       }
     >
-      <PartForm step={props} form={asked} questions={form} words={words.strandTest.forms.takenOff} />
+      <ClockLine
+        clock={props.consultation.record.clocks.find(({ id }) => id === strand()?.clock)}
+        strandNumber={strand()?.number ?? null}
+        nowMs={props.nowMs}
+        units={props.settings.units}
+      />
+      <Tiles question="why" label={words.strandTest.forms.takenOff.why.ask} size="large">
+        <For each={form.why.options}>
+          {(option) => (
+            <Tile option={option} onPress={() => void takeOff(option)}>
+              {words.strandTest.forms.takenOff.why.options[option]}
+            </Tile>
+          )}
+        </For>
+      </Tiles>
+      <HandCaution caution="outcome" />
       <Refusal refusal={asked.refusal()} />
     </StepPage>
   );

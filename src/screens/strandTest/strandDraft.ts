@@ -2,13 +2,14 @@ import { type Mixture, mixture, orderForStrand } from '../../../shared/judgement
 import { issueTestPermit } from '../../../shared/judgement/permit';
 import { judgeRisk } from '../../../shared/judgement/risk';
 import { isLifting } from '../../../shared/judgement/stops';
-import { mixQuestions, strandForm } from '../../../shared/records/forms/test';
+import { mixQuestions, type StrandAnswers, strandForm } from '../../../shared/records/forms/test';
 import { type RawForm, readForm } from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
+import { findStuff } from '../findStuff';
 import type { GramsRefusal } from '../GramsBeside';
 
 /** Products of the shelf that fit what she wants, the likeliest kind first; a spray is none of them. */
@@ -22,18 +23,44 @@ export function listLines(record: ConsultationRecord, settings: Settings): reado
   ].map(({ name }) => name);
 }
 
+/** A mix as a whole, and where it was taken from. */
+export interface MixBefore {
+  readonly from: 'strand' | 'lastTime';
+  readonly mix: Omit<StrandAnswers, 'zone' | 'place' | 'buildUp' | 'hairs' | 'lookEveryMin'>;
+}
+
+/**
+ * Which mix would a new strand of this zone get again? That of the strand before it, so that two places get the same;
+ * else that of last time, where it is of the kind that she wants today.
+ */
+export function findMixBefore(record: ConsultationRecord, settings: Settings, zone: Zone): MixBefore | null {
+  const before = record.strands.at(-1);
+  const zonesThen = record.lastTime?.zones ?? [];
+  const then = zonesThen.find(({ strand }) => strand.zone === zone) ?? zonesThen[0];
+  const found = before ?? then?.strand;
+  if (found === undefined) return null;
+  const service = record.answers.client?.service;
+  const fits =
+    findStuff(settings, found.line) ===
+    (service !== undefined && isLifting(service) ? 'lightener' : 'colour');
+  if (before === undefined && !fits) return null;
+  const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin, testG } = found;
+  return {
+    from: before === undefined ? 'lastTime' : 'strand',
+    mix: { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin, testG },
+  };
+}
+
 /**
  * What stands in the fields of a new strand before anything is typed?
- * The mix of the strand before it, so that two places get the same; a look every 3 minutes when the hair is suspect,
- * else every 5: common practice, no source.
+ * A mix that was used before, as a whole; a look every 3 minutes when the hair is suspect, else every 5: common
+ * practice, no source.
  */
 export function draftStrand(record: ConsultationRecord, settings: Settings, zone: Zone): RawForm {
   const lookEveryMin = judgeRisk(record.answers) === 'low' ? '5' : '3';
-  const before = record.strands.at(-1);
-  if (before === undefined) return { zone, lookEveryMin };
-  const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin, testG } = before;
-  const mix = { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin, testG };
-  return { ...writeForm(strandForm, mix, settings.units), zone, lookEveryMin };
+  const before = findMixBefore(record, settings, zone);
+  if (before === null) return { zone, lookEveryMin };
+  return { ...writeForm(strandForm, before.mix, settings.units), zone, lookEveryMin };
 }
 
 /** The questions that the grams of the little mix hang on. */

@@ -6,6 +6,8 @@ const zones: Readonly<Record<Zone, string>> = { roots: 'roots', lengths: 'length
 export const general = {
   zones,
   next: 'Next',
+  signed: 'Signed',
+  signedHint: 'It is kept with the name and the words.',
   back: 'Back',
   bar: 'The bar',
   cancel: 'Cancel',

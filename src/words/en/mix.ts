@@ -40,7 +40,7 @@ export const mix = {
     rinsed: 'rinsed',
     thrown: 'thrown away',
   } satisfies Readonly<Record<BowlFact, string>>,
-  limits: 'Within what was tested',
+  limits: 'Within what was tested:',
   limitLine: (line: string) => `${line}, no other line`,
   limitDeveloper: (percent: string, vol: string) => `no stronger than ${percent} (${vol})`,
   limitRatio: (ratio: string) => `1 : ${ratio}`,
@@ -69,7 +69,6 @@ export const mix = {
   useBy: (time: string) => `use by ${time}`,
   tooOld: 'Mixed too long ago. If it is on her, rinse it off. Throw it away and mix anew.',
   finish: 'No more bowls: finish',
-  cautionMix: 'No metal bowl. Scoop low, lid on, fan on. Asthma? Somebody else mixes.',
   cautionWeighed:
     'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',
   decided: (name: string) => `Decided: ${name}`,

@@ -70,6 +70,8 @@ export const reaction = {
   notAReaction: 'It was none',
   recorded: 'Recorded. Nothing goes on this client any more.',
   rinseFirst: 'Rinse first. Then say what was done.',
+  /** What she remembers, or what shows, only now. */
+  tells: { open: 'She tells of a reaction …', title: 'She tells of it now: hold what it is' },
   giveCare: 'Save and close',
   giveCareAnyway: 'Close, and rinse on',
 };

@@ -71,15 +71,15 @@ export const strandTest = {
   },
   start: {
     title: (zoneName: string) => `Strand from the ${zoneName}`,
-    sameMix: (number: string) => `Same mix as strand ${number}`,
-    limit: (minutes: string) => `maker’s limit ${minutes}`,
+    sameMix: { strand: 'Mix as the last strand:', lastTime: 'Mix as last time:' },
+    ready: 'Weigh it, put it on, start the clock.',
+    summary: 'The mix',
     anotherMix: 'Another mix',
     weigh: (grams: string, stuff: 'colour' | 'lightener', developer: string) =>
       `Weigh ${grams} ${stuff}, ${developer} developer`,
     bottleAndBowl: (bottle: string, vol: string, bowl: string) =>
       `${bottle} bottle (${vol}), ${bowl} in the bowl`,
     gramsOpen: 'Developer and ratio first.',
-    caution: 'Gloves on, a new pair. Plastic or glass bowl, never metal. Air at the mixing point.',
     begin: 'It is on: start the clock',
   },
   processing: {
@@ -103,7 +103,7 @@ export const strandTest = {
     levelIs: (level: string) => `Level ${level}`,
     extendTitle: 'More time in the mix',
     extend: 'Add the minutes',
-    takeOffTitle: 'Take the strand off',
+    takeOffTitle: 'Off before its time: why?',
     discard: 'Put strand aside',
     discardTitle: 'Put the strand aside',
     discardDo: 'Sign and put it aside',
@@ -119,7 +119,9 @@ export const strandTest = {
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,
     brokeInMix: (zoneName: string) => `The ${zoneName} broke in this mix, and stay recorded as broken.`,
-    how: 'Rinse, blot, straighten the curl, pull lightly while wet. Then dry it and look on white.',
+    summary: 'All said',
+    allSaid: 'All said. Record it, and it counts.',
+    signedAs: (name: string) => `Recorded by ${name}.`,
     record: 'Record the outcome',
     still: (count: string) => `${count} more to record`,
   },

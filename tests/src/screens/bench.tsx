@@ -77,6 +77,25 @@ const find = (selector: string): HTMLElement => {
   return found;
 };
 
+const look = (selector: string): HTMLElement | null => document.querySelector<HTMLElement>(selector);
+
+/** The question as it stands on the screen; one that is not on its sheet now is brought there by its line. */
+function bring(question: string): string {
+  const selector = `[data-question="${question}"]`;
+  if (look(selector) === null && look('.sheet') !== null) {
+    look('[data-act="all-questions"]')?.click();
+    look(`[data-ledger="${question}"]`)?.click();
+  }
+  return selector;
+}
+
+/** Its field, with the pad brought out where the figure is offered as tiles. */
+function findInput(question: string): HTMLInputElement {
+  const selector = bring(question);
+  if (look(`${selector} input`) === null) look(`${selector} [data-act="another-number"]`)?.click();
+  return find(`${selector} input`) as HTMLInputElement;
+}
+
 export const act = (name: string): HTMLElement => find(`[data-act="${name}"]`);
 export const hasAct = (name: string): boolean => document.querySelector(`[data-act="${name}"]`) !== null;
 
@@ -93,31 +112,31 @@ export async function pressTwice(name: string): Promise<void> {
 }
 
 export async function choose(question: string, option: string): Promise<void> {
-  find(`[data-question="${question}"] [data-option="${option}"]`).click();
+  const selector = bring(question);
+  if (look(`${selector} [data-option="${option}"]`) === null) {
+    look(`${selector} [data-act="back-to-picks"]`)?.click();
+  }
+  find(`${selector} [data-option="${option}"]`).click();
   await settle();
 }
 
 /** Which options of a question stand chosen? */
 export const pressed = (question: string): readonly (string | undefined)[] =>
-  [
-    ...document.querySelectorAll<HTMLElement>(
-      `[data-question="${question}"] [data-option][aria-pressed="true"]`,
-    ),
-  ].map(({ dataset }) => dataset.option);
+  [...document.querySelectorAll<HTMLElement>(`${bring(question)} [data-option][aria-pressed="true"]`)].map(
+    ({ dataset }) => dataset.option,
+  );
 
 export async function type(question: string, text: string): Promise<void> {
-  const input = find(`[data-question="${question}"] input`) as HTMLInputElement;
+  const input = findInput(question);
   input.value = text;
   input.dispatchEvent(new InputEvent('input', { bubbles: true }));
   await settle();
 }
 
-export const typed = (question: string): string =>
-  (find(`[data-question="${question}"] input`) as HTMLInputElement).value;
+export const typed = (question: string): string => findInput(question).value;
 
 /** What is said at a field. */
-export const said = (question: string): string =>
-  find(`[data-question="${question}"] .field-refusal`).textContent ?? '';
+export const said = (question: string): string => find(`${bring(question)} .field-refusal`).textContent ?? '';
 
 export const seen = (selector: string): string =>
   document.querySelector(selector)?.textContent?.replaceAll('\u00a0', ' ') ?? '';

@@ -23,7 +23,6 @@ describe('somebody who is stopped while strands are in the mix', () => {
     await press('take-off');
     expect(hasAct('discard-strand')).toBe(false);
     await choose('why', 'looksWeak');
-    await press('take-off');
     const [first] = bench.consultation().log.slice(-1);
     expect(first).toMatchObject({ type: 'STRAND_TAKEN_OFF', payload: { why: 'looksWeak' } });
     bench.pass(40 * minute);

@@ -144,8 +144,8 @@ describe('a strand in the mix', () => {
   it('comes off in one tap once its time is up, and only for a reason before', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     await press('take-off');
-    await press('take-off');
-    expect(said('why')).toBe('Still to be answered.');
+    expect(title()).toBe('Off before its time: why?');
+    expect(bench.last()?.type).toBe('STRAND_STARTED');
     await press('cancel');
     bench.pass(25 * minute);
     await press('take-off');
@@ -209,7 +209,7 @@ describe('an outcome', () => {
     expect(title()).toBe('Outcome: ends');
     expect(act('record-outcome')).toBeTruthy();
     expect(hasAct('discard-strand')).toBe(false);
-    expect(seen('.caution')).toContain('The ends broke in this mix');
+    expect(seen('.broke-line')).toContain('The ends broke in this mix');
   });
 });
 
