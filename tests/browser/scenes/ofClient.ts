@@ -296,6 +296,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       logs: alone([...asked.client, say('client', { scalp: 'broken' })]),
       go: async (hand) => {
         await open(hand);
+        await hand.act('correction');
         await hand.hold('[data-act="correct"]');
       },
       shows: on('stopped'),

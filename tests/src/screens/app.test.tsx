@@ -346,6 +346,7 @@ describe('a stop', () => {
   it('stands through a restart and in a new consultation for the same ticket', async () => {
     const first = await startClient();
     await first.hold(option);
+    await first.tap('[data-act=end]');
     await first.answer(['reason', 'notSafeToday']);
     await first.hold('[data-act=WE_SAID_NO]');
     first.unmount();
@@ -363,24 +364,28 @@ describe('a stop', () => {
     await shown.tap(`dialog ${openTest}`);
     await shown.hold('[data-act=skin-test-reaction]');
     expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(2);
+    await shown.tap('[data-act=correction]');
     await shown.answer(['code', 'misheard']);
     await shown.type('words', 'Her sister had hives');
     await shown.hold('[data-act=correct]');
     expect(shown.find('[data-question=answer]').dataset.refused).toBe('notAnswered');
     await shown.answer(['answer', 'client']);
     await shown.hold('[data-act=correct]');
-    expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(1);
-    expect((shown.find('[data-question=words] input') as HTMLInputElement).value).toBe('');
+    expect(await shown.readTyped('words')).toBe('');
+    await shown.goTo('code');
     expect(shown.look('[data-question=code] [aria-pressed=true]')).toBeNull();
+    await shown.tap('[data-act=cancel]');
+    expect(shown.container.querySelectorAll('[data-rule]')).toHaveLength(1);
   });
 
   it('is lifted by a named, coded and worded correction alone', async () => {
     const shown = await startClient();
     await shown.hold(option);
+    await shown.tap('[data-act=correction]');
     await shown.hold('[data-act=correct]');
     expect(isStopped(shown)).toBe(true);
     expect(shown.find('[data-question=code]').dataset.refused).toBe('notAnswered');
-    expect(shown.find('[data-question=words]').dataset.refused).toBe('empty');
+    expect(shown.find('[data-ledger=words]').dataset.refused).toBe('refused');
     await shown.answer(['code', 'wrongTap']);
     await shown.type('words', 'Meant the row above');
     await shown.hold('[data-act=correct]');

@@ -39,14 +39,12 @@ describe('at the scale', () => {
     expect(bench.way()).toContain('colourOn');
   });
 
-  it('offers first to mix again what was thrown away, and nothing that reads as putting on', async () => {
+  it('offers at once to mix again what was thrown away, and nothing that reads as putting on', async () => {
     const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
     await pressTwice('throw');
     expect(bench.last()?.type).toBe('BOWL_THROWN');
-    expect(act('mix-lengths').textContent).toBe('Mix for the lengths');
-    expect(primaries()).toEqual(['mix-lengths']);
-    await press('mix-lengths');
     expect(title()).toBe('Bowl for the lengths');
+    expect(primaries()).toEqual(['weigh']);
   });
 
   it('offers first to finish once the last bowl was rinsed', () => {
