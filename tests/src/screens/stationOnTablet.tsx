@@ -6,6 +6,7 @@ import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
 import type { StationInUse } from '../../../src/station/createStation';
+import type { DemoInUse } from '../../../src/station/demo/createDemo';
 import { makeStation } from '../../../src/station/makeStation';
 import type { StationState } from '../../../src/station/stationState';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
@@ -21,6 +22,7 @@ export async function showStation(
     readonly change?: Parameters<typeof switchOn>[2];
     /** Its sound and its screen. */
     readonly device?: TabletInUse;
+    readonly demo?: DemoInUse;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -68,7 +70,9 @@ export async function showStation(
   };
   await station.startWriting();
   if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
-  const { container, unmount } = render(() => <App station={inUse} tablet={options.device} />);
+  const { container, unmount } = render(() => (
+    <App station={inUse} tablet={options.device} demo={options.demo} />
+  ));
 
   const look = (selector: string) => container.querySelector<HTMLElement>(selector);
   const find = (selector: string): HTMLElement => {
