@@ -124,7 +124,7 @@ export function PutOn(
         hasAgeLine={false}
         nowMs={props.nowMs}
         picks={picks()}
-        summary={words.skinTest.title}
+        summary={words.skinTest.whenToRead}
       >
         <p class="big-word">{saysThen()}</p>
         <p class="soft">{words.skinTests.makers}</p>

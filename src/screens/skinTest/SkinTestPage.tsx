@@ -7,11 +7,10 @@ import { isOpenNow } from '../isOpenNow';
 import { screenOf } from '../screenOf';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { Correction } from '../stopped/Correction';
 import type { Frame } from './frame';
-import { NotHers } from './NotHers';
 import { PutOn, type SkinTestAsked } from './PutOn';
 import { ReadActions } from './ReadActions';
+import { NotHers, WronglyNoted } from './TakenBackHere';
 import './skinTest.css';
 import { sayHow, sayStatus } from './skinTestSaid';
 import { viewSkinTest } from './skinTestView';
@@ -68,11 +67,6 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
       {framed.children}
     </StepPage>
   );
-  const leaveCorrection = (
-    <BigButton act="skin-test-leave" isWay onPress={() => setAsked(null)}>
-      {words.skinTest.leaveIt}
-    </BigButton>
-  );
 
   return (
     <Switch
@@ -110,9 +104,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
       }
     >
       <Match when={mayCorrect() && asked() === 'correction'}>
-        <StepPage page={props.page} title={words.skinTest.title} actions={leaveCorrection}>
-          <Correction {...props} answers={['skinTest']} title={words.skinTest.correctTitle} />
-        </StepPage>
+        <WronglyNoted {...props} onBack={() => setAsked(null)} />
       </Match>
       <Match when={mayCorrect() && asked() === 'notHers'}>
         <NotHers {...props} onBack={() => setAsked(null)} />

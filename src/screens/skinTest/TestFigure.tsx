@@ -17,7 +17,8 @@ export function TestFigure(props: {
       <p class="skin-test-figure" data-status={props.status}>
         <StatusMark status={props.status} />
         <span>
-          <strong>{props.what}</strong> {props.when}
+          <strong>{props.what}</strong>
+          {props.when === '' ? '' : ` · ${props.when}`}
         </span>
       </p>
       <dl class="skin-test-facts">

@@ -2,10 +2,15 @@ import type { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { FormWords } from '../formWords';
 
 const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
-  ticket: { ask: 'Initials or ticket', hint: 'As at the start of a client.' },
-  line: { ask: 'Which product line?', hint: 'If you know. Nothing here clears lightener powder.' },
+  ticket: { ask: 'Whose is it? Initials or ticket', short: 'Whose', hint: 'As at the start of a client.' },
+  line: {
+    ask: 'Which product line?',
+    short: 'Product line',
+    hint: 'If you know. Nothing here clears lightener powder.',
+  },
   method: {
     ask: 'How is it done?',
+    short: 'Method',
     options: {
       makersMethod: 'The maker’s method',
       openApplication: 'Left open, 45 minutes',
@@ -13,7 +18,8 @@ const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
     },
   },
   site: {
-    ask: 'Where?',
+    ask: 'Where is it put on?',
+    short: 'Place',
     options: {
       behindEar: 'Behind the ear',
       innerElbow: 'Inner elbow',
@@ -21,9 +27,14 @@ const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
       unknown: 'Don’t know',
     },
   },
-  putOnAtMs: { ask: 'When was it put on?', hint: 'At this time of day. Another hour: type it.' },
+  putOnAtMs: {
+    ask: 'When was it put on?',
+    short: 'Put on',
+    hint: 'At this time of day. Another hour: type it.',
+  },
   seen: {
     ask: 'What is seen?',
+    short: 'Seen',
     options: {
       notReadYet: 'Not read yet',
       nothing: 'Nothing seen',
@@ -47,6 +58,7 @@ export const skinTest = {
   putOnNow: 'Put on now',
   earlier: 'It was put on earlier',
   mayBeRead: (when: string) => `May be read from ${when}.`,
+  whenToRead: 'When to read it',
   keep: 'Keep it',
   keepNow: 'It is on now',
   place: (method: string, site: string, line: string) =>

@@ -15,16 +15,18 @@ const status: Readonly<Record<SkinTestStatus | 'missing' | 'notNeeded', string>>
 };
 
 const takenBackForm: FormWords<(typeof skinTestForms)['SKIN_TEST_TAKEN_BACK']> & { readonly by: AskWords } = {
-  by: { ask: 'Who says so?' },
+  by: { ask: 'Who says so?', short: 'Who' },
   what: {
     ask: 'What was wrong?',
+    short: 'Wrong was',
     options: { reading: 'The reading: it is read again', test: 'The whole test' },
   },
   code: {
     ask: correctionWords.code.ask,
+    short: 'Why',
     options: { ...correctionWords.code.options, cameOff: 'It came off, or nobody will read it' },
   },
-  words: correctionWords.words,
+  words: { ...correctionWords.words, short: 'In words' },
 };
 
 /** The skin tests by ticket, without any consultation. */
@@ -37,7 +39,7 @@ export const skinTests = {
   noneHint: 'Put one on, and it stands here until it is read. It needs no chair.',
   page: (page: string, pages: string) => `Page ${page} of ${pages}`,
   putOnOne: 'Put one on',
-  putOnTitle: 'Whose skin test?',
+  putOnTitle: 'Put a skin test on',
   onSince: (when: string) => `on since ${when}`,
   status,
   from: (when: string) => `from ${when}`,
@@ -58,7 +60,7 @@ export const skinTests = {
     'Method, site, how long and what counts are the maker’s. So is how often: a repeat may itself sensitise.',
   notPowder: 'And it says nothing about lightener powder.',
   takeBack: 'Noted wrongly, or it came off',
-  takeBackTitle: 'Take back what was noted?',
+  takeBackTitle: 'Take it back?',
   takeBackLead: 'It stays in the log. Every open consultation of this ticket hears of it.',
   holdToTakeBack: 'Take it back',
   takenBackForm,
