@@ -2,7 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import type { Consultation } from '../../machines/consultation/consultation';
 import type { StationInUse } from '../station/createStation';
 import { ConsultationScreen } from './consultation/ConsultationScreen';
-import type { SubmitFor } from './submitting';
+import type { SubmitAllFor, SubmitFor } from './submitting';
 import type { Who } from './who';
 
 /** The client in view. What is still on its way when she is closed reads her as she was last. */
@@ -11,6 +11,7 @@ export function ClientInView(props: {
   readonly station: Pick<StationInUse, 'state' | 'nowMs' | 'finishClosing'>;
   readonly who: Who;
   readonly submit: SubmitFor;
+  readonly submitAll: SubmitAllFor;
   readonly onBar: () => void;
 }) {
   const state = () => props.station.state();
@@ -25,6 +26,7 @@ export function ClientInView(props: {
           by={props.who.by()}
           isWriter={state().mode === 'writing'}
           submit={(raw, name) => props.submit(props.id, raw, name)}
+          submitAll={(raws) => props.submitAll(props.id, raws)}
           finishClosing={() => props.station.finishClosing(props.id)}
           onWho={props.who.ask}
           onBar={props.onBar}

@@ -29,7 +29,7 @@ import { SettingsScreen } from './settings/SettingsScreen';
 import { SkinTests } from './skinTest/SkinTests';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { Start } from './start/Start';
-import { makeSubmit } from './submitting';
+import { makeSubmit, makeSubmitAll } from './submitting';
 import { createWho } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
@@ -47,6 +47,7 @@ export function Screens(props: {
   const isWriter = () => state().mode === 'writing';
   const who = createWho(isWriter);
   const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
+  const submitAll = makeSubmitAll(props.station, who);
   const alarm = createAlarm(props.station, props.tablet, submit);
   const place = createPlace(state, who, alarm.goTo);
 
@@ -93,7 +94,14 @@ export function Screens(props: {
   };
 
   const renderClient = (id: string) => (
-    <ClientInView id={id} station={props.station} who={who} submit={submit} onBar={place.toBar} />
+    <ClientInView
+      id={id}
+      station={props.station}
+      who={who}
+      submit={submit}
+      submitAll={submitAll}
+      onBar={place.toBar}
+    />
   );
 
   return (
@@ -172,6 +180,8 @@ export function Screens(props: {
                     nowMs={props.station.nowMs()}
                     clients={state().open}
                     chair={chosenChair()}
+                    by={who.by()}
+                    closed={state().closed}
                     open={(answers: RawForm) => props.station.open(who.by(), answers)}
                     onOpened={place.toClient}
                     onBar={place.toBar}

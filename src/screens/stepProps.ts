@@ -13,6 +13,8 @@ import type { RinseSteps } from './reaction/rinseSteps';
  */
 export type Submit = (raw: RawEvent, by?: string) => Promise<Result<void, TapRefusal>>;
 
+export type SubmitAll = (raws: readonly RawEvent[]) => Promise<Result<void, TapRefusal>>;
+
 /** What the screen of a step is given. It owns nothing of the consultation: it reads it and submits. */
 export interface StepProps {
   readonly consultation: Consultation;
@@ -23,6 +25,8 @@ export interface StepProps {
   /** Handed on to `StepPage` as it is. */
   readonly page: PageSurroundings;
   readonly submit: Submit;
+  /** Several taps of one person, in order; stops at the first that is refused. */
+  readonly submitAll: SubmitAll;
   readonly rinseSteps: RinseSteps;
   /** Tries once more to write the record of a consultation that is over. */
   readonly finishClosing: () => Promise<Result<void, SubmitRefusal>>;

@@ -6,6 +6,8 @@ import type { Who } from './who';
 /** One tap for one client, in the name of whoever is at the tablet, or of the person who takes it on. */
 export type SubmitFor = (id: string, raw: RawEvent, name?: string) => ReturnType<StationInUse['submit']>;
 
+export type SubmitAllFor = (id: string, raws: readonly RawEvent[]) => ReturnType<StationInUse['submitAll']>;
+
 /**
  * In whose name is a tap written? Where nobody is chosen (this window has just become the writer) it asks first; what
  * is urgent is written at once, as `nobody`. Checked in tests/src/screens/app.test.tsx and reaction/rinseSteps.test.tsx.
@@ -20,3 +22,12 @@ export function makeSubmit(station: Pick<StationInUse, 'submit'>, who: Who, nobo
     });
   };
 }
+
+/** Several taps in one go are nothing urgent: who is at the tablet says so first. */
+export const makeSubmitAll =
+  (station: Pick<StationInUse, 'submitAll'>, who: Who): SubmitAllFor =>
+  (id, raws) =>
+    new Promise((resolve) => {
+      const tell = () => resolve(station.submitAll(id, who.by(), raws));
+      who.asSomebody(tell, tell);
+    });

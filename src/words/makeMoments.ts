@@ -12,6 +12,8 @@ export function makeMoments(locale: string) {
     time,
     /** "Thursday, March 5, 14:00" */
     dayAndTime: (atMs: number): string => `${day(atMs)}, ${time(atMs)}`,
+    /** "March 5, 2026" */
+    date: write({ day: 'numeric', month: 'long', year: 'numeric' }),
     /** "Thu, Mar 5" */
     shortDay,
     /** "Thu, Mar 5, 14:00" */

@@ -183,10 +183,6 @@ describe('bad input on the real screens', () => {
       await tryScreen(person, `settings ${section}`, primary);
       await act('all-settings');
     }
-    await act('bar');
-    await act('start');
-    await fill(person, { ticket: 'S.S.' });
-    await tryScreen(person, 'start', primary);
     expect(person.complaints).toEqual([]);
     const types = [...(await readLogs(page)).values()].flat() as readonly { type?: string }[];
     expect(types.filter(({ type }) => type === 'BOWL_WEIGHED')).toHaveLength(1);

@@ -10,9 +10,24 @@ import { sayWhatMixWaitsFor } from '../skinTest/skinTestSaid';
 import { viewSkinTest } from '../skinTest/skinTestView';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
+import { NothingNew } from './NothingNew';
+
+/** Whoever is back is asked in one go what is new; anybody else, and whoever has news, question by question. */
+export function Client(props: StepProps) {
+  const [hasNews, setHasNews] = createSignal(false);
+  const last = createMemo(() => {
+    const { lastTime, answers } = props.consultation.record;
+    return hasNews() || Object.keys(answers).length > 0 ? null : lastTime;
+  });
+  return (
+    <Show when={last()} fallback={<AskClient {...props} />}>
+      {(before) => <NothingNew {...props} last={before()} onSomethingNew={() => setHasNews(true)} />}
+    </Show>
+  );
+}
 
 /** What she wants, and whether anything may go on this skin at all. */
-export function Client(props: StepProps) {
+function AskClient(props: StepProps) {
   const words = useWords();
   const laterOn = createMemo(() =>
     sayWhatMixWaitsFor(viewSkinTest(props.consultation.record, props.settings, props.nowMs), words),

@@ -12,6 +12,7 @@ import type { TapRefusal } from '../explainRefusal';
 import { createKeptDraft } from '../keptDraft';
 import { showFirstRefused } from '../showFirstRefused';
 import type { StepProps } from '../stepProps';
+import { listAsLastTime } from './asLastTime';
 import { makeReading, writeKept } from './readContext';
 
 /**
@@ -21,7 +22,10 @@ import { makeReading, writeKept } from './readContext';
  */
 export function createAsking(step: AskStep, props: StepProps) {
   const form: Form = askForms[step];
-  const kept = (): RawForm => writeKept(form, props.consultation.record.answers[step], props.settings);
+  const kept = (): RawForm => {
+    const { answers, lastTime } = props.consultation.record;
+    return writeKept(form, answers[step] ?? listAsLastTime(lastTime, step), props.settings);
+  };
   /** A correction or another day takes answers back: then nothing that was typed before comes up again. */
   const draft = untrack(() =>
     createKeptDraft(

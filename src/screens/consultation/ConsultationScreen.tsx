@@ -4,7 +4,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import type { RawEvent } from '../../../shared/records/classify';
 import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
-import { type Result, refuse } from '../../../shared/result';
+import { accept, type Result, refuse } from '../../../shared/result';
 import { Dialog } from '../../parts/Dialog';
 import { OnlyWatches } from '../../parts/OnlyWatches';
 import type { PageSurroundings } from '../../parts/StepPage';
@@ -20,7 +20,7 @@ import { createRinseSteps } from '../reaction/rinseSteps';
 import { screenOf, stepOf } from '../screenOf';
 import { SkinTestPage } from '../skinTest/SkinTestPage';
 import { SkinTestWayProvider } from '../skinTest/skinTestWay';
-import type { StepProps, Submit } from '../stepProps';
+import type { StepProps, Submit, SubmitAll } from '../stepProps';
 import './consultation.css';
 import { screens } from './screens';
 
@@ -32,6 +32,7 @@ export function ConsultationScreen(props: {
   readonly by: string;
   readonly isWriter: boolean;
   readonly submit: (raw: RawEvent, by?: string) => Promise<Result<void, SubmitRefusal>>;
+  readonly submitAll: (raws: readonly RawEvent[]) => Promise<Result<void, SubmitRefusal>>;
   readonly finishClosing: StepProps['finishClosing'];
   readonly onWho: () => void;
   readonly onBar: () => void;
@@ -44,6 +45,12 @@ export function ConsultationScreen(props: {
     const taken = await props.submit(raw, by);
     if (taken.ok) return taken;
     return refuse(explainRefusal(taken.error, props.consultation, raw, props.settings, props.nowMs));
+  };
+  const submitAll: SubmitAll = async (raws) => {
+    const taken = await props.submitAll(raws);
+    const last = raws.at(-1);
+    if (taken.ok || last === undefined) return accept(undefined);
+    return refuse(explainRefusal(taken.error, props.consultation, last, props.settings, props.nowMs));
   };
   const rinseSteps = createRinseSteps({
     get consultation() {
@@ -97,6 +104,7 @@ export function ConsultationScreen(props: {
     },
     page,
     submit,
+    submitAll,
     rinseSteps,
     finishClosing: () => props.finishClosing(),
   };

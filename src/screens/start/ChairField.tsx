@@ -2,6 +2,7 @@ import { For } from 'solid-js';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import { nameRefusalId } from '../../parts/form/Field';
 import '../../parts/form/form.css';
+import { useMayWrite } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { Seat } from './startView';
 
@@ -21,23 +22,11 @@ export function ChairField(props: {
   readonly onChange: (chair: string) => void;
 }) {
   const words = useWords();
-  const isWrong = () => props.refusal !== null;
+  const mayWrite = useMayWrite();
   return (
-    <fieldset class="field" data-question="chair" data-kind="number" data-refused={props.refusal?.code}>
+    <fieldset class="field start-field" data-question="chair" data-refused={props.refusal?.code}>
       <legend>{words.start.form.chair.ask}</legend>
-      <span class="number-box">
-        <input
-          type="text"
-          inputmode="numeric"
-          autocomplete="off"
-          aria-label={words.start.form.chair.ask}
-          aria-describedby={nameRefusalId('chair')}
-          aria-invalid={isWrong()}
-          value={props.value}
-          onInput={(event) => props.onChange(event.currentTarget.value)}
-        />
-      </span>
-      <div class="chairs">
+      <div class="chairs" data-many={props.seats.length > 8}>
         <For each={props.seats.map(({ chair }) => chair)}>
           {(chair) => {
             const ticket = () => props.seats.find((seat) => seat.chair === chair)?.ticket ?? null;
@@ -48,6 +37,7 @@ export function ChairField(props: {
                 class="option chair"
                 data-option={name()}
                 data-taken={ticket() ?? undefined}
+                disabled={!mayWrite()}
                 aria-pressed={ticket() === null && props.value === name()}
                 onClick={() => props.onChange(name())}
               >

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, Show } from 'solid-js';
+import { findLastTime } from '../../../shared/records/findLastTime';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -7,7 +8,6 @@ import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { createDraft, listMistakes } from '../../parts/form/draft';
-import { FormFields } from '../../parts/form/FormFields';
 import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
@@ -16,8 +16,11 @@ import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
 import { showFirstRefused } from '../showFirstRefused';
 import { ChairField, type ChairRefusal } from './ChairField';
+import { sayLastTime } from './sayLastTime';
 import './start.css';
+import { StylistField } from './StylistField';
 import { findSameTicket, findStartForm, listSeats } from './startView';
+import { TicketField } from './TicketField';
 
 /** Whose consultation is it, and at which chair? A ticket that is open already is said before a second one starts. */
 export function Start(props: {
@@ -25,6 +28,9 @@ export function Start(props: {
   readonly nowMs: number;
   readonly clients: StationState['open'];
   readonly chair: string | null;
+  /** Who is at the tablet: does her hair, until another is tapped. */
+  readonly by: string;
+  readonly closed: StationState['closed'];
   readonly open: (answers: RawForm) => Promise<Result<string, SubmitRefusal>>;
   readonly onOpened: (id: string) => void;
   readonly onBar: () => void;
@@ -60,18 +66,29 @@ export function Start(props: {
     parked === null
       ? words.start.isOpenAt(write(at))
       : words.start.isParked(words.moments.dayAndTime(parked.untilAtMs));
-  const chooseChair = (text: string) => {
-    draft.set('chair', text);
+  const change = (name: string, text: string) => {
+    draft.set(name, text);
     setRefusal(null);
   };
+  const ticket = () => String(draft.raw().ticket ?? '');
+  const stylist = () => String(draft.raw().stylist ?? props.by);
+  /** Whoever is open already is not back: she is here. */
+  const lastTime = createMemo(() => (same() === undefined ? findLastTime(props.closed, ticket()) : null));
+  /** Enter in the ticket: on where nothing has to be chosen, never past the question who she is. */
+  const goOn = async () => {
+    if (same() === undefined && lastTime() === null) await go();
+  };
 
-  async function go(): Promise<void> {
+  async function go(lastTimeId?: string): Promise<void> {
     setIsTried(true);
     if (refusals().length > 0 || taken() !== undefined) {
       showFirstRefused();
       return;
     }
-    const opened = await props.open(draft.raw());
+    const opened = await props.open({
+      ...draft.raw(),
+      ...(lastTimeId === undefined ? {} : { lastTimeId }),
+    });
     if (opened.ok) props.onOpened(opened.value);
     else setRefusal(opened.error);
   }
@@ -80,51 +97,78 @@ export function Start(props: {
     <main class="start-page">
       <h1>{words.start.title}</h1>
       <div class="start-content">
-        <FormFields
-          form={{ ticket: form().ticket }}
-          words={words.start.form}
-          draft={draft}
-          onChange={() => setRefusal(null)}
-          refusals={refusals()}
+        <TicketField
+          value={ticket()}
+          refusal={refusals().find(({ path }) => path === 'ticket')}
           units={props.settings.units}
-          hasAgeLine={false}
-          nowMs={props.nowMs}
+          onChange={(text) => change('ticket', text)}
+          onEnter={() => void goOn()}
         />
-        <Show when={same()}>
-          {(found) => (
-            <Caution>
-              <p data-same-ticket={found().id}>
-                <strong>{sayWhere(found().record)}</strong> {words.start.sameTicket}
-              </p>
-            </Caution>
-          )}
-        </Show>
-        <div class="form">
+        <div class="start-side">
+          <Show when={same()}>
+            {(found) => (
+              <Caution>
+                <p data-same-ticket={found().id}>
+                  <strong>{sayWhere(found().record)}</strong> {words.start.sameTicket}
+                </p>
+              </Caution>
+            )}
+          </Show>
           <ChairField
             seats={seats()}
             write={write}
             value={chair()}
             refusal={refuseChair()}
-            onChange={chooseChair}
+            onChange={(text) => change('chair', text)}
           />
+          <Show when={props.settings.staff.length > 1}>
+            <StylistField
+              staff={props.settings.staff}
+              value={stylist()}
+              onChange={(name) => change('stylist', name)}
+            />
+          </Show>
+          <Show when={seats().every(({ ticket }) => ticket !== null)}>
+            <Caution>
+              <p>{words.start.noFreeChair}</p>
+            </Caution>
+          </Show>
+          <Refusal refusal={refusal()} />
         </div>
-        <Show when={seats().every(({ ticket }) => ticket !== null)}>
-          <Caution>
-            <p>{words.start.noFreeChair}</p>
-          </Caution>
-        </Show>
-        <Refusal refusal={refusal()} />
       </div>
       <PageActions>
+        <Show when={lastTime()}>
+          {(last) => (
+            <p class="last-time" role="status" data-last-time={last().id}>
+              <strong>{words.start.sameAs(sayLastTime(last(), words))}</strong>
+            </p>
+          )}
+        </Show>
         <BigButton act="cancel" isWay onPress={() => props.onBar()}>
           {words.general.cancel}
         </BigButton>
         <Show
           when={same()}
           fallback={
-            <BigButton kind="primary" act="open" onPress={() => void go()}>
-              {words.start.go}
-            </BigButton>
+            <Show
+              when={lastTime()}
+              fallback={
+                <BigButton kind="primary" act="open" onPress={() => void go()}>
+                  {words.start.go}
+                </BigButton>
+              }
+            >
+              {(last) => (
+                <>
+                  <BigButton act="open" onPress={() => void go()}>
+                    {words.start.goOther}
+                  </BigButton>
+                  <BigButton kind="primary" act="open-same" onPress={() => void go(last().id)}>
+                    {words.start.goSame}
+                  </BigButton>
+                </>
+              )}
+            </Show>
           }
         >
           {(found) => (

@@ -30,5 +30,6 @@ export function findSameTicket(open: StationState['open'], ticket: unknown): Con
 export const findStartForm = (chairs: number) =>
   ({
     ticket: openedForm.ticket,
+    stylist: openedForm.stylist,
     chair: { ...openedForm.chair, field: { ...openedForm.chair.field, max: chairs } },
   }) as const satisfies Form;

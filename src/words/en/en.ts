@@ -20,6 +20,7 @@ import { leaving } from './leaving';
 import { locale } from './locale';
 import { mix } from './mix';
 import { moments } from './moments';
+import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { rail } from './rail';
 import { reaction } from './reaction';
@@ -42,6 +43,7 @@ export const en = {
   clock,
   windowPart,
   start,
+  nothingNew,
   notices,
   leaving,
   bar,

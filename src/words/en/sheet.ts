@@ -7,6 +7,7 @@ export const sheet = {
   backToPicks: 'Back to the usual ones',
   typeIt: 'Type it',
   pad: 'Number keys',
+  letters: 'Letters and figures',
   lastAway: 'Take the last one away',
   clear: 'Clear',
   done: 'Done',

@@ -22,6 +22,9 @@ export const start = {
   isOpenAt: (chair: string) => `This ticket is open at chair ${chair}.`,
   isParked: (when: string) => `This ticket is parked, back ${when}.`,
   sameTicket: 'The same client? Then go on there. Somebody else? Give her a ticket of her own.',
+  sameAs: (when: string) => `Same client as on ${when}?`,
+  goSame: 'Start, same client',
+  goOther: 'Somebody else',
   goThere: 'Go there',
   goAnyway: 'Start anyway',
 };

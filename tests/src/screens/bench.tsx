@@ -6,7 +6,7 @@ import { advance } from '../../../machines/consultation/consultation';
 import { classify } from '../../../shared/records/classify';
 import { accept, refuse } from '../../../shared/result';
 import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
-import type { StepProps, Submit } from '../../../src/screens/stepProps';
+import type { StepProps, Submit, SubmitAll } from '../../../src/screens/stepProps';
 import { type Played, settings } from './playStory';
 
 /** A screen over a consultation that the real judge and the real chart move on; only the store is left out. */
@@ -22,6 +22,13 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
     const next = advance(consultation(), event.value);
     if (!next.ok) return refuse({ kind: 'notNow' });
     setConsultation(next.value);
+    return accept(undefined);
+  };
+  const submitAll: SubmitAll = async (raws) => {
+    for (const raw of raws) {
+      const taken = await submit(raw);
+      if (!taken.ok) return taken;
+    }
     return accept(undefined);
   };
   const page = {
@@ -49,6 +56,7 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
         by={by}
         page={page}
         submit={submit}
+        submitAll={submitAll}
         rinseSteps={rinseSteps}
         finishClosing={async () => accept(undefined)}
       />

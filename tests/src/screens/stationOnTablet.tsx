@@ -53,6 +53,7 @@ export async function showStation(
   const inUse: StationInUse = {
     ...station,
     open: (by, answers) => follow(station.open(by, answers)),
+    submitAll: (id, by, raws) => follow(station.submitAll(id, by, raws)),
     submit: (id, by, raw) => follow(station.submit(id, by, raw)),
     putOnSkinTest: (by, answers) => follow(station.putOnSkinTest(by, answers)),
     changeSkinTest: (id, by, raw) => follow(station.changeSkinTest(id, by, raw)),

@@ -17,6 +17,18 @@ async function startAnother(ticket: string): Promise<Shown> {
   return shown;
 }
 
+describe('the ticket', () => {
+  it('is tapped on the letters, and the last one is taken away again', async () => {
+    const shown = await startAnother('');
+    for (const letter of ['J', '.', 'P', '.', '7']) await shown.tap(`[data-key="${letter}"]`);
+    await shown.tap('[data-key="back"]');
+    expect((shown.find('[data-question=ticket] input') as HTMLInputElement).value).toBe('J.P.');
+    await shown.answer(['chair', '4']);
+    await shown.tap('[data-act=open]');
+    expect(shown.find('.kicker').textContent).toBe('Chair 4 · J.P.');
+  });
+});
+
 describe('the chair of a client who is started', () => {
   it('is one tap away, all chairs of the settings, each taken one with whose it is', async () => {
     const shown = await startAnother('J.P.');
@@ -42,16 +54,7 @@ describe('the chair of a client who is started', () => {
     expect(saidAtChair(shown)).toBe('Q.F. sits at chair 3. Choose a free chair.');
     await shown.tap('[data-act=open]');
     expect(countOpen(shown)).toBe(1);
-    expect((shown.find('[data-question=chair] input') as HTMLInputElement).value).toBe('3');
     expect((shown.find('[data-question=ticket] input') as HTMLInputElement).value).toBe('J.P.');
-  });
-
-  it.each(['9', '0', '-1', '2.5', 'x'])('is not %s, and which chairs there are is said', async (chair) => {
-    const shown = await startAnother('J.P.');
-    await shown.type('chair', chair);
-    expect(saidAtChair(shown)).toBe('The chairs here are 1 to 8. Choose one of them.');
-    await shown.tap('[data-act=open]');
-    expect(countOpen(shown)).toBe(1);
   });
 
   it('is asked for when it is missing', async () => {
@@ -69,6 +72,19 @@ describe('the chair of a client who is started', () => {
     await shown.tap('[data-act=bar]');
     await shown.tap('[data-act=start]');
     expect(shown.find('.start-content').textContent).toContain('Every chair is taken.');
+  });
+});
+
+describe('who does her hair', () => {
+  it('is whoever is at the tablet, until somebody else is tapped', async () => {
+    const shown = await startAnother('J.P.');
+    const pressed = () => shown.find('[data-question=stylist] [aria-pressed=true]').dataset.option;
+    expect(pressed()).toBe('Opal');
+    await shown.answer(['chair', '4'], ['stylist', 'Juno']);
+    expect(pressed()).toBe('Juno');
+    await shown.tap('[data-act=open]');
+    const records = [...shown.station.readState().open.values()].map(({ record }) => record);
+    expect(records.map(({ stylist }) => stylist)).toEqual(['Opal', 'Juno']);
   });
 });
 
