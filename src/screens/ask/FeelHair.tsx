@@ -1,4 +1,4 @@
-import { createMemo, Show } from 'solid-js';
+import { batch, createMemo, Show } from 'solid-js';
 import { isIncompatibilityDue } from '../../../shared/judgement/stops';
 import { findDryingClock } from '../../../shared/records/damp';
 import type { RawForm } from '../../../shared/records/readForm';
@@ -27,9 +27,18 @@ export function FeelHair(props: StepProps) {
   const isGlassDue = () => sayGlass() === asking.glassDue;
   const drying = createMemo(() => findDryingClock(props.consultation.record));
   const sayDry = ({ draft, keep }: Asking) => {
-    for (const name of touches) draft.set(name, 'dry');
+    batch(() => {
+      for (const name of touches) draft.set(name, 'dry');
+    });
     keep();
   };
+  const glass = () => (
+    <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
+      <Caution kind={isGlassDue() ? 'attention' : 'plain'}>
+        <p>{sayGlass()}</p>
+      </Caution>
+    </section>
+  );
   return (
     <AskPage
       {...props}
@@ -41,7 +50,7 @@ export function FeelHair(props: StepProps) {
     >
       {(asked: Asking) => (
         <>
-          <Show when={isToldDamp(asked.draft.raw())}>
+          <Show when={isToldDamp(asked.draft.raw())} fallback={glass()}>
             <Caution>
               <p>
                 <strong>{asking.dampTitle}</strong> {asking.damp}
@@ -57,15 +66,10 @@ export function FeelHair(props: StepProps) {
                 />
               )}
             </Show>
-            <BigButton act="dry-now" onPress={() => sayDry(asked)}>
+            <BigButton kind="primary" act="dry-now" onPress={() => sayDry(asked)}>
               {asking.dryNow}
             </BigButton>
           </Show>
-          <section data-panel="glass" data-glass={isGlassDue() ? 'due' : 'notDue'}>
-            <Caution kind={isGlassDue() ? 'attention' : 'plain'}>
-              <p>{sayGlass()}</p>
-            </Caution>
-          </section>
         </>
       )}
     </AskPage>

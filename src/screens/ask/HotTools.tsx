@@ -6,7 +6,7 @@ import { HeatPanel } from './HeatPanel';
 /** What heat has done at home, and what has been on the hair. */
 export function HotTools(props: StepProps) {
   return (
-    <AskPage {...props} step="hotTools" summary={useWords().heat.title}>
+    <AskPage {...props} step="hotTools" summary={useWords().asking.heatTitle}>
       <HeatPanel habits={props.consultation.record.answers.hotTools?.habits} units={props.settings.units} />
     </AskPage>
   );

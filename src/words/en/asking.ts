@@ -7,7 +7,7 @@ export const asking = {
   }),
   missing: (count: string) => `Still to answer or mend: ${count}`,
   dampTitle: 'Damp: dry it and look again.',
-  damp: 'Towel and cool air. No hot tool on damp hair. Water hides what the hair is like.',
+  damp: 'Towel and cool air, no hot tool: water hides what the hair is like.',
   dryNow: 'Felt again: dry everywhere',
   touch: {
     ask: 'Is it dry to the touch?',
@@ -17,6 +17,7 @@ export const asking = {
   },
   glassDue:
     'What has been on it asks for a glass test: a cutting meets peroxide before anything goes on the head.',
+  heatTitle: 'Heat so far',
   glassTitle: 'Glass test',
   todayTitle: 'Today’s heat',
   glassNotDue: 'No glass test needed for what has been on it.',

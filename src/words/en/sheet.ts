@@ -16,6 +16,7 @@ export const sheet = {
   notSaid: 'not said yet',
   nothingYet: '?',
   usual: 'as usual',
+  notAsked: 'not asked',
   takeOut: 'Take out',
   takeOutNamed: (row: string) => `Take out: ${row}`,
   takenOut: (row: string) => `Taken out: ${row}`,

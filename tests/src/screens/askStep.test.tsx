@@ -182,3 +182,20 @@ describe('a step that asks', () => {
     expect(shown.find('[data-panel=today-heat] li').dataset.threshold).toBe('cortexSoftens');
   });
 });
+
+describe('damp hair', () => {
+  it('is dried and felt again before the next question, with its clock', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'none']);
+    await shown.tap('[data-act=next]');
+    await shown.tap('[data-act=one-by-one]');
+    await shown.answer(['nape', 'damp']);
+    expect(shown.find('.sheet').dataset.sheet).toBe('summary');
+    expect(shown.find('[data-clock=dry] .clock-digits').textContent).toBe('10:00');
+    await shown.tap('[data-act=dry-now]');
+    expect(readAnswers(shown)?.feelHair).toEqual({ nape: 'dry', mid: 'dry', ends: 'dry' });
+    expect(shown.find('.sheet').dataset.sheet).toBe('porosity');
+  });
+});

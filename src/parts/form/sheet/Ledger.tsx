@@ -13,6 +13,10 @@ const marks = {
   refused: 'M12 3 L22 21 H2 Z M12 9 V14 M12 17 V18.5',
 } as const;
 
+/** "Don't know" is the usual answer of what is hardly ever asked. */
+const isNotAsked = ({ state, question }: Place): boolean =>
+  state === 'usual' && 'or' in question && question.or === 'unknown';
+
 /** All questions of the form in short, with what was answered; a tap on a line goes to its question. */
 export function Ledger(props: {
   readonly places: readonly Place[];
@@ -47,10 +51,12 @@ export function Ledger(props: {
                   </svg>
                   <span class="ledger-name">{line().words.short ?? line().words.ask}</span>
                   <span class="ledger-value">
-                    {sayAnswer(line().question, line().words, line().value, { words, units: props.units })}
-                    <Show when={line().state === 'usual'}>
-                      {' '}
-                      <span class="ledger-usual">{words.sheet.usual}</span>
+                    <Show when={!isNotAsked(line())} fallback={words.sheet.notAsked}>
+                      {sayAnswer(line().question, line().words, line().value, { words, units: props.units })}
+                      <Show when={line().state === 'usual'}>
+                        {' '}
+                        <span class="ledger-usual">{words.sheet.usual}</span>
+                      </Show>
                     </Show>
                   </span>
                   <span class="only-heard">{words.sheet.states[line().state]}</span>

@@ -6,7 +6,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     ask: 'Which hot tools at home?',
     askAnother: 'Another tool?',
     short: 'Hot tools',
-    hint: 'Each tool on its own. One she gave up still counts while that hair is there.',
+    hint: 'One she gave up still counts while that hair is there.',
     rowTitle: (row) => `Tool ${row}`,
     addRow: 'Add a tool',
     noRows: 'No hot tool',
