@@ -34,7 +34,6 @@ const drawings: Readonly<Record<CautionId, string>> = {
   weighLightener: eye,
   weighColour: bowl,
   mixColour: air,
-  apply: glove,
   standing: lidless,
   onHead: dryer,
   basin,

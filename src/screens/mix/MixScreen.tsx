@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -53,6 +53,7 @@ function Scale(
   const words = useWords();
   const sender = createSender(props);
   const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
+  const isTooOld = (zone: Zone) => props.view.zones.some((each) => each.zone === zone && each.isTooOld);
   /** What comes first at the scale: what was thrown away is mixed again; else the next zone, until it can be finished. */
   const first = createMemo(() => {
     if (weighed() !== undefined) return undefined;
@@ -70,7 +71,9 @@ function Scale(
           <For each={props.open.filter((zone) => zone !== first())}>
             {(zone) => <MixFor zone={zone} onMix={props.onMix} />}
           </For>
-          <Show when={weighed()}>{(zone) => <WeighedActions zone={zone()} sender={sender} />}</Show>
+          <Show when={weighed()}>
+            {(zone) => <WeighedActions zone={zone()} isTooOld={isTooOld(zone())} sender={sender} />}
+          </Show>
           <Show when={props.view.mayFinish}>
             <BigButton
               kind={first() === undefined ? 'primary' : 'plain'}
@@ -84,11 +87,6 @@ function Scale(
         </>
       }
     >
-      <Show when={weighed()}>
-        <Caution>
-          <p>{words.mix.cautionWeighed}</p>
-        </Caution>
-      </Show>
       <Show when={props.view.isSkinTestOpen}>
         <SkinTestOpener {...props} />
       </Show>
@@ -101,6 +99,13 @@ function Scale(
           )}
         </For>
       </div>
+      <Show when={weighed()}>
+        {(zone) => (
+          <Show when={!isTooOld(zone())} fallback={<p class="broke-line">{words.mix.tooOld}</p>}>
+            <HandCaution caution="standing" />
+          </Show>
+        )}
+      </Show>
       <Refusal refusal={sender.refusal()} />
     </StepPage>
   );
@@ -124,7 +129,11 @@ function MixFor(props: {
 }
 
 /** A bowl that stands there weighed: on the head, or away. */
-export function WeighedActions(props: { readonly zone: Zone; readonly sender: Sender }) {
+export function WeighedActions(props: {
+  readonly zone: Zone;
+  readonly isTooOld: boolean;
+  readonly sender: Sender;
+}) {
   const words = useWords();
   return (
     <>
@@ -137,6 +146,7 @@ export function WeighedActions(props: { readonly zone: Zone; readonly sender: Se
       <BigButton
         kind="primary"
         act="apply"
+        isDisabled={props.isTooOld}
         onPress={() => void props.sender.send({ type: 'BOWL_APPLIED', answers: { zone: props.zone } })}
       >
         {words.mix.apply(words.general.zones[props.zone])}

@@ -8,7 +8,7 @@ import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
-import { isFree, type ZoneAtScale } from './viewMix';
+import { isFree, useBy, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
 export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settings: Settings }) {
@@ -68,6 +68,11 @@ function BowlSaid(props: { readonly bowl: BowlRecord; readonly settings: Setting
         {write(props.bowl.minutes, 'minutes')}
       </li>
       <li class="soft">{words.mix.weighedBy(props.bowl.by, words.moments.time(props.bowl.atMs))}</li>
+      <Show when={props.bowl.state === 'weighed'}>
+        <li>
+          <strong>{words.mix.useBy(words.moments.time(useBy(props.bowl)))}</strong>
+        </li>
+      </Show>
     </ul>
   );
 }

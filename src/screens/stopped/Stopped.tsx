@@ -82,13 +82,16 @@ function Overview(
       actions={
         <>
           <Refusal refusal={sender.refusal()} />
-          <BigButton act="end" isWay onPress={() => props.onInside({ kind: 'end' })}>
-            {words.leaving.end}
-          </BigButton>
-          <Show when={stops().length > 0}>
-            <BigButton act="correction" isWay onPress={() => props.onInside({ kind: 'correction' })}>
-              {words.leaving.correct}
+          {/* What is in the mix comes off before anything else is done. */}
+          <Show when={props.view.running.length === 0}>
+            <BigButton act="end" isWay onPress={() => props.onInside({ kind: 'end' })}>
+              {words.leaving.end}
             </BigButton>
+            <Show when={stops().length > 0}>
+              <BigButton act="correction" isWay onPress={() => props.onInside({ kind: 'correction' })}>
+                {words.leaving.correct}
+              </BigButton>
+            </Show>
           </Show>
           <StoppedActions
             {...props}
@@ -113,7 +116,9 @@ function Overview(
           )}
         </For>
       </Caution>
-      <TellsOf {...props} />
+      <Show when={props.view.running.length === 0}>
+        <TellsOf {...props} />
+      </Show>
     </StepPage>
   );
 }

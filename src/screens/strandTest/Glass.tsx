@@ -1,8 +1,6 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
-import { formatCountdown } from '../../../shared/units/format';
-import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { ClockFace } from '../../parts/ClockFace';
+import { HandCaution } from '../../parts/HandCaution';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
 import type { Sender } from '../sender';
@@ -18,9 +16,8 @@ export function Glass(props: StepProps & { readonly glass: IncompatibilityView; 
       ({ kind, endedAtMs }) => kind === 'incompatibility' && endedAtMs === null,
     ),
   );
-  const isReadable = () => props.glass.reading?.phase === 'over';
-  const read = (seen: 'nothing' | 'reacted') =>
-    void props.sender.send({ type: 'INCOMPATIBILITY_READ', answers: { seen } });
+  const tellReacted = () =>
+    void props.sender.send({ type: 'INCOMPATIBILITY_READ', answers: { seen: 'reacted' } });
 
   return (
     <section class="panel" data-panel="glass" data-glass={props.glass.state}>
@@ -28,20 +25,11 @@ export function Glass(props: StepProps & { readonly glass: IncompatibilityView; 
       <Switch>
         <Match when={props.glass.state === 'clear'}>
           <p>{said().clear}</p>
-          <HoldButton label={said().readReacted} act="glass-reacted" onHeld={() => read('reacted')} />
+          <HoldButton label={said().readReacted} act="glass-reacted" onHeld={tellReacted} />
         </Match>
         <Match when={props.glass.state === 'due'}>
           <p>{said().why}</p>
-          <p>{said().how}</p>
-          <Caution>
-            <p>{said().caution}</p>
-          </Caution>
-          <BigButton
-            act="glass-start"
-            onPress={() => void props.sender.send({ type: 'INCOMPATIBILITY_STARTED' })}
-          >
-            {said().start}
-          </BigButton>
+          <HandCaution caution="glass" />
         </Match>
         <Match when={props.glass.state === 'running'}>
           <Show when={clock()}>
@@ -56,19 +44,6 @@ export function Glass(props: StepProps & { readonly glass: IncompatibilityView; 
             )}
           </Show>
           <p>{said().reactedHint}</p>
-          <div class="aside-actions">
-            <Show
-              when={isReadable()}
-              fallback={
-                <p class="soft">{said().tooEarly(formatCountdown(props.glass.reading?.remainingMs ?? 0))}</p>
-              }
-            >
-              <BigButton kind="primary" act="glass-nothing" onPress={() => read('nothing')}>
-                {said().readNothing}
-              </BigButton>
-            </Show>
-            <HoldButton label={said().readReacted} act="glass-reacted" onHeld={() => read('reacted')} />
-          </div>
         </Match>
       </Switch>
     </section>

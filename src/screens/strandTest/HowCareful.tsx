@@ -6,8 +6,7 @@ import type { PreparingView } from './viewPreparing';
 export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' | 'risk'> }) {
   const words = useWords();
   return (
-    <section class="panel" data-risk={props.view.risk}>
-      <h2>{words.strandTest.preparing.howCareful}</h2>
+    <div class="how-careful" data-risk={props.view.risk}>
       <p>{words.strandTest.care[props.view.risk]}</p>
       <Show when={props.view.flags.length > 0}>
         <ul class="reached">
@@ -17,6 +16,6 @@ export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' |
         </ul>
       </Show>
       <p class="soft">{words.strandTest.preparing.estimate}</p>
-    </section>
+    </div>
   );
 }

@@ -10,7 +10,7 @@ import '../layout.css';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Glass } from './Glass';
-import { HowCareful } from './HowCareful';
+import { GlassActions } from './GlassActions';
 import { Override } from './Override';
 import { PreparingActions } from './PreparingActions';
 import { SkinTestLine } from './SkinTestLine';
@@ -49,22 +49,33 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   const said = () => words.strandTest.preparing;
   const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
   const sender = createSender(props);
+  /** Until the glass is read nothing else comes first. */
+  const isGlassOpen = () => {
+    const glass = view().incompatibility;
+    return glass !== null && glass.state !== 'clear' && view().blockedBy?.code === 'incompatibilityOpen';
+  };
   return (
     <StepPage
       page={props.page}
       title={said().title}
       actions={
-        <PreparingActions
-          view={view()}
-          sender={sender}
-          onTest={(zone) => props.onInside({ kind: 'strand', zone })}
-        />
+        <Show
+          when={isGlassOpen() && view().incompatibility}
+          fallback={
+            <PreparingActions
+              view={view()}
+              sender={sender}
+              onTest={(zone) => props.onInside({ kind: 'strand', zone })}
+            />
+          }
+        >
+          {(glass) => <GlassActions glass={glass()} sender={sender} />}
+        </Show>
       }
     >
       <div class="columns">
         <div class="column">
           <ZonesToTest {...props} view={view()} />
-          <HowCareful view={view()} />
           <SkinTestLine {...props} />
         </div>
         <div class="column">

@@ -58,6 +58,11 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
     const { line: chosen } = asked.draft.raw();
     return typeof chosen === 'string' ? chosen : '';
   };
+  /** Gloves at the snip; what the mix asks for once it is known. */
+  const caution = () => {
+    if (asked.draft.raw().buildUp === undefined || lineSoFar() === '') return 'snip';
+    return findStuff(props.settings, lineSoFar()) === 'lightener' ? 'weighLightener' : 'mixColour';
+  };
   /** The mix of before is given up as a whole; its questions are asked. */
   const changeMix = () => {
     for (const each of mixNames) asked.draft.set(each, undefined);
@@ -108,13 +113,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
           {sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}
         </p>
       </PartSheet>
-      <HandCaution
-        caution={
-          lineSoFar() !== '' && findStuff(props.settings, lineSoFar()) === 'lightener'
-            ? 'weighLightener'
-            : 'snip'
-        }
-      />
+      <HandCaution caution={caution()} />
       <Refusal refusal={asked.refusal()} />
     </StepPage>
   );

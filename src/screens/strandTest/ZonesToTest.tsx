@@ -3,6 +3,7 @@ import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
+import { HowCareful } from './HowCareful';
 import type { PreparingView } from './viewPreparing';
 
 /** Each zone of the plan, and how far its strand has come. */
@@ -46,6 +47,9 @@ export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view
           )}
         </For>
       </ul>
+      <Show when={props.view.incompatibility === null || props.view.incompatibility.state === 'clear'}>
+        <HowCareful view={props.view} />
+      </Show>
     </section>
   );
 }

@@ -5,7 +5,6 @@ export type CautionId =
   | 'weighLightener'
   | 'weighColour'
   | 'mixColour'
-  | 'apply'
   | 'standing'
   | 'onHead'
   | 'basin'
@@ -28,8 +27,7 @@ export const cautions: Readonly<Record<CautionId, string>> = {
   weighLightener: 'Lid on, scoop low, fan on. Keep it out of your eyes. Asthma? Somebody else mixes.',
   weighColour: 'Plastic or glass bowl, never metal.',
   mixColour: 'Fan on at the mixing point.',
-  apply: 'Gloves on, a new pair for her.',
-  standing: 'Never cap it, never keep it: it bursts.',
+  standing: 'New gloves. Never cap it, never keep it: it bursts.',
   onHead: 'No dryer or lamp on lightener unless the maker says so.',
   basin: 'To the basin now, so that the rinse is in time.',
   glass: 'Off the head. Glass or plastic, never metal. Goggles on.',

@@ -69,8 +69,6 @@ export const mix = {
   useBy: (time: string) => `use by ${time}`,
   tooOld: 'Mixed too long ago. If it is on her, rinse it off. Throw it away and mix anew.',
   finish: 'No more bowls: finish',
-  cautionWeighed:
-    'Never capped, never stored: it bursts. New gloves. No dryer on lightener unless the maker says so.',
   decided: (name: string) => `Decided: ${name}`,
   thin: {
     open: 'Only other bottles at hand?',
