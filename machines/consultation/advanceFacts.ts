@@ -140,9 +140,19 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
   }
 }
 
+/** What holds for today was told on another day: asked anew, and nothing stands decided. */
+const passDay = (facts: Facts): Facts =>
+  facts.said.client === 'absolute'
+    ? facts
+    : {
+        ...facts,
+        said: { ...facts.said, client: 'unsaid' },
+        ...undecide({ ...facts, overridden: dropOf(facts, 'client') }),
+      };
+
 /** The facts as the moment of an event makes them, before the event itself: what lapsed by then has lapsed. */
 export const passTime = (facts: Facts, { tokens }: ConsultationEvent): Facts => ({
-  ...facts,
+  ...(tokens.isAnotherDay ? passDay(facts) : facts),
   skinTest: tokens.skinTest,
   strands: mapZones(facts.strands, (strand, zone) =>
     strand === 'current' && tokens.lapsed.includes(zone) ? 'stale' : strand,

@@ -118,8 +118,12 @@ export const guards = {
     return zone !== null && !shown.context.facts.hasBroken[zone];
   },
   isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
-  mayStayOn: ({ context: { facts }, event }: Shown) =>
-    event.type === 'CLOCK_EXTENDED' && (!event.tokens.isOnHead || (facts.decided !== null && isFree(facts))),
+  mayStayOn: ({ context, event }: Shown) => {
+    const facts = passTime(context.facts, event);
+    return (
+      event.type === 'CLOCK_EXTENDED' && (!event.tokens.isOnHead || (facts.decided !== null && isFree(facts)))
+    );
+  },
   isRinsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed'),
   isSkinTestNote: ({ context, event }: Shown) =>
     event.type === 'CORRECTED' &&

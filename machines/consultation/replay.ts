@@ -4,6 +4,7 @@ import { MODEL_VERSION } from '../../shared/records/event';
 import { judge, judgeTime } from '../../shared/records/judge';
 import { fillAsOlder, readAsOlder } from '../../shared/records/olderModel';
 import { type EntryFault, parseEvent } from '../../shared/records/parseEvent';
+import { passDay } from '../../shared/records/passedDay';
 import type { Settings } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
 import { type AdvanceRefusal, advance, beginConsultation, type Consultation } from './consultation';
@@ -50,7 +51,8 @@ function saysOtherwise(
 ): boolean {
   const settings = find(event.settingsId);
   const isOlder = event.modelVersion < modelVersion;
-  const record = isOlder ? readAsOlder(before.record, event.modelVersion) : before.record;
+  const today = passDay(before.record, event.atMs);
+  const record = isOlder ? readAsOlder(today, event.modelVersion) : today;
   const said = (isOlder ? fillAsOlder(event) : event) as EventOf<EventType>;
   const inheritsStop = event.type === 'OPENED' && event.tokens.inherits;
   const lastTime = event.type === 'OPENED' ? (event.payload.lastTime ?? null) : null;
@@ -58,7 +60,7 @@ function saysOtherwise(
   if (findConflict(record, said as ConsultationEvent, context) !== null) return true;
   const tokens = {
     ...judge(record, said.type, said.payload, context),
-    ...judgeTime(after.record, settings, event.atMs),
+    ...judgeTime(before.record, after.record, settings, event.atMs),
   };
   return isOlder
     ? !isSame(withoutOwn(event, tokens), withoutOwn(event, event.tokens))

@@ -1,4 +1,5 @@
 import { isAtLeastAsBad } from '../records/gradeOutcome';
+import { isAnotherDay } from '../records/passedDay';
 import { formHistoryKey, formPlanKey } from '../records/planKey';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
@@ -35,7 +36,8 @@ export type PermitRefusal =
         | 'strandUsed'
         | 'notDecided'
         | 'freerThanSuggested'
-        | 'endsLeftOut';
+        | 'endsLeftOut'
+        | 'anotherDay';
     };
 
 /** What stands in the way of even a strand? The skin test may still be waiting: the strand is off the head. */
@@ -116,6 +118,7 @@ export function findMixRefusal(
   if (strand === undefined) return { code: 'noOutcome' };
   return (
     findStrandRefusal(record, strand, settings, nowMs) ??
-    findDecisionRefusal(record, zone, strand, settings, nowMs)
+    findDecisionRefusal(record, zone, strand, settings, nowMs) ??
+    (isAnotherDay(record, nowMs) ? { code: 'anotherDay' } : null)
   );
 }

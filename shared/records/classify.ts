@@ -14,6 +14,7 @@ import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
 import { type JudgingContext, judge, judgeTime } from './judge';
 import type { LastTime } from './lastTime';
+import { passDay } from './passedDay';
 import { type RawForm, readForm } from './readForm';
 import type { ConsultationRecord } from './record';
 import { reduce } from './reduce';
@@ -83,12 +84,19 @@ export function classify(
   }
   const payload = readPayload(raw, context);
   if (!payload.ok) return payload;
-  const event = stampEvent(record, raw.type, payload.value as PayloadOf<EventType>, context);
-  const conflict = findConflict(record, event, context);
-  if (conflict !== null) return refuse(conflict);
-  const time = judgeTime(reduce(record, event), settings, atMs);
+  const today = passDay(record, atMs);
+  const event = stampEvent(today, raw.type, payload.value as PayloadOf<EventType>, context);
+  const conflict = findConflict(today, event, context);
+  if (conflict !== null) return refuse(today === record ? conflict : sayDay(conflict));
+  const time = judgeTime(record, reduce(record, event), settings, atMs);
   return accept({ ...event, by, settingsId, tokens: { ...event.tokens, ...time } } as ConsultationEvent);
 }
+
+/** What was told of another day is not just unsaid: it is to be asked anew. */
+const sayDay = (conflict: ClassifyRefusal): ClassifyRefusal =>
+  conflict.kind === 'permit' && conflict.permit.code === 'stepUnsaid'
+    ? { kind: 'permit', permit: { code: 'anotherDay' } }
+    : conflict;
 
 /** The event as it will be stored, all but what depends on the moment. */
 function stampEvent(

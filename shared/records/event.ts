@@ -24,6 +24,8 @@ export interface TimeTokens {
   readonly skinTest: SkinTestToken;
   /** Zones whose outcome is older than it may be. */
   readonly lapsed: readonly Zone[];
+  /** What holds for today was told on another day: it is asked anew, and nothing stands decided. */
+  readonly isAnotherDay: boolean;
 }
 
 interface ZoneToken {

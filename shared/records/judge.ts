@@ -11,6 +11,7 @@ import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
 import { findSigns, gradeOutcome } from './gradeOutcome';
 import type { LastTime } from './lastTime';
+import { isAnotherDay } from './passedDay';
 import { formHistoryKey, formPlanKey } from './planKey';
 import { type ConsultationRecord, findStrand } from './record';
 import type { Settings } from './settings';
@@ -145,8 +146,14 @@ export const judge = <T extends EventType>(
   context: JudgingContext,
 ): TokensByType[T] => judges[type](record, payload, context);
 
-/** What depends on the moment alone, judged on the record as it stands after the event. */
-export const judgeTime = (record: ConsultationRecord, settings: Settings, atMs: number): TimeTokens => ({
+/** What depends on the moment alone: the day on the record before the event, the rest on the record after it. */
+export const judgeTime = (
+  before: ConsultationRecord,
+  record: ConsultationRecord,
+  settings: Settings,
+  atMs: number,
+): TimeTokens => ({
+  isAnotherDay: isAnotherDay(before, atMs),
   skinTest: judgeSkinTest(record, settings.profile, atMs),
   lapsed: zones.filter((zone) => {
     const strand = findStrand(record, zone);

@@ -111,6 +111,8 @@ export interface ConsultationRecord {
   /** Last time, where a person said that she is the same client. */
   readonly lastTime: LastTime | null;
   readonly answers: Answers;
+  /** When reactions, scalp and age were told: they hold for that day. */
+  readonly todayAtMs: number | null;
   /** Since when it is said to be damp somewhere; null while it is not, and while nobody has felt it. */
   readonly dampSinceMs: number | null;
   /** When the wet stretch was told: it holds for that day. */
@@ -149,6 +151,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   inheritedStop: false,
   lastTime: null,
   answers: {},
+  todayAtMs: null,
   dampSinceMs: null,
   stretchAtMs: null,
   skinTest: null,

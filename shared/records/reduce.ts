@@ -1,5 +1,6 @@
 import { endClocks } from './clock';
 import type { ConsultationEvent, EventOf, EventType } from './event';
+import { passDay } from './passedDay';
 import { beginRecord, type ConsultationRecord } from './record';
 import { answerReducers } from './reduce/answers';
 import { bowlReducers } from './reduce/bowls';
@@ -11,9 +12,10 @@ const reducers: Reducers = { ...answerReducers, ...strandReducers, ...bowlReduce
 
 /** What does the record say after one more event? Pure; the event was judged before it was logged. */
 export function reduce(record: ConsultationRecord, event: ConsultationEvent): ConsultationRecord {
+  const today = passDay(record, event.atMs);
   const stamp = { atMs: event.atMs, by: event.by, seq: record.nextSeq };
-  const change = applyTo(record, event, stamp);
-  const next = { ...record, ...change, nextSeq: stamp.seq + 1, newestAtMs: event.atMs };
+  const change = applyTo(today, event, stamp);
+  const next = { ...today, ...change, nextSeq: stamp.seq + 1, newestAtMs: event.atMs };
   return next.ended === null ? next : { ...next, clocks: endClocks(next.clocks, event.atMs) };
 }
 

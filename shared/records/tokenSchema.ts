@@ -67,6 +67,7 @@ const entries = {
 const time = {
   skinTest: v.picklist(['notNeeded', 'missing', 'waiting', 'clear', 'lapsed', 'positive']),
   lapsed: v.array(zone),
+  isAnotherDay: v.boolean(),
 } as const satisfies { readonly [N in keyof TimeTokens]: v.GenericSchema };
 
 /**

@@ -4,6 +4,7 @@ import { endClocks } from '../clock';
 import { findDampSince, findStretchAt } from '../damp';
 import type { PayloadOf } from '../event';
 import type { Answers } from '../forms/asked';
+import { findTodayAt } from '../passedDay';
 import { formHistoryKey } from '../planKey';
 import type { BowlRecord, ConsultationRecord, Stamp } from '../record';
 import { listAbsoluteAnswers } from '../standingStop';
@@ -103,6 +104,7 @@ export const answerReducers = {
     );
     return {
       answers: { ...record.answers, [payload.step]: payload.answers },
+      ...(payload.step === 'client' ? { todayAtMs: findTodayAt(record, payload.answers, atMs) } : {}),
       ...(payload.step === 'feelHair'
         ? {
             dampSinceMs: findDampSince(record, payload.answers, atMs),

@@ -1,8 +1,8 @@
 import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { shiftClock } from '../clock';
-import type { Answers } from '../forms/asked';
 import type { LastTime } from '../lastTime';
+import { forgetToday } from '../passedDay';
 import { formPlanKey } from '../planKey';
 import { findBowl, findStrand, type SkinTestRecord, type StrandRecord } from '../record';
 import type { Reducers } from './reducers';
@@ -29,13 +29,6 @@ const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number):
   olderByMs: skinTest.olderByMs - shiftMs,
   seen: skinTest.seen === 'nothing' && skinTest.readAtMs > atMs ? 'notReadYet' : skinTest.seen,
 });
-
-/** What is asked anew on another day, whatever was said before: reactions, scalp and face, age. */
-const forgetToday = ({ client, ...others }: Answers): Answers => {
-  if (client === undefined) return others;
-  const { reactions: _reactions, scalp: _scalp, ageBand: _ageBand, ...rest } = client;
-  return { ...others, client: rest };
-};
 
 /** Where the consultation goes: decided, parked, looked at, ended, and what the clock did. */
 export const courseReducers = {
@@ -84,6 +77,7 @@ export const courseReducers = {
     ...(tokens.asksAnew
       ? {
           answers: forgetToday(record.answers),
+          todayAtMs: null,
           overrides: record.overrides.filter(({ rule }) => rules[rule].step !== 'client'),
         }
       : {}),
@@ -131,6 +125,7 @@ export const courseReducers = {
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
     dampSinceMs: record.dampSinceMs === null ? null : record.dampSinceMs + payload.shiftMs,
+    todayAtMs: record.todayAtMs === null ? null : record.todayAtMs + payload.shiftMs,
     stretchAtMs: record.stretchAtMs === null ? null : record.stretchAtMs + payload.shiftMs,
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
     lastTime: record.lastTime && ageLastTime(record.lastTime, payload.shiftMs),

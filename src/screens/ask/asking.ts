@@ -102,4 +102,4 @@ export function createAsking(step: AskStep, props: StepProps) {
 export type Asking = ReturnType<typeof createAsking>;
 
 const countTakenBack = ({ log }: Consultation): number =>
-  log.filter(({ type }) => type === 'CORRECTED' || type === 'RESUMED').length;
+  log.filter(({ type, tokens }) => type === 'CORRECTED' || type === 'RESUMED' || tokens.isAnotherDay).length;

@@ -8,6 +8,7 @@ import { judgeRisk, listRedFlags, type RedFlag, type Risk } from '../../../share
 import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
 import { listStops, listUnsaid } from '../../../shared/judgement/stops';
 import { type ClockReading, readClock } from '../../../shared/records/clock';
+import { passDay } from '../../../shared/records/passedDay';
 import { findStrand, type OverrideRecord, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import type { AskStep } from '../../../shared/records/steps';
@@ -55,8 +56,8 @@ function viewIncompatibility({ record, state }: Consultation, nowMs: number): In
 
 /** Which strands are still to be tested, how carefully, and what stands in the way? */
 export function viewPreparing(consultation: Consultation, settings: Settings, nowMs: number): PreparingView {
-  const { record, state } = consultation;
-  const { facts } = state.context;
+  const record = passDay(consultation.record, nowMs);
+  const { facts } = consultation.state.context;
   const lifted = new Set<RuleId>(facts.overridden);
   const openRules = listStops(record.answers, settings).filter(
     (rule) => !isAbsoluteRule(rule) && !lifted.has(rule),

@@ -29,6 +29,7 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   noOutcome: 'record the outcome',
   outcomeOfAnotherPlan: 'plan changed, test again',
   outcomeLapsed: 'outcome too old',
+  anotherDay: 'ask her anew today',
   carriedOff: 'a strand each time',
   carriedTooOld: 'last strand too old',
   carriedNotToday: 'wet stretch today',

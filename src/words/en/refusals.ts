@@ -99,6 +99,10 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     what: 'Freer than the table suggests.',
     clears: 'A named person judges it, with a reason.',
   },
+  anotherDay: {
+    what: 'Reactions, scalp and age were told on another day.',
+    clears: 'Go back to the client and ask them anew.',
+  },
   endsLeftOut: { what: 'The ends stay out.', clears: 'Decide otherwise, if the strand allows it.' },
 };
 

@@ -17,7 +17,7 @@ export const makeEvent = <T extends EventType>(
     v: EVENT_VERSION,
     type,
     payload: {},
-    tokens: { skinTest: 'clear', lapsed: [], ...tokens, ...time },
+    tokens: { skinTest: 'clear', lapsed: [], isAnotherDay: false, ...tokens, ...time },
     atMs: 0,
     by: 'Opal',
     settingsId: 1,
@@ -54,8 +54,10 @@ export const answer = (
     time,
   );
 
-export const confirm = (step: AskStep) => makeEvent('STEP_CONFIRMED', { step });
-export const reopen = (step: TokensByType['REOPENED']['step']) => makeEvent('REOPENED', { step });
+export const confirm = (step: AskStep, time: Partial<TimeTokens> = {}) =>
+  makeEvent('STEP_CONFIRMED', { step }, time);
+export const reopen = (step: TokensByType['REOPENED']['step'], time: Partial<TimeTokens> = {}) =>
+  makeEvent('REOPENED', { step }, time);
 export const correct = (
   subject: TokensByType['CORRECTED']['answer'],
   time: Partial<TimeTokens> = {},
@@ -74,8 +76,8 @@ export const startStrand = (
   closedBy: readonly string[] = [],
   time: Partial<TimeTokens> = {},
 ) => makeEvent('STRAND_STARTED', { zone, mix, closedBy }, time);
-export const look = (of: 'strand' | 'head', zone: Zone, stings = false) =>
-  makeEvent('LOOKED', { of, zone, stings });
+export const look = (of: 'strand' | 'head', zone: Zone, stings = false, time: Partial<TimeTokens> = {}) =>
+  makeEvent('LOOKED', { of, zone, stings }, time);
 export const discard = (zone: Zone) => makeEvent('STRAND_DISCARDED', { zone });
 export const resume = (asksAnew = false, time: Partial<TimeTokens> = {}) =>
   makeEvent('RESUMED', { asksAnew }, time);
@@ -103,5 +105,5 @@ export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
 export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('BOWL_APPLIED', { zone }, time);
 export const rinse = (zone: Zone) => makeEvent('BOWL_RINSED', { zone });
-export const extend = (isWithinLimit: boolean, isOnHead = false) =>
-  makeEvent('CLOCK_EXTENDED', { isWithinLimit, isOnHead });
+export const extend = (isWithinLimit: boolean, isOnHead = false, time: Partial<TimeTokens> = {}) =>
+  makeEvent('CLOCK_EXTENDED', { isWithinLimit, isOnHead }, time);

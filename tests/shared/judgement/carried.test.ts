@@ -35,6 +35,8 @@ const ask = (told: Told, inForce = settings, nowMs = told.atMs) => {
   return permit.ok ? 'allowed' : permit.error.code;
 };
 const ageMs = 12 * 7 * day;
+const first = (step: string) => firstGloss.steps.find(({ raw }) => ofStep(step)(raw))?.raw.answers ?? {};
+const sameClient = { type: 'ANSWERED', step: 'client', answers: first('client') } as const;
 
 describe('the outcome of last time', () => {
   it('is carried to the same gloss of the same client who tells nothing new', () => {
@@ -100,7 +102,7 @@ describe('the outcome of last time', () => {
     [
       'when the wet stretch was told on another day',
       'notFeltToday',
-      () => codeOf(tryCarry(asked, settings, asked.atMs + 13 * hour)),
+      () => codeOf(tryCarry(andThen(asked, sameClient, 13 * hour, settings))),
     ],
   ];
   it.each(refused)('is not carried %s', (_when, code, tryIt) => expect(tryIt()).toBe(code));
@@ -257,5 +259,3 @@ describe('there is no carried way to lightening', () => {
     expect(ask(again, noSkinTest)).toBe('outcomeOfAnotherPlan');
   });
 });
-
-const first = (step: string) => firstGloss.steps.find(({ raw }) => ofStep(step)(raw))?.raw.answers ?? {};

@@ -96,6 +96,17 @@ const withService = (service: 'lighten' | 'gloss'): Told => {
   };
 };
 
+/** Asked anew so much later for what holds for the day, and decided anew. */
+const askedAnew = (afterMs: number): Told =>
+  andThen(
+    andThen(atMix, again('client', {}), afterMs, noSkinTest),
+    find(ofType('DECIDED')),
+    1000,
+    noSkinTest,
+  );
+/** When she was asked for what holds for the day. */
+const askedAtMs = atMix.record.todayAtMs ?? 0;
+
 /** For each code: the smallest change to what would be allowed, and its neighbour that is. */
 const cases: Readonly<
   Record<Code, readonly [refused: () => ReturnType<typeof ask>, allowed: () => unknown]>
@@ -177,7 +188,7 @@ const cases: Readonly<
   ],
   outcomeLapsed: [
     () => ask(atMix, 'lengths', noSkinTest, atMix.atMs + 28 * day),
-    () => ask(atMix, 'lengths', noSkinTest, atMix.atMs + 27 * day),
+    () => ask(askedAnew(27 * day), 'lengths', noSkinTest),
   ],
   carriedOff: [
     () => ask(carried, 'lengths', { ...glossSalon, carried: false }),
@@ -195,6 +206,10 @@ const cases: Readonly<
   carriedLifts: [
     () => ask(withService('lighten'), 'lengths', glossWithoutSkinTest),
     () => ask(withService('gloss'), 'lengths', glossWithoutSkinTest),
+  ],
+  anotherDay: [
+    () => ask(atMix, 'lengths', salon, askedAtMs + 12 * hour + 1),
+    () => ask(atMix, 'lengths', salon, askedAtMs + 12 * hour),
   ],
   strandFailed: [() => ask(atMix, 'ends'), () => ask(tell(until('BOWL_WEIGHED', lowRisk)), 'ends')],
   mixClosed: [

@@ -42,7 +42,7 @@ describe('a tap that becomes an event', () => {
         v: EVENT_VERSION,
         type: 'OPENED',
         payload: { ticket: 'Q.F.', chair: 3, stylist: '', lastTimeId: '' },
-        tokens: { inherits: false, skinTest: 'missing', lapsed: [] },
+        tokens: { inherits: false, skinTest: 'missing', lapsed: [], isAnotherDay: false },
         atMs: startAtMs,
         by: 'Opal',
         settingsId: 1,

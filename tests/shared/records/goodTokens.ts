@@ -41,4 +41,5 @@ export const tokensOf = (type: string): Readonly<Record<string, unknown>> => ({
   ...own[type],
   skinTest: 'clear',
   lapsed: ['ends'],
+  isAnotherDay: false,
 });

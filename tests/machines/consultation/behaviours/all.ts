@@ -1,4 +1,5 @@
 import { type ChartUnderTest, NeverGotThere } from '../chartUnderTest';
+import { anotherDay } from './anotherDay';
 import { asking } from './asking';
 import type { Behaviour } from './behaviour';
 import { bowls } from './bowls';
@@ -11,6 +12,7 @@ import { toldLate } from './toldLate';
 /** Every named behaviour, by subject. */
 export const behaviours = {
   asking,
+  anotherDay,
   toldLate,
   strandTest,
   carried,

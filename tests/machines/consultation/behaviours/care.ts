@@ -136,7 +136,7 @@ export const care: readonly Behaviour[] = [
     check: both(
       leadsTo([...toColourOn, extend(true, true)], 'colourOn'),
       refuses([...toColourOn, suspect], extend(true, true)),
-      refuses([...toColourOn, noteSkinTest(true)], extend(true, true)),
+      refuses([...toColourOn, noteSkinTest(true)], extend(true, true, { skinTest: 'positive' })),
       refuses([...toColourOn, answer('client', { bearsOnPlan: true })], extend(true, true)),
     ),
   },

@@ -23,7 +23,7 @@ const toOtherHair = [...toGlass, reopen('hotTools'), answer('hotTools')];
 /** And colour goes on. */
 const glassOverHead = [
   ...toOtherHair,
-  ...(['hotTools', 'feelHair', 'heatSpray'] as const).map(confirm),
+  ...(['hotTools', 'feelHair', 'heatSpray'] as const).map((step) => confirm(step)),
   startStrand('lengths'),
   takeOff('lengths'),
   record('lengths'),

@@ -67,6 +67,12 @@ const gate: readonly ConsultationEvent[] = [
   ]),
   say.weigh('lengths', { lapsed: ['lengths'] }),
   say.apply('lengths', { lapsed: ['lengths'] }),
+  say.weigh('lengths', { isAnotherDay: true }),
+  say.apply('lengths', { isAnotherDay: true }),
+  say.startStrand('lengths', strong, [], { isAnotherDay: true }),
+  say.look('head', 'lengths', false, { isAnotherDay: true }),
+  say.reopen('client', { isAnotherDay: true }),
+  say.confirm('client', { isAnotherDay: true }),
 ];
 
 /** Rules that a person has to judge, and the incompatibility test, up to the strand. */

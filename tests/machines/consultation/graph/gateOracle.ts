@@ -80,7 +80,12 @@ function hearAnswer(before: Heard, { tokens }: EventOf<'ANSWERED'>): Heard {
 
 /** What is known after one more event. */
 export function hear(before: Heard, event: ConsultationEvent): Heard {
-  const heard = { ...before, good: before.good.filter((zone) => !event.tokens.lapsed.includes(zone)) };
+  const isNewDay = event.tokens.isAnotherDay && !before.absolute.includes('client');
+  const heard = {
+    ...before,
+    good: before.good.filter((zone) => !event.tokens.lapsed.includes(zone)),
+    ...(isNewDay ? { isAskedAnew: true, decided: '' } : {}),
+  };
   const undecided = { ...heard, decided: '' };
   switch (event.type) {
     case 'OPENED':
@@ -185,8 +190,9 @@ function findHold(heard: Heard): string | null {
   return heard.isAskedAnew ? 'before she was asked anew' : null;
 }
 
-function findBreachOfCarrying(heard: Heard, { tokens }: EventOf<'OUTCOME_CARRIED'>): string | null {
-  const hold = findHold(heard);
+function findBreachOfCarrying(heard: Heard, event: EventOf<'OUTCOME_CARRIED'>): string | null {
+  const { tokens } = event;
+  const hold = findHold(hear(heard, event));
   if (hold !== null) return `an outcome carried ${hold}`;
   if (!tokens.isAsLastTime) return 'an outcome carried though something is new';
   return heard.touched.length > 0 ? 'an outcome carried beside a strand of today' : null;
@@ -206,7 +212,7 @@ function findBreachOfBowl(
 ): string | null {
   const { zone, skinTest } = event.tokens;
   const { good, decided } = hear(before, event);
-  const hold = findHold(before);
+  const hold = findHold(hear(before, event));
   if (hold !== null) return `a bowl ${hold}`;
   if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a bowl with a skin test that is ${skinTest}`;
   if (!good.includes(zone)) return 'a bowl without a sound or rough outcome that stands';
@@ -218,7 +224,7 @@ function findBreachOfBowl(
 export function findBreach(before: Heard, event: ConsultationEvent): string | null {
   switch (event.type) {
     case 'STRAND_STARTED': {
-      const hold = findHold(before);
+      const hold = findHold(hear(before, event));
       return hold === null ? null : `a strand ${hold}`;
     }
     case 'OUTCOME_CARRIED':

@@ -6,6 +6,7 @@ import { judgeSkinTest } from '../../../../shared/judgement/skinTest';
 import { isLifting, judgeStep, listUnsaid } from '../../../../shared/judgement/stops';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
 import type { LastTime } from '../../../../shared/records/lastTime';
+import { passDay } from '../../../../shared/records/passedDay';
 import { findStrand } from '../../../../shared/records/record';
 import type { Settings } from '../../../../shared/records/settings';
 import type { AskStep } from '../../../../shared/records/steps';
@@ -72,8 +73,8 @@ const chooseStrand = (scene: Scene, zone: Zone): RawEvent => {
 };
 
 /** What is not said, by today's settings. */
-const findUnsaid = ({ consultation, settings }: Scene): AskStep | undefined =>
-  listUnsaid(consultation.record.answers, settings)[0];
+const findUnsaid = ({ consultation, settings, atMs }: Scene): AskStep | undefined =>
+  listUnsaid(passDay(consultation.record, atMs).answers, settings)[0];
 
 const prepare = (scene: Scene): RawEvent => {
   const facts = factsOf(scene);

@@ -52,13 +52,13 @@ export const drawnWalks: fc.Arbitrary<DrawnWalk> = fc.record({
         { weight: 6, arbitrary: fc.constantFrom('setClock' as const, 'changeSettings' as const) },
       ),
       after: fc.oneof(
-        { weight: 60, arbitrary: fc.constant('minutes' as const) },
+        { weight: 120, arbitrary: fc.constant('minutes' as const) },
         { weight: 2, arbitrary: fc.constantFrom('anHour' as const, 'aDay' as const) },
         { weight: 1, arbitrary: fc.constant('aMonth' as const) },
       ),
       detail: fc.nat(11),
     }),
-    { minLength: 40, maxLength: 90, size: 'max' },
+    { minLength: 45, maxLength: 100, size: 'max' },
   ),
 });
 

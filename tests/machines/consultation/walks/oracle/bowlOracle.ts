@@ -40,6 +40,8 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
   let movedMs = 0;
   let lastTime: LastTime | null = null;
   let feltAtMs = Number.NEGATIVE_INFINITY;
+  /** When she was last asked for what holds for the day; null when it has to be asked anew. */
+  let toldAtMs: number | null = null;
 
   const undecide = () => {
     decided = null;
@@ -187,6 +189,7 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
       case 'ANSWERED': {
         const before = answers.plan();
         if (event.payload.step === 'feelHair') feltAtMs = atMs;
+        if (event.payload.step === 'client') toldAtMs = atMs;
         if (answers.answer(event)) stop(event.payload.step);
         if (answers.plan() !== before) undecide();
         return;
@@ -327,6 +330,12 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
     /** Hears one accepted event; names what speaks against it. */
     hear: (event: ConsultationEvent): readonly string[] => {
       const atMs = event.atMs - movedMs;
+      const isLongAgo = toldAtMs !== null && atMs - toldAtMs > sameDayMs;
+      if (isLongAgo && awaySinceMs === null && !absolute.has('client')) {
+        answers.forgetToday();
+        toldAtMs = null;
+        undecide();
+      }
       const faults = judge(event, atMs);
       take(event, atMs);
       return faults;
