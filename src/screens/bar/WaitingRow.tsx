@@ -29,8 +29,8 @@ export function WaitingRow(props: {
       const lane = sayLane(consultation, words);
       return { text: lane.what, tone: lane.tone };
     }
-    const { name, digits, tone } = sayBarDue(first, props.nowMs, words, props.units);
-    return { text: `${name} ${digits}`, tone };
+    const { name, says, digits, tone } = sayBarDue(first, props.nowMs, words, props.units);
+    return { text: `${name} · ${says} ${digits}`, tone };
   };
   return (
     <section class="waiting-row" aria-label={words.bar.waiting}>
