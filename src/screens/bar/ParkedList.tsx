@@ -3,6 +3,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
+import { sayInLine } from './sayLane';
 import { sayWhose } from './sayWhose';
 import { type BarView, isBackLate, PLACES } from './viewBar';
 
@@ -21,10 +22,9 @@ export function ParkedList(props: {
       const when = words.moments.dayAndTime(record.parked.untilAtMs);
       return isBackLate(consultation, props.nowMs) ? words.bar.wasDueAt(when) : words.bar.backAt(when);
     }
-    const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
-    return record.chair > PLACES
-      ? words.bar.beyondPlaces(write(PLACES))
-      : words.bar.isWaiting(write(record.chair));
+    const { text } = sayInLine(consultation, props.nowMs, words, props.units);
+    const chair = formatQuantity(record.chair, 'count', props.units, words.locale);
+    return record.chair > PLACES ? text : `${words.bar.isWaiting(chair)} · ${text}`;
   };
   const all = createMemo(() => [...props.view.waiting, ...props.view.parked]);
   const ids = createMemo(() => all().map(({ id }) => id));

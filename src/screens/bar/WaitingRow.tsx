@@ -3,9 +3,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import { sayBarDue } from './sayBarDue';
-import { sayLane } from './sayLane';
-import { listDueOf } from './viewBar';
+import { sayInLine } from './sayLane';
 
 /** So many stand in the row below the lanes, in both directions of the screen; the others are one tap away. */
 const SHOWN = 2;
@@ -23,15 +21,7 @@ export function WaitingRow(props: {
   const ids = createMemo(() => props.waiting.slice(0, SHOWN).map(({ id }) => id));
   const find = (id: string) => props.waiting.find((each) => each.id === id);
   const more = () => props.waiting.length - SHOWN;
-  const sayNow = (consultation: Consultation) => {
-    const [first] = listDueOf(consultation, props.nowMs);
-    if (first === undefined) {
-      const lane = sayLane(consultation, words);
-      return { text: lane.what, tone: lane.tone };
-    }
-    const { name, says, digits, tone } = sayBarDue(first, props.nowMs, words, props.units);
-    return { text: `${name} · ${says} ${digits}`, tone };
-  };
+  const sayNow = (consultation: Consultation) => sayInLine(consultation, props.nowMs, words, props.units);
   return (
     <section class="waiting-row" aria-label={words.bar.waiting}>
       <h2 class="waiting-title">{words.bar.waiting}</h2>

@@ -1,6 +1,10 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import type { ClockSaid } from '../../parts/clockSaid';
 import type { Words } from '../../words/words';
 import { type ScreenName, screenOf } from '../screenOf';
+import { sayBarDue } from './sayBarDue';
+import { listDueOf } from './viewBar';
 
 /** What a lane says where no clock runs: the large word, and under it what to do. */
 export interface LaneSaid {
@@ -26,4 +30,20 @@ export function sayLane({ state, record }: Consultation, words: Words): LaneSaid
     todo: null,
     tone: 'idle',
   };
+}
+
+/** The same in one line, for a list: her most urgent clock, or what is to be done. */
+export function sayInLine(
+  consultation: Consultation,
+  nowMs: number,
+  words: Words,
+  units: UnitSettings,
+): { readonly text: string; readonly tone: LaneSaid['tone'] | ClockSaid['tone'] } {
+  const [first] = listDueOf(consultation, nowMs);
+  if (first === undefined) {
+    const { what, tone } = sayLane(consultation, words);
+    return { text: what, tone };
+  }
+  const { name, says, digits, tone } = sayBarDue(first, nowMs, words, units);
+  return { text: `${name} · ${says} ${digits}`, tone };
 }

@@ -44,7 +44,6 @@ export const bar = {
   nobodyParked: 'Nobody is parked.',
   backAt: (when: string) => `back ${when}`,
   wasDueAt: (when: string) => `was due back ${when}`,
-  beyondPlaces: (places: string) => `at her chair; the bar has room for ${places}`,
   isWaiting: (chair: string) => `waiting, chair ${chair} is taken`,
   who: 'Who is at the station?',
   tapYourName: 'Tap your name',

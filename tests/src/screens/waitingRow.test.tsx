@@ -32,7 +32,7 @@ it('shows two of those beyond the lanes and how many more, the most urgent first
   await shown.tap('[data-act=all-waiting]');
   expect(shown.container.querySelectorAll('dialog[open] [data-act=open-parked]')).toHaveLength(4);
   expect(shown.find('dialog[open] [data-consultation] span').textContent).toBe(
-    'at her chair; the bar has room for 8',
+    'STRAND 1 ends · look in 2:00',
   );
   await shown.tap('[data-act=close-dialog]');
   await shown.tap('[data-act=open-waiting]');
