@@ -118,13 +118,18 @@ function Choosing(
       title={settled() === null ? headline() : said().titleDecided(nameOf(props.chosen))}
       actions={
         <>
-          <p class="knot-word" data-unties={isMixingDecision(props.chosen)}>
-            <Knot isUntied={false} />
-            <span>
-              <strong>{isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}</strong>{' '}
-              {said().decisions[props.chosen].means} {sayLimit()}
-            </span>
-          </p>
+          <Show
+            when={props.sender.refusal() === null}
+            fallback={<Refusal refusal={props.sender.refusal()} />}
+          >
+            <p class="knot-word" data-unties={isMixingDecision(props.chosen)}>
+              <Knot isUntied={false} />
+              <span>
+                <strong>{isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}</strong>{' '}
+                {said().decisions[props.chosen].means} {sayLimit()}
+              </span>
+            </p>
+          </Show>
           <Show when={!isPlanToChange()}>
             <BigButton act="change-plan" onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}>
               {said().changePlan}
@@ -179,7 +184,6 @@ function Choosing(
           </Show>
         </div>
       </div>
-      <Refusal refusal={props.sender.refusal()} />
     </StepPage>
   );
 }

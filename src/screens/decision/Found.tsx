@@ -100,7 +100,7 @@ export function Found(
                   <Show when={found().finding === 'untested'}>
                     <p data-missing={zone}>{said().stillMissing(words.general.zones[zone])}</p>
                   </Show>
-                  <Show when={found().strand?.outcome}>
+                  <Show when={!isFailed(found()) && found().strand?.outcome}>
                     {(outcome) => (
                       <Show when={found().strand}>
                         {(strand) => <p class="soft">{saySmall(strand(), outcome())}</p>}

@@ -66,8 +66,11 @@ function Overview(
   const words = useWords();
   const sender = createSender(props);
   const stops = createMemo(() => listStandingStops(props.consultation.record, props.settings));
-  /** Beside strands that still run, or several stops, the reasons are shorter. */
-  const isRoomy = () => stops().length <= 2 && props.view.running.length + props.view.off.length === 0;
+  /** Beside strands that still run, or many stops, the reasons are shorter. */
+  const room = () => {
+    if (props.view.running.length + props.view.off.length > 0 || stops().length > 4) return 'tight';
+    return stops().length <= 2 ? 'wide' : 'middle';
+  };
   /** In one tap once its time is up; before that it is asked why. */
   const takeOff = (zone: Zone) => {
     const strand = props.view.running.find((each) => each.zone === zone);
@@ -106,12 +109,14 @@ function Overview(
       <Caution kind="stop">
         <For each={stops()}>
           {({ rule }) => (
-            <div class="stop-said" data-rule={rule}>
+            <div class="stop-said" data-room={room()} data-rule={rule}>
               <h2>{words.rules[rule].what}</h2>
-              <p>
-                <Show when={isRoomy()}>{words.rules[rule].why} </Show>
-                <strong>{words.leaving.clears}</strong> {words.rules[rule].clears}
-              </p>
+              <Show when={room() !== 'tight'}>
+                <p>
+                  <Show when={room() === 'wide'}>{words.rules[rule].why} </Show>
+                  <strong>{words.leaving.clears}</strong> {words.rules[rule].clears}
+                </p>
+              </Show>
             </div>
           )}
         </For>

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { RuleId } from '../../../shared/judgement/rules';
 import type { Zone } from '../../../shared/records/zones';
-import { BigButton } from '../../parts/BigButton';
+import { formatQuantity } from '../../../shared/units/format';
 import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -49,6 +49,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   const said = () => words.strandTest.preparing;
   const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
   const sender = createSender(props);
+  const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   /** Until the glass is read nothing else comes first. */
   const isGlassOpen = () => {
     const glass = view().incompatibility;
@@ -66,6 +67,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
               view={view()}
               sender={sender}
               onTest={(zone) => props.onInside({ kind: 'strand', zone })}
+              onJudge={(rule) => props.onInside({ kind: 'override', rule })}
             />
           }
         >
@@ -84,26 +86,23 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
               <p>{said().stepsOpen}</p>
             </Caution>
           </Show>
-          <For each={view().openRules}>
+          <Show when={view().openRules[0]}>
             {(rule) => (
               <Caution>
-                <p>
-                  <strong>{words.rules[rule].what}</strong> {words.rules[rule].why}
+                <p data-judge={rule()}>
+                  <strong>{words.rules[rule()].what}</strong> {words.rules[rule()].why}
                 </p>
-                <BigButton act={`judge-${rule}`} onPress={() => props.onInside({ kind: 'override', rule })}>
-                  {said().judge}
-                </BigButton>
+                <Show when={view().openRules.length > 1}>
+                  <p>{said().moreToJudge(write(view().openRules.length - 1))}</p>
+                </Show>
               </Caution>
             )}
-          </For>
+          </Show>
           <For each={view().lifted}>
             {(lifted) => (
-              <Caution kind="plain">
-                <p>
-                  {words.rules[lifted.rule].what}{' '}
-                  <strong>{said().liftedBy(lifted.by, words.moments.time(lifted.atMs))}</strong>
-                </p>
-              </Caution>
+              <p class="soft lifted" data-lifted={lifted.rule}>
+                {words.rules[lifted.rule].what} {said().liftedBy(lifted.by, words.moments.time(lifted.atMs))}
+              </p>
             )}
           </For>
           <Show when={view().incompatibility}>

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import type { RuleId } from '../../../shared/judgement/rules';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
@@ -10,6 +11,7 @@ export function PreparingActions(props: {
   readonly view: PreparingView;
   readonly sender: Sender;
   readonly onTest: (zone: Zone) => void;
+  readonly onJudge: (rule: RuleId) => void;
 }) {
   const words = useWords();
   const said = () => words.strandTest.preparing;
@@ -50,7 +52,15 @@ export function PreparingActions(props: {
           {said().keep}
         </BigButton>
       </Show>
-      <Show when={next()}>
+      {/* What is to be judged comes before the strand that waits for it. */}
+      <Show when={isBlocked() ? props.view.openRules[0] : undefined}>
+        {(rule) => (
+          <BigButton kind="primary" act={`judge-${rule()}`} onPress={() => props.onJudge(rule())}>
+            {said().judge}
+          </BigButton>
+        )}
+      </Show>
+      <Show when={isBlocked() && props.view.openRules.length > 0 ? undefined : next()}>
         {(zone) => (
           <BigButton
             kind="primary"

@@ -81,11 +81,6 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <Show when={isSame()}>
-            <BigButton act="another-mix" onPress={changeMix}>
-              {said().anotherMix}
-            </BigButton>
-          </Show>
           <BigButton kind="primary" act="start-strand" onPress={() => void begin()}>
             {said().begin}
           </BigButton>
@@ -96,7 +91,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         {(mix) => (
           <p class="mix-line" data-panel="same-mix">
             <strong>{said().sameMix[mix().from]}</strong>{' '}
-            {sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}
+            <span>{sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}</span>
           </p>
         )}
       </Show>
@@ -112,6 +107,11 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         <p class="lead" data-line="mix">
           {sayDraftMix(asked.draft.raw(), words, props.settings, props.nowMs)}
         </p>
+        <Show when={isSame()}>
+          <BigButton kind="quiet" act="another-mix" onPress={changeMix}>
+            {said().anotherMix}
+          </BigButton>
+        </Show>
       </PartSheet>
       <HandCaution caution={caution()} />
       <Refusal refusal={asked.refusal()} />

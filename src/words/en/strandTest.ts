@@ -53,6 +53,7 @@ export const strandTest = {
     stepsOpen: 'Something has not been asked yet. Go back to it: “More for this client”.',
     stops: 'To be judged first',
     judge: 'Sign and go on',
+    moreToJudge: (count: string) => `And ${count} more to judge after it.`,
     liftedBy: (name: string, time: string) => `Signed by ${name}, ${time}`,
   },
   glass: {
