@@ -45,11 +45,14 @@ async function count(way: CountedWay): Promise<Done & { readonly person: Person 
   const { person, chair } = await comeTo(way, counter);
   if (!way.fromBar) await person.open(chair);
   counter.take();
-  if (way.fromBar && way.before.length > 0) await person.open(chair);
+  if (way.fromBar && way.before.length > 0 && !isParked(way)) await person.open(chair);
   for (const step of way.done) await doQuickly(person, step);
   const thoughts = way.done.reduce((sum, step) => sum + countThoughts(step), 0);
   return { ...counter.take(), thoughts, person };
 }
+
+/** Who is parked is taken up again by the first thing that is done. */
+const isParked = ({ done }: CountedWay): boolean => done[0]?.raw.type === 'RESUMED';
 
 const rows: string[] = [];
 const seconds = (value: number): string => `${value.toFixed(1)} s`;

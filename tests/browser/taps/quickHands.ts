@@ -20,7 +20,12 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
       const { method, site } = answers;
       await pass(afterMs);
       await act('skin-test');
-      if (answers.seen !== 'notReadYet') return kept(() => act('skin-test-nothing'));
+      if (answers.seen !== 'notReadYet') {
+        await kept(() => act('skin-test-nothing'));
+        const close = page.locator('dialog[open] [data-act="close-dialog"]');
+        if (await close.isVisible()) await press(close);
+        return;
+      }
       await fill(person, { method, site });
       return kept(() => act('skin-test-keep'));
     }
@@ -34,6 +39,22 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
       await act('parked');
       await act('open-parked');
       return kept(() => act('resume'));
+    case 'REOPENED':
+      await pass(afterMs);
+      await act('more-for-client');
+      return kept(() => act(`back-to-${String(answers.step)}`));
+    case 'OUTCOME_KEPT':
+      await pass(afterMs);
+      return kept(() => act('keep-outcome'));
+    case 'BOWL_WEIGHED': {
+      // What was tested stands in the bowl already.
+      await pass(afterMs);
+      const weigh = page.locator('[data-act="weigh"]');
+      const zone = page.locator(`[data-act="mix-${String(answers.zone)}"]`);
+      await weigh.or(zone).first().waitFor();
+      if (!(await weigh.isVisible())) await press(zone);
+      return kept(() => press(weigh));
+    }
     default:
       return playStep(person, step);
   }

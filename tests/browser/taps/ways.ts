@@ -1,4 +1,5 @@
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { firstVisit, secondVisit, strandsMeanwhile } from '../../../seeds/fullHeadLightening';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import type { Logs } from '../memory';
@@ -40,22 +41,24 @@ const oneTool = steps.slice(tools, tools + 1).map((step): StoryStep => {
     : step;
 });
 
-const opal = (raw: StoryStep['raw']): StoryStep => ({ afterMs: 1_000, by: 'Opal', raw });
+/** Her initials are two letters. */
+const shortTicket = (step: StoryStep): StoryStep =>
+  step.raw.type === 'OPENED'
+    ? { ...step, raw: { ...step.raw, answers: { ...step.raw.answers, ticket: 'AB' } } }
+    : step;
+const firstSteps = firstVisit.steps.map(shortTicket);
 
-/** What the story asks, by who comes for the first time: the skin test is put on now, and she goes home with it. */
-const firstVisit = [
-  ...steps
-    .slice(
-      0,
-      cutAt(({ raw }) => raw.type === 'STRAND_STARTED'),
-    )
-    .map(({ raw }): StoryStep => {
-      if (raw.type === 'OPENED') return opal({ ...raw, answers: { ...raw.answers, ticket: 'QF' } });
-      if (raw.type !== 'SKIN_TEST_NOTED') return opal(raw);
-      return opal({ ...raw, answers: { ...raw.answers, seen: 'notReadYet' } });
-    }),
-  opal({ type: 'PARKED' }),
-];
+/** Only what is asked anew is answered anew, and the skin test is read on the way. */
+const back = secondVisit.slice(0, secondVisit.findIndex(({ raw }) => raw.type === 'BOWL_WEIGHED') + 1);
+const [resumed, read, reopened, told, ...onward] = back;
+const again = [resumed, reopened, told && onlyToday(told), read, ...onward].filter(
+  (step) => step !== undefined,
+);
+
+function onlyToday(step: StoryStep): StoryStep {
+  const { reactions, scalp, ageBand } = step.raw.answers ?? {};
+  return { ...step, raw: { ...step.raw, answers: { reactions, scalp, ageBand } } as StoryStep['raw'] };
+}
 
 /** Budgets: DESIGN of the station: quick, or it is not used. ASSUMED to be what a working day bears. */
 export const countedWays: readonly CountedWay[] = [
@@ -72,13 +75,25 @@ export const countedWays: readonly CountedWay[] = [
   {
     name: 'new full-head lightening, first visit',
     counted: 'from the bar, over the skin test put on and all four steps, until she is parked for two days',
-    settings,
-    startAtMs,
+    settings: firstVisit.settings,
+    startAtMs: firstVisit.startAtMs,
     before: [],
-    done: firstVisit,
+    done: firstSteps,
     fromBar: true,
     stillOver: 1,
     budget: { contacts: 40, seconds: 300 },
+  },
+  {
+    name: 'new full-head lightening, second visit',
+    counted:
+      'from the bar, over the skin test read and what is asked anew, until the first bowl is weighed; the strands were tested after she had left',
+    settings: firstVisit.settings,
+    startAtMs: firstVisit.startAtMs,
+    before: [...firstSteps, ...strandsMeanwhile],
+    done: again,
+    fromBar: true,
+    stillOver: 20,
+    budget: { contacts: 12, seconds: null },
   },
   {
     name: 'one look at a strand',
