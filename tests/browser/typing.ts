@@ -45,11 +45,27 @@ export async function findField(person: Typist, path: string): Promise<Locator> 
   return field;
 }
 
+/** So many half steps are pressed rather than typed. */
+const FEW_HALF_STEPS = 3;
+
+/** Half a level is a few taps from where the dial stands; false where there is no dial, or it is too far to turn. */
+async function turnDial({ press }: Typist, field: Locator, value: number): Promise<boolean> {
+  const dial = field.locator('[role="slider"]');
+  if ((await dial.count()) === 0) return false;
+  const halves = (value - Number(await dial.getAttribute('aria-valuenow'))) * 2;
+  if (!Number.isInteger(halves) || Math.abs(halves) > FEW_HALF_STEPS) return false;
+  const way = field.locator(`[data-act="${halves < 0 ? 'half-less' : 'half-more'}"]`);
+  for (let step = 0; step < Math.abs(halves); step += 1) await press(way);
+  await press(field.locator('[data-act="take-level"]'));
+  return true;
+}
+
 /** Says one answer with fingers: the button that offers it, held where it stops everything, else typed. */
 async function answerOne(person: Typist, path: string, value: string): Promise<void> {
   const field = await findField(person, path);
   const offered = field.locator(`[data-option="${value}"]`);
   if ((await offered.count()) === 0) {
+    if (await turnDial(person, field, Number(value))) return;
     const pad = field.locator('[data-act="another-number"]');
     if ((await pad.count()) > 0) await person.press(pad);
     return person.type(field.locator('input'), value);

@@ -44,7 +44,7 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
   const controlsAre =
     'button, a[href], input, select, textarea, summary, [role="button"], [role="slider"], [role="radio"], [role="switch"], [role="tab"]';
   const actionsAre =
-    '.step-actions button:not(.above-actions, .above-actions *), button.option[data-option], .tile, .hold-button, .hold-confirm, .place, dialog [data-kind="primary"]';
+    '.step-actions button:not(.above-actions, .above-actions *), button.option[data-option], .tile, .sheet-tile, .hold-button, .hold-confirm, .place, dialog [data-kind="primary"]';
 
   const styles = new Map<Element, CSSStyleDeclaration>();
   const styleOf = (element: Element): CSSStyleDeclaration => {

@@ -1,6 +1,16 @@
+import { settingsSections } from '../../../src/screens/settings/settingsSections';
 import { fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
-import { alone, emptyHouse, fullHouse, newHouse, usualHouse, withClosed, withSkinTests } from './houses';
+import {
+  alone,
+  among,
+  emptyHouse,
+  fullHouse,
+  newHouse,
+  usualHouse,
+  withClosed,
+  withSkinTests,
+} from './houses';
 import type { Scene, ScenesOf } from './scene';
 import type { SceneHand } from './sceneHand';
 
@@ -42,6 +52,11 @@ const toDemo = async ({ act, page }: SceneHand) => {
   await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
   await page.locator('.place:not(.place-free)').first().waitFor();
 };
+const toHerSkinTest = async (hand: SceneHand) => {
+  await hand.open(3);
+  await hand.press('[data-ledger="summary"]');
+  await hand.act('skin-test');
+};
 const toSkinTests = ({ act }: SceneHand) => act('skin-tests');
 const someTests = [
   ['A.K.', 50],
@@ -58,6 +73,9 @@ const manyTests = [
   ['Mowgwum-M.W.', 47],
 ] as const;
 const tickets = ['Wamemwom-QW.', 'M.W.', 'Ommwhelm-W.M', 'A.K.', 'R.V.', 'Momwegwum-WM', 'H.J.'];
+
+/** Each page of the settings. */
+const sections = Object.keys(settingsSections);
 
 /** Logs that cannot be taken up: no events, and one of a newer station. */
 const unreadable = {
@@ -137,24 +155,21 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     },
   },
   skinTestOfClient: {
-    empty: scene(alone(until('OPENED')), `${dialog} [data-act="skin-test-keep"]`, async (hand) => {
-      await hand.open(3);
-      await hand.press('[data-ledger="summary"]');
-      await hand.act('skin-test');
-    }),
-    usual: scene(alone(until('SKIN_TEST_NOTED')), dialog, async (hand) => {
-      await hand.open(3);
-      await hand.press('[data-ledger="summary"]');
-      await hand.act('skin-test');
-    }),
-    full: 'one test is all that a client has',
-    error: scene(alone(until('OPENED')), `${dialog} .refusal, ${dialog} .field-refusal`, async (hand) => {
-      await hand.open(3);
-      await hand.press('[data-ledger="summary"]');
-      await hand.act('skin-test');
+    empty: scene(alone(until('OPENED')), '[data-act="skin-test-keep"]', toHerSkinTest),
+    usual: scene(alone(until('SKIN_TEST_NOTED')), '[data-act="skin-test-back"]', toHerSkinTest),
+    full: scene(among(until('SKIN_TEST_NOTED')), '[data-act="skin-test-back"]', toHerSkinTest),
+    error: scene(alone(until('OPENED')), '.refusal, .field-refusal', async (hand) => {
+      await toHerSkinTest(hand);
       await refuseWrites(hand.page);
       await hand.act('skin-test-keep');
     }),
+    also: {
+      notHers: scene(alone(until('SKIN_TEST_NOTED')), '[data-act="not-hers"]', async (hand) => {
+        await toHerSkinTest(hand);
+        await hand.act('skin-test-not-hers');
+      }),
+      putOn: scene(among(until('OPENED')), '[data-act="skin-test-keep"]', toHerSkinTest),
+    },
   },
   settings: {
     empty: scene(newHouse, 'main[data-step="settings"]', async ({ act, type, press }) => {
@@ -170,6 +185,15 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await refuseWrites(hand.page);
       await hand.act('save-settings');
     }),
+    also: Object.fromEntries(
+      [...sections, 'tablet'].map((section) => [
+        section,
+        scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
+          await toSettings(hand);
+          await hand.act(`section-${section}`);
+        }),
+      ]),
+    ),
   },
   day: {
     empty: scene(emptyHouse, 'main[data-step="day"]', ({ act }) => act('day')),

@@ -22,8 +22,8 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
       await act('skin-test');
       if (answers.seen !== 'notReadYet') {
         await kept(() => act('skin-test-nothing'));
-        const close = page.locator('dialog[open] [data-act="close-dialog"]');
-        if (await close.isVisible()) await press(close);
+        const back = page.locator('[data-act="skin-test-back"]');
+        if (await back.isVisible()) await press(back);
         return;
       }
       await fill(person, { method, site });

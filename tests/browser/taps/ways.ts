@@ -80,7 +80,6 @@ export const countedWays: readonly CountedWay[] = [
     before: [],
     done: firstSteps,
     fromBar: true,
-    stillOver: 1,
     budget: { contacts: 40, seconds: 300 },
   },
   {
@@ -92,7 +91,7 @@ export const countedWays: readonly CountedWay[] = [
     before: [...firstSteps, ...strandsMeanwhile],
     done: again,
     fromBar: true,
-    stillOver: 20,
+    stillOver: 7,
     budget: { contacts: 12, seconds: null },
   },
   {
