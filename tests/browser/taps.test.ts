@@ -1,9 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { replay } from '../../machines/consultation/replay';
 import { readBlock, replaceBlock } from '../printedBlock';
+import { listOpenQuestions } from '../shared/records/openQuestions';
 import { lengthOf, playAlone } from './makeLog';
-import { writeLogs } from './memory';
+import { readOpenLog, writeLogs } from './memory';
 import { makePerson, type Person } from './person';
 import { useStation } from './station';
 import { makeTapCounter, type TapCounter } from './taps/countingHands';
@@ -47,12 +49,20 @@ async function count(way: CountedWay): Promise<Done & { readonly person: Person 
   counter.take();
   if (way.fromBar && way.before.length > 0 && !isParked(way)) await person.open(chair);
   for (const step of way.done) await doQuickly(person, step);
-  const thoughts = way.done.reduce((sum, step) => sum + countThoughts(step), 0);
+  const thoughts = way.done.reduce((sum, step) => sum + countThoughts(step), way.linesRead ?? 0);
   return { ...counter.take(), thoughts, person };
 }
 
 /** Who is parked is taken up again by the first thing that is done. */
 const isParked = ({ done }: CountedWay): boolean => done[0]?.raw.type === 'RESUMED';
+
+/** The questions that her log leaves without an answer. */
+async function listLeftOpen({ page }: Person, { settings }: CountedWay): Promise<readonly string[]> {
+  const { id: open, log } = await readOpenLog(page);
+  const read = replay(open, log, () => settings);
+  if (!read.ok) throw new Error(JSON.stringify(read.error));
+  return listOpenQuestions(read.value.record.answers, settings);
+}
 
 const rows: string[] = [];
 const seconds = (value: number): string => `${value.toFixed(1)} s`;
@@ -66,6 +76,7 @@ describe('quick, or it is not used', () => {
       `| ${way.name} | ${way.counted} | ${contacts} of ${budget.contacts} | ${done.holds} | ${done.keys} | ${seconds(modelTime(done))}${budget.seconds === null ? '' : ` of ${budget.seconds} s`} | ${seconds(cautiousTime(done))} |`,
     );
     expect(person.complaints).toEqual([]);
+    if (way.asksAll) expect(await listLeftOpen(person, way)).toEqual([]);
     expect(contacts).toBeLessThanOrEqual(budget.contacts + (way.stillOver ?? 0));
     if (budget.seconds !== null) expect(modelTime(done)).toBeLessThanOrEqual(budget.seconds);
     await person.page.context().close();

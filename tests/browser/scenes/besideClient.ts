@@ -6,6 +6,7 @@ import {
   among,
   emptyHouse,
   fullHouse,
+  houseWithRoom,
   newHouse,
   usualHouse,
   withClosed,
@@ -30,7 +31,8 @@ export type BesideName =
   | 'noStore'
   | 'who'
   | 'moreForClient'
-  | 'demo';
+  | 'demo'
+  | 'nothingNew';
 
 const bar = 'main.bar';
 const dialog = 'dialog[open]';
@@ -51,6 +53,11 @@ const toDemo = async ({ act, page }: SceneHand) => {
   await act('load-demo');
   await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
   await page.locator('.place:not(.place-free)').first().waitFor();
+};
+const toBack = async (hand: SceneHand) => {
+  await hand.press('.place-free');
+  await hand.press('[data-act="who-Opal"]');
+  for (const letter of 'LM') await hand.press(`[data-key="${letter}"]`);
 };
 const toHerSkinTest = async (hand: SceneHand) => {
   await hand.open(3);
@@ -114,6 +121,31 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await toStart(hand);
       await hand.act('open');
     }),
+    also: {
+      sameAsLastTime: scene(withClosed(usualHouse, ['LM']), '[data-act="open-same"]', toBack),
+      taken: scene(usualHouse, '[data-same-ticket]', async (hand) => {
+        await toStart(hand);
+        await hand.type('[data-question="ticket"] input', 'Q.F.');
+      }),
+    },
+  },
+  nothingNew: {
+    empty: 'it shows last time, which is never empty',
+    usual: scene(withClosed(usualHouse, ['LM']), '[data-act="nothing-new"]', async (hand) => {
+      await toBack(hand);
+      await hand.act('open-same');
+    }),
+    full: scene(withClosed(houseWithRoom, ['LM'], fullSalon), '[data-act="nothing-new"]', async (hand) => {
+      await toBack(hand);
+      await hand.act('open-same');
+    }),
+    error: scene(withClosed(usualHouse, ['LM']), '.refusal', async (hand) => {
+      await toBack(hand);
+      await hand.act('open-same');
+      await refuseWrites(hand.page);
+      await hand.press('[data-question="wetStretch"] [data-option="springsBack"]');
+      await hand.act('nothing-new');
+    }),
   },
   parkedList: {
     empty: scene(emptyHouse, dialog, ({ act }) => act('parked')),
@@ -146,11 +178,10 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await toSkinTests(hand);
         await hand.press('[data-status="waiting"]');
       }),
-      takeBack: scene(withSkinTests(usualHouse, someTests), '[data-act="taken-back"]', async (hand) => {
+      takeBack: scene(withSkinTests(usualHouse, someTests), '.sheet', async (hand) => {
         await toSkinTests(hand);
         await hand.press('[data-status="waiting"]');
         await hand.act('take-back');
-        await hand.answerWho('[data-act="taken-back"]');
       }),
     },
   },

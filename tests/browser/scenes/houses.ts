@@ -80,6 +80,9 @@ const seatAll = (all: readonly Seated[]): Logs =>
 /** The fullest bar. */
 export const fullHouse = (): Logs => seatAll([...others, decisionDue]);
 
+/** The fullest bar with one chair left. */
+export const houseWithRoom = (): Logs => seatAll(others);
+
 /** The fullest bar, where the third chair has this client. */
 export const among =
   (steps: readonly StoryStep[], agoMs = 1_000) =>

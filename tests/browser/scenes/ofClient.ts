@@ -235,7 +235,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         await toBowl(hand);
         await answer(hand, 'developerPercent', '9');
       },
-      shows: `${on('mix')} .field-refusal:not(:empty), ${on('mix')} [data-refused]`,
+      shows: `${on('mix')} [data-act="weigh"]:disabled`,
     },
     also: {
       missing: {
@@ -269,7 +269,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     also: {
       two: still('colourOn', alone(bothOn, 4 * minuteMs)),
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
-      moreTime: after('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs), 'more-time'),
+      moreTime: after('colourOn', alone(lengthsOn, 14 * minuteMs), 'more-time'),
       basin: still('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs)),
     },
   },

@@ -2,7 +2,7 @@ import type { StoryStep } from '../../../seeds/story';
 import type { RawForm } from '../../../shared/records/readForm';
 import type { Person } from '../person';
 import { playStep } from '../story';
-import { answer, fill } from '../typing';
+import { fill } from '../typing';
 
 /** The shortest way that the screens offer to say this; as the story's own hands where there is but one. */
 export async function doQuickly(person: Person, step: StoryStep): Promise<void> {
@@ -10,12 +10,15 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
   const { act, press, page, kept, pass } = person;
   const answers: RawForm = raw.answers ?? {};
   switch (raw.type) {
-    case 'OPENED':
+    case 'OPENED': {
       await pass(afterMs);
       await press(page.locator(`.place[data-chair="${String(answers.chair)}"]`));
-      await answer(person, 'ticket', answers.ticket);
-      await act('open');
-      return page.locator('main[data-consultation]').waitFor();
+      for (const letter of String(answers.ticket)) await press(page.locator(`[data-key="${letter}"]`));
+      const isBack = (await page.locator('[data-act="open-same"]').count()) > 0;
+      await act(isBack ? 'open-same' : 'open');
+      await page.locator('main[data-consultation]').waitFor();
+      return isBack ? sayNothingNew(person) : undefined;
+    }
     case 'SKIN_TEST_NOTED': {
       const { method, site } = answers;
       await pass(afterMs);
@@ -58,4 +61,11 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
     default:
       return playStep(person, step);
   }
+}
+
+/** The wet stretch of today, and that nothing is new since last time. */
+async function sayNothingNew({ page, press, act, isAt }: Person): Promise<void> {
+  await press(page.locator('[data-question="wetStretch"] [data-option="springsBack"]'));
+  await act('nothing-new');
+  await isAt('decision');
 }

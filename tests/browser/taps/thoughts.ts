@@ -22,9 +22,11 @@ export function countThoughts({ raw }: StoryStep): number {
       return 0;
     case 'ANSWERED':
       return countQuestions(raw.answers ?? {});
-    default: {
-      const { zone: _given, ...asked } = raw.answers ?? {};
-      return Math.max(1, countQuestions(asked));
-    }
+    case 'OPENED':
+    case 'SKIN_TEST_NOTED':
+      // Whose, and where; how, and where it was put on.
+      return 2;
+    default:
+      return 1;
   }
 }

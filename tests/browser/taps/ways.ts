@@ -1,7 +1,11 @@
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { firstVisit, secondVisit, strandsMeanwhile } from '../../../seeds/fullHeadLightening';
+import { firstGloss, returningGloss } from '../../../seeds/returningGloss';
 import type { StoryStep } from '../../../seeds/story';
+import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
+import { nameClosedLog } from '../../../src/station/readLogs';
+import { playAlone } from '../makeLog';
 import type { Logs } from '../memory';
 
 /** A piece of work whose taps are counted: what stands before, what is done, and how much it may cost. */
@@ -20,6 +24,10 @@ export interface CountedWay {
   readonly fromBar: boolean;
   /** More contacts than the budget that are known and still to be saved: may only shrink. */
   readonly stillOver?: number;
+  /** Lines that are read aloud and answered together. */
+  readonly linesRead?: number;
+  /** Every question of every step is answered when it is done. */
+  readonly asksAll?: true;
   readonly budget: { readonly contacts: number; readonly seconds: number | null };
 }
 
@@ -60,8 +68,35 @@ function onlyToday(step: StoryStep): StoryStep {
   return { ...step, raw: { ...step.raw, answers: { reactions, scalp, ageBand } } as StoryStep['raw'] };
 }
 
+/** The gloss of five weeks ago, as the station keeps it. */
+function closeFirstGloss(): Logs {
+  const { steps: told, startAtMs: atMs, settings: then } = firstGloss;
+  const { record, log } = playAlone(told.map(shortTicket), atMs, then, 'firstgloss01');
+  return { [nameClosedLog(record.newestAtMs)]: [closeRecord(record, log)] };
+}
+
+/** What is left to say when nothing is new. */
+const glossAgain = returningGloss.steps
+  .filter(({ raw }) =>
+    ['OPENED', 'DECIDED', 'BOWL_WEIGHED', 'BOWL_APPLIED', 'BOWL_RINSED'].includes(raw.type),
+  )
+  .map(shortTicket);
+
 /** Budgets: DESIGN of the station: quick, or it is not used. ASSUMED to be what a working day bears. */
 export const countedWays: readonly CountedWay[] = [
+  {
+    name: 'returning gloss, last strand carried',
+    counted: 'from the bar until she is rinsed; a look in between is counted by itself',
+    settings: returningGloss.settings,
+    startAtMs: returningGloss.startAtMs,
+    stored: closeFirstGloss,
+    before: [],
+    done: glossAgain,
+    fromBar: true,
+    linesRead: 6,
+    asksAll: true,
+    budget: { contacts: 10, seconds: 45 },
+  },
   {
     name: 'one tool',
     counted: 'from the hot-tools step as it opens until the row of the tool is written',
@@ -80,6 +115,7 @@ export const countedWays: readonly CountedWay[] = [
     before: [],
     done: firstSteps,
     fromBar: true,
+    asksAll: true,
     budget: { contacts: 40, seconds: 300 },
   },
   {
@@ -91,6 +127,7 @@ export const countedWays: readonly CountedWay[] = [
     before: [...firstSteps, ...strandsMeanwhile],
     done: again,
     fromBar: true,
+    asksAll: true,
     stillOver: 7,
     budget: { contacts: 12, seconds: null },
   },
