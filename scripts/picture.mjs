@@ -1,8 +1,8 @@
-// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--questions] [--scenario FILE.mjs] [--name start]
+// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--questions] [--readme] [--scenario FILE.mjs] [--name start]
 //
 // Builds and serves the station and writes PNG files to node_modules/.cache/pictures: every scene of
 // tests/browser/scenes in each size, or those whose name contains --only; with --questions every question of their
-// sheets as well. With a scenario it opens an empty station
+// sheets as well. With --readme it makes the one picture of README.md anew. With a scenario it opens an empty station
 // instead and goes on from there, taking as many pictures as it likes:
 //   export default async ({ page, shoot, address, size }) => {
 //     await page.getByRole('button').first().tap();
@@ -22,6 +22,7 @@ const { values } = parseArgs({
   options: {
     size: { type: 'string', default: '1280x800,800x1280' },
     only: { type: 'string', default: '' },
+    readme: { type: 'boolean', default: false },
     questions: { type: 'boolean', default: false },
     scenario: { type: 'string' },
     name: { type: 'string', default: 'start' },
@@ -30,7 +31,9 @@ const { values } = parseArgs({
 
 const root = join(import.meta.dirname, '..');
 const cache = join(root, 'node_modules', '.cache');
-const pictures = join(cache, 'pictures');
+const pictures = values.readme ? join(root, 'docs') : join(cache, 'pictures');
+/** The one picture of the README: its scene, its size, its file. */
+const ofReadme = { scene: 'bar-usual', size: '1280x800', file: 'bar' };
 await mkdir(pictures, { recursive: true });
 
 /** @param {string} size such as 1280x800 */
@@ -103,7 +106,9 @@ async function shootScenes(browser) {
   const { settle, showScene } = await load('tests/browser/scenes/showScene.ts');
   /** @type {{ listQuestions: (page: Page) => Promise<readonly string[]>, turnTo: (page: Page, question: string) => Promise<void> }} */
   const { listQuestions, turnTo } = await load('tests/browser/scenes/questions.ts');
-  const wanted = allScenes.filter(({ name }) => name.includes(values.only));
+  const wanted = allScenes.filter(({ name }) =>
+    values.readme ? name === ofReadme.scene : name.includes(values.only),
+  );
   if (wanted.length === 0) throw new Error(`No scene is called ${values.only}`);
   for (const { name, scene } of wanted) {
     const { page, problem, close } = await showScene(browser, address, scene);
@@ -111,10 +116,10 @@ async function shootScenes(browser) {
       console.error(`${name} is not what this shows: ${problem}`);
       process.exitCode = 1;
     }
-    for (const size of values.size.split(',')) {
+    for (const size of values.readme ? [ofReadme.size] : values.size.split(',')) {
       await page.setViewportSize(readSize(size));
       await settle(page);
-      await shoot(page, `${name}-${size}`);
+      await shoot(page, values.readme ? ofReadme.file : `${name}-${size}`);
       if (!values.questions) continue;
       for (const question of await listQuestions(page)) {
         await turnTo(page, question);

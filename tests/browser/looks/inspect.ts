@@ -15,8 +15,14 @@ export const CONTRAST = 7;
  * What is wrong with this page as it is drawn now? `fit` looks for what scrolls, is cut or overlaps only.
  * Measured in the page itself; nothing is pressed. Each rule is tried by tests/browser/looks.breaches.test.ts.
  */
-export const inspect = (page: Page, thoroughness: Thoroughness = 'whole'): Promise<readonly Finding[]> =>
+export const inspect = (
+  page: Page,
+  thoroughness: Thoroughness = 'whole',
+  /** Where nobody stands with wet gloves, an option may be as small as whatever else may be tapped. */
+  isMainWay = true,
+): Promise<readonly Finding[]> =>
   page.evaluate(inspectPage, {
+    isMainWay,
     actionPx: ACTION_PX,
     tapPx: TAP_PX,
     contrast: CONTRAST,
@@ -28,10 +34,11 @@ interface Limits {
   readonly tapPx: number;
   readonly contrast: number;
   readonly isWhole: boolean;
+  readonly isMainWay: boolean;
 }
 
 /** Runs in the page: it may use nothing from outside itself. */
-function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] {
+function inspectPage({ actionPx, tapPx, contrast, isWhole, isMainWay }: Limits): Finding[] {
   type Box = { left: number; top: number; right: number; bottom: number };
   type Colour = { r: number; g: number; b: number; a: number };
   const said: Finding[] = [];
@@ -43,8 +50,10 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole }: Limits): Finding[] 
   const floating = '.hold-second, [data-floating], [data-popper-positioner]';
   const controlsAre =
     'button, a[href], input, select, textarea, summary, [role="button"], [role="slider"], [role="radio"], [role="switch"], [role="tab"]';
-  const actionsAre =
-    '.step-actions button:not(.above-actions, .above-actions *), button.option[data-option], .tile, .sheet-tile, .hold-button, .hold-confirm, .place, dialog [data-kind="primary"]';
+  const alwaysActions =
+    '.step-actions button:not(.above-actions, .above-actions *), .hold-button, .hold-confirm, .place, dialog [data-kind="primary"]';
+  const choices = 'button.option[data-option], .tile, .answer-tile, .sheet-tile';
+  const actionsAre = isMainWay ? `${alwaysActions}, ${choices}` : alwaysActions;
 
   const styles = new Map<Element, CSSStyleDeclaration>();
   const styleOf = (element: Element): CSSStyleDeclaration => {

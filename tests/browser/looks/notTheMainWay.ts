@@ -1,5 +1,8 @@
-/** Screens that nobody needs between a client sitting down and the rinse, and why each may be longer than the glass. */
-export const mayScroll: Readonly<Record<string, string>> = {
+/**
+ * Screens that nobody needs between a client sitting down and the rinse, and why each may be longer than the glass and
+ * its options smaller than a wet glove needs.
+ */
+export const notTheMainWay: Readonly<Record<string, string>> = {
   day: 'a list of everything since the morning, read when there is time',
   settings: 'set up once, before anybody sits down',
   notices: 'as long as what is told; it stands in a window over the screen',

@@ -195,7 +195,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await hand.act('skin-test-keep');
     }),
     also: {
-      notHers: scene(alone(until('SKIN_TEST_NOTED')), '[data-act="not-hers"]', async (hand) => {
+      notHers: scene(alone(until('SKIN_TEST_NOTED')), '.sheet', async (hand) => {
         await toHerSkinTest(hand);
         await hand.act('skin-test-not-hers');
       }),
