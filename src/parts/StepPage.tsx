@@ -1,4 +1,5 @@
 import { type JSX, Show } from 'solid-js';
+import type { BackStep } from '../../shared/records/steps';
 import { BigButton } from './BigButton';
 import { PageActions } from './PageActions';
 import './page.css';
@@ -14,6 +15,8 @@ export interface PageSurroundings {
   /** Ending, parking, going back. */
   readonly onMore: () => void;
   readonly onBar: () => void;
+  /** Back to a step, past the question what that costs. */
+  readonly onBackTo?: (step: BackStep) => void;
 }
 
 /**

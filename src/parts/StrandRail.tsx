@@ -17,7 +17,13 @@ export function markStep(step: WayStep, here: WayStep | null): StepMark {
 }
 
 /** The way as a strand of hair, the knot before the mix. Upright in landscape, lying on top in portrait. */
-export function StrandRail(props: { readonly here: WayStep | null; readonly knot: KnotReason }) {
+export function StrandRail(props: {
+  readonly here: WayStep | null;
+  readonly knot: KnotReason;
+  /** A step that was passed, and may be gone back to now, is a button. */
+  readonly mayGoTo?: (step: WayStep) => boolean;
+  readonly onGoTo?: (step: WayStep) => void;
+}) {
   const words = useWords();
   return (
     <ol class="rail" aria-label={words.rail.name}>
@@ -43,8 +49,25 @@ export function StrandRail(props: { readonly here: WayStep | null; readonly knot
               data-state={markStep(step, props.here)}
               aria-current={props.here === step ? 'step' : undefined}
             >
-              <span class="rail-mark" aria-hidden="true" />
-              <span class="rail-name">{words.rail.steps[step]}</span>
+              <Show
+                when={markStep(step, props.here) === 'done' && props.mayGoTo?.(step) === true}
+                fallback={
+                  <>
+                    <span class="rail-mark" aria-hidden="true" />
+                    <span class="rail-name">{words.rail.steps[step]}</span>
+                  </>
+                }
+              >
+                <button
+                  type="button"
+                  class="rail-go"
+                  data-act={`rail-to-${step}`}
+                  onClick={() => props.onGoTo?.(step)}
+                >
+                  <span class="rail-mark" aria-hidden="true" />
+                  <span class="rail-name">{words.rail.steps[step]}</span>
+                </button>
+              </Show>
               <span class="only-heard">{words.rail.states[markStep(step, props.here)]}</span>
             </li>
           </>

@@ -12,6 +12,7 @@ import type { AnyFormWords } from '../../words/formWords';
 import type { StepProps } from '../stepProps';
 import './ask.css';
 import { type Asking, createAsking } from './asking';
+import { BeforeChange } from './BeforeChange';
 
 /** A step that asks: its questions, what they come to so far, back and next. */
 export function AskPage(
@@ -38,6 +39,11 @@ export function AskPage(
   const asking = createAsking(props.step, props);
   const before = () => askSteps[askSteps.indexOf(props.step) - 1];
 
+  const goBack = (step: AskStep) => {
+    if (props.page.onBackTo !== undefined) props.page.onBackTo(step);
+    else void props.submit({ type: 'REOPENED', answers: { step } });
+  };
+
   return (
     <StepPage
       page={props.page}
@@ -53,10 +59,7 @@ export function AskPage(
           {props.also}
           <Show when={before()}>
             {(step) => (
-              <BigButton
-                act="back"
-                onPress={() => void props.submit({ type: 'REOPENED', answers: { step: step() } })}
-              >
+              <BigButton act="back" onPress={() => goBack(step())}>
                 {words.general.back}
               </BigButton>
             )}
@@ -94,6 +97,7 @@ export function AskPage(
         </Show>
       </Sheet>
       <Refusal refusal={asking.refusal()} />
+      <BeforeChange asking={asking} settings={props.settings} />
     </StepPage>
   );
 }

@@ -3,6 +3,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Form } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import type { StrandRecord } from '../../../shared/records/record';
 import type { AskStep } from '../../../shared/records/steps';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
@@ -10,6 +11,7 @@ import { listMistakes, takeReadable } from '../../parts/form/draft';
 import type { Words } from '../../words/words';
 import type { TapRefusal } from '../explainRefusal';
 import { createKeptDraft } from '../keptDraft';
+import { listFalling } from '../leaving/whatFalls';
 import { showFirstRefused } from '../showFirstRefused';
 import type { StepProps } from '../stepProps';
 import { listAsLastTime } from './asLastTime';
@@ -54,9 +56,31 @@ export function createAsking(step: AskStep, props: StepProps) {
     return JSON.stringify(read.ok ? read.value : null);
   }
 
+  /** Which strands hang on what is about to be changed? Asked once a visit of the step. */
+  const [falling, setFalling] = createSignal<readonly StrandRecord[]>([]);
+  let isToldOfFall = false;
+  function listFallingBy(answers: RawForm): readonly StrandRecord[] {
+    const read = readForm(form, answers, { ...readNow(), isPartial: true });
+    return read.ok ? listFalling(props.consultation.record, step, read.value) : [];
+  }
+  const change = (): void => {
+    isToldOfFall = true;
+    setFalling([]);
+    void keep();
+  };
+  /** Also what a dialog says when it is closed, by whichever button: then nothing is asked any more. */
+  const leaveAsItWas = (): void => {
+    if (falling().length === 0) return;
+    setFalling([]);
+    draft.begin(kept());
+  };
+
   /** Keeps what reads well, once for each change. */
   async function keep(): Promise<boolean> {
     const answers = takeReadable(form, draft.raw(), kept(), readNow());
+    const falls = isToldOfFall ? [] : listFallingBy(answers);
+    setFalling(falls);
+    if (falls.length > 0) return false;
     const written = writeAnswers(answers);
     if (written === sent && props.consultation.record.answers[step] !== undefined) return true;
     sent = written;
@@ -88,6 +112,9 @@ export function createAsking(step: AskStep, props: StepProps) {
   const isComplete = createMemo(() => readForm(form, draft.raw(), readNow()).ok);
 
   return {
+    falling,
+    change,
+    leaveAsItWas,
     saysMissing,
     isComplete,
     form,

@@ -4,6 +4,7 @@ import type { Consultation } from '../../../machines/consultation/consultation';
 import type { RawEvent } from '../../../shared/records/classify';
 import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { type BackStep, backSteps, type WayStep } from '../../../shared/records/steps';
 import { accept, type Result, refuse } from '../../../shared/result';
 import { Dialog } from '../../parts/Dialog';
 import { OnlyWatches } from '../../parts/OnlyWatches';
@@ -13,9 +14,12 @@ import { MayWriteProvider } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { sayWhose } from '../bar/sayWhose';
-import { explainRefusal } from '../explainRefusal';
+import { explainRefusal, type TapRefusal } from '../explainRefusal';
+import { isOpenNow } from '../isOpenNow';
 import { findKnot } from '../knot';
+import { GoBackDialog } from '../leaving/GoBackDialog';
 import { MoreForClient } from '../leaving/MoreForClient';
+import { costsToGoBack } from '../leaving/whatFalls';
 import { createRinseSteps } from '../reaction/rinseSteps';
 import { screenOf, stepOf } from '../screenOf';
 import { SkinTestPage } from '../skinTest/SkinTestPage';
@@ -23,6 +27,8 @@ import { SkinTestWayProvider } from '../skinTest/skinTestWay';
 import type { StepProps, Submit, SubmitAll } from '../stepProps';
 import './consultation.css';
 import { screens } from './screens';
+
+const isBackStep = (step: WayStep): step is BackStep => backSteps.some((each) => each === step);
 
 /** One client: the strand on which she has come so far, and the screen of her state. */
 export function ConsultationScreen(props: {
@@ -78,6 +84,24 @@ export function ConsultationScreen(props: {
     ].join(' '),
   );
 
+  const [backTo, setBackTo] = createSignal<BackStep | null>(null);
+  const [backRefusal, setBackRefusal] = createSignal<TapRefusal | null>(null);
+  const mayGoBack = (to: BackStep) =>
+    isOpenNow(props.consultation, { type: 'REOPENED', answers: { step: to } }, props.settings, props.nowMs);
+  const goBack = async (to: BackStep | null) => {
+    if (to === null) return;
+    const taken = await submit({ type: 'REOPENED', answers: { step: to } });
+    setBackRefusal(taken.ok ? null : taken.error);
+    setBackTo(taken.ok ? null : to);
+  };
+  /** Where nothing falls by it, back is one tap. */
+  const askBack = (to: BackStep) => {
+    setIsMoreOpen(false);
+    setBackRefusal(null);
+    if (costsToGoBack(props.consultation)) setBackTo(to);
+    else void goBack(to);
+  };
+
   const page: PageSurroundings = {
     get kicker() {
       return kicker();
@@ -88,6 +112,7 @@ export function ConsultationScreen(props: {
     onReaction: () => rinseSteps.open(),
     onMore: () => setIsMoreOpen(true),
     onBar: () => props.onBar(),
+    onBackTo: (to) => askBack(to),
   };
   const stepProps: StepProps = {
     get consultation() {
@@ -118,7 +143,12 @@ export function ConsultationScreen(props: {
         data-log-length={props.consultation.log.length}
       >
         <SkinTestWayProvider value={() => setSkinTestOver(name())}>
-          <StrandRail here={step()} knot={knot()} />
+          <StrandRail
+            here={step()}
+            knot={knot()}
+            mayGoTo={(to) => props.isWriter && isBackStep(to) && mayGoBack(to)}
+            onGoTo={(to) => isBackStep(to) && askBack(to)}
+          />
           <Show when={edition()} keyed>
             {(_edition) => (
               <Show
@@ -129,6 +159,14 @@ export function ConsultationScreen(props: {
               </Show>
             )}
           </Show>
+          <GoBackDialog
+            consultation={props.consultation}
+            settings={props.settings}
+            to={backTo()}
+            refusal={backRefusal()}
+            onGo={() => void goBack(backTo())}
+            onStay={() => setBackTo(null)}
+          />
           <Dialog
             isOpen={isMoreOpen()}
             title={`${words.general.moreForClient} · ${kicker()}`}

@@ -32,6 +32,7 @@ export function MoreForClient(
   };
 
   async function goBack(step: BackStep): Promise<void> {
+    if (props.page.onBackTo !== undefined) return props.page.onBackTo(step);
     const taken = await props.submit({ type: 'REOPENED', answers: { step } });
     setRefusal(taken.ok ? null : taken.error);
     if (taken.ok) props.onDone();
