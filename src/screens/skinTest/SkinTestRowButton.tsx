@@ -1,7 +1,7 @@
 import { useWords } from '../../parts/useWords';
 import type { SkinTestRow } from './listSkinTests';
 import { StatusMark } from './StatusMark';
-import { sayHow, sayStatus } from './skinTestSaid';
+import { sayPlace, sayStatus } from './skinTestSaid';
 
 /** One skin test of the list: whose, since when and how; and what is to be done about it, and when. */
 export function SkinTestRowButton(props: { readonly row: SkinTestRow; readonly onOpen: () => void }) {
@@ -21,7 +21,7 @@ export function SkinTestRowButton(props: { readonly row: SkinTestRow; readonly o
           <span class="skin-test-how">
             {words.skinTests.onSince(words.moments.shortDayAndTime(props.row.test.putOnAtMs))}
           </span>
-          <span class="skin-test-how">{sayHow(props.row.test, words)}</span>
+          <span class="skin-test-how">{sayPlace(props.row.test, words)}</span>
         </span>
         <span class="skin-test-status">
           <span class="skin-test-what">

@@ -14,13 +14,13 @@ export function TestFigure(props: {
   const words = useWords();
   return (
     <>
-      <p class="skin-test-figure" data-status={props.status}>
+      <h2 class="skin-test-figure" data-status={props.status}>
         <StatusMark status={props.status} />
         <span>
           <strong>{props.what}</strong>
           {props.when === '' ? '' : ` · ${props.when}`}
         </span>
-      </p>
+      </h2>
       <dl class="skin-test-facts">
         <For each={props.facts}>
           {([name, value]) => (

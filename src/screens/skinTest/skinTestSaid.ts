@@ -46,6 +46,12 @@ export function sayHow(
   return place(form.method.options[method], form.site.options[site], line);
 }
 
+/** Where, and with which product line? As short as a row of the list. */
+export function sayPlace({ site, line }: Pick<SkinTest, 'site' | 'line'>, { skinTest }: Words): string {
+  const where = skinTest.form.site.options[site];
+  return line === '' ? where : skinTest.placeAndLine(where, line);
+}
+
 /** What is to be done about it, and when: two short lines. */
 export function sayStatus(
   {

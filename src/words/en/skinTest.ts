@@ -13,7 +13,7 @@ const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
     short: 'Method',
     options: {
       makersMethod: 'The maker’s method',
-      openApplication: 'Left open, 45 minutes',
+      openApplication: 'Left open, 45 min',
       unknown: 'Don’t know',
     },
   },
@@ -61,6 +61,7 @@ export const skinTest = {
   whenToRead: 'When to read it',
   keep: 'Keep it',
   keepNow: 'It is on now',
+  placeAndLine: (site: string, line: string) => `${site}, ${line}`,
   place: (method: string, site: string, line: string) =>
     line === '' ? `${method}, ${site.toLowerCase()}.` : `${method}, ${site.toLowerCase()}, ${line}.`,
   /** What the line in a step leads to. */

@@ -199,6 +199,10 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await toHerSkinTest(hand);
         await hand.act('skin-test-not-hers');
       }),
+      wronglyNoted: scene(alone(until('SKIN_TEST_NOTED')), '[data-act="skin-test-leave"]', async (hand) => {
+        await toHerSkinTest(hand);
+        await hand.act('skin-test-correct');
+      }),
       putOn: scene(among(until('OPENED')), '[data-act="skin-test-keep"]', toHerSkinTest),
     },
   },

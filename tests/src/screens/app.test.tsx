@@ -232,7 +232,7 @@ describe('the skin test', () => {
     await putOnNow(shown);
     expect(await findState(shown)).toBe('waiting');
     await shown.tap(openTest);
-    expect(shown.find('[data-panel=skin-test]').textContent).toContain('Left open, 45 minutes, inner elbow.');
+    expect(shown.find('[data-panel=skin-test]').textContent).toContain('Left open, 45 min, inner elbow.');
     expect(shown.find('[data-panel=skin-test]').textContent).toContain('by Opal, under “Q.F.”');
     expect(shown.look('[data-act=skin-test-nothing]')).toBeNull();
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
