@@ -87,6 +87,10 @@ export function findCitation(
 ): Citation | null {
   if (record.opened === null || record.ended !== null) return null;
   const noted = record.skinTest;
+  const standing = listStandingTests(tests, record.ticket, record.notHerSkinTests);
+  const reacted = standing.find(({ seen }) => seen === 'reaction');
+  // It stops her whatever else is still to be said, and may not be taken now.
+  if (reacted !== undefined && noted?.seen !== 'reaction') return cite(reacted, profile);
   const cited = tests.find(({ id }) => id === noted?.skinTestId);
   if (noted !== null && cited !== undefined) {
     if (cited.takenBack !== null) return correct(cited.takenBack);
@@ -96,11 +100,10 @@ export function findCitation(
     }
   }
   if (noted?.seen === 'reaction') return null;
-  const standing = listStandingTests(tests, record.ticket, record.notHerSkinTests);
-  const said = standing.find(({ seen }) => seen === 'reaction') ?? standing.at(-1);
+  const said = standing.at(-1);
   if (said === undefined || (noted !== null && isSaid(noted, said, profile))) return null;
   // What was noted here alone is as good as what was put on before it.
-  if (noted !== null && noted.skinTestId === undefined && said.seen !== 'reaction') {
+  if (noted !== null && noted.skinTestId === undefined) {
     if (said.putOnAtMs < noted.putOnAtMs) return null;
   }
   return cite(said, profile);

@@ -24,6 +24,7 @@ export async function startStation(
   power?: Power,
   change?: Parameters<typeof switchOn>[2],
   atMs = startAtMs,
+  idBegins = 'client',
 ): Promise<StationUnderTest> {
   const clock = { atMs };
   const told: StationUnderTest['told'] = [];
@@ -34,7 +35,7 @@ export async function startStation(
     now: () => clock.atMs,
     makeId: () => {
       ids += 1;
-      return `client${String(ids).padStart(4, '0')}`;
+      return `${idBegins}${String(ids).padStart(4, '0')}`;
     },
     publish: () => undefined,
     onAcknowledged: (name, seq, entry) => told.push({ name, seq, entry }),

@@ -116,6 +116,22 @@ describe('what a consultation is told of the skin tests of its ticket', () => {
     expect(gone.corrections.map(({ code }) => code)).toEqual(['hasChanged', 'hasChanged']);
   });
 
+  it('is a reaction of another test before anything that is taken back, since who is away takes no correction', () => {
+    const noted = settle(opened, waiting);
+    const gone = keep(waiting, takeBack('test', 'cameOff'), nowMs);
+    const bad = keep(
+      other(putOn({ line: 'Cove cream' }), startAtMs + hour),
+      read('reaction'),
+      nowMs,
+      'Wren',
+      'test2',
+    );
+    expect(citationOf(noted, gone, bad)?.raw.answers).toMatchObject({
+      skinTestId: 'test2',
+      seen: 'reaction',
+    });
+  });
+
   it('is never again what a person named as another client’s', () => {
     const correction = { answer: 'skinTest', code: 'wrongClient', words: 'not her test' };
     const disowned = add(settle(opened, reacted), { type: 'CORRECTED', answers: correction });
