@@ -94,7 +94,6 @@ export const leaving = {
     name === ''
       ? 'You sign for it: it is taken back, and asked again.'
       : `Signed as ${name}: it is taken back, and asked again.`,
-  correctsOnly: (answer: string) => `Taken back: ${answer}`,
   askedAgain: (answer: string) => `Asked again: ${answer}.`,
   thenAt: (step: string) => `She goes back to “${step}”.`,
   stillStopped: 'She stays stopped: another answer holds her as well.',
