@@ -129,5 +129,5 @@ it('lists who sits beyond the places of the bar, not as waiting', async () => {
   await shown.tap('[data-act=open]');
   await shown.tap('[data-act=bar]');
   await shown.tap('[data-act=parked]');
-  expect(shown.find('.parked-list').textContent).toContain('at her chair; the bar has room for 8');
+  expect(shown.find('.parked-list').textContent).toContain('Chair 12 · J.P.ask: what she wants');
 });
