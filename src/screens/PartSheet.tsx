@@ -1,5 +1,6 @@
 import type { JSX } from 'solid-js';
 import type { Form } from '../../shared/records/form';
+import type { FieldRefusal } from '../../shared/records/readForm';
 import type { Picks } from '../parts/form/field';
 import { Sheet } from '../parts/form/Sheet';
 import type { AnyFormWords } from '../words/formWords';
@@ -13,6 +14,8 @@ export function PartSheet(props: {
   readonly questions: Form;
   readonly words: AnyFormWords;
   readonly picks?: Picks;
+  /** What else is wrong at a field, beside what the form itself says. */
+  readonly also?: readonly FieldRefusal[];
   /** The name of what the answers come to. */
   readonly summary: string;
   readonly children: JSX.Element;
@@ -23,7 +26,7 @@ export function PartSheet(props: {
       words={props.words}
       draft={props.form.draft}
       onChange={props.form.onChange}
-      refusals={props.form.refusals()}
+      refusals={[...props.form.refusals(), ...(props.also ?? [])]}
       units={props.step.settings.units}
       hasAgeLine={false}
       nowMs={props.step.nowMs}

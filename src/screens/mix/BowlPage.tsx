@@ -13,7 +13,7 @@ import '../layout.css';
 import { PartSheet } from '../PartSheet';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
-import { computeBowl, draftBowl } from './bowlDraft';
+import { computeBowl, draftBowl, listBeyond } from './bowlDraft';
 import { Thinning } from './Thinning';
 import { Limits } from './ZoneCard';
 
@@ -80,6 +80,7 @@ export function BowlPage(
         questions={whole}
         words={words.mix.bowl}
         picks={{ colourG: colourPicks[props.settings.units.mass] }}
+        also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
       >
         <BowlGrams bowl={bowl()} settings={props.settings} />

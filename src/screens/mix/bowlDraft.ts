@@ -1,12 +1,13 @@
 import { type Mixture, mixture } from '../../../shared/judgement/mixture';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
-import { type RawForm, readForm } from '../../../shared/records/readForm';
+import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
+import { findShownLimits } from '../../../shared/units/numberField';
 import type { GramsRefusal } from '../GramsBeside';
 
 /**
@@ -44,4 +45,17 @@ export function computeBowl(
   if (!read.ok) return refuse({ kind: 'open' });
   const made = mixture(permit.value, read.value, settings.scaleStepG);
   return made.ok ? accept(made.value) : refuse({ kind: 'mixture', mixture: made.error });
+}
+
+/** Which field goes beyond the permit, and how far may it go? Said there, beside what the scale says. */
+export function listBeyond(
+  bowl: Result<Mixture, GramsRefusal>,
+  { units }: Settings,
+): readonly FieldRefusal[] {
+  if (bowl.ok || bowl.error.kind !== 'mixture') return [];
+  const { mixture: refusal } = bowl.error;
+  if (refusal.code !== 'stronger' && refusal.code !== 'longer') return [];
+  const path = refusal.code === 'stronger' ? 'developerPercent' : 'minutes';
+  const field = { ...bowlForm[path].field, max: refusal.most };
+  return [{ path, code: 'tooHigh', ...findShownLimits(field, units) }];
 }

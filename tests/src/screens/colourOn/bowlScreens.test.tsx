@@ -20,6 +20,7 @@ describe('at the scale', () => {
     await choose('developerPercent', '12');
     expect(seen('[data-panel="bowl-said"]')).toContain('Stronger than the strand and the decision allow.');
     expect(isDisabled('weigh')).toBe(true);
+    expect(said('developerPercent')).toBe('Too high. 0.5\u00a0% to 3\u00a0%.');
     await type('minutes', '-0');
     expect(said('minutes')).toContain('Minus zero is not a number here.');
     expect(typed('minutes')).toBe('-0');
