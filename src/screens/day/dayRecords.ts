@@ -2,6 +2,7 @@ import { type ClosedRecord, parseClosedLog } from '../../../shared/records/close
 import type { ConsultationEvent } from '../../../shared/records/event';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
+import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import type { StationState } from '../../station/stationState';
 
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
@@ -24,6 +25,8 @@ export interface DayRecords {
   readonly day: string;
   readonly closed: readonly (DayEntry & Pick<ClosedRecord, 'how' | 'endedAtMs'>)[];
   readonly open: readonly DayEntry[];
+  /** Skin tests of which something was written on this day, by whatever ticket. */
+  readonly skinTests: readonly SkinTest[];
   /** Closed records whose log this station cannot read any more: handed out as they lie. */
   readonly unread: readonly ClosedRecord[];
 }
@@ -32,7 +35,10 @@ export interface DayRecords {
  * What closed today, in the order of closing, and all that is still open, whenever it was begun. A record that is not
  * in both copies yet is still open.
  */
-export function gatherDay(state: Pick<StationState, 'open' | 'closed'>, nowMs: number): DayRecords {
+export function gatherDay(
+  state: Pick<StationState, 'open' | 'closed' | 'skinTests'>,
+  nowMs: number,
+): DayRecords {
   const day = nameDay(nowMs);
   const today = state.closed
     .filter(({ id, endedAtMs }) => nameDay(endedAtMs) === day && !state.open.has(id))
@@ -44,6 +50,7 @@ export function gatherDay(state: Pick<StationState, 'open' | 'closed'>, nowMs: n
       log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
     ),
     open: [...state.open.values()].map(({ record, log }) => ({ record, log })),
+    skinTests: state.skinTests.filter(({ newestAtMs }) => nameDay(newestAtMs) === day),
     unread: today.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
   };
 }

@@ -47,7 +47,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
       type: 'SKIN_TEST_NOTED',
       answers: { method, site, putOnAtMs, seen },
     });
-    if (isTaken && seen === 'reaction') props.onBack();
+    if (isTaken) props.onBack();
   };
   const facts = (): readonly (readonly [string, string])[] => {
     const skinTest = noted();

@@ -7,7 +7,9 @@ import { gatherDay } from '../../../../src/screens/day/dayRecords';
 import { type Played, playUntil, playUntilConfirmed, tap } from '../playStory';
 
 const find = (consultation: Consultation, nowMs: number) =>
-  gatherFindings(gatherDay({ open: new Map([[consultation.id, consultation]]), closed: [] }, nowMs));
+  gatherFindings(
+    gatherDay({ open: new Map([[consultation.id, consultation]]), closed: [], skinTests: [] }, nowMs),
+  );
 
 const say = (played: Played, ...raws: readonly RawEvent[]): Played =>
   raws.reduce((before, raw) => tap(before, 60_000, raw), played);

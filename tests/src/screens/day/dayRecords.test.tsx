@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { closeRecord } from '../../../../shared/records/closedRecord';
 import { gatherDay, nameDay, nameDayFile, writeDay } from '../../../../src/screens/day/dayRecords';
+import { clear } from '../../../shared/records/skinTest/makeTest';
 import { playUntil } from '../playStory';
 
 const whole = playUntil('whole');
 const half = playUntil('DECIDED');
 const closed = closeRecord(whole.consultation.record, whole.consultation.log);
 if (closed === null) throw new Error('the story did not close');
-const state = { closed: [closed], open: new Map([['half', half.consultation]]) };
+const state = { closed: [closed], open: new Map([['half', half.consultation]]), skinTests: [] };
 
 describe('the records of a day', () => {
   it('hold each closed consultation as its log, and what the log says', () => {
@@ -34,6 +35,14 @@ describe('the records of a day', () => {
     expect([both.closed.length, both.open.map(({ record }) => record.ended?.how)]).toEqual([0, ['done']]);
   });
 
+  it('hold the skin tests of which something was written that day, and no others', () => {
+    const { test } = clear;
+    if (test === null) throw new Error('no test');
+    const day = (atMs: number) => gatherDay({ ...state, skinTests: [test] }, atMs).skinTests;
+    expect(day(test.newestAtMs)).toEqual([test]);
+    expect(day(test.noted.atMs)).toEqual([]);
+  });
+
   it('go out as plain JSON that reads back the same', () => {
     const records = gatherDay(state, whole.atMs);
     expect(JSON.parse(writeDay(records, false))).toEqual(JSON.parse(JSON.stringify(records)));
@@ -48,7 +57,7 @@ it('names the day by the wall clock of the salon, not by UTC, and no client in t
 });
 
 it('is handed out as a demo where it is one, in its name and in its text', () => {
-  const records = gatherDay({ open: new Map(), closed: [] }, Date.UTC(2026, 2, 3, 12));
+  const records = gatherDay({ open: new Map(), closed: [], skinTests: [] }, Date.UTC(2026, 2, 3, 12));
   expect(nameDayFile('2026-03-02', true)).toBe('strandproof-demo-day-2026-03-02.json');
   expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 1 });
   expect(JSON.parse(writeDay(records, false))).not.toHaveProperty('demo');
