@@ -126,7 +126,7 @@ export function Sheet(props: {
       data-left={places().filter(isOpen).length}
       data-wide={needsWidth()}
     >
-      <fieldset class="sheet-main form-part" disabled={!mayWrite()}>
+      <fieldset class="sheet-main form-part" disabled={!mayWrite() && here() !== null}>
         <Show when={here()} keyed fallback={<Summary>{props.children}</Summary>}>
           {(path) => (
             <Show

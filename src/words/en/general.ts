@@ -12,6 +12,8 @@ export const general = {
   bar: 'The bar',
   cancel: 'Cancel',
   close: 'Close',
+  why: 'Why?',
+  whyOf: (title: string) => `Why? ${title}`,
   dontKnow: "Don't know",
   more: 'More questions',
   less: 'Fewer questions',

@@ -110,6 +110,8 @@ describe('a step that asks', () => {
     expect(await second.readTyped('habits.0.settingC')).toBe('400');
     await second.tap('[data-ledger=summary]');
     expect(second.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
+    expect(second.find('[data-worst]').dataset.worst).toBe('cortexSoftens');
+    await second.tap('[data-act=explain]');
     const reached = [...second.container.querySelectorAll('[data-threshold]')].map(
       (item) => (item as HTMLElement).dataset.threshold,
     );

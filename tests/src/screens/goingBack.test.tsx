@@ -47,7 +47,7 @@ describe('going back', () => {
     const shown = await comeTo('DECIDED');
     await shown.tap('[data-act=rail-to-hotTools]');
     expect(said(shown, '[data-falls=decision]')).toContain('The decision falls.');
-    expect(said(shown, '[data-stays=strands]')).toContain('Strand 1, Strand 2: stays.');
+    expect(said(shown, '[data-stays=strands]')).toContain('Strand 1, Strand 2 stay.');
     await shown.tap('[data-act=stay-here]');
     expect(readRecord(shown).decision).not.toBeNull();
     await shown.tap('[data-act=rail-to-hotTools]');
@@ -64,7 +64,7 @@ describe('going back', () => {
     const { porosity } = readRecord(shown).answers.feelHair ?? {};
     const other = porosity === 'low' ? 'normal' : 'low';
     await shown.answer(['porosity', other]);
-    expect(said(shown, '[data-panel=before-change]')).toContain('Strand 1, Strand 2: counts no more.');
+    expect(said(shown, '[data-panel=before-change]')).toContain('Strand 1, Strand 2 count no more');
     await shown.tap('[data-act=leave-as-it-was]');
     expect(shown.find('main').dataset.logLength).toBe(before);
     expect(readRecord(shown).answers.feelHair?.porosity).toBe(porosity);
