@@ -1,11 +1,9 @@
 import * as v from 'valibot';
 import { beginConsultation } from '../../machines/consultation/consultation';
-import type { RawEvent } from '../../shared/records/classify';
 import { findLastTime } from '../../shared/records/findLastTime';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
-import type { RawSkinTestEvent } from '../../shared/records/skinTest/classify';
-import { accept, type Result, refuse } from '../../shared/result';
+import { accept, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
 import { makeBoard } from './board';
 import { inheritsStop } from './inheritsStop';
@@ -15,8 +13,8 @@ import { type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
 import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
-import type { SubmitRefusal } from './submitRefusal';
 import { makeTaking } from './taking';
+import { type Enqueue, makeTapping } from './tapping';
 
 /** The line in which consultations are opened: no log has this name. */
 const OPENING = 'opening';
@@ -53,58 +51,13 @@ export function makeStation(parts: StationParts): Station {
   }
 
   /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */
-  const enqueue = async <T>(
-    line: string,
-    work: () => Promise<Result<T, SubmitRefusal>>,
-  ): Promise<Result<T, SubmitRefusal>> =>
+  const enqueue: Enqueue = async (line, work) =>
     readState().mode === 'writing' ? queues.run(line, work) : refuse({ kind: 'notWriting' });
 
-  /** One tap within the line of its consultation, which says by then, and again after it, what its skin tests say. */
-  const takeTap = async (id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>> => {
-    if (raw.type === 'BOWL_WEIGHED' || raw.type === 'BOWL_APPLIED') {
-      const settled = await skinTests.settle(id);
-      if (!settled.ok) return settled;
-    }
-    const consultation = readState().open.get(id);
-    // A skin test is noted in its own record first.
-    const isNote = raw.type === 'SKIN_TEST_NOTED';
-    if (consultation === undefined || isNote) return refuse({ kind: 'notNow' });
-    const taken = await take(consultation, by, raw);
-    if (taken.ok) await skinTests.settle(id);
-    return taken;
-  };
-
-  const submit: Station['submit'] = (id, by, raw) => {
-    const noted = readState().open.get(id)?.record.skinTest?.skinTestId;
-    const isOfTest = raw.type === 'CORRECTED' && raw.answers?.answer === 'skinTest';
-    if (raw.type === 'SKIN_TEST_NOTED') {
-      return enqueue(SKIN_TESTS, () => skinTests.noteFor(id, by, raw.answers ?? {}));
-    }
-    // That it is another client's says nothing of the test itself.
-    const isOwn = isOfTest && raw.answers?.code !== 'wrongClient';
-    return isOwn && readState().skinTests.some((test) => test.id === noted)
-      ? enqueue(SKIN_TESTS, () => skinTests.correctFor(id, by, raw))
-      : enqueue(id, () => takeTap(id, by, raw));
-  };
-
-  const changeTest = (id: string, by: string, raw: RawSkinTestEvent) =>
-    enqueue(SKIN_TESTS, () => skinTests.change(id, by, raw));
+  const tapping = makeTapping(board, taking, skinTests, enqueue);
 
   return {
-    submit,
-
-    submitAll: (id, by, raws) =>
-      enqueue(id, async () => {
-        for (const raw of raws) {
-          const taken = await takeTap(id, by, raw);
-          if (!taken.ok) return taken;
-        }
-        return accept(undefined);
-      }),
-
-    putOnSkinTest: (by, answers) => enqueue(SKIN_TESTS, () => skinTests.putOn(by, answers)),
-
-    changeSkinTest: (id, by, raw) => changeTest(id, by, raw),
+    ...tapping,
 
     finishClosing: (id) =>
       enqueue(id, async () => {
@@ -167,10 +120,12 @@ export function makeStation(parts: StationParts): Station {
       const raw = { type: 'CLOCK_CORRECTED', answers: { shiftMs: String(shiftMs) } } as const;
       // The tests first: a consultation then says of them what they say.
       const tests = readState().skinTests.filter(({ takenBack }) => takenBack === null);
-      const told = await Promise.all(tests.map(({ id }) => changeTest(id, by, raw)));
+      const told = await Promise.all(
+        tests.map(({ id }) => enqueue(SKIN_TESTS, () => skinTests.change(id, by, raw))),
+      );
       const failed = told.find(({ ok }) => !ok);
       if (failed !== undefined) return failed;
-      const said = await Promise.all([...readState().open.keys()].map((id) => submit(id, by, raw)));
+      const said = await Promise.all([...readState().open.keys()].map((id) => tapping.submit(id, by, raw)));
       return said.find(({ ok }) => !ok) ?? accept(undefined);
     },
 
