@@ -4,12 +4,12 @@ import { BY_MAX_LENGTH } from '../../shared/records/event';
 import type { Form } from '../../shared/records/form';
 import type { RawForm } from '../../shared/records/readForm';
 import { BigButton } from '../parts/BigButton';
-import { Refusal } from '../parts/Refusal';
 import { StepPage } from '../parts/StepPage';
 import { useWords } from '../parts/useWords';
 import type { AnyFormWords } from '../words/formWords';
 import { createEventForm } from './eventForm';
 import { PartSheet } from './PartSheet';
+import { SentRefusal } from './SentRefusal';
 import type { StepProps } from './stepProps';
 
 const by = { kind: 'text', maxLength: BY_MAX_LENGTH } as const;
@@ -70,7 +70,7 @@ export function ByName(
         <p class="lead">{words.general.signedHint}</p>
       </PartSheet>
       {props.children}
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

@@ -2,12 +2,12 @@ import { createMemo } from 'solid-js';
 import { extendedForm } from '../../shared/records/forms/bowl';
 import { formatQuantity } from '../../shared/units/format';
 import { BigButton } from '../parts/BigButton';
-import { Refusal } from '../parts/Refusal';
 import { StepPage } from '../parts/StepPage';
 import { useWords } from '../parts/useWords';
 import { ClockLine } from './clocks/ClockLine';
 import { createEventForm } from './eventForm';
 import { PartSheet } from './PartSheet';
+import { SentRefusal } from './SentRefusal';
 import type { StepProps } from './stepProps';
 import { countExtensionMin } from './strandTest/viewProcessing';
 
@@ -69,7 +69,7 @@ export function MoreTime(props: StepProps & { readonly clockId: string; readonly
       <p class="lead">
         {said().atMost(formatQuantity(mostMin(), 'minutes', props.settings.units, words.locale))}
       </p>
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

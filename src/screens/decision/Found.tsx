@@ -52,6 +52,15 @@ export function Found(
     props.consultation.record.strands.findLast(
       (each) => each.zone === zone && each.outcome?.grade === finding,
     ) ?? strand;
+  /** The mix that failed, said at the first of the zones where it did. */
+  const sayMixOnce = (zone: Zone, strand: StrandRecord): string => {
+    const mix = sayMix(strand, words, props.settings);
+    const first = props.view.found.find((each) => {
+      const failed = isFailed(each) ? findFailed(each) : null;
+      return failed !== null && sayMix(failed, words, props.settings) === mix;
+    });
+    return first === undefined || first.zone === zone ? mix : said().sameMix;
+  };
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
@@ -111,7 +120,7 @@ export function Found(
                     {(strand) => (
                       <p class="found-failed" data-failed-in={zone}>
                         <strong>{said().closedOn(words.general.zones[zone])}</strong>{' '}
-                        <span>{sayMix(strand(), words, props.settings)}</span>
+                        <span>{sayMixOnce(zone, strand())}</span>
                       </p>
                     )}
                   </Show>

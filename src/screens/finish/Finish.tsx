@@ -1,11 +1,11 @@
 import { planForm } from '../../../shared/records/forms/bowl';
 import { readForm } from '../../../shared/records/readForm';
 import { BigButton } from '../../parts/BigButton';
-import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { PlanCard } from './PlanCard';
 
@@ -52,7 +52,7 @@ export function Finish(props: StepProps) {
         />
       </PartSheet>
       <p class="soft closing-line">{said().caution}</p>
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

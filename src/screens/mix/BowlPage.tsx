@@ -4,13 +4,13 @@ import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
 import { computeBowl, draftBowl, listBeyond } from './bowlDraft';
@@ -96,7 +96,7 @@ export function BowlPage(
         </Show>
       </PartSheet>
       <HandCaution caution={isLightener() ? 'weighLightener' : 'weighColour'} />
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

@@ -4,11 +4,11 @@ import { correctedForm } from '../../../shared/records/forms/course';
 import type { Correctable } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
-import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BeforeCorrection } from './BeforeCorrection';
 
@@ -71,7 +71,7 @@ function OneCorrection(
       <Show when={chosen()} keyed>
         {(answer) => <BeforeCorrection {...props} answer={answer} />}
       </Show>
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

@@ -5,12 +5,12 @@ import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
 import { SkinTestLine } from './SkinTestLine';
@@ -89,7 +89,7 @@ export function OneOutcome(
         <p class="broke-line">{said().brokeInMix(words.general.zones[strand.zone])}</p>
       </Show>
       <SkinTestLine {...props} />
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

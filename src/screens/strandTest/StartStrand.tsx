@@ -3,13 +3,13 @@ import { mixQuestions, strandForm } from '../../../shared/records/forms/test';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { sayDraftMix } from './sayMix';
 import { computeTestMix, draftStrand, findMixBefore, listLines } from './strandDraft';
@@ -41,6 +41,9 @@ const minutePicks = {
   minutes: ['20', '25', '30', '35', '45'],
   makersLimitMin: ['30', '35', '45', '50', '60'],
 };
+
+/** Few grams, tapped. common practice, no source: what a strand of thirty hairs takes, and a little more. */
+const testPicks = { g: ['4', '6', '8', '10'], oz: ['0.14', '0.21', '0.28', '0.35'] } as const;
 
 /** A strand of this zone: where it was snipped, the mix as planned, and the grams of it beside the button. */
 export function StartStrand(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {
@@ -100,7 +103,11 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         form={asked}
         questions={form}
         words={words.strandTest.forms.strand}
-        picks={{ ...minutePicks, line: listLines(props.consultation.record, props.settings) }}
+        picks={{
+          ...minutePicks,
+          testG: testPicks[props.settings.units.mass],
+          line: listLines(props.consultation.record, props.settings),
+        }}
         summary={said().summary}
       >
         <p class="big-word">{said().ready}</p>
@@ -114,7 +121,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         </Show>
       </PartSheet>
       <HandCaution caution={caution()} />
-      <Refusal refusal={asked.refusal()} />
+      <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );
 }

@@ -55,6 +55,7 @@ export const decision = {
   instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
   strandNumber: (number: string) => `strand ${number}`,
   findingAfter: (finding: string, minutes: string) => `${finding} after ${minutes}`,
+  sameMix: 'the same mix.',
   closedOn: (zone: string) => `Closed on the ${zone}, and anything as strong:`,
   titleDecided: (name: string) => `Decided: ${name}`,
   levelReached: (level: string, target: string) => `level ${level}, wanted ${target}`,
