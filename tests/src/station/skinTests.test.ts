@@ -256,6 +256,37 @@ describe('what a screen says of a skin test within a consultation', () => {
   });
 });
 
+describe('a window that watches', () => {
+  it('shows the skin tests of the one that writes, and takes nothing', async () => {
+    const writer = await startSalon(makeTablet());
+    const test = await putOn(writer, 'Q.F.');
+    const watcher = await startStation(makeTablet());
+    await watcher.station.stopWriting();
+    watcher.station.watch(writer.station.readLogs());
+    expect(watcher.station.readState().skinTests).toEqual(writer.station.readState().skinTests);
+    expect(await read(watcher, test, 'reaction')).toEqual({ ok: false, error: { kind: 'notWriting' } });
+    expect(writer.told.at(-1)).toMatchObject({ name: `skintest-${test}`, seq: 0 });
+  });
+});
+
+describe('what cannot be written of a skin test', () => {
+  it('is said, changes nothing, and is taken by another try', async () => {
+    const tablet = makeTablet();
+    const under = await startSalon(tablet);
+    const test = await putOn(under, 'Q.F.');
+    const id = await open(under, 'Q.F.', '1');
+    await under.station.stopWriting();
+    const cut = await startStation(tablet, makePower(0));
+    expect(await read(cut, test, 'reaction')).toMatchObject({ ok: false, error: { kind: 'notSaved' } });
+    expect(cut.station.readState().skinTests[0]?.seen).toBe('notReadYet');
+    expect(wayOf(cut, id)).toContain('client');
+    await cut.station.stopWriting();
+    const again = await startStation(tablet);
+    expect(await read(again, test, 'reaction')).toEqual({ ok: true, value: undefined });
+    expect(wayOf(again, id)).toContain('stopped');
+  });
+});
+
 describe('the clock of a skin test', () => {
   it('is corrected with those of the consultations, and doubted by the newest entry of either', async () => {
     const under = await startSalon(makeTablet());
