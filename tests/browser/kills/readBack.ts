@@ -98,7 +98,8 @@ function readScreen(): Shown {
     }
     for (const dial of document.querySelectorAll<HTMLElement>('[data-question] .dial-value')) {
       const question = dial.closest<HTMLElement>('[data-question]')?.dataset.question ?? '';
-      pressed[question] ??= dial.textContent ?? '';
+      // A dial on which nobody has said anything shows a question mark.
+      if (dial.textContent !== '?') pressed[question] ??= dial.textContent ?? '';
     }
   };
   readPressed();
