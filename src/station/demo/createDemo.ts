@@ -1,6 +1,7 @@
 import { beginDemo, clearUnmarkedDemo, isDemoHere, markDemo, unmarkDemo } from '../../storage/demoMark';
 import type { Edition } from '../../storage/edition';
 import { openStore } from '../../storage/openStore';
+import { waitAtMost } from '../../storage/patience';
 import { makeId } from '../makeId';
 import { makeStation } from '../makeStation';
 import { playDay } from './playDay';
@@ -17,10 +18,19 @@ export interface DemoInUse {
 /** Every window of this tablet starts anew together, so that none shows the other edition. */
 const CHANNEL = 'strandproof-edition';
 
-/** Which edition does this tablet show? The demo exactly when a whole one is there; on any doubt the salon's own. */
-export async function findEdition(): Promise<Edition> {
+/** So long the first screen waits for the answer, ms. Assumed because a file is found in a few, and a wall is not blank. */
+export const ASSUMED_EDITION_WAIT_MS = 2_000;
+
+/**
+ * Which edition does this tablet show? The demo exactly when a whole one is there; on any doubt, and where the browser
+ * does not answer, the salon's own. Checked in tests/src/station/edition.test.ts.
+ */
+export async function findEdition(
+  storage: Parameters<typeof isDemoHere>[0] = navigator.storage,
+): Promise<Edition> {
   try {
-    return (await isDemoHere(navigator.storage)) ? 'demo' : 'salon';
+    const isHere = await waitAtMost(isDemoHere(storage), ASSUMED_EDITION_WAIT_MS, () => false);
+    return isHere ? 'demo' : 'salon';
   } catch {
     return 'salon';
   }
