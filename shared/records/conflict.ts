@@ -72,6 +72,11 @@ export function findConflict(
       const made = mixture(permit.value, orderForStrand(event.payload), settings.scaleStepG);
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
     }
+    case 'STRAND_TAKEN_OFF': {
+      const clock = record.clocks.find(({ id }) => id === findStrand(record, event.payload.zone)?.clock);
+      const isEarly = clock !== undefined && atMs < clock.dueAtMs;
+      return event.payload.why === 'timeIsUp' && isEarly ? atField('why', 'timeNotUp') : null;
+    }
     case 'STRAND_DISCARDED': {
       const strand = findStrand(record, event.payload.zone);
       return strand !== undefined && hasBadSigns(strand) ? atField('why', 'hasBadSigns') : null;

@@ -13,6 +13,7 @@ export interface RawForm {
 /** What is wrong with an answer that its field alone could not tell. */
 export type ConflictCode =
   | 'overLimit'
+  | 'timeNotUp'
   | 'readTooEarly'
   | 'earlierThanNoted'
   | 'anotherService'

@@ -58,7 +58,7 @@ export const lookForm = {
   stinging: { kind: 'choice', options: ['no', 'yes'], when: { question: 'of', is: ['head'] } },
 } as const satisfies Form;
 
-/** How did the strand come off? */
+/** How did the strand come off? That its time is up goes without saying only once its clock is over. */
 export const takenOffForm = {
   zone,
   why: { kind: 'choice', options: ['timeIsUp', 'levelReached', 'looksWeak', 'clientLeaves'], or: 'timeIsUp' },

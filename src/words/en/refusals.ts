@@ -40,6 +40,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   tooFew: ({ most }) => `At least ${most}.`,
   notYet: () => 'That is still to come. Choose a time that has passed.',
   alreadyPast: () => 'That has passed. Choose a time to come.',
+  timeNotUp: () => 'Its time is not up. Say why it comes off now.',
   overLimit: () => 'Longer than the maker’s limit.',
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',

@@ -53,7 +53,7 @@ const bothTested = [
   startStrand('ends', '9'),
   25 * minuteMs,
   takeOff,
-  tap('STRAND_TAKEN_OFF', { zone: 'ends' }),
+  tap('STRAND_TAKEN_OFF', { zone: 'ends', why: 'levelReached' }),
 ];
 const toBothMix = [
   ...bothAsked,

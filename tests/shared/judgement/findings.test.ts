@@ -77,7 +77,10 @@ describe('a strand', () => {
   it('is the newest of its zone, and none while that one runs', () => {
     const running = andThen(bothAtDecision, find(ofType('STRAND_STARTED', 'ends')));
     expect(gather(running).zones.ends).toBe('untested');
-    const off = andThen(running, { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends' } });
+    const off = andThen(running, {
+      type: 'STRAND_TAKEN_OFF',
+      answers: { zone: 'ends', why: 'levelReached' },
+    });
     const rough = {
       ...find(ofType('OUTCOME_RECORDED', 'ends')).answers,
       fibre: 'rough',

@@ -160,7 +160,11 @@ describe('the limits of a record', () => {
     const told = tell(
       until('BOWL_WEIGHED', lowRisk).map((step) =>
         step.raw.type === 'STRAND_TAKEN_OFF' && step.raw.answers?.zone === 'lengths'
-          ? { ...step, afterMs: step.afterMs - 5 * minute }
+          ? {
+              ...step,
+              afterMs: step.afterMs - 5 * minute,
+              raw: { ...step.raw, answers: { zone: 'lengths', why: 'levelReached' } },
+            }
           : step,
       ),
     );

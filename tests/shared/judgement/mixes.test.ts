@@ -125,7 +125,7 @@ describe('what a failed strand closes', () => {
   it('is nothing after a sound or rough outcome, and the mix after a gummy or broken one', () => {
     const off = andThen(
       andThen(ready, start),
-      { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends' } },
+      { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } },
       25 * minute,
     );
     const counts = ['sound', 'rough', 'gummy', 'broken'].map(
@@ -138,7 +138,7 @@ describe('what a failed strand closes', () => {
   it('is open again when a gummy outcome was a wrong tap, and stays closed when the strand broke in the mix', () => {
     const off = andThen(
       andThen(ready, start),
-      { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends' } },
+      { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } },
       25 * minute,
     );
     const retract: RawEvent = {

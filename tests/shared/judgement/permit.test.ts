@@ -188,7 +188,8 @@ describe('a test permit', () => {
 describe('a decision', () => {
   const raised = until('DECIDED', bothHold);
   const under = (decision: string, tested: object = {}) => {
-    const steps = [...change(until('DECIDED', lowRisk), ofType('STRAND_STARTED'), tested as never)];
+    const started = change(until('DECIDED', lowRisk), ofType('STRAND_STARTED'), tested as never);
+    const steps = change(started, ofType('STRAND_TAKEN_OFF'), { why: 'levelReached' });
     return issuePermit(andThen(tell(steps), decide(decision)).record, 'lengths', salon, atMix.atMs);
   };
 

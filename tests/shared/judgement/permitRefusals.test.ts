@@ -48,7 +48,7 @@ const insertBefore = (type: RawEvent['type'], steps: readonly StoryStep[], ...mo
 const weighLengths = find(ofType('BOWL_WEIGHED'));
 const startLengths = find(ofType('STRAND_STARTED', 'lengths'));
 const soundLengths = find(ofType('OUTCOME_RECORDED', 'lengths'));
-const takeOff: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths' } };
+const takeOff: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths', why: 'levelReached' } };
 
 /** The story on hair with a metallic colour on it: a cutting meets peroxide first. */
 const metallic = change(until('BOWL_WEIGHED'), ofStep('hotTools'), { history: ['metallicColour'] });

@@ -27,7 +27,7 @@ const failed = { fibre: 'broken', stretch: 'snaps' };
 
 const firstEnds = (answers: RawForm): Told =>
   tell(change(until('DECIDED', lowRisk), ofType('OUTCOME_RECORDED', 'ends'), answers));
-const takeOff: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends' } };
+const takeOff: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } };
 
 /** One more strand of the ends, of another mix, taken off after so long, with what was seen. */
 const testAgain = (from: Told, mix: RawForm, outcome: RawForm = {}, minutesOn = 25): Told =>

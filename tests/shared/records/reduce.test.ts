@@ -318,7 +318,7 @@ describe('a look and an extension', () => {
 
 describe('a strand', () => {
   const started = tell(until('LOOKED'));
-  const off: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'timeIsUp' } };
+  const off: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } };
   const minutesOn = (told: Told) => findStrand(told.record, 'ends')?.minutesOn;
 
   it('has been on for whole minutes, never beyond its clock', () => {

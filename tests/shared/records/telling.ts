@@ -66,7 +66,14 @@ const bothStay: readonly StoryStep[] = story.flatMap((step, index): readonly Sto
   const afterMs = step.afterMs + (before?.raw.type === 'STRAND_BROKE' ? before.afterMs : 0);
   const here = { ...step, afterMs };
   if (step.raw.type !== 'STRAND_TAKEN_OFF') return [here];
-  return [here, { afterMs: 1000, by: step.by, raw: { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends' } } }];
+  return [
+    here,
+    {
+      afterMs: 1000,
+      by: step.by,
+      raw: { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } },
+    },
+  ];
 });
 
 /** The same story in which the ends hold as well: no strand breaks, and both are sound. */

@@ -86,7 +86,11 @@ export const deviations = {
   lookAtStrand: (_scene, detail) =>
     tap('LOOKED', { of: 'strand', zone: zoneAt(detail), level: '6', feel: 'sound' }),
   lookAtHead: (_scene, detail) => tap('LOOKED', { of: 'head', zone: zoneAt(detail), stinging: 'no' }),
-  takeOff: (_scene, detail) => tap('STRAND_TAKEN_OFF', { zone: zoneAt(detail) }),
+  takeOff: (_scene, detail) =>
+    tap('STRAND_TAKEN_OFF', {
+      zone: zoneAt(detail),
+      why: pick(['timeIsUp', 'levelReached', 'clientLeaves'], detail),
+    }),
   breakStrand: (_scene, detail) => tap('STRAND_BROKE', { zone: zoneAt(detail) }),
   recordWorse: (_scene, detail) =>
     recordOutcome(

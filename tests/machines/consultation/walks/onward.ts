@@ -98,7 +98,9 @@ const process = (scene: Scene): RawEvent => {
   const next = listPlanned(scene).find((zone) => strands[zone] === 'none' || strands[zone] === 'stale');
   const started = next === undefined ? null : chooseStrand(scene, next);
   if (started !== null && isTakenNow(scene, started)) return started;
-  return tap('STRAND_TAKEN_OFF', { zone: zones.find((zone) => strands[zone] === 'running') ?? 'roots' });
+  const zone = zones.find((each) => strands[each] === 'running') ?? 'roots';
+  const off = tap('STRAND_TAKEN_OFF', { zone });
+  return isTakenNow(scene, off) ? off : tap('STRAND_TAKEN_OFF', { zone, why: 'levelReached' });
 };
 
 /** So many strands of a zone were weak: nobody snips a sixth one, the answer is no. */

@@ -9,6 +9,6 @@ export const toWeighed = [...toMix, whole];
 export const lengths = { zone: 'lengths' };
 export const apply = tap('BOWL_APPLIED', lengths);
 export const toColourOn = [...toWeighed, apply];
-export const takeOff = tap('STRAND_TAKEN_OFF', lengths);
+export const takeOff = tap('STRAND_TAKEN_OFF', { ...lengths, why: 'levelReached' });
 export const stinging = tap('LOOKED', { of: 'head', ...lengths, stinging: 'yes' });
 export const hives = say('client', { ...answersOf().client, reactions: ['hives'] });

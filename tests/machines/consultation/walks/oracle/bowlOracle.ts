@@ -162,6 +162,11 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
         return listFaultsOfTime(event);
       case 'SKIN_TEST_NOTED':
         return skinTest.listFaultsOfNote(event);
+      case 'STRAND_TAKEN_OFF': {
+        const strand = strands.newest(event.payload.zone);
+        const isEarly = strand !== undefined && atMs - strand.startedAtMs < strand.setMin * minuteMs;
+        return event.payload.why === 'timeIsUp' && isEarly ? ['its time was not up'] : [];
+      }
       case 'STRAND_DISCARDED': {
         const strand = strands.newest(event.payload.zone);
         const isWeak = strand?.hasBroken || strand?.hasWeakened || strand?.wasRecordedWeak;
