@@ -7,7 +7,7 @@ import type { BowlOnHead } from './viewHead';
 
 /**
  * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; rinsing
- * is held, since a stray tap would end a clock while the colour is still on. Before its time it is asked why.
+ * is held, since a stray tap would end a clock while the colour is still on; before its time the button says so.
  */
 export function HeadActions(props: {
   readonly one: BowlOnHead;
@@ -17,10 +17,16 @@ export function HeadActions(props: {
   const words = useWords();
   const said = () => words.colourOn;
   const zoneName = () => words.general.zones[props.one.bowl.zone];
+  const isEarly = () => props.one.reading.phase === 'running' || props.one.reading.phase === 'lookDue';
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
   return (
     <>
-      <HoldButton label={said().rinsed(zoneName())} act="rinsed" kind="plain" onHeld={rinse} />
+      <HoldButton
+        label={isEarly() ? said().rinsedEarly(zoneName()) : said().rinsed(zoneName())}
+        act="rinsed"
+        kind="plain"
+        onHeld={rinse}
+      />
       <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
         {said().look(zoneName())}
       </BigButton>

@@ -6,6 +6,7 @@ import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
+import { TellsOf } from '../reaction/TellsOf';
 import { createSender } from '../sender';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
@@ -72,6 +73,7 @@ export function MoreForClient(
           <Refusal refusal={refusal()} />
         </section>
       </Show>
+      <TellsOf {...props} onTold={() => props.onDone()} />
       <SkinTestOpener {...props} onOpen={() => props.onDone()} />
       <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
         <ParkForm {...props} onParked={() => props.onDone()} />

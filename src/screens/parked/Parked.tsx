@@ -4,6 +4,7 @@ import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
+import { TellsOf } from '../reaction/TellsOf';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
 
@@ -33,6 +34,7 @@ export function Parked(props: StepProps) {
       <p class="panel-figure">{sayWhen()}</p>
       <p class="soft">{words.leaving.askedAnew}</p>
       <SkinTestOpener {...props} />
+      <TellsOf {...props} />
       <Refusal refusal={refusal()} />
     </StepPage>
   );

@@ -16,6 +16,7 @@ import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
 import { listAllLevels, listLevelPicks } from './levelPicks';
+import { RunningLine } from './RunningLine';
 
 const { when: _strandLevel, ...level } = lookForm.level;
 const { when: _strandFeel, ...feel } = lookForm.feel;
@@ -80,6 +81,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
         nowMs={props.nowMs}
         units={props.settings.units}
       />
+      <RunningLine {...props} not={props.zone} />
       <Switch
         fallback={
           <Tiles question="feel" label={asks().feel.ask} size="large" takesFocus>

@@ -11,6 +11,7 @@ import '../layout.css';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
+import { RunningLine } from './RunningLine';
 import { sayDraftMix } from './sayMix';
 import { computeTestMix, draftStrand, findMixBefore, listLines } from './strandDraft';
 import { TestGrams } from './TestGrams';
@@ -90,6 +91,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         </>
       }
     >
+      <RunningLine {...props} not={props.zone} />
       <Show when={isSame() && before}>
         {(mix) => (
           <p class="mix-line" data-panel="same-mix">

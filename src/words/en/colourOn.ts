@@ -5,6 +5,7 @@ export const colourOn = {
   no: 'No, nothing',
   yes: 'Yes',
   rinsed: (zone: string) => `Rinsed: ${zone}`,
+  rinsedEarly: (zone: string) => `Rinsed early: ${zone}`,
   look: (zone: string) => `Look: ${zone}`,
   mixedAt: (time: string) => `Weighed ${time}`,
   onSince: (time: string) => `on since ${time}`,

@@ -187,6 +187,16 @@ describe('a strand in the mix', () => {
   });
 });
 
+it('shows the strand that runs while another is begun, and while the other one is looked at', async () => {
+  const one = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+  await press('another-strand');
+  expect(seen('[data-line="running"]')).toContain('STRAND 1 ends');
+  one.unmount();
+  layOnBench(Processing, playUntil('STRAND_STARTED', 'lengths'));
+  await press('look');
+  expect(seen('[data-line="running"]')).toContain('STRAND 2 lengths');
+});
+
 describe('an outcome', () => {
   it('is asked of each strand that is off, one after the other', async () => {
     layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
