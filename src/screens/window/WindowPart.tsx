@@ -22,7 +22,7 @@ export function WindowPart(props: { readonly mode: StationState['mode']; readonl
           <div>
             <p>
               <strong>{words.windowPart.noStore}</strong> {words.windowPart.noStoreWhat}
-            </p>
+            </p>{' '}
             <p>{words.windowPart.noStoreClears}</p>
           </div>
           <BigButton act="reload" onPress={() => location.reload()}>
