@@ -11,11 +11,12 @@ import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import './reaction.css';
 import { CarePage } from './CarePage';
+import { NonePage } from './NonePage';
 import { ReactionActions } from './ReactionActions';
 import { SignsPage } from './SignsPage';
 import { type ReactionView, sayOnFor, viewReaction } from './viewReaction';
 
-export type Inside = 'signs' | 'care';
+export type Inside = 'signs' | 'care' | 'none';
 
 /** She burns, swells or cannot breathe: what to do now, in order; what is on goes on counting until it is rinsed. */
 export function Reaction(props: StepProps) {
@@ -54,6 +55,9 @@ export function Reaction(props: StepProps) {
           onRecord={() => void record()}
           onClose={() => setInside(null)}
         />
+      </Match>
+      <Match when={inside() === 'none' && view().care === 'suspected'}>
+        <NonePage {...props} view={view()} sender={sender} onClose={() => setInside(null)} />
       </Match>
       <Match when={inside() === 'care' && view().care === 'seen'}>
         <CarePage {...props} view={view()} form={care} onClose={() => setInside(null)} />

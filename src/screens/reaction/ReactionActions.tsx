@@ -1,8 +1,7 @@
-import { Match, Show, Switch } from 'solid-js';
+import { Match, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
-import type { Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import type { Inside } from './Reaction';
 import type { ReactionView } from './viewReaction';
@@ -11,7 +10,6 @@ import type { ReactionView } from './viewReaction';
 export function ReactionActions(
   props: Pick<StepProps, 'rinseSteps'> & {
     readonly view: ReactionView;
-    readonly sender: Sender;
     readonly hasCare: boolean;
     readonly onRecord: () => void;
     readonly onInside: (inside: Inside) => void;
@@ -19,10 +17,8 @@ export function ReactionActions(
 ) {
   const words = useWords();
   const said = () => words.reaction;
-  const sayNone = () => {
-    if (props.view.care === 'unwritten') props.rinseSteps.close();
-    else void props.sender.send({ type: 'NO_REACTION' });
-  };
+  /** What could not be written is only left; what is written is taken back with a reason. */
+  const sayNone = () => (props.view.care === 'unwritten' ? props.rinseSteps.close() : props.onInside('none'));
   return (
     <Switch>
       <Match when={props.view.care === 'seen'}>
@@ -34,16 +30,9 @@ export function ReactionActions(
         </BigButton>
       </Match>
       <Match when={props.view.care !== 'seen'}>
-        <Show
-          when={props.view.care === 'unwritten'}
-          fallback={
-            <HoldButton label={said().notAReaction} act="no-reaction" kind="plain" onHeld={sayNone} />
-          }
-        >
-          <BigButton act="no-reaction" isWay onPress={sayNone}>
-            {said().notAReaction}
-          </BigButton>
-        </Show>
+        <BigButton act="no-reaction" isWay onPress={sayNone}>
+          {said().notAReaction}
+        </BigButton>
         <BigButton act="signs" onPress={() => props.onInside('signs')}>
           {said().whatIsSeen}
         </BigButton>

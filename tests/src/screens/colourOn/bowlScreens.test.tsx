@@ -137,9 +137,11 @@ describe('a reaction', () => {
     await press('stinging-yes');
     bench.show(Reaction);
     await press('no-reaction');
+    await press('none-lookedNothingSeen');
     expect(bench.way()).not.toContain('calm');
-    await press('no-reaction-confirm');
+    await press('none-lookedNothingSeen-confirm');
     expect(bench.way()).toContain('calm');
+    expect(bench.last()).toMatchObject({ type: 'NO_REACTION', payload: { why: 'lookedNothingSeen' } });
     expect(bench.consultation().record.clocks.some(({ endedAtMs }) => endedAtMs === null)).toBe(true);
   });
 });

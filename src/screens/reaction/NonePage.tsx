@@ -1,0 +1,55 @@
+import { For } from 'solid-js';
+import { noReactionForm } from '../../../shared/records/forms/course';
+import { BigButton } from '../../parts/BigButton';
+import { HoldButton } from '../../parts/HoldButton';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import type { Sender } from '../sender';
+import type { StepProps } from '../stepProps';
+import { OnHerLine } from './OnHerLine';
+import './tellsOf.css';
+import type { ReactionView } from './viewReaction';
+
+const reasons = noReactionForm.why.options.filter((each) => each !== noReactionForm.why.or);
+
+/** It was none: why, in the name of whoever is at the tablet, each reason held. What is on goes on counting above. */
+export function NonePage(
+  props: StepProps & { readonly view: ReactionView; readonly sender: Sender; readonly onClose: () => void },
+) {
+  const words = useWords();
+  const said = () => words.reaction;
+  const sayNone = async (why: string) => {
+    if (await props.sender.send({ type: 'NO_REACTION', answers: { why } })) props.onClose();
+  };
+  return (
+    <StepPage
+      page={{ ...props.page, isOnSkin: false }}
+      title={said().none.ask}
+      {...(props.by === '' ? {} : { also: props.by })}
+      actions={
+        <>
+          <Refusal refusal={props.sender.refusal()} />
+          <BigButton kind="primary" act="cancel" isWay onPress={props.onClose}>
+            {said().toRinse}
+          </BigButton>
+        </>
+      }
+    >
+      <OnHerLine view={props.view} />
+      <fieldset class="tells-of-tiles none-tiles" data-question="why">
+        <legend class="only-heard">{said().none.ask}</legend>
+        <For each={reasons}>
+          {(why) => (
+            <HoldButton
+              label={said().none.options[why]}
+              act={`none-${why}`}
+              kind="plain"
+              onHeld={() => void sayNone(why)}
+            />
+          )}
+        </For>
+      </fieldset>
+    </StepPage>
+  );
+}
