@@ -127,8 +127,11 @@ describe('no way leads to the mix without an outcome', () => {
     await other.getByText('This window cannot write now.').waitFor();
     await other.locator('[data-act="bar"]').tap();
     await force(other.locator('.place-free[data-chair="3"]'));
-    await letType(other.locator('fieldset.form').first());
-    await other.locator('[data-question="ticket"] input').fill('X.X.');
+    const ticket = other.locator('[data-question="ticket"] input');
+    await ticket.evaluate((input: HTMLInputElement) => {
+      input.disabled = false;
+    });
+    await ticket.fill('X.X.');
     await force(other.locator('[data-act="open"]'));
     await other.getByText('This window cannot write now.').waitFor();
 

@@ -110,8 +110,10 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     await fill(person, { colourG: '30' });
     const kept = await person.page.locator('[data-act="weigh"]').elementHandle();
     await person.act('more-for-client');
-    await person.kept(() => person.act('back-to-client'));
-    await person.kept(() => answer(person, 'targetLevel', '8'));
+    await person.act('back-to-client');
+    await person.kept(() => person.act('go-back'));
+    await answer(person, 'targetLevel', '8');
+    await person.kept(() => person.act('change-answer'));
     await kept?.evaluate((button: HTMLButtonElement) => {
       document.querySelector('main')?.append(button);
       button.click();

@@ -11,9 +11,8 @@ export const listStanding = ({ strands, answers }: ConsultationRecord): readonly
   );
 };
 
-/** Does going back from here cost anything: a decision, or strands that hang on the answers? */
-export const costsToGoBack = ({ record }: Pick<Consultation, 'record'>): boolean =>
-  record.decision !== null || listStanding(record).length > 0;
+/** Does going back itself cost anything? A decision falls; strands stay until an answer is changed, which asks first. */
+export const costsToGoBack = ({ record }: Pick<Consultation, 'record'>): boolean => record.decision !== null;
 
 /** Which strands would stand no more, were this step answered so? Put back, they stand again. */
 export function listFalling(
