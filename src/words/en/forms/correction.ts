@@ -4,7 +4,7 @@ import type { FormWords } from '../../formWords';
 /** Why something is taken back: an answer that stopped her, or an outcome. */
 export const correctionWords: Pick<FormWords<typeof correctedForm>, 'code' | 'words'> = {
   code: {
-    ask: 'How did that come?',
+    ask: 'Why was it wrong?',
     options: {
       wrongTap: 'A wrong tap',
       clientCorrectedIt: 'The client corrected it',
