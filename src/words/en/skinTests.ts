@@ -59,7 +59,7 @@ export const skinTests = {
   makers:
     'Method, site, how long and what counts are the maker’s. So is how often: a repeat may itself sensitise.',
   notPowder: 'And it says nothing about lightener powder.',
-  takeBack: 'Noted wrongly, or it came off',
+  takeBack: 'Take it back',
   takeBackTitle: 'Take it back?',
   takeBackLead: 'It stays in the log. Every open consultation of this ticket hears of it.',
   holdToTakeBack: 'Take it back',
