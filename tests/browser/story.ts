@@ -79,7 +79,13 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
         person.press(page.locator(`[data-question="why"] [data-option="${String(rest.why)}"]`)),
       );
     case 'OUTCOME_RECORDED':
-      await fill(person, { wentPast30: 'no', evenness: 'even', ...rest });
+      // Whether it held says what else is asked.
+      await fill(person, {
+        fibre: rest.fibre,
+        wentPast30: 'no',
+        ...(rest.fibre === 'broken' ? {} : { evenness: 'even' }),
+        ...rest,
+      });
       return kept(() => act('record-outcome'));
     case 'OVERRIDDEN':
       await act('show-freer');
