@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { findHeldSentences } from './architecture/heldSentences';
 import { findInlineStyles } from './architecture/inlineStyles';
 import { findForbiddenImports } from './architecture/oneWay';
 import { findBarrels, findMisplacedFiles } from './architecture/places';
@@ -39,6 +40,7 @@ describe('the house', () => {
     ['no file only hands on others', findBarrels],
     ['every word that a person sees stands in src/words', findVisibleWords],
     ['no screen carries a style that the policy refuses', findInlineStyles],
+    ['no screen goes on saying what it said first', findHeldSentences],
   ])('%s', (_title, rule) => {
     expect(rule(house).map(show)).toEqual([]);
   });
@@ -221,6 +223,26 @@ describe('a planted word outside src/words is found', () => {
     'matchMedia("(prefers-reduced-motion: reduce)");',
   ])('and what is no word is let through: %s', (text) => {
     expect(plant(findVisibleWords, 'src/parts/A.tsx', text)).toEqual([]);
+  });
+});
+
+describe('a planted sentence that would never change is found', () => {
+  it.each([
+    '<Show when={said()}>{(a) => say(a())}</Show>',
+    '<Show when={said()}>{(a) => `· ${a()}`}</Show>',
+    '<Show when={said()} fallback={<b />}>\n  {(a) => words.steps[a()]}\n</Show>',
+    '<Match when={said()}>{(a) => words.steps[a()]}</Match>',
+  ])('%s', (text) => {
+    expect(plant(findHeldSentences, 'src/parts/A.tsx', `const a = ${text};`)).toHaveLength(1);
+  });
+
+  it.each([
+    '<Show when={said()}>{(a) => <p>{say(a())}</p>}</Show>',
+    '<Show when={said()}>\n  {(a) => (\n    <p>{a()}</p>\n  )}\n</Show>',
+    '<Show when={said()} keyed>{(a) => say(a)}</Show>',
+    '<For each={all()}>{(a) => words.steps[a]}</For>',
+  ])('and what follows is let through: %s', (text) => {
+    expect(plant(findHeldSentences, 'src/parts/A.tsx', `const a = ${text};`)).toEqual([]);
   });
 });
 

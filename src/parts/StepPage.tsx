@@ -40,7 +40,7 @@ export function StepPage(props: {
         <div class="step-title">
           <p class="kicker">
             {props.page.kicker}
-            <Show when={props.also}>{(also) => ` · ${also()}`}</Show>
+            {props.also === undefined ? '' : ` · ${props.also}`}
           </p>
           <h1>{props.title}</h1>
         </div>

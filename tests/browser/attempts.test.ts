@@ -111,7 +111,7 @@ describe('no way leads to the mix without an outcome', () => {
     expect(await other.locator('main').getAttribute('data-log-length')).toBe(shown);
     await other.locator('[data-act="bar"]').tap();
     await other.locator('.place[data-chair="1"]').tap();
-    const fields = other.locator('fieldset.form');
+    const fields = other.locator('fieldset.sheet-main');
     expect(await fields.locator('[data-option="sound"]').isDisabled()).toBe(true);
     await letType(fields);
     for (const [question, option] of [
@@ -121,6 +121,7 @@ describe('no way leads to the mix without an outcome', () => {
       ['wentPast30', 'no'],
       ['evenness', 'even'],
     ] as const) {
+      await other.locator(`[data-ledger="${question}"]`).tap();
       await other.locator(`[data-question="${question}"] [data-option="${option}"]`).tap();
     }
     await force(other.locator('[data-act="record-outcome"]'));

@@ -16,13 +16,13 @@ interface Running {
   readonly name: string;
   readonly startedAtMs: number;
   readonly minutes: number;
-  /** First look after so many minutes, then every so many; null where nobody looks. */
+  /** First look after so many minutes, then every so many; null where nobody looks. Nobody looks here. */
   readonly looks: readonly [first: number, every: number] | null;
 }
 
 const dueOf = ({ startedAtMs, minutes }: Running): number => startedAtMs + minutes * minute;
 
-/** What a person with a watch would say is next: the look that is open or to come, and at the last the end. */
+/** What a person with a watch would say is next, where nobody has looked yet: the first look, and at the last the end. */
 function findNext(clock: Running, nowMs: number): { readonly atMs: number; readonly says: string } {
   const dueAtMs = dueOf(clock);
   const isHead = clock.name.startsWith('HEAD');
@@ -32,19 +32,21 @@ function findNext(clock: Running, nowMs: number): { readonly atMs: number; reado
   if (nowMs >= dueAtMs) return { atMs: dueAtMs, says: isGlass ? 'read it now' : `${end} now` };
   if (dueAtMs - nowMs <= 2 * minute) return { atMs: dueAtMs, says: `${warning}${end} in` };
   if (clock.looks === null) return { atMs: dueAtMs, says: `${end} in` };
-  const [first, every] = clock.looks;
-  let look = clock.startedAtMs + first * minute;
-  if (nowMs < look) return { atMs: look, says: 'look in' };
-  while (look + every * minute <= nowMs) look += every * minute;
-  return { atMs: look, says: 'look now' };
+  const look = clock.startedAtMs + clock.looks[0] * minute;
+  return { atMs: look, says: nowMs < look ? 'look in' : 'look now' };
 }
 
-/** A head that must go to the basin comes before all else. */
-const isLeaving = (clock: Running, nowMs: number): number =>
-  clock.name.startsWith('HEAD') && dueOf(clock) - nowMs <= 2 * minute ? 1 : 0;
+/** What hurts soonest comes first: over on a head, over off the head, to the basin, to be looked at, all else. */
+function rank(clock: Running, nowMs: number): number {
+  const isHead = clock.name.startsWith('HEAD');
+  const leftMs = dueOf(clock) - nowMs;
+  if (leftMs <= 0) return isHead ? 0 : 1;
+  if (leftMs <= 2 * minute) return isHead ? 2 : 4;
+  return findNext(clock, nowMs).says === 'look now' ? 3 : 4;
+}
 
 const writeDigits = (leftMs: number): string => {
-  const seconds = Math.abs(leftMs) / 1000;
+  const seconds = leftMs < 0 ? Math.floor(-leftMs / 1000) : Math.ceil(leftMs / 1000);
   const digits = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
   return leftMs < 0 ? `+${digits}` : digits;
 };
@@ -73,7 +75,7 @@ const readBar = ({ page }: Person) =>
 function sayBar(clocks: readonly Running[], tickets: Readonly<Record<number, string>>, nowMs: number) {
   const next = clocks.map((clock) => ({ ...clock, ...findNext(clock, nowMs) }));
   const [first] = [...next].sort(
-    (one, other) => isLeaving(other, nowMs) - isLeaving(one, nowMs) || one.atMs - other.atMs,
+    (one, other) => rank(one, nowMs) - rank(other, nowMs) || one.atMs - other.atMs,
   );
   return {
     clients: 4,

@@ -111,9 +111,7 @@ export const upToOutcomes: readonly StoryStep[] = [
       zone: 'ends',
       fibre: 'broken',
       stretch: 'snaps',
-      level: '6',
       wentPast30: 'no',
-      evenness: 'even',
     },
   }),
 ];

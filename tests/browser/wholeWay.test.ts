@@ -30,9 +30,15 @@ const landscape = { width: 1280, height: 800 };
 
 /**
  * Loads the page anew and goes back to her: the screen must say what it said before. Which of several clocks was
- * chosen to stand large is the one thing it may forget, and then the most urgent one does.
+ * chosen to stand large is the one thing it may forget, and then the most urgent one does. Opening her hears what
+ * calls for her, so that is heard before.
  */
 async function expectSameAfterReload(person: Person, chair: number): Promise<void> {
+  const silence = person.page.locator('[data-act="silence"]');
+  if ((await silence.count()) > 0) {
+    await person.kept(() => person.press(silence));
+    await silence.waitFor({ state: 'detached' });
+  }
   const before = await person.readScreen();
   const large = person.page.locator('.large-clock [data-clock]');
   const chosen = (await large.count()) === 0 ? null : await large.getAttribute('data-clock');

@@ -30,6 +30,10 @@ export function Field(props: {
 }) {
   const words = useWords();
   const refusal = createMemo(() => props.refusals.find(({ path }) => path === props.path));
+  const saysRefusal = () => {
+    const said = refusal();
+    return said === undefined ? '' : sayFieldRefusal(said, words, props.units);
+  };
   return (
     <fieldset
       class="field"
@@ -42,7 +46,7 @@ export function Field(props: {
       <Show when={props.words.hint}>{(hint) => <p class="field-hint">{hint()}</p>}</Show>
       {props.children}
       <p class="field-refusal" id={nameRefusalId(props.path)} aria-live="polite">
-        <Show when={refusal()}>{(said) => sayFieldRefusal(said(), words, props.units)}</Show>
+        {saysRefusal()}
       </p>
     </fieldset>
   );

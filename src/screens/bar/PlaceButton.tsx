@@ -23,6 +23,10 @@ export function PlaceButton(props: {
   const words = useWords();
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const step = () => stepOf(props.consultation.state);
+  const saysStep = () => {
+    const here = step();
+    return here === null ? words.bar.stopped : words.rail.steps[here];
+  };
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const due = createMemo(() => listDueOf(props.consultation, props.nowMs));
   const lane = createMemo(() => sayLane(props.consultation, words));
@@ -51,9 +55,7 @@ export function PlaceButton(props: {
         </span>
         <SmallRail here={step()} knot={knot()} />
         <span class="place-step">
-          <Show when={step()} fallback={words.bar.stopped}>
-            {(here) => words.rail.steps[here()]}
-          </Show>
+          {saysStep()}
           <Show when={more() > 0}>
             {' '}
             <span class="place-more">{words.bar.moreClocks(write(more()))}</span>

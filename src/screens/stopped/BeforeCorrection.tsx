@@ -13,6 +13,10 @@ export function BeforeCorrection(
   const view = createMemo(() =>
     viewCorrection(props.consultation, props.answer, props.settings, props.nowMs),
   );
+  const saysThen = ({ isStillStopped, backAt }: NonNullable<ReturnType<typeof view>>) => {
+    if (isStillStopped) return words.leaving.stillStopped;
+    return backAt === null ? '' : words.leaving.thenAt(words.rail.steps[backAt]);
+  };
   return (
     <Show when={view()}>
       {(seen) => (
@@ -20,9 +24,7 @@ export function BeforeCorrection(
           <Caution>
             <p>
               <strong>{words.leaving.askedAgain(words.leaving.correctables[props.answer])}</strong>{' '}
-              <Show when={!seen().isStillStopped} fallback={words.leaving.stillStopped}>
-                <Show when={seen().backAt}>{(step) => words.leaving.thenAt(words.rail.steps[step()])}</Show>
-              </Show>
+              {saysThen(seen())}
             </p>
             <p>
               {seen().voided.length === 0

@@ -37,7 +37,7 @@ export function LevelPlot(props: {
       .seen.map(({ atMin, level }) =>
         said().levelAfter(write(level, 'level'), write(Math.floor(atMin), 'minutes')),
       )
-      .join(', ');
+      .join(', ') || said().noLook;
   return (
     <figure class="level-plot">
       <figcaption>

@@ -115,8 +115,19 @@ const findPoints = (page: Page, selectors: readonly string[]): Promise<readonly 
     });
   }, selectors);
 
-const choose = (page: Page, question: string, option: string): Promise<void> =>
-  tap(page, `[data-question="${question}"] [data-option="${option}"]`);
+/** On a sheet the question is brought up by its line first. */
+async function bringUp(page: Page, question: string): Promise<void> {
+  const line = page.locator(`.ledger [data-ledger="${question}"]`);
+  await page.locator(`.ledger [data-ledger="${question}"], [data-question="${question}"]`).first().waitFor();
+  if ((await line.count()) > 0) await tap(page, `.ledger [data-ledger="${question}"]`);
+}
 
-const chooseAny = (page: Page, question: string): Promise<void> =>
-  tap(page, `[data-question="${question}"] button[data-option]:not([data-option="unknown"])`);
+async function choose(page: Page, question: string, option: string): Promise<void> {
+  await bringUp(page, question);
+  await tap(page, `[data-question="${question}"] [data-option="${option}"]`);
+}
+
+async function chooseAny(page: Page, question: string): Promise<void> {
+  await bringUp(page, question);
+  await tap(page, `[data-question="${question}"] button[data-option]:not([data-option="unknown"])`);
+}

@@ -81,6 +81,15 @@ function show(initial: RawForm = {}, hasAgeLine = false) {
 }
 
 describe('a number field', () => {
+  it('says what is wrong now, not what was wrong before', () => {
+    const { type, saidAt } = show({ finish: 'styled' });
+    type('heatC', '1e309');
+    type('heatC', '40');
+    expect(saidAt('heatC')).toContain('Too low.');
+    type('heatC', 'abc');
+    expect(saidAt('heatC')).toContain('That is not a number.');
+  });
+
   it.each([
     ['', 'A number from 104 °F to 482 °F.'],
     ['abc', 'That is not a number. 104 °F to 482 °F, digits only.'],

@@ -32,6 +32,10 @@ interface SheetQuestionProps {
 export function SheetQuestion(props: SheetQuestionProps) {
   const words = useWords();
   const refusal = createMemo(() => props.refusals.find(({ path }) => path === props.place.path));
+  const saysRefusal = () => {
+    const said = refusal();
+    return said === undefined ? '' : sayFieldRefusal(said, words, props.units);
+  };
   let heading!: HTMLHeadingElement;
   onMount(() => props.takesFocus && heading.focus({ preventScroll: true }));
   const ask = () => {
@@ -55,7 +59,7 @@ export function SheetQuestion(props: SheetQuestionProps) {
       </legend>
       <Show when={props.place.words.hint}>{(hint) => <p class="sheet-hint">{hint()}</p>}</Show>
       <p class="field-refusal" id={nameRefusalId(props.place.path)} aria-live="polite">
-        <Show when={refusal()}>{(said) => sayFieldRefusal(said(), words, props.units)}</Show>
+        {saysRefusal()}
       </p>
       <Control {...props} />
     </fieldset>
