@@ -31,8 +31,8 @@ test('new full-head lightening goes from the first question to being parked, and
 
   await play(under, secondVisit, id);
   expect(find()?.record.bowls).toMatchObject([
-    { zone: 'ends', state: 'rinsed' },
     { zone: 'lengths', state: 'rinsed' },
+    { zone: 'ends', state: 'rinsed' },
   ]);
   expect(
     find()?.log.find(({ type, atMs }) => type === 'RESUMED' && atMs > firstVisit.startAtMs + 86_400_000)
@@ -52,7 +52,7 @@ test('on the second visit what is asked anew, and all else as before, is one go'
     'client.ageBand',
   ]);
   const today = { reactions: ['none'], scalp: 'sound', ageBand: 'over' };
-  const raws = tellAnotherDay(before.record, today, firstVisit.settings.units);
+  const raws = tellAnotherDay(before.record, today, firstVisit.settings.units, 'decision');
   expect(await under.station.submitAll(id, 'Wren', raws)).toEqual({ ok: true, value: undefined });
   const after = under.station.readState().open.get(id);
   expect(after && nameWay(after.state)).toBe('decision');

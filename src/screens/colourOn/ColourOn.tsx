@@ -41,7 +41,7 @@ export function ColourOn(props: StepProps) {
       fallback={<Head {...props} view={view()} one={one()} onChoose={setChosen} onInside={setInside} />}
     >
       <Match when={mixing()} keyed>
-        {(zone) => <BowlPage {...props} zone={zone} onClose={leave} />}
+        {(zone) => <BowlPage {...props} zone={zone} onClose={leave} isFromHead />}
       </Match>
       <Match when={inside() === 'look' && one()?.bowl.zone} keyed>
         {(zone) => <LookAtHead {...props} zone={zone} onClose={leave} />}

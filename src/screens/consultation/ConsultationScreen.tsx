@@ -13,6 +13,8 @@ import { StrandRail } from '../../parts/StrandRail';
 import { MayWriteProvider } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
+import { AnotherDay } from '../ask/AnotherDay';
+import { findAskedAnew } from '../ask/anotherDayView';
 import { sayWhose } from '../bar/sayWhose';
 import { explainRefusal, type TapRefusal } from '../explainRefusal';
 import { isOpenNow } from '../isOpenNow';
@@ -68,6 +70,13 @@ export function ConsultationScreen(props: {
     const screen = screenOf(props.consultation.state);
     return rinseSteps.isOpen() && screen !== 'ended' ? 'reaction' : screen;
   });
+  /** What holds for a day was told on another one: that is asked before anything else. */
+  const askedAnew = createMemo(() =>
+    name() === screenOf(props.consultation.state)
+      ? findAskedAnew(props.consultation, props.settings, props.nowMs)
+      : null,
+  );
+  const shown = () => (askedAnew() === null ? name() : 'anotherDay');
   const step = createMemo(() => stepOf(props.consultation.state));
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
@@ -78,7 +87,7 @@ export function ConsultationScreen(props: {
    */
   const edition = createMemo(() =>
     [
-      name(),
+      shown(),
       props.isWriter ? '' : props.consultation.log.length,
       ...Object.values(props.settings.units),
     ].join(' '),
@@ -139,10 +148,10 @@ export function ConsultationScreen(props: {
       <main
         class="consultation"
         data-consultation={props.consultation.id}
-        data-step={name()}
+        data-step={shown()}
         data-log-length={props.consultation.log.length}
       >
-        <SkinTestWayProvider value={() => setSkinTestOver(name())}>
+        <SkinTestWayProvider value={() => setSkinTestOver(shown())}>
           <StrandRail
             here={step()}
             knot={knot()}
@@ -152,8 +161,12 @@ export function ConsultationScreen(props: {
           <Show when={edition()} keyed>
             {(_edition) => (
               <Show
-                when={skinTestOver() === name()}
-                fallback={<Dynamic component={screens[name()]} {...stepProps} />}
+                when={skinTestOver() === shown()}
+                fallback={
+                  <Show when={askedAnew()} fallback={<Dynamic component={screens[name()]} {...stepProps} />}>
+                    {(here) => <AnotherDay {...stepProps} here={here()} />}
+                  </Show>
+                }
               >
                 <SkinTestPage {...stepProps} onBack={() => setSkinTestOver(null)} />
               </Show>

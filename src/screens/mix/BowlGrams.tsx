@@ -1,6 +1,7 @@
 import { Index, Show } from 'solid-js';
 import type { Mixture } from '../../../shared/judgement/mixture';
 import type { Settings } from '../../../shared/records/settings';
+import type { Zone } from '../../../shared/records/zones';
 import type { Result } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { formatMass } from '../../../shared/units/format';
@@ -11,13 +12,13 @@ type Bowl = Result<Mixture, GramsRefusal>;
 const madeOf = (bowl: Bowl): Mixture | null => (bowl.ok ? bowl.value : null);
 
 /** The grams of each, live from the fields. */
-export function BowlGrams(props: { readonly bowl: Bowl; readonly settings: Settings }) {
+export function BowlGrams(props: { readonly zone: Zone; readonly bowl: Bowl; readonly settings: Settings }) {
   const words = useWords();
   const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
   return (
     <Show when={madeOf(props.bowl)}>
       {(mixture) => (
-        <section class="panel grams-panel" data-panel="grams">
+        <section class="panel grams-panel" data-panel="grams" data-weighs={props.zone}>
           <table class="grams">
             <tbody>
               <Index each={mixture().shades}>

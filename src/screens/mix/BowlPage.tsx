@@ -29,6 +29,10 @@ export function BowlPage(
   props: StepProps & {
     readonly zone: Zone;
     readonly onClose?: () => void;
+    /** It stands weighed: where that leads elsewhere than closing does. */
+    readonly onWeighed?: () => void;
+    /** It was opened while another zone is on the head: there it leads back. */
+    readonly isFromHead?: boolean;
   },
 ) {
   const words = useWords();
@@ -52,7 +56,7 @@ export function BowlPage(
     return findStuff(props.settings, typeof chosen === 'string' ? chosen : '') === 'lightener';
   };
   const weigh = async () => {
-    if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) props.onClose?.();
+    if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
   };
   return (
     <StepPage
@@ -64,7 +68,7 @@ export function BowlPage(
           <Show when={props.onClose}>
             {(close) => (
               <BigButton act="cancel" onPress={close()}>
-                {words.general.back}
+                {props.isFromHead === true ? words.general.back : words.mix.toBowls}
               </BigButton>
             )}
           </Show>
@@ -83,7 +87,7 @@ export function BowlPage(
         also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
       >
-        <BowlGrams bowl={bowl()} settings={props.settings} />
+        <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
         <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
         <Show when={given()}>
           {(issued) => (

@@ -14,7 +14,7 @@ import { BowlPage } from './BowlPage';
 import { isFree, type MixView, viewMix } from './viewMix';
 import { ZoneCard } from './ZoneCard';
 
-/** At the scale: a bowl that is weighed first, else the next zone that may be mixed, else what stands against it. */
+/** At the scale: the bowl of the next zone that may be mixed, then the bowls that stand weighed, else what is against it. */
 export function MixScreen(props: StepProps) {
   const [mixing, setMixing] = createSignal<Zone | null>(null);
   const view = createMemo(() => viewMix(props.consultation, props.settings, props.nowMs));
@@ -23,20 +23,37 @@ export function MixScreen(props: StepProps) {
       .zones.filter(({ permit, bowlState }) => permit.ok && isFree(bowlState))
       .map(({ zone }) => zone),
   );
+  const [isAtBowls, setIsAtBowls] = createSignal(false);
   /** With one zone and nothing else to do, its bowl is what the screen is for. */
   const only = () => {
     const isAlone = view().zones.every(({ bowlState }) => bowlState !== 'weighed') && !view().mayFinish;
     return isAlone && open().length === 1 ? open()[0] : undefined;
   };
+  /** What was decided is weighed zone by zone, until somebody goes to the bowls, or one is thrown away or used. */
+  const next = () => {
+    const isFresh = view().zones.every(
+      ({ bowlState, isTooOld }) => (bowlState === 'none' || bowlState === 'weighed') && !isTooOld,
+    );
+    return isFresh && !isAtBowls() ? open()[0] : undefined;
+  };
+  const toBowls = () => {
+    setIsAtBowls(true);
+    setMixing(null);
+  };
   const shown = createMemo(() => {
     const asked = mixing();
-    return asked !== null && open().includes(asked) ? asked : only();
+    return asked !== null && open().includes(asked) ? asked : (only() ?? next());
   });
   return (
     <Switch fallback={<Scale {...props} view={view()} open={open()} onMix={setMixing} />}>
       <Match when={shown()} keyed>
         {(zone) => (
-          <BowlPage {...props} zone={zone} {...(only() === zone ? {} : { onClose: () => setMixing(null) })} />
+          <BowlPage
+            {...props}
+            zone={zone}
+            onWeighed={() => setMixing(null)}
+            {...(only() === zone ? {} : { onClose: toBowls })}
+          />
         )}
       </Match>
     </Switch>

@@ -10,6 +10,7 @@ import type { StepProps } from '../stepProps';
 import type { Frame } from './frame';
 import { PutOn, type SkinTestAsked } from './PutOn';
 import { ReadActions } from './ReadActions';
+import { sendReading } from './sendReading';
 import { NotHers, WronglyNoted } from './TakenBackHere';
 import './skinTest.css';
 import { sayHow, sayStatus } from './skinTestSaid';
@@ -40,13 +41,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
       isOpenNow(props.consultation, correction, props.settings, props.nowMs),
   );
   const read = async (seen: 'nothing' | 'reaction') => {
-    const skinTest = noted();
-    if (skinTest === null) return;
-    const { method, site, putOnAtMs } = skinTest;
-    const isTaken = await sender.send({
-      type: 'SKIN_TEST_NOTED',
-      answers: { method, site, putOnAtMs, seen },
-    });
+    const isTaken = await sendReading(props.consultation.record, sender, seen);
     if (isTaken) props.onBack();
   };
   const facts = (): readonly (readonly [string, string])[] => {

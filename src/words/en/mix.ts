@@ -63,6 +63,8 @@ export const mix = {
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
+  /** From one bowl to what stands at the scale: the bowls of all zones. */
+  toBowls: 'All bowls',
   weighFor: (zone: string) => `Mix for the ${zone}`,
   apply: (zone: string) => `It is on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',

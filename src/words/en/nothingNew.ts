@@ -1,4 +1,4 @@
-/** Whoever is back: what is read aloud, and answered in one tap. */
+/** Whoever is back, after weeks or on another day of the same visit: what is read aloud, and answered in one tap. */
 export const nothingNew = {
   title: 'Anything new since last time?',
   reactions: 'Reactions',
@@ -15,4 +15,7 @@ export const nothingNew = {
   stretch: 'One wet strand today, pulled lightly?',
   somethingNew: 'Something is new',
   nothingNew: 'Nothing new, all as last time',
+  titleSince: 'Anything new since she was here?',
+  saidOn: (when: string) => `last told ${when}`,
+  nothingNewSince: 'Nothing new, all as it was told',
 };

@@ -93,7 +93,7 @@ const after = (step: ScreenName, logs: Scene['logs'], ...acts: readonly string[]
   shows: on(step),
 });
 
-/** With one zone left its bowl is asked for at once, with two after a tap. */
+/** The bowl of the next zone is asked for at once; from all bowls it is one tap. */
 async function toBowl(hand: SceneHand): Promise<void> {
   await open(hand);
   const choice = hand.page.locator('[data-act="mix-lengths"]');
@@ -247,7 +247,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         shows: on('mix'),
       },
       bowl: { logs: alone(bothDecided), go: toBowl, shows: `${on('mix')} [data-act="weigh"]` },
-      two: still('mix', alone(bothDecided)),
+      two: after('mix', alone(bothDecided), 'cancel'),
       tooOld: still('mix', alone(until('BOWL_WEIGHED'), 65 * minuteMs)),
     },
   },

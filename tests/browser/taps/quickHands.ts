@@ -7,7 +7,7 @@ import { fill } from '../typing';
 /** The shortest way that the screens offer to say this; as the story's own hands where there is but one. */
 export async function doQuickly(person: Person, step: StoryStep): Promise<void> {
   const { raw, afterMs } = step;
-  const { act, press, page, kept, pass } = person;
+  const { act, press, page, kept, pass, isAt } = person;
   const answers: RawForm = raw.answers ?? {};
   switch (raw.type) {
     case 'OPENED': {
@@ -22,13 +22,16 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
     case 'SKIN_TEST_NOTED': {
       const { method, site } = answers;
       await pass(afterMs);
-      await act('skin-test');
       if (answers.seen !== 'notReadYet') {
+        const nothing = page.locator('[data-act="skin-test-nothing"]');
+        await nothing.or(page.locator('[data-act="skin-test"]')).first().waitFor();
+        if (!(await nothing.isVisible())) await act('skin-test');
         await kept(() => act('skin-test-nothing'));
         const back = page.locator('[data-act="skin-test-back"]');
         if (await back.isVisible()) await press(back);
         return;
       }
+      await act('skin-test');
       await fill(person, { method, site });
       return kept(() => act('skin-test-keep'));
     }
@@ -43,12 +46,10 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
       await act('open-parked');
       return kept(() => act('resume'));
     case 'REOPENED':
+      // On another day, and nothing is new: all that is asked anew is one go.
       await pass(afterMs);
-      await act('more-for-client');
-      return kept(() => act(`back-to-${String(answers.step)}`));
-    case 'OUTCOME_KEPT':
-      await pass(afterMs);
-      return kept(() => act('keep-outcome'));
+      await act('nothing-new');
+      return isAt('decision');
     case 'BOWL_WEIGHED': {
       // What was tested stands in the bowl already.
       await pass(afterMs);
@@ -56,6 +57,7 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
       const zone = page.locator(`[data-act="mix-${String(answers.zone)}"]`);
       await weigh.or(zone).first().waitFor();
       if (!(await weigh.isVisible())) await press(zone);
+      await page.locator(`[data-weighs="${String(answers.zone)}"]`).waitFor();
       return kept(() => press(weigh));
     }
     default:

@@ -22,8 +22,6 @@ export interface CountedWay {
   readonly done: readonly StoryStep[];
   /** Is the way to her from the bar part of it? */
   readonly fromBar: boolean;
-  /** More contacts than the budget that are known and still to be saved: may only shrink. */
-  readonly stillOver?: number;
   /** Lines that are read aloud and answered together. */
   readonly linesRead?: number;
   /** Every question of every step is answered when it is done. */
@@ -56,17 +54,10 @@ const shortTicket = (step: StoryStep): StoryStep =>
     : step;
 const firstSteps = firstVisit.steps.map(shortTicket);
 
-/** Only what is asked anew is answered anew, and the skin test is read on the way. */
-const back = secondVisit.slice(0, secondVisit.findIndex(({ raw }) => raw.type === 'BOWL_WEIGHED') + 1);
-const [resumed, read, reopened, told, ...onward] = back;
-const again = [resumed, reopened, told && onlyToday(told), read, ...onward].filter(
-  (step) => step !== undefined,
+/** The skin test is read on the way, what is asked anew is one go; the look in between is counted by itself. */
+const again = secondVisit.filter(
+  ({ raw }) => !['ANSWERED', 'STEP_CONFIRMED', 'OUTCOME_KEPT', 'LOOKED'].includes(raw.type),
 );
-
-function onlyToday(step: StoryStep): StoryStep {
-  const { reactions, scalp, ageBand } = step.raw.answers ?? {};
-  return { ...step, raw: { ...step.raw, answers: { reactions, scalp, ageBand } } as StoryStep['raw'] };
-}
 
 /** The gloss of five weeks ago, as the station keeps it. */
 function closeFirstGloss(): Logs {
@@ -121,14 +112,14 @@ export const countedWays: readonly CountedWay[] = [
   {
     name: 'new full-head lightening, second visit',
     counted:
-      'from the bar, over the skin test read and what is asked anew, until the first bowl is weighed; the strands were tested after she had left',
+      'from the bar, over the skin test read and what is asked anew, until both bowls are rinsed; the strands were tested after she had left',
     settings: firstVisit.settings,
     startAtMs: firstVisit.startAtMs,
     before: [...firstSteps, ...strandsMeanwhile],
     done: again,
     fromBar: true,
     asksAll: true,
-    stillOver: 6,
+    linesRead: 5,
     budget: { contacts: 12, seconds: null },
   },
   {
