@@ -1,5 +1,6 @@
+import type { StoryStep } from '../../../seeds/story';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
-import { fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
+import { event, fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
 import {
   alone,
@@ -32,7 +33,8 @@ export type BesideName =
   | 'who'
   | 'moreForClient'
   | 'demo'
-  | 'nothingNew';
+  | 'nothingNew'
+  | 'anotherDay';
 
 const bar = 'main.bar';
 const dialog = 'dialog[open]';
@@ -80,6 +82,22 @@ const manyTests = [
   ['Mowgwum-M.W.', 47],
 ] as const;
 const tickets = ['Wamemwom-QW.', 'M.W.', 'Ommwhelm-W.M', 'A.K.', 'R.V.', 'Momwegwum-WM', 'H.J.'];
+
+/** Away for two days after her strands were tested, and back at her chair. */
+const awayFrom = (steps: readonly StoryStep[]) => [
+  ...steps,
+  event('PARKED', { untilAtMs: nowMs + hourMs }),
+  event('RESUMED', {}, 51 * hourMs),
+];
+const backToday = awayFrom(until('OUTCOME_RECORDED', 'lengths'));
+/** The same with a skin test that nobody has read. */
+const backToRead = awayFrom(
+  until('OUTCOME_RECORDED', 'lengths').map((step) =>
+    step.raw.type === 'SKIN_TEST_NOTED'
+      ? { ...step, raw: { ...step.raw, answers: { ...step.raw.answers, seen: 'notReadYet' } } }
+      : step,
+  ),
+);
 
 /** Each page of the settings. */
 const sections = Object.keys(settingsSections);
@@ -146,6 +164,19 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await hand.press('[data-question="wetStretch"] [data-option="springsBack"]');
       await hand.act('nothing-new');
     }),
+  },
+  anotherDay: {
+    empty: 'it reads aloud what was told, which is never nothing',
+    usual: scene(alone(backToday, 50_000), '[data-act="nothing-new"]', ({ open }) => open(3)),
+    full: scene(among(backToday, 50_000), '[data-act="nothing-new"]', ({ open }) => open(3)),
+    error: scene(alone(backToday, 50_000), '.refusal', async (hand) => {
+      await hand.open(3);
+      await refuseWrites(hand.page);
+      await hand.act('nothing-new');
+    }),
+    also: {
+      skinTest: scene(alone(backToRead, 50_000), '[data-act="skin-test-nothing"]', ({ open }) => open(3)),
+    },
   },
   parkedList: {
     empty: scene(emptyHouse, dialog, ({ act }) => act('parked')),
