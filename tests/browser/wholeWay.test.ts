@@ -98,11 +98,12 @@ describe('the whole way of a new user', () => {
     expect(await page.locator('.place-free').count()).toBe(8);
     await setUp(person, 'Maren', newcomer.newSalon, look);
     await play(newcomer.upToOutcomes.slice(0, -4));
-    expect(await page.locator('.clock-look').textContent()).toContain('Looks missed: 1');
+    expect(await page.locator('[data-line="missed"]').textContent()).toContain('Looks missed: 1');
     expect(await rail.getAttribute('data-knot')).toBe('noOutcome');
     expect(await rail.textContent()).toContain('No mix yet');
     await play(newcomer.upToOutcomes.slice(-4));
-    expect(await page.locator('[data-suggested]').getAttribute('data-suggested')).toBe('endsOut');
+    const suggested = page.locator('[data-question="decision"] [data-option]', { hasText: 'Suggested' });
+    expect(await suggested.getAttribute('data-option')).toBe('endsOut');
     await playStep(person, newcomer.reason, look);
     const lifted = await person.where();
     await person.reload();
@@ -114,6 +115,7 @@ describe('the whole way of a new user', () => {
 
     await person.pass(newcomer.bowl.afterMs);
     await fill(person, { colourG: '40', minutes: '20' });
+    await person.press(page.locator('[data-ledger="summary"]'));
     const shown = await page.locator('[data-panel="grams"] [data-figure]').allInnerTexts();
     expect(shown.map((text) => text.replace('\u00a0', ' '))).toEqual(['40 g', '80 g', '120 g']);
     const { id, log } = await readOpenLog(page);
