@@ -42,8 +42,10 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole, isMainWay }: Limits):
   type Box = { left: number; top: number; right: number; bottom: number };
   type Colour = { r: number; g: number; b: number; a: number };
   const said: Finding[] = [];
-  const wide = document.documentElement.clientWidth;
-  const high = document.documentElement.clientHeight;
+  const wide = window.innerWidth;
+  const high = window.innerHeight;
+  /** What an element says of itself is in its own px, its place in the window in those of the window. */
+  const zoom = document.documentElement.currentCSSZoom;
   const dialogs = [...document.querySelectorAll('dialog:modal, [role="dialog"][aria-modal="true"]')];
   const root: Element = dialogs.at(-1) ?? document.body;
   /** What may lie over the rest on purpose. */
@@ -108,12 +110,11 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole, isMainWay }: Limits):
       const isCutting = style.overflowX !== 'visible' || style.overflowY !== 'visible';
       if (isCutting && !(isOut && style.position === 'static') && at !== document.body) {
         const { left, top } = at.getBoundingClientRect();
-        const border = { left: (at as HTMLElement).clientLeft, top: (at as HTMLElement).clientTop };
         const box = {
-          left: left + border.left,
-          top: top + border.top,
-          right: left + border.left + at.clientWidth,
-          bottom: top + border.top + at.clientHeight,
+          left: left + at.clientLeft * zoom,
+          top: top + at.clientTop * zoom,
+          right: left + (at.clientLeft + at.clientWidth) * zoom,
+          bottom: top + (at.clientTop + at.clientHeight) * zoom,
         };
         if (at.clientWidth > 0) found.push({ element: at, box, x: style.overflowX, y: style.overflowY });
       }
