@@ -31,7 +31,7 @@ export const bar = {
   reaction: 'REACTION',
   reactionOn: 'rinse · on her for',
   reactionOff: 'rinsed · told before',
-  moreClocks: (count: string) => (count === '1' ? 'and 1 more clock' : `and ${count} more clocks`),
+  moreClocks: (count: string) => (count === '1' ? '1 more clock' : `${count} more clocks`),
   waiting: 'Waiting',
   waitingAt: (chair: string, ticket: string) => `${chair} · ${ticket}`,
   moreWaiting: (count: string) => `${count} more`,
