@@ -27,7 +27,8 @@ export interface SkinTestKeeping {
   change(id: string, by: string, raw: RawSkinTestEvent): Done;
   /** What is said of a skin test within a consultation goes into the test's own record first. */
   noteFor(consultationId: string, by: string, answers: RawForm): Done;
-  correctFor(consultationId: string, by: string, raw: RawEvent): Done;
+  /** `id`: the test that stood there when it was said; refused once another one stands there. */
+  correctFor(consultationId: string, id: string, by: string, raw: RawEvent): Done;
   /** Adds to this consultation what it does not say yet of its ticket's tests. Within the consultation's own line. */
   settle(consultationId: string): Done;
 }
@@ -137,10 +138,10 @@ export function makeSkinTests(
       return put.ok ? accept(undefined) : put;
     },
 
-    async correctFor(consultationId, by, raw) {
+    async correctFor(consultationId, id, by, raw) {
       const consultation = board.read().open.get(consultationId);
       const cited = find(consultation?.record.skinTest?.skinTestId);
-      if (consultation === undefined || cited === undefined) return refuse({ kind: 'notNow' });
+      if (consultation === undefined || cited?.id !== id) return refuse({ kind: 'notNow' });
       const tried = tryOut(consultation, by, raw);
       if (!tried.ok) return tried;
       const what = cited.seen === 'reaction' ? 'reading' : 'test';

@@ -44,8 +44,8 @@ export function makeTapping(
     }
     // That it is another client's says nothing of the test itself.
     const isOwn = isOfTest && raw.answers?.code !== 'wrongClient';
-    return isOwn && readState().skinTests.some((test) => test.id === noted)
-      ? enqueue(SKIN_TESTS, () => skinTests.correctFor(id, by, raw))
+    return isOwn && noted !== undefined && readState().skinTests.some((test) => test.id === noted)
+      ? enqueue(SKIN_TESTS, () => skinTests.correctFor(id, noted, by, raw))
       : enqueue(id, () => takeTap(id, by, raw));
   };
 

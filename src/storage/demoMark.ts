@@ -2,7 +2,7 @@ import { places } from './edition';
 
 /** A file at the top of the origin private file system: there is a whole demo, and this tablet shows it. */
 const MARK = 'demo-is-here';
-const FOLDER = places.demo.folder ?? 'demo';
+const FOLDER = places.demo.folder;
 
 /** So often a folder that is still held is tried again. Assumed because a page that was left lets go a moment later. */
 const ASSUMED_CLEAR_TRIES = 60;

@@ -13,7 +13,7 @@ interface Place {
 }
 
 /** Names are for ever: they are where what is stored lies. */
-export const places: Readonly<Record<Edition, Place>> = {
+export const places = {
   salon: {
     folder: null,
     database: 'strandproof',
@@ -26,4 +26,4 @@ export const places: Readonly<Record<Edition, Place>> = {
     lock: 'strandproof-demo-writer',
     channel: 'strandproof-demo-windows',
   },
-};
+} as const satisfies Readonly<Record<Edition, Place>>;

@@ -76,6 +76,25 @@ describe('the invented salon', () => {
     await context.close();
   });
 
+  it('is cleared by no other window that opens while it is loaded', async () => {
+    const { context, page, offer, ribbon } = await openTablet();
+    const other = await context.newPage();
+    await other.goto(`${station.address}/icon.svg`);
+    await page.bringToFront();
+    const slow = await context.newCDPSession(page);
+    await slow.send('Emulation.setCPUThrottlingRate', { rate: 10 });
+    await offer.tap();
+    await expect.poll(() => listStored(other), { interval: 5 }).toContain('database strandproof-demo');
+    await other.goto(station.address);
+    for (const each of [page, other]) await each.locator('[data-demo]').waitFor();
+    await slow.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    await page.reload();
+    await ribbon.waitFor();
+    await page.locator('.place[data-consultation]').nth(6).waitFor();
+    expect(await page.locator('[data-notice]').count()).toBe(0);
+    await context.close();
+  });
+
   it('that lost its mark is gone with the next start, and the salon’s own store is untouched', async () => {
     const { context, page, offer, ribbon } = await openTablet();
     const before = await listStored(page);

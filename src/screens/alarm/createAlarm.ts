@@ -24,6 +24,14 @@ export function createAlarm(
   submit: SubmitFor,
 ): Alarm {
   const [silenced, setSilenced] = createSignal<ReadonlyMap<string, number>>(new Map());
+  // A clock that was set back since would find everything heard until it is as late again.
+  createEffect(() => {
+    const nowMs = station.nowMs();
+    setSilenced((before) => {
+      const past = [...before].filter(([, atMs]) => atMs <= nowMs);
+      return past.length === before.size ? before : new Map(past);
+    });
+  });
   const mayCall = () => ['writing', 'noStore'].includes(station.state().mode);
   const unheard = createMemo(() =>
     mayCall() ? listUnheard([...station.state().open.values()], silenced(), station.nowMs()) : [],

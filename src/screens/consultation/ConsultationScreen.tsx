@@ -1,11 +1,11 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { RawEvent } from '../../../shared/records/classify';
 import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type BackStep, backSteps, type WayStep } from '../../../shared/records/steps';
-import { accept, type Result, refuse } from '../../../shared/result';
+import { type Result, refuse } from '../../../shared/result';
 import { Dialog } from '../../parts/Dialog';
 import { OnlyWatches } from '../../parts/OnlyWatches';
 import type { PageSurroundings } from '../../parts/StepPage';
@@ -56,8 +56,9 @@ export function ConsultationScreen(props: {
   };
   const submitAll: SubmitAll = async (raws) => {
     const taken = await props.submitAll(raws);
+    if (taken.ok) return taken;
     const last = raws.at(-1);
-    if (taken.ok || last === undefined) return accept(undefined);
+    if (last === undefined) return refuse(taken.error);
     return refuse(explainRefusal(taken.error, props.consultation, last, props.settings, props.nowMs));
   };
   const rinseSteps = createRinseSteps({
@@ -77,6 +78,7 @@ export function ConsultationScreen(props: {
       : null,
   );
   const shown = () => (askedAnew() === null ? name() : 'anotherDay');
+  createEffect(on(name, () => setSkinTestOver(null), { defer: true }));
   const step = createMemo(() => stepOf(props.consultation.state));
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));

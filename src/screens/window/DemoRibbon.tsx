@@ -10,16 +10,16 @@ import './window.css';
 export function DemoRibbon(props: { readonly demo: DemoInUse }) {
   const words = useWords();
   const [isAsked, setIsAsked] = createSignal(false);
-  const [isLeaving, setIsLeaving] = createSignal(false);
+  const [state, setState] = createSignal<'here' | 'leaving' | 'failed'>('here');
   createEffect(() => {
     document.title = words.demo.windowTitle(words.demo.title);
   });
   onCleanup(() => {
     document.title = words.demo.title;
   });
-  const remove = () => {
-    setIsLeaving(true);
-    void props.demo.remove();
+  const remove = async () => {
+    setState('leaving');
+    setState((await props.demo.remove()) ? 'leaving' : 'failed');
   };
   return (
     <>
@@ -31,14 +31,16 @@ export function DemoRibbon(props: { readonly demo: DemoInUse }) {
         </button>
       </aside>
       <Dialog isOpen={isAsked()} title={words.demo.leaveTitle} onClose={() => setIsAsked(false)}>
-        <p>{words.demo.leaveWhat}</p>
+        <p role={state() === 'failed' ? 'alert' : undefined}>
+          {state() === 'failed' ? words.demo.notRemoved : words.demo.leaveWhat}
+        </p>
         <MayWriteProvider value={() => true}>
           <div class="demo-remove">
             <HoldButton
-              label={isLeaving() ? words.demo.removing : words.demo.remove}
+              label={state() === 'leaving' ? words.demo.removing : words.demo.remove}
               act="remove-demo"
-              isDisabled={isLeaving()}
-              onHeld={remove}
+              isDisabled={state() === 'leaving'}
+              onHeld={() => void remove()}
             />
           </div>
         </MayWriteProvider>

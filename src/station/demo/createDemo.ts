@@ -1,5 +1,6 @@
+import { onCleanup } from 'solid-js';
 import { beginDemo, clearUnmarkedDemo, isDemoHere, markDemo, unmarkDemo } from '../../storage/demoMark';
-import type { Edition } from '../../storage/edition';
+import { type Edition, places } from '../../storage/edition';
 import { openStore } from '../../storage/openStore';
 import { waitAtMost } from '../../storage/patience';
 import { makeId } from '../makeId';
@@ -11,8 +12,8 @@ export interface DemoInUse {
   readonly isHere: boolean;
   /** Loads it and starts the station anew; false when that failed, and nothing is left of it. */
   readonly load: () => Promise<boolean>;
-  /** Removes it and starts the station anew, as empty as it was before. */
-  readonly remove: () => Promise<void>;
+  /** Removes it and starts the station anew, as empty as it was before; false when that failed, and it is still there. */
+  readonly remove: () => Promise<boolean>;
 }
 
 /** Every window of this tablet starts anew together, so that none shows the other edition. */
@@ -38,10 +39,15 @@ export async function findEdition(
 
 const ignore = (): void => undefined;
 
+/** One window at a time: whoever loads, clears or shows the demo holds the place of its writer. */
+const alone = async <T>(work: () => Promise<T>): Promise<T> =>
+  navigator.locks.request(places.demo.lock, work) as Promise<T>;
+
 /** A browser without these files has no demo either; what could not be cleared now is cleared at the next start. */
-const clear = (): Promise<void> => clearUnmarkedDemo(navigator.storage, indexedDB).catch(ignore);
+const clear = (): Promise<void> => alone(() => clearUnmarkedDemo(navigator.storage, indexedDB)).catch(ignore);
 
 async function writeDemo(): Promise<boolean> {
+  if (await isDemoHere(navigator.storage)) return true;
   await beginDemo(navigator.storage);
   const { tellInventedDay } = await import('../../demo/inventedDay');
   let atMs = Date.now();
@@ -53,10 +59,12 @@ async function writeDemo(): Promise<boolean> {
     onAcknowledged: ignore,
     onDropped: ignore,
   });
-  const played = await playDay(station, tellInventedDay(Date.now()), (next) => {
-    atMs = next;
-  });
-  await station.stopWriting();
+  const play = () =>
+    playDay(station, tellInventedDay(Date.now()), (next) => {
+      atMs = next;
+    });
+  // Also where it throws: what is held open can be neither cleared nor shown.
+  const played = await play().finally(() => station.stopWriting());
   if (!played.ok) return false;
   await markDemo(navigator.storage);
   return true;
@@ -70,23 +78,27 @@ async function writeDemo(): Promise<boolean> {
 export function createDemo(edition: Edition): DemoInUse {
   const channel = new BroadcastChannel(CHANNEL);
   channel.onmessage = () => location.reload();
+  onCleanup(() => channel.close());
   const startAnew = (): void => {
     channel.postMessage('anew');
     location.reload();
   };
-  const cleared = edition === 'salon' ? clear() : Promise.resolve();
+  if (edition === 'salon') void clear();
   return {
     isHere: edition === 'demo',
     async load() {
-      await cleared;
-      const isThere = await writeDemo().catch(() => false);
+      const isThere = await alone(writeDemo).catch(() => false);
       if (isThere) startAnew();
       else await clear();
       return isThere;
     },
     async remove() {
-      await unmarkDemo(navigator.storage);
-      startAnew();
+      const isGone = await unmarkDemo(navigator.storage).then(
+        () => true,
+        () => false,
+      );
+      if (isGone) startAnew();
+      return isGone;
     },
   };
 }

@@ -11,6 +11,7 @@ export const demo = {
   leaveWhat: 'Everything in it goes, also what you tried. The station is then as empty as it was before.',
   remove: 'Remove the demo',
   removing: 'Removing …',
+  notRemoved: 'The invented salon could not be removed: it is still here. Hold once more.',
   windowTitle: (title: string) => `DEMO · ${title}`,
   title: 'Strandproof',
 };

@@ -78,6 +78,19 @@ describe('the alarm', () => {
     expect(shown.isCalling()).toBe(false);
   });
 
+  it('calls for what is due after the clock was set back, whatever was silenced before', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 3 * minute);
+    await shown.tap('[data-act=silence]');
+    await shown.turnClock(shown.startedAtMs - 57 * minute);
+    await shown.tap('[data-act=clock-is-right]');
+    await shown.tap('[data-act=who-Opal]');
+    expect(shown.readRecord()?.clocks[0]?.acknowledgedAtMs).toBe(shown.startedAtMs - 57 * minute);
+    expect(shown.isCalling()).toBe(false);
+    await shown.turnClock(shown.startedAtMs - 55 * minute);
+    expect(shown.isCalling()).toBe(true);
+  });
+
   it('is silenced in a dialog too', async () => {
     const shown = await showStrand();
     await shown.turnClock(shown.startedAtMs + 3 * minute);

@@ -6,16 +6,17 @@ import { showStation } from './stationOnTablet';
 
 afterEach(cleanup);
 
-function makeDemo(isHere: boolean, isLoaded = true) {
+function makeDemo(isHere: boolean, succeeds = true) {
   const done: string[] = [];
   const demo: DemoInUse = {
     isHere,
     load: async () => {
       done.push('load');
-      return isLoaded;
+      return succeeds;
     },
     remove: async () => {
       done.push('remove');
+      return succeeds;
     },
   };
   return { demo, done };
@@ -64,5 +65,15 @@ describe('the invented salon', () => {
     expect(done).toEqual(['remove']);
     shown.unmount();
     expect(document.title).toBe('Strandproof');
+  });
+
+  it('says that it could not be removed, and can be held again', async () => {
+    const { demo, done } = makeDemo(true, false);
+    const shown = await showStation({ demo, settings: salon });
+    await shown.tap('[data-act=leave-demo]');
+    await shown.hold('[data-act=remove-demo]');
+    expect(shown.find('dialog [role=alert]').textContent).toContain('it is still here');
+    await shown.hold('[data-act=remove-demo]');
+    expect(done).toEqual(['remove', 'remove']);
   });
 });

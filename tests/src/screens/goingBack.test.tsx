@@ -43,6 +43,19 @@ describe('going back', () => {
     expect(shown.look('[data-act=rail-to-client]')).not.toBeNull();
   });
 
+  it('does not bring up again the page of her skin test that lay over the step', async () => {
+    const shown = await comeTo('SKIN_TEST_NOTED');
+    const { id } = readRecord(shown);
+    if (shown.look('[data-act=skin-test]') === null) await shown.tap('[data-ledger=summary]');
+    await shown.tap('[data-act=skin-test]');
+    expect(shown.look('[data-panel=skin-test]')).not.toBeNull();
+    await shown.play(steps.slice(upTo('SKIN_TEST_NOTED').length, upTo('STEP_CONFIRMED').length), id);
+    expect(readStep(shown)).toBe('hotTools');
+    await shown.tap('[data-act=rail-to-client]');
+    expect(readStep(shown)).toBe('client');
+    expect(shown.look('[data-panel=skin-test]')).toBeNull();
+  });
+
   it('says what falls and what stays before anything does, and may be left', async () => {
     const shown = await comeTo('DECIDED');
     await shown.tap('[data-act=rail-to-hotTools]');

@@ -245,6 +245,21 @@ describe('what a screen says of a skin test within a consultation', () => {
     expect(recordOf(under, id).skinTest).toBeNull();
   });
 
+  it('corrected while another one is put on takes back neither', async () => {
+    const under = await startSalon(makeTablet());
+    await putOn(under, 'Q.F.');
+    const id = await open(under, 'Q.F.', '1');
+    const correction = { answer: 'skinTest', code: 'misheard', words: 'it was her sister' };
+    under.clock.atMs += hour;
+    const [other, said] = await Promise.all([
+      putOn(under, 'Q.F.', { line: 'Sandbar powder' }),
+      under.station.submit(id, 'Opal', { type: 'CORRECTED', answers: correction }),
+    ]);
+    expect(said).toEqual({ ok: false, error: { kind: 'notNow' } });
+    expect(under.station.readState().skinTests.map(({ takenBack }) => takenBack)).toEqual([null, null]);
+    expect(recordOf(under, id).skinTest?.skinTestId).toBe(other);
+  });
+
   it('is not corrected without words', async () => {
     const under = await startSalon(makeTablet());
     await putOn(under, 'Q.F.');
