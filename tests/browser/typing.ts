@@ -25,7 +25,7 @@ export async function findField(person: Typist, path: string): Promise<Locator> 
   if ((await field.count()) > 0) return field;
   if ((await person.page.locator('.sheet').count()) > 0) {
     const everything = person.page.locator('[data-act="all-questions"]');
-    if ((await everything.count()) > 0) await person.press(everything);
+    if (await everything.isVisible()) await person.press(everything);
     const line = person.page.locator(`.ledger [data-ledger="${path}"]`);
     const [, list, row] = /^(.+)\.(\d+)\./.exec(path) ?? [];
     if (list !== undefined && (await line.count()) === 0) {
@@ -33,6 +33,8 @@ export async function findField(person: Typist, path: string): Promise<Locator> 
       await person.press(person.page.locator(`[data-row="${row}"] [data-ledger]`));
       if ((await field.count()) > 0) return field;
     }
+    const more = person.page.locator('.ledger [data-act="more-questions"]');
+    if (!(await line.isVisible()) && (await more.count()) > 0) await person.press(more);
     await person.press(line);
     return field;
   }

@@ -125,6 +125,7 @@ export function Sheet(props: {
       data-sheet={here() ?? 'summary'}
       data-left={places().filter(isOpen).length}
       data-wide={needsWidth()}
+      data-long={lines().length > LONG}
     >
       <fieldset class="sheet-main form-part" disabled={!mayWrite() && here() !== null}>
         <Show when={here()} keyed fallback={<Summary>{props.children}</Summary>}>
@@ -162,7 +163,7 @@ export function Sheet(props: {
           )}
         </Show>
       </fieldset>
-      <Show when={needsWidth()}>
+      <Show when={needsWidth() || lines().length > LONG}>
         <button
           type="button"
           class="sheet-way all-questions"
@@ -176,6 +177,9 @@ export function Sheet(props: {
     </div>
   );
 }
+
+/** A ledger of more lines than these gives way to the question on a small tablet, and is one tap away. */
+const LONG = 8;
 
 function Summary(props: { readonly children?: JSX.Element }) {
   return <div class="sheet-summary">{props.children}</div>;

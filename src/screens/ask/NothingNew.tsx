@@ -5,6 +5,7 @@ import type { LastTime } from '../../../shared/records/lastTime';
 import { type AskedToday, tellNothingNew } from '../../../shared/records/nothingNew';
 import '../../parts/form/sheet/sheet.css';
 import { Tile } from '../../parts/form/sheet/Tile';
+import { Tiles } from '../../parts/form/sheet/Tiles';
 import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { sayLastTime } from '../start/sayLastTime';
@@ -63,7 +64,7 @@ export function NothingNew(
         <legend>
           <h2 class="sheet-ask">{said().stretch}</h2>
         </legend>
-        <div class="sheet-tiles" data-columns="4">
+        <Tiles count={wetStretch.options.length} columns={4}>
           <For each={wetStretch.options}>
             {(option) => (
               <Tile
@@ -74,7 +75,7 @@ export function NothingNew(
               />
             )}
           </For>
-        </div>
+        </Tiles>
       </fieldset>
     </AnythingNew>
   );

@@ -15,6 +15,7 @@ export const sheet = {
   halfMore: '+ ½',
   notSaid: 'not said yet',
   nothingYet: '?',
+  more: 'More',
   usual: 'as usual',
   notAsked: 'not asked',
   takeOut: 'Take out',

@@ -10,7 +10,9 @@ export const listQuestions = (page: Page): Promise<readonly string[]> =>
 /** Turns the sheet to this question, as a tap on its line does, or on the way to all of them where that stands for it. */
 export async function turnTo(page: Page, question: string): Promise<void> {
   const line = page.locator(`.ledger [data-ledger="${question}"]`);
-  if (!(await line.isVisible())) await page.locator('[data-act="all-questions"]').tap();
+  const everything = page.locator('[data-act="all-questions"]');
+  if (!(await line.isVisible()) && (await everything.isVisible())) await everything.tap();
+  if (!(await line.isVisible())) await page.locator('.ledger [data-act="more-questions"]').tap();
   await line.tap();
   await settle(page);
 }

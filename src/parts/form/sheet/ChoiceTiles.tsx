@@ -2,10 +2,10 @@ import { createMemo, For, Show } from 'solid-js';
 import type { ChoiceQuestion, ChoicesQuestion } from '../../../../shared/records/form';
 import type { Raw } from '../../../../shared/records/readForm';
 import { useWords } from '../../useWords';
-import { findColumns } from './columns';
 import type { ControlProps } from './control';
 import { readChosen } from './sayAnswer';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /** What may be tapped, and what has to be held because it stops everything. */
 const part = ({ options, absolute = [] }: { options: readonly string[]; absolute?: readonly string[] }) => ({
@@ -32,13 +32,13 @@ export function ChoiceTiles(props: ControlProps<ChoiceQuestion>) {
   );
   return (
     <>
-      <div class="sheet-tiles" data-columns={findColumns(options().harmless.length)}>
+      <Tiles count={options().harmless.length}>
         <For each={options().harmless}>{(option) => tile(option, false)}</For>
-      </div>
+      </Tiles>
       <Show when={options().absolute.length > 0}>
-        <div class="sheet-tiles stops" data-columns={findColumns(options().absolute.length)}>
+        <Tiles count={options().absolute.length} isStops>
           <For each={options().absolute}>{(option) => tile(option, true)}</For>
-        </div>
+        </Tiles>
       </Show>
     </>
   );
@@ -73,7 +73,7 @@ export function ChoicesTiles(props: ControlProps<ChoicesQuestion>) {
   );
   return (
     <>
-      <div class="sheet-tiles" data-columns={findColumns(options().harmless.length + 1)}>
+      <Tiles count={options().harmless.length + 1}>
         <For each={options().harmless}>{(option) => tile(option, false)}</For>
         <WayTile
           act="that-is-all"
@@ -82,11 +82,11 @@ export function ChoicesTiles(props: ControlProps<ChoicesQuestion>) {
           isDisabled={!isSaid()}
           onPress={() => props.onDone()}
         />
-      </div>
+      </Tiles>
       <Show when={options().absolute.length > 0}>
-        <div class="sheet-tiles stops" data-columns={findColumns(options().absolute.length)}>
+        <Tiles count={options().absolute.length} isStops>
           <For each={options().absolute}>{(option) => tile(option, true)}</For>
-        </div>
+        </Tiles>
       </Show>
     </>
   );

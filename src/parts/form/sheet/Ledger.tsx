@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { UnitSettings } from '../../../../shared/units/quantity';
 import { useWords } from '../../useWords';
 import type { Place } from './places';
@@ -10,6 +10,8 @@ const marks = {
   said: 'M4 13 L10 19 L21 6',
   usual: 'M5 12 H19',
   summary: 'M6 9 H18 M6 15 H18',
+  closed: 'M9 5 L16 12 L9 19',
+  opened: 'M5 9 L12 16 L19 9',
   refused: 'M12 3 L22 21 H2 Z M12 9 V14 M12 17 V18.5',
 } as const;
 
@@ -17,7 +19,16 @@ const marks = {
 const isNotAsked = ({ state, question }: Place): boolean =>
   state === 'usual' && 'or' in question && question.or === 'unknown';
 
-/** All questions of the form in short, with what was answered; a tap on a line goes to its question. */
+const nameOf = ({ words }: Place): string => words.short ?? words.ask;
+
+/** More lines than these do not stand one below the other, and these only where the sheet is tall. */
+const TALLEST = 12;
+const TALL = 9;
+
+/**
+ * All questions of the form in short, with what was answered; a tap on a line goes to its question. What is hardly ever
+ * asked stands in one line, "More", which opens it. Checked in tests/src/parts/sheet.test.tsx.
+ */
 export function Ledger(props: {
   readonly places: readonly Place[];
   readonly here: string | null;
@@ -27,45 +38,87 @@ export function Ledger(props: {
   readonly onGoTo: (path: string | null) => void;
 }) {
   const words = useWords();
-  const paths = () => props.places.map(({ path }) => path);
-  return (
-    <nav class="ledger" aria-label={words.sheet.ledger} data-dense={props.places.length > 10}>
-      <For each={paths()}>
-        {(path) => {
-          const place = () => props.places.find((each) => each.path === path);
-          return (
-            <Show when={place()}>
-              {(line) => (
-                <button
-                  type="button"
-                  class="ledger-line"
-                  data-ledger={path}
-                  data-state={line().state}
-                  data-in-row={line().row !== null}
-                  data-refused={line().state === 'refused' ? 'refused' : undefined}
-                  aria-current={props.here === path ? 'step' : undefined}
-                  onClick={() => props.onGoTo(path)}
-                >
-                  <svg class="ledger-mark" viewBox="0 0 24 24" aria-hidden="true">
-                    <path d={marks[line().state]} />
-                  </svg>
-                  <span class="ledger-name">{line().words.short ?? line().words.ask}</span>
-                  <span class="ledger-value">
-                    <Show when={!isNotAsked(line())} fallback={words.sheet.notAsked}>
-                      {sayAnswer(line().question, line().words, line().value, { words, units: props.units })}
-                      <Show when={line().state === 'usual'}>
-                        {' '}
-                        <span class="ledger-usual">{words.sheet.usual}</span>
-                      </Show>
-                    </Show>
-                  </span>
-                  <span class="only-heard">{words.sheet.states[line().state]}</span>
-                </button>
-              )}
+  const [isOpened, setIsOpened] = createSignal(false);
+  const mayFold = ({ question, isMore, state }: Place) =>
+    state !== 'refused' && (isMore || ('or' in question && question.or !== undefined));
+  const isFolding = () => props.places.length > TALL && props.places.filter(mayFold).length > 1;
+  const folded = () => (isFolding() ? props.places.filter(mayFold) : []);
+  const main = () => (isFolding() ? props.places.filter((place) => !mayFold(place)) : props.places);
+  const isFoldedHere = () => folded().some(({ path }) => path === props.here);
+  const isOpen = () => isOpened() || isFoldedHere();
+  /** It closes by itself once one of its questions was gone to and left. */
+  createEffect<boolean>((was) => {
+    const isNow = isFoldedHere();
+    if (was && !isNow) setIsOpened(false);
+    return isNow;
+  }, false);
+  const countLines = () =>
+    main().length +
+    (props.summary === undefined ? 0 : 1) +
+    (isFolding() ? 1 + (isOpen() ? folded().length : 0) : 0);
+  const say = ({ question, words: said, value }: Place) =>
+    sayAnswer(question, said, value, { words, units: props.units });
+  const sayFolded = () =>
+    folded()
+      .filter((place) => !isNotAsked(place))
+      .map((place) => ({ name: nameOf(place), text: say(place) }))
+      .filter(({ text }) => text !== '')
+      .map(({ name, text }) => `${name} ${text}`)
+      .join(' · ');
+  const line = (path: string, isHidden: () => boolean) => (
+    <Show when={props.places.find((each) => each.path === path)}>
+      {(place) => (
+        <button
+          type="button"
+          class="ledger-line"
+          data-ledger={path}
+          data-state={place().state}
+          data-in-row={place().row !== null}
+          data-folded={folded().includes(place()) ? 'folded' : undefined}
+          data-refused={place().state === 'refused' ? 'refused' : undefined}
+          aria-current={props.here === path ? 'step' : undefined}
+          hidden={isHidden()}
+          onClick={() => props.onGoTo(path)}
+        >
+          <Mark of={place().state} />
+          <span class="ledger-name">{nameOf(place())}</span>
+          <span class="ledger-value">
+            <Show when={!isNotAsked(place())} fallback={words.sheet.notAsked}>
+              {say(place())}
+              <Show when={place().state === 'usual'}>
+                {' '}
+                <span class="ledger-usual">{words.sheet.usual}</span>
+              </Show>
             </Show>
-          );
-        }}
-      </For>
+          </span>
+          <span class="only-heard">{words.sheet.states[place().state]}</span>
+        </button>
+      )}
+    </Show>
+  );
+  return (
+    <nav
+      class="ledger"
+      aria-label={words.sheet.ledger}
+      data-more={isFolding() && isOpen() ? 'open' : undefined}
+      data-lines={countLines() > TALLEST ? 'most' : countLines() > TALL ? 'many' : 'few'}
+    >
+      <For each={main().map(({ path }) => path)}>{(path) => line(path, () => false)}</For>
+      <Show when={isFolding()}>
+        <button
+          type="button"
+          class="ledger-line"
+          data-act="more-questions"
+          data-state={folded().some(({ state }) => state === 'said') ? 'said' : 'usual'}
+          aria-expanded={isOpen()}
+          onClick={() => setIsOpened(!isOpened())}
+        >
+          <Mark of={isOpen() ? 'opened' : 'closed'} />
+          <span class="ledger-name">{words.sheet.more}</span>
+          <span class="ledger-value">{isOpen() ? '' : sayFolded()}</span>
+        </button>
+        <For each={folded().map(({ path }) => path)}>{(path) => line(path, () => !isOpen())}</For>
+      </Show>
       <Show when={props.summary}>
         {(summary) => (
           <button
@@ -76,9 +129,7 @@ export function Ledger(props: {
             aria-current={props.here === null ? 'step' : undefined}
             onClick={() => props.onGoTo(null)}
           >
-            <svg class="ledger-mark" viewBox="0 0 24 24" aria-hidden="true">
-              <path d={marks.summary} />
-            </svg>
+            <Mark of="summary" />
             <span class="ledger-name">{summary()}</span>
           </button>
         )}
@@ -86,3 +137,9 @@ export function Ledger(props: {
     </nav>
   );
 }
+
+const Mark = (props: { readonly of: keyof typeof marks }) => (
+  <svg class="ledger-mark" viewBox="0 0 24 24" aria-hidden="true">
+    <path d={marks[props.of]} />
+  </svg>
+);

@@ -2,11 +2,11 @@ import { createSignal, For, Show } from 'solid-js';
 import type { ListQuestion } from '../../../../shared/records/form';
 import type { RawForm } from '../../../../shared/records/readForm';
 import { useWords } from '../../useWords';
-import { findColumns } from './columns';
 import type { ControlProps } from './control';
 import { findFirstOfRow, readRows } from './places';
 import { sayRow } from './sayAnswer';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /**
  * The same few questions for each of several things: the things themselves are the tiles, and a tap on one begins its
@@ -88,7 +88,7 @@ export function ListTiles(props: ControlProps<ListQuestion> & { readonly onGoTo:
           </Show>
         </ul>
       </Show>
-      <div class="sheet-tiles" data-columns={findColumns(countTiles())}>
+      <Tiles count={countTiles()}>
         <Show
           when={firstQuestion()}
           fallback={
@@ -138,7 +138,7 @@ export function ListTiles(props: ControlProps<ListQuestion> & { readonly onGoTo:
             />
           )}
         </Show>
-      </div>
+      </Tiles>
     </>
   );
 }

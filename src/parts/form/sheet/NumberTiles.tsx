@@ -5,11 +5,11 @@ import { findShownUnit } from '../../../../shared/units/quantity';
 import { useWords } from '../../useWords';
 import { nameRefusalId } from '../Field';
 import { listNumberPicks, writeDefault } from '../numberPicks';
-import { findColumns } from './columns';
 import type { ControlProps } from './control';
 import { LevelDial } from './LevelDial';
 import { NumberPad } from './NumberPad';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /** What begins a figure on a keyboard. */
 const startsFigure = /^[0-9.,-]$/;
@@ -74,7 +74,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
           <Show
             when={isLevel()}
             fallback={
-              <div class="sheet-tiles" data-columns={findColumns(picks().length + 2)}>
+              <Tiles count={picks().length + (props.question.unknown === true ? 2 : 1)}>
                 <For each={picks()}>
                   {(pick) => (
                     <Tile
@@ -91,7 +91,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
                   label={words.sheet.anotherNumber}
                   onPress={() => setIsTyping(true)}
                 />
-              </div>
+              </Tiles>
             }
           >
             <LevelDial

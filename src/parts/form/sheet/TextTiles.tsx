@@ -2,9 +2,9 @@ import { For, Show } from 'solid-js';
 import type { TextQuestion } from '../../../../shared/records/form';
 import { useWords } from '../../useWords';
 import { nameRefusalId } from '../Field';
-import { findColumns } from './columns';
 import type { ControlProps } from './control';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /** A short text: one of the names the salon keeps, or typed. */
 export function TextTiles(props: ControlProps<TextQuestion>) {
@@ -17,7 +17,7 @@ export function TextTiles(props: ControlProps<TextQuestion>) {
   return (
     <>
       <Show when={picks().length > 0}>
-        <div class="sheet-tiles" data-columns={findColumns(picks().length)}>
+        <Tiles count={picks().length}>
           <For each={picks()}>
             {(pick) => (
               <Tile
@@ -31,7 +31,7 @@ export function TextTiles(props: ControlProps<TextQuestion>) {
               />
             )}
           </For>
-        </div>
+        </Tiles>
       </Show>
       <div class="typed-line">
         <input

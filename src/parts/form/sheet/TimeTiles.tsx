@@ -5,10 +5,12 @@ import { nameRefusalId } from '../Field';
 import { listQuickTimes, readLocal, writeLocal } from '../quickTimes';
 import type { ControlProps } from './control';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /** A moment: one of a few in one tap, or day and time. */
 export function TimeTiles(props: ControlProps<TimeQuestion>) {
   const words = useWords();
+  const times = () => listQuickTimes(props.question.tense, words);
   const chosen = () => (typeof props.value === 'number' ? props.value : undefined);
   const [picked, setPicked] = createSignal<{ readonly option: string; readonly atMs: number } | null>(null);
   /** As long as that moment stands; one that was typed since is nobody's tap. */
@@ -22,8 +24,8 @@ export function TimeTiles(props: ControlProps<TimeQuestion>) {
   };
   return (
     <>
-      <div class="sheet-tiles" data-columns="2">
-        <For each={listQuickTimes(props.question.tense, words)}>
+      <Tiles count={times().length} columns={2}>
+        <For each={times()}>
           {({ option, label, shiftMs }) => (
             <Tile
               option={option}
@@ -33,7 +35,7 @@ export function TimeTiles(props: ControlProps<TimeQuestion>) {
             />
           )}
         </For>
-      </div>
+      </Tiles>
       <div class="typed-line">
         <label class="time-box">
           <span>{words.moments.orType}</span>

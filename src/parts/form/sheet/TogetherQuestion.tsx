@@ -1,5 +1,6 @@
 import { onMount, Show } from 'solid-js';
 import { Tile, WayTile } from './Tile';
+import { Tiles } from './Tiles';
 
 /** Questions that mostly have the same answer: said together in one tap, or one by one. */
 export interface Together {
@@ -31,7 +32,7 @@ export function TogetherQuestion(props: {
         </h2>
       </legend>
       <Show when={props.together.words.hint}>{(hint) => <p class="sheet-hint">{hint()}</p>}</Show>
-      <div class="sheet-tiles" data-columns="2">
+      <Tiles count={2}>
         <Tile
           option={props.together.option}
           label={props.together.words.all}
@@ -39,7 +40,7 @@ export function TogetherQuestion(props: {
           onChoose={() => props.onAll()}
         />
         <WayTile act="one-by-one" label={props.together.words.apart} onPress={() => props.onApart()} />
-      </div>
+      </Tiles>
     </fieldset>
   );
 }
