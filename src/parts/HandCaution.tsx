@@ -19,7 +19,6 @@ const glove =
   'M15 44 V28 L9 22 C6 18 11 15 14 18 L17 21 V9 C17 5 22 5 22 9 V6 C22 2 27 2 27 6 V9 C27 5 32 5 32 9 V12 C32 9 36 9 36 12 V28 C36 33 34 36 34 44 Z M15 37 H34';
 const eye = 'M4 24 C14 10 34 10 44 24 C34 38 14 38 4 24 Z M24 18 A6 6 0 1 0 24 30 A6 6 0 1 0 24 18';
 const bowl = 'M4 20 H44 C44 32 36 38 24 38 C12 38 4 32 4 20 Z M16 43 H32 M30 20 L38 6';
-const air = 'M4 16 H28 C36 16 36 6 29 6 M4 25 H38 C46 25 46 36 38 35 M4 34 H24 C32 34 31 43 25 42';
 const dryer = 'M6 10 H30 C40 10 40 28 30 28 H6 Z M16 28 L12 42 H22 L25 28 M40 4 L8 44';
 const basin = 'M4 24 H44 C44 36 36 42 24 42 C12 42 4 36 4 24 Z M10 24 V12 C10 4 22 4 22 12 M22 16 V20';
 const lidless = 'M10 20 H38 L35 44 H13 Z M14 12 L36 6 M8 4 L42 16';
@@ -33,9 +32,9 @@ const drawings: Readonly<Record<CautionId, string>> = {
   look: glove,
   weighLightener: eye,
   weighColour: bowl,
-  mixColour: air,
   standing: lidless,
   onHead: dryer,
+  onHeadColour: eye,
   basin,
   glass: goggles,
   spray: can,

@@ -4,7 +4,7 @@ import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { Caution } from '../../parts/Caution';
+import { HandCaution } from '../../parts/HandCaution';
 import { useWords } from '../../parts/useWords';
 import { listHairThresholds } from './heatSaid';
 
@@ -44,9 +44,7 @@ export function TodayHeat(props: {
           <p>
             {words.heat.onePass(formatQuantity(LONGEST_PASS_SECONDS, 'seconds', props.units, words.locale))}
           </p>
-          <Caution>
-            <p>{words.heat.noSprayNear}</p>
-          </Caution>
+          <HandCaution caution="spray" />
         </section>
       )}
     </Show>

@@ -76,11 +76,12 @@ function Head(
     words.colourOn.lookedTimes(write(bowl.looks.length)),
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];
+  const answers = () => props.consultation.record.answers;
   const caution = (): CautionId | null => {
     const { one } = props;
     if (one === undefined) return null;
     if (one.reading.phase === 'nearlyDue' || one.reading.phase === 'over') return 'basin';
-    return findStuff(props.settings, one.bowl.line) === 'lightener' ? 'onHead' : null;
+    return findStuff(props.settings, answers(), one.bowl.line) === 'lightener' ? 'onHead' : 'onHeadColour';
   };
   /** Where another bowl stands by, its own line says what is to be heeded. */
   const isAnyStandingBy = () =>
@@ -126,6 +127,7 @@ function Head(
       <Show when={!isAnyStandingBy() && caution()}>{(what) => <HandCaution caution={what()} />}</Show>
       <OtherZones
         zones={props.view.others}
+        answers={answers()}
         settings={props.settings}
         sender={sender}
         onInside={props.onInside}

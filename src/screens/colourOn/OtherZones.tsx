@@ -1,4 +1,5 @@
 import { createMemo, For, Match, Show, Switch } from 'solid-js';
+import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import type { Zone } from '../../../shared/records/zones';
 import { brand } from '../../../shared/units/brand';
@@ -15,6 +16,7 @@ import './colourOn.css';
 /** The zones that are not on the head, a row each: weighed and waiting, still to be weighed, or closed and why. */
 export function OtherZones(props: {
   readonly zones: readonly ZoneAtScale[];
+  readonly answers: Answers;
   readonly settings: Settings;
   readonly sender: Sender;
   readonly onInside: (inside: Inside) => void;
@@ -30,6 +32,7 @@ export function OtherZones(props: {
 
 function OtherZone(props: {
   readonly atScale: ZoneAtScale;
+  readonly answers: Answers;
   readonly settings: Settings;
   readonly sender: Sender;
   readonly onInside: (inside: Inside) => void;
@@ -49,7 +52,7 @@ function OtherZone(props: {
     const { units } = props.settings;
     const grams = formatMass(brand(bowl.colourG), units, words.locale);
     return [
-      words.mix.weighedColour(grams, findStuff(props.settings, bowl.line)),
+      words.mix.weighedColour(grams, findStuff(props.settings, props.answers, bowl.line)),
       formatPercent(bowl.developerPercent, units, words.locale),
       words.mix.useBy(words.moments.time(useBy(bowl))),
     ].join(' · ');

@@ -53,7 +53,8 @@ export function BowlPage(
   };
   const isLightener = () => {
     const { line: chosen } = asked.draft.raw();
-    return findStuff(props.settings, typeof chosen === 'string' ? chosen : '') === 'lightener';
+    const { answers } = props.consultation.record;
+    return findStuff(props.settings, answers, typeof chosen === 'string' ? chosen : '') === 'lightener';
   };
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();

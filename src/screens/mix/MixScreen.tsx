@@ -111,7 +111,13 @@ function Scale(
         <For each={props.view.zones.map(({ zone }) => zone)}>
           {(zone) => (
             <Show when={props.view.zones.find((each) => each.zone === zone)}>
-              {(atScale) => <ZoneCard atScale={atScale()} settings={props.settings} />}
+              {(atScale) => (
+                <ZoneCard
+                  atScale={atScale()}
+                  answers={props.consultation.record.answers}
+                  settings={props.settings}
+                />
+              )}
             </Show>
           )}
         </For>

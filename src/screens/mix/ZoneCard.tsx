@@ -1,5 +1,6 @@
 import { Match, Show, Switch } from 'solid-js';
 import type { MixPermit } from '../../../shared/judgement/permit';
+import type { Answers } from '../../../shared/records/forms/asked';
 import type { BowlRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { brand } from '../../../shared/units/brand';
@@ -11,7 +12,11 @@ import { findStuff } from '../findStuff';
 import { isFree, useBy, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
-export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settings: Settings }) {
+export function ZoneCard(props: {
+  readonly atScale: ZoneAtScale;
+  readonly answers: Answers;
+  readonly settings: Settings;
+}) {
   const words = useWords();
   const bowl = () => {
     const { bowlState } = props.atScale;
@@ -27,7 +32,9 @@ export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settin
         {words.mix.states[props.atScale.bowlState]}
       </h2>
       <Switch>
-        <Match when={bowl()}>{(made) => <BowlSaid bowl={made()} settings={props.settings} />}</Match>
+        <Match when={bowl()}>
+          {(made) => <BowlSaid bowl={made()} answers={props.answers} settings={props.settings} />}
+        </Match>
         <Match when={permit()}>{(given) => <Limits permit={given()} settings={props.settings} />}</Match>
         <Match when={props.atScale.bowlState === 'rinsed' && refusal()}>
           {(why) => <p class="soft">{words.refusals.permit[why().code].clears}</p>}
@@ -41,7 +48,11 @@ export function ZoneCard(props: { readonly atScale: ZoneAtScale; readonly settin
 }
 
 /** What was weighed, as it was weighed. */
-function BowlSaid(props: { readonly bowl: BowlRecord; readonly settings: Settings }) {
+function BowlSaid(props: {
+  readonly bowl: BowlRecord;
+  readonly answers: Answers;
+  readonly settings: Settings;
+}) {
   const words = useWords();
   const write = (value: number, quantity: 'count' | 'minutes') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
@@ -54,7 +65,7 @@ function BowlSaid(props: { readonly bowl: BowlRecord; readonly settings: Setting
       <li>
         {words.mix.weighedColour(
           formatMass(brand(props.bowl.colourG), props.settings.units, words.locale),
-          findStuff(props.settings, props.bowl.line),
+          findStuff(props.settings, props.answers, props.bowl.line),
         )}
         {', '}
         {words.mix.limitRatio(write(props.bowl.ratio, 'count'))}

@@ -65,7 +65,8 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
   /** Gloves at the snip; what the mix asks for once it is known. */
   const caution = () => {
     if (asked.draft.raw().buildUp === undefined || lineSoFar() === '') return 'snip';
-    return findStuff(props.settings, lineSoFar()) === 'lightener' ? 'weighLightener' : 'mixColour';
+    const stuff = findStuff(props.settings, props.consultation.record.answers, lineSoFar());
+    return stuff === 'lightener' ? 'weighLightener' : 'weighColour';
   };
   /** The mix of before is given up as a whole; its questions are asked. */
   const changeMix = () => {
@@ -81,7 +82,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
       title={said().title(words.general.zones[props.zone])}
       actions={
         <>
-          <TestGrams grams={grams()} line={lineSoFar()} settings={props.settings} />
+          <TestGrams grams={grams()} answers={record.answers} line={lineSoFar()} settings={props.settings} />
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>

@@ -41,7 +41,7 @@ export function findMixBefore(record: ConsultationRecord, settings: Settings, zo
   if (found === undefined) return null;
   const service = record.answers.client?.service;
   const fits =
-    findStuff(settings, found.line) ===
+    findStuff(settings, record.lastTime?.answers ?? record.answers, found.line) ===
     (service !== undefined && isLifting(service) ? 'lightener' : 'colour');
   if (before === undefined && !fits) return null;
   const { line, batch, developerPercent, ratio, heat, minutes, makersLimitMin, testG } = found;

@@ -4,9 +4,9 @@ export type CautionId =
   | 'look'
   | 'weighLightener'
   | 'weighColour'
-  | 'mixColour'
   | 'standing'
   | 'onHead'
+  | 'onHeadColour'
   | 'basin'
   | 'glass'
   | 'spray'
@@ -19,18 +19,20 @@ export type CautionId =
  * published, TRGS 530 (2007 edition, since replaced). Bowl never of metal, mixed product never capped or stored, no
  * aerosol or alcohol spray near plates: product labels; common practice. No dryer or lamp on lightener: burn
  * first-aid guidance, case reports. Two minutes to the basin: common practice, no source. Glass off the head, goggles:
- * training texts, not a regulator.
+ * training texts, not a regulator. Never on lashes or brows: published, U.S. FD&C Act §601(a), 21 U.S.C. 361(a). Eyes
+ * rinsed at once: product labels.
  */
 export const cautions: Readonly<Record<CautionId, string>> = {
   snip: 'Gloves on, a new pair for her.',
   look: 'Gloves on. Wipe, blot, look on white.',
-  weighLightener: 'Lid on, scoop low, fan on. Keep it out of your eyes. Asthma? Somebody else mixes.',
-  weighColour: 'Plastic or glass bowl, never metal.',
-  mixColour: 'Fan on at the mixing point.',
+  weighLightener:
+    'Gloves, fan on. Never a metal bowl. Lid on, scoop low, mind your eyes. Asthma? Somebody else mixes.',
+  weighColour: 'Gloves on, fan on. Plastic or glass bowl, never metal.',
   standing: 'New gloves. Never cap it, never keep it: it bursts.',
   onHead: 'No dryer or lamp on lightener unless the maker says so.',
+  onHeadColour: 'Never on lashes or brows. In the eyes? Rinse at once.',
   basin: 'To the basin now, so that the rinse is in time.',
   glass: 'Off the head. Glass or plastic, never metal. Goggles on.',
-  spray: 'No aerosol or alcohol spray near hot plates.',
+  spray: 'No aerosol or alcohol spray near hot plates: it burns.',
   outcome: 'Rinse, blot, straighten the curl, pull lightly while wet.',
 };

@@ -28,6 +28,5 @@ export const heat = {
   todayTitle: (tool: string, setting: string) => `Today: ${tool} at ${setting}, on dry hair`,
   todayReaches: 'Nothing of what is known begins at this setting on dry hair.',
   onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
-  noSprayNear: 'No aerosol and no alcohol spray near a hot plate: it burns.',
   plateIsHotter: 'A plate is hotter than the hair under it.',
 };

@@ -57,6 +57,10 @@ describe('starting a strand', () => {
     expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g lightener, 4 g developer');
     await choose('line', 'Sandbar cream');
     expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g colour, 4 g developer');
+    expect(seen('[data-caution]')).toContain('Plastic or glass bowl');
+    await type('line', 'Gravel powder');
+    expect(seen('[data-figure="grams"]')).toBe('Weigh 2 g lightener, 4 g developer');
+    expect(seen('[data-caution]')).toContain('Lid on, scoop low');
     await choose('line', 'Sandbar powder');
     expect(seen('[data-figure="strength"]')).toBe('6 % bottle (20 vol), 4 % in the bowl');
     await press('start-strand');
