@@ -8,6 +8,7 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
+import { sayNotTested } from './skinTestOf';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
@@ -51,11 +52,14 @@ export function BowlPage(
     const issued = permit();
     return issued.ok ? issued.value : null;
   };
-  const isLightener = () => {
+  const line = () => {
     const { line: chosen } = asked.draft.raw();
-    const { answers } = props.consultation.record;
-    return findStuff(props.settings, answers, typeof chosen === 'string' ? chosen : '') === 'lightener';
+    return typeof chosen === 'string' ? chosen : '';
   };
+  const isLightener = () =>
+    findStuff(props.settings, props.consultation.record.answers, line()) === 'lightener';
+  const notTested = () =>
+    sayNotTested(props.consultation.record.skinTest, { line: line(), isLightener: isLightener() }, words);
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
   };
@@ -90,6 +94,13 @@ export function BowlPage(
       >
         <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
         <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
+        <Show when={notTested()}>
+          {(what) => (
+            <p class="limits" data-line="not-tested">
+              <strong>{what()}</strong>
+            </p>
+          )}
+        </Show>
         <Show when={given()}>
           {(issued) => (
             <Thinning

@@ -14,7 +14,7 @@ const label = 'The law’s label text says not to colour (EU Reg. 1223/2009, Ann
 /** The words of every stop. */
 export const rules: Readonly<Record<RuleId, RuleWords>> = {
   'stop.reactionEver': {
-    what: 'She has reacted to hair colour before.',
+    what: 'She has reacted to colour or lightener before.',
     why: label,
     clears: byCorrection,
   },
@@ -24,7 +24,7 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     clears: byCorrection,
   },
   'stop.blackTattoo': {
-    what: 'She has reacted to a black temporary tattoo.',
+    what: 'She has reacted to a temporary black henna tattoo.',
     why: label,
     clears: byCorrection,
   },

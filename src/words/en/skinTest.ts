@@ -74,10 +74,10 @@ export const skinTest = {
   correctTitle: 'Skin test noted wrongly?',
   /** Beside the first steps, so that it is no surprise at the mix. */
   mixWaits: {
-    missing: (when: string) => `No skin test yet. Put one on now and you can mix from ${when}.`,
-    waiting: (when: string) => `Skin test on. You can mix once it is read, from ${when}.`,
+    missing: (when: string) => `No skin test: no mix. Put on now, it can be read from ${when}.`,
+    waiting: (when: string) => `Skin test on: no mix before it is read, from ${when}.`,
     toRead: 'The skin test is ready to be read.',
-    lapsed: (when: string) => `The skin test is too old. Put one on now and you can mix from ${when}.`,
+    lapsed: (when: string) => `Skin test too old: no mix. A new one can be read from ${when}.`,
   },
   nothingSeen: 'Nothing seen',
   reactionSeen: 'It reacted',

@@ -294,7 +294,9 @@ describe('the skin test', () => {
 
   it('that the mix will wait for is said on the first step, with the moment it is good from', async () => {
     const shown = await startClient();
-    expect(shown.find('.later-on').textContent).toContain('you can mix from Thursday, March 5, 05:30.');
+    expect(shown.find('.later-on').textContent).toContain(
+      'No skin test: no mix. Put on now, it can be read from Thursday, March 5, 05:30.',
+    );
     await putOnNow(shown);
     await shown.turnClock(endsIronedWet.startAtMs + hour);
     expect(shown.find('.later-on').textContent).toContain('once it is read, from Thursday, March 5, 05:30.');
