@@ -299,7 +299,9 @@ describe('the skin test', () => {
     );
     await putOnNow(shown);
     await shown.turnClock(endsIronedWet.startAtMs + hour);
-    expect(shown.find('.later-on').textContent).toContain('once it is read, from Thursday, March 5, 05:30.');
+    expect(shown.find('.later-on').textContent).toContain(
+      'no mix before it is read, from Thursday, March 5, 05:30.',
+    );
     await shown.turnClock(endsIronedWet.startAtMs + 48 * hour);
     expect(shown.find('.later-on').textContent).toBe('The skin test is ready to be read.');
     await shown.tap(openTest);
