@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
+import { setArrival } from '../arrival';
 import { tabletLandscape } from '../browser';
 import { writeLogs } from '../memory';
 import { nowMs } from './clients';
@@ -30,6 +31,7 @@ export async function showScene(browser: Browser, address: string, scene: Scene)
 }
 
 async function play(page: Page, address: string, scene: Scene): Promise<void> {
+  await setArrival(page, 0);
   await page.clock.setFixedTime(scene.atMs ?? nowMs);
   await page.goto(`${address}/icon.svg`);
   await writeLogs(page, scene.logs());
