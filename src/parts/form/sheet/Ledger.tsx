@@ -1,4 +1,4 @@
-import { createEffect, createSignal, For, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
 import type { UnitSettings } from '../../../../shared/units/quantity';
 import { useWords } from '../../useWords';
 import type { Place } from './places';
@@ -44,18 +44,13 @@ export function Ledger(props: {
   const isFolding = () => props.places.length > TALL && props.places.filter(mayFold).length > 1;
   const folded = () => (isFolding() ? props.places.filter(mayFold) : []);
   const main = () => (isFolding() ? props.places.filter((place) => !mayFold(place)) : props.places);
-  const isFoldedHere = () => folded().some(({ path }) => path === props.here);
-  const isOpen = () => isOpened() || isFoldedHere();
-  /** It closes by itself once one of its questions was gone to and left. */
-  createEffect<boolean>((was) => {
-    const isNow = isFoldedHere();
-    if (was && !isNow) setIsOpened(false);
-    return isNow;
-  }, false);
+  const isFoldedHere = createMemo(() => folded().some(({ path }) => path === props.here));
+  /** It opens and closes by itself with the question that is asked; a tap on it always does something. */
+  createEffect(on(isFoldedHere, (isHere) => setIsOpened(isHere)));
   const countLines = () =>
     main().length +
     (props.summary === undefined ? 0 : 1) +
-    (isFolding() ? 1 + (isOpen() ? folded().length : 0) : 0);
+    (isFolding() ? 1 + (isOpened() ? folded().length : 0) : 0);
   const say = ({ question, words: said, value }: Place) =>
     sayAnswer(question, said, value, { words, units: props.units });
   const sayFolded = () =>
@@ -100,7 +95,7 @@ export function Ledger(props: {
     <nav
       class="ledger"
       aria-label={words.sheet.ledger}
-      data-more={isFolding() && isOpen() ? 'open' : undefined}
+      data-more={isFolding() && isOpened() ? 'open' : undefined}
       data-lines={countLines() > TALLEST ? 'most' : countLines() > TALL ? 'many' : 'few'}
     >
       <For each={main().map(({ path }) => path)}>{(path) => line(path, () => false)}</For>
@@ -110,14 +105,14 @@ export function Ledger(props: {
           class="ledger-line"
           data-act="more-questions"
           data-state={folded().some(({ state }) => state === 'said') ? 'said' : 'usual'}
-          aria-expanded={isOpen()}
+          aria-expanded={isOpened()}
           onClick={() => setIsOpened(!isOpened())}
         >
-          <Mark of={isOpen() ? 'opened' : 'closed'} />
+          <Mark of={isOpened() ? 'opened' : 'closed'} />
           <span class="ledger-name">{words.sheet.more}</span>
-          <span class="ledger-value">{isOpen() ? '' : sayFolded()}</span>
+          <span class="ledger-value">{isOpened() ? '' : sayFolded()}</span>
         </button>
-        <For each={folded().map(({ path }) => path)}>{(path) => line(path, () => !isOpen())}</For>
+        <For each={folded().map(({ path }) => path)}>{(path) => line(path, () => !isOpened())}</For>
       </Show>
       <Show when={props.summary}>
         {(summary) => (
