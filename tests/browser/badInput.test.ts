@@ -52,7 +52,9 @@ const chairs = Object.keys(onTheWay);
 /** What stands in every other field of this screen. */
 const readOthers = (person: Person, question: string) =>
   person.page.evaluate((name) => {
-    const lines = [...document.querySelectorAll<HTMLElement>('.ledger-line:not([aria-current])')];
+    const lines = [
+      ...document.querySelectorAll<HTMLElement>('.ledger-line[data-ledger]:not([aria-current])'),
+    ];
     const fields = [...document.querySelectorAll<HTMLElement>('fieldset.field:not(:has(fieldset))')];
     if (lines.length > 0)
       return lines.map((each) => [each.dataset.ledger, each.querySelector('.ledger-value')?.textContent]);

@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import { nameRefusalId } from '../../parts/form/Field';
 import '../../parts/form/form.css';
@@ -26,7 +26,7 @@ export function ChairField(props: {
   return (
     <fieldset class="field start-field" data-question="chair" data-refused={props.refusal?.code}>
       <legend>{words.start.form.chair.ask}</legend>
-      <div class="chairs" data-many={props.seats.length > 8}>
+      <div class="chairs">
         <For each={props.seats.map(({ chair }) => chair)}>
           {(chair) => {
             const ticket = () => props.seats.find((seat) => seat.chair === chair)?.ticket ?? null;
@@ -41,7 +41,15 @@ export function ChairField(props: {
                 aria-pressed={ticket() === null && props.value === name()}
                 onClick={() => props.onChange(name())}
               >
-                {words.start.seat(name(), ticket())}
+                <span class="chair-number">{name()}</span>
+                <Show when={ticket()}>
+                  {(whose) => (
+                    <span class="chair-ticket">
+                      <span class="only-heard">{words.start.takenBy} </span>
+                      {whose()}
+                    </span>
+                  )}
+                </Show>
               </button>
             );
           }}

@@ -38,6 +38,7 @@ export function Start(props: {
   const words = useWords();
   const draft = createDraft(props.chair === null ? {} : { chair: props.chair });
   const [isTried, setIsTried] = createSignal(false);
+  const [isChoosing, setIsChoosing] = createSignal(false);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const form = () => findStartForm(props.settings.chairs);
@@ -105,27 +106,25 @@ export function Start(props: {
           onEnter={() => void goOn()}
         />
         <div class="start-side">
-          <Show when={same()}>
-            {(found) => (
-              <Caution>
-                <p data-same-ticket={found().id}>
-                  <strong>{sayWhere(found().record)}</strong> {words.start.sameTicket}
-                </p>
-              </Caution>
-            )}
+          <Show when={!isChoosing()}>
+            <ChairField
+              seats={seats()}
+              write={write}
+              value={chair()}
+              refusal={refuseChair()}
+              onChange={(text) => change('chair', text)}
+            />
           </Show>
-          <ChairField
-            seats={seats()}
-            write={write}
-            value={chair()}
-            refusal={refuseChair()}
-            onChange={(text) => change('chair', text)}
-          />
           <Show when={props.settings.staff.length > 1}>
             <StylistField
               staff={props.settings.staff}
               value={stylist()}
-              onChange={(name) => change('stylist', name)}
+              isChoosing={isChoosing()}
+              onChoosing={() => setIsChoosing(true)}
+              onChange={(name) => {
+                change('stylist', name);
+                setIsChoosing(false);
+              }}
             />
           </Show>
           <Show when={seats().every(({ ticket }) => ticket !== null)}>
@@ -137,6 +136,13 @@ export function Start(props: {
         </div>
       </div>
       <PageActions>
+        <Show when={same()}>
+          {(found) => (
+            <p class="last-time" role="status" data-same-ticket={found().id}>
+              <strong>{sayWhere(found().record)}</strong> {words.start.sameTicket}
+            </p>
+          )}
+        </Show>
         <Show when={lastTime()}>
           {(last) => (
             <p class="last-time" role="status" data-last-time={last().id}>

@@ -11,7 +11,10 @@ export const start = {
   title: 'Start a client',
   form,
   go: 'Start',
-  seat: (chair: string, ticket: string | null) => (ticket === null ? chair : `${chair} · ${ticket}`),
+  /** Only heard, before whose chair it is. */
+  takenBy: 'taken by',
+  does: 'Does her hair:',
+  otherStylist: 'Another stylist',
   chooseChair: (chairs: string) => (chairs === '1' ? 'Choose chair 1.' : `Choose a chair, 1 to ${chairs}.`),
   noSuchChair: (chairs: string) =>
     chairs === '1'
@@ -21,7 +24,7 @@ export const start = {
   noFreeChair: 'Every chair is taken. One of them has to be finished or parked first.',
   isOpenAt: (chair: string) => `This ticket is open at chair ${chair}.`,
   isParked: (when: string) => `This ticket is parked, back ${when}.`,
-  sameTicket: 'The same client? Then go on there. Somebody else? Give her a ticket of her own.',
+  sameTicket: 'The same client? Go there. Another? Give her a ticket of her own.',
   sameAs: (when: string) => `Same client as on ${when}?`,
   goSame: 'Start, same client',
   goOther: 'Somebody else',

@@ -36,7 +36,7 @@ describe('the chair of a client who is started', () => {
     expect(offered.map(({ textContent }) => textContent)).toEqual([
       '1',
       '2',
-      '3 · Q.F.',
+      '3taken by Q.F.',
       '4',
       '5',
       '6',
@@ -78,10 +78,14 @@ describe('the chair of a client who is started', () => {
 describe('who does her hair', () => {
   it('is whoever is at the tablet, until somebody else is tapped', async () => {
     const shown = await startAnother('J.P.');
-    const pressed = () => shown.find('[data-question=stylist] [aria-pressed=true]').dataset.option;
-    expect(pressed()).toBe('Opal');
-    await shown.answer(['chair', '4'], ['stylist', 'Juno']);
-    expect(pressed()).toBe('Juno');
+    const said = () => shown.find('[data-stylist]').dataset.stylist;
+    expect(said()).toBe('Opal');
+    await shown.answer(['chair', '4']);
+    await shown.tap('[data-act=other-stylist]');
+    expect(shown.look('[data-question=chair]')).toBeNull();
+    await shown.answer(['stylist', 'Juno']);
+    expect(said()).toBe('Juno');
+    expect(shown.find('[data-question=chair] [aria-pressed=true]').dataset.option).toBe('4');
     await shown.tap('[data-act=open]');
     const records = [...shown.station.readState().open.values()].map(({ record }) => record);
     expect(records.map(({ stylist }) => stylist)).toEqual(['Opal', 'Juno']);
