@@ -103,6 +103,7 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     await fill(person, { colourG: '30' });
     const kept = await person.page.locator('[data-act="weigh"]').elementHandle();
     await person.act('more-for-client');
+    await person.act('way-back');
     await person.act('back-to-client');
     await person.kept(() => person.act('go-back'));
     await answer(person, 'targetLevel', '8');

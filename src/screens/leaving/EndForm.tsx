@@ -16,7 +16,7 @@ export function EndForm(props: StepProps) {
   const words = useWords();
   const asked = createEventForm(props, endedForm, `${props.consultation.id}/ended`, {});
   return (
-    <section class="panel" data-panel="end">
+    <section class="panel leaving-part" data-panel="end">
       <h3>{words.leaving.end}</h3>
       <Show when={!isAnythingOnHead(props.consultation.record)} fallback={<p>{words.leaving.rinseFirst}</p>}>
         <PartForm step={props} form={asked} questions={endedForm} words={words.leaving.endedForm} />

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
 import { type BackStep, backSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
@@ -6,19 +6,24 @@ import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
-import { TellsOf } from '../reaction/TellsOf';
+import { mayTell, TellsOf } from '../reaction/TellsOf';
 import { createSender } from '../sender';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
 import { EndForm } from './EndForm';
+import './leaving.css';
 import { ParkForm } from './ParkForm';
 import { isNothingDone, StartedByMistake } from './StartedByMistake';
 
-/** What is open for this client from every step: the skin test, going back, parking, ending, who is at the station. */
+const ways = ['back', 'park', 'end', 'tells', 'mistake'] as const;
+type Way = (typeof ways)[number];
+
+/** What is open for this client from every step: a tile for each, and behind it one thing to do. */
 export function MoreForClient(
   props: StepProps & { readonly onWho: () => void; readonly onDone: () => void },
 ) {
   const words = useWords();
+  const [way, setWay] = createSignal<Way | null>(null);
   const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const sender = createSender(props);
   const wouldTake = (type: 'PARKED' | 'REOPENED', answers: Readonly<Record<string, string | number>>) =>
@@ -39,46 +44,93 @@ export function MoreForClient(
     if (taken.ok) props.onDone();
   }
 
+  const isMistake = () => isNothingDone(props);
+  const isThere: Readonly<Record<Way, () => boolean>> = {
+    back: () => backTo().length > 0,
+    park: mayPark,
+    end: () => true,
+    tells: () => mayTell(props),
+    mistake: isMistake,
+  };
+  const labels: Readonly<Record<Way, string>> = {
+    back: words.leaving.goBackSomewhere,
+    park: words.leaving.park,
+    end: words.leaving.end,
+    tells: words.reaction.tells.open,
+    mistake: words.leaving.byMistake,
+  };
+  const open = createMemo(() => ways.filter((each) => isThere[each]()));
+  /** What was open and is so no more leads back to all of them. */
+  const shown = () => open().find((each) => each === way()) ?? null;
+
+  const pages: Readonly<Record<Way, () => JSX.Element>> = {
+    back: () => (
+      <section class="panel" data-panel="back">
+        <h3>{words.leaving.goBack}</h3>
+        <div class="more-ways">
+          <For each={backTo()}>
+            {(step) => (
+              <BigButton act={`back-to-${step}`} onPress={() => void goBack(step)}>
+                {words.rail.steps[step]}
+              </BigButton>
+            )}
+          </For>
+        </div>
+        <p class="soft">{words.leaving.goBackHint}</p>
+        <Refusal refusal={refusal()} />
+      </section>
+    ),
+    park: () => <ParkForm {...props} onParked={() => props.onDone()} />,
+    end: () => <EndForm {...props} />,
+    tells: () => <TellsOf {...props} isOpenAtFirst onTold={() => props.onDone()} />,
+    mistake: () => <StartedByMistake {...props} />,
+  };
+
   return (
-    <>
-      <div class="options">
-        <p class="who-now">{words.leaving.whoNow(props.by === '' ? words.bar.nobodyChosen : props.by)}</p>
-        <BigButton kind="quiet" act="change-who" onPress={() => props.onWho()}>
-          {words.leaving.changeWho}
-        </BigButton>
-        <Show when={mayReact()}>
-          <BigButton kind="danger" act="reaction-from-menu" isWay onPress={reactionFromMenu}>
-            {words.general.reaction}
-          </BigButton>
-        </Show>
-      </div>
-      <FinishHere {...props} sender={sender} onFinished={() => props.onDone()} />
-      <Refusal refusal={sender.refusal()} />
-      <Show when={isNothingDone(props)}>
-        <StartedByMistake {...props} />
-      </Show>
-      <Show when={backTo().length > 0}>
-        <section class="panel" data-panel="back">
-          <h3>{words.leaving.goBack}</h3>
-          <div class="options">
-            <For each={backTo()}>
-              {(step) => (
-                <BigButton act={`back-to-${step}`} onPress={() => void goBack(step)}>
-                  {words.rail.steps[step]}
+    <Show
+      when={shown()}
+      keyed
+      fallback={
+        <div class="for-client">
+          <div class="more-head">
+            <p class="who-now">{words.leaving.whoNow(props.by === '' ? words.bar.nobodyChosen : props.by)}</p>
+            <BigButton kind="quiet" act="change-who" onPress={() => props.onWho()}>
+              {words.leaving.changeWho}
+            </BigButton>
+            <Show when={mayReact()}>
+              <BigButton kind="danger" act="reaction-from-menu" isWay onPress={reactionFromMenu}>
+                {words.general.reaction}
+              </BigButton>
+            </Show>
+          </div>
+          <SkinTestOpener {...props} onOpen={() => props.onDone()} />
+          <div class="more-ways">
+            <FinishHere {...props} sender={sender} onFinished={() => props.onDone()} />
+            <For each={open()}>
+              {(each) => (
+                <BigButton act={`way-${each}`} isWay onPress={() => setWay(each)}>
+                  {labels[each]}
                 </BigButton>
               )}
             </For>
           </div>
-          <p class="soft">{words.leaving.goBackHint}</p>
-          <Refusal refusal={refusal()} />
-        </section>
-      </Show>
-      <TellsOf {...props} onTold={() => props.onDone()} />
-      <SkinTestOpener {...props} onOpen={() => props.onDone()} />
-      <Show when={mayPark()} fallback={<p class="soft">{words.leaving.notFromHere}</p>}>
-        <ParkForm {...props} onParked={() => props.onDone()} />
-      </Show>
-      <EndForm {...props} />
-    </>
+          <Refusal refusal={sender.refusal()} />
+          <Show when={!mayPark()}>
+            <p class="soft">{words.leaving.notFromHere}</p>
+          </Show>
+        </div>
+      }
+    >
+      {(here) => (
+        <div class="for-client">
+          {pages[here]()}
+          <div class="more-head">
+            <BigButton kind="quiet" act="all-ways" isWay onPress={() => setWay(null)}>
+              {words.leaving.allWays}
+            </BigButton>
+          </div>
+        </div>
+      )}
+    </Show>
   );
 }

@@ -14,11 +14,11 @@ export function ParkForm(props: StepProps & { readonly onParked: () => void }) {
     if (await asked.send('PARKED')) props.onParked();
   };
   return (
-    <section class="panel" data-panel="park">
+    <section class="panel leaving-part" data-panel="park">
       <h3>{words.leaving.park}</h3>
       <PartForm step={props} form={asked} questions={parkedForm} words={words.leaving.parkedForm} />
       <div class="options">
-        <BigButton act="park" onPress={() => void park()}>
+        <BigButton kind="primary" act="park" onPress={() => void park()}>
           {words.leaving.parkNow}
         </BigButton>
       </div>

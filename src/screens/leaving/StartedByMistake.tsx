@@ -33,7 +33,7 @@ export function StartedByMistake(props: StepProps) {
   const words = useWords();
   const sender = createSender(props);
   return (
-    <section class="panel" data-panel="mistake">
+    <section class="panel leaving-part" data-panel="mistake">
       <h3>{words.leaving.byMistake}</h3>
       <p>{words.leaving.byMistakeLead}</p>
       <div class="options">

@@ -20,14 +20,19 @@ const listOpen = ({
     return raw !== null && isOpenNow(consultation, raw, settings, nowMs);
   });
 
+/** Is there anything she may still tell of? */
+export const mayTell = (props: Parameters<typeof listOpen>[0]): boolean => listOpen(props).length > 0;
+
 /**
  * She tells of hives, swelling or a black tattoo only now: a tile each, held, since each of them stops for good.
  * Checked in tests/src/screens/reaction/tellsOf.test.tsx.
  */
-export function TellsOf(props: StepProps & { readonly onTold?: () => void }) {
+export function TellsOf(
+  props: StepProps & { readonly isOpenAtFirst?: boolean; readonly onTold?: () => void },
+) {
   const words = useWords();
   const said = () => words.reaction.tells;
-  const [isOpen, setIsOpen] = createSignal(false);
+  const [isOpen, setIsOpen] = createSignal(props.isOpenAtFirst === true);
   const open = createMemo(() => listOpen(props), [], {
     equals: (one, other) => one.join() === other.join(),
   });

@@ -66,6 +66,8 @@ export const leaving = {
   park: 'Park between visits',
   parkNow: 'Park',
   goBack: 'Go back to',
+  goBackSomewhere: 'Go back to an earlier step',
+  allWays: 'Everything else for her',
   goingBack: {
     title: (step: string) => `Back to ${step}?`,
     strand: (number: string) => `Strand ${number}`,

@@ -56,6 +56,11 @@ const toDemo = async ({ act, page }: SceneHand) => {
   await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
   await page.locator('.place:not(.place-free)').first().waitFor();
 };
+const toMore = async (hand: SceneHand, way?: string) => {
+  await hand.open(3);
+  await hand.act('more-for-client');
+  if (way !== undefined) await hand.act(`way-${way}`);
+};
 const toBack = async (hand: SceneHand) => {
   await hand.press('.place-free');
   await hand.press('[data-act="who-Opal"]');
@@ -331,19 +336,20 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
   },
   moreForClient: {
-    empty: scene(alone(until('OPENED')), dialog, async (hand) => {
-      await hand.open(3);
-      await hand.act('more-for-client');
+    empty: scene(alone(until('OPENED')), dialog, (hand) => toMore(hand)),
+    usual: scene(alone(until('DECIDED')), dialog, (hand) => toMore(hand)),
+    full: scene(fullHouse, dialog, (hand) => toMore(hand)),
+    error: scene(alone(until('DECIDED')), '[data-question="reason"][data-refused]', async (hand) => {
+      await toMore(hand, 'end');
+      await hand.hold('[data-act="WE_SAID_NO"]');
     }),
-    usual: scene(alone(until('DECIDED')), dialog, async (hand) => {
-      await hand.open(3);
-      await hand.act('more-for-client');
-    }),
-    full: scene(fullHouse, dialog, async (hand) => {
-      await hand.open(3);
-      await hand.act('more-for-client');
-    }),
-    error: 'each of its forms refuses at its own fields',
+    also: {
+      back: scene(alone(until('DECIDED')), '[data-panel="back"]', (hand) => toMore(hand, 'back')),
+      park: scene(fullHouse, '[data-panel="park"]', (hand) => toMore(hand, 'park')),
+      end: scene(fullHouse, '[data-panel="end"]', (hand) => toMore(hand, 'end')),
+      tells: scene(fullHouse, '[data-panel="tells-of"]', (hand) => toMore(hand, 'tells')),
+      mistake: scene(alone(until('OPENED')), '[data-panel="mistake"]', (hand) => toMore(hand, 'mistake')),
+    },
   },
   demo: {
     empty: 'an empty station offers it: see bar, new',

@@ -38,6 +38,7 @@ export async function doQuickly(person: Person, step: StoryStep): Promise<void> 
     case 'PARKED':
       await pass(afterMs);
       await act('more-for-client');
+      await act('way-park');
       await press(page.locator('[data-question="untilAtMs"] [data-option="2d"]'));
       return kept(() => act('park'));
     case 'RESUMED':

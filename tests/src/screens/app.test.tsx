@@ -92,6 +92,7 @@ describe('the station', () => {
   it('says at the bar what was closed', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=more-for-client]');
+    await shown.tap('[data-act=way-end]');
     await shown.answer(['reason', 'noTime']);
     await shown.hold('[data-act=CALLED_OFF]');
     expect(shown.find('[data-ended]').textContent).toBe('Q.F.: called off. The record is kept.');
@@ -101,6 +102,7 @@ describe('the station', () => {
   it('does not close without a reason', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=more-for-client]');
+    await shown.tap('[data-act=way-end]');
     await shown.hold('[data-act=WE_SAID_NO]');
     expect(shown.station.readState().closed).toHaveLength(0);
     expect(shown.find('[data-question=reason]').dataset.refused).toBe('notAnswered');
@@ -109,6 +111,7 @@ describe('the station', () => {
   it('parks her, lists her, and takes her up again', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=more-for-client]');
+    await shown.tap('[data-act=way-park]');
     await shown.answer(['untilAtMs', '2d']);
     await shown.tap('[data-act=park]');
     expect(shown.find('main').dataset.step).toBe('parked');

@@ -77,6 +77,7 @@ describe('a step that asks', () => {
     const first = await startClient();
     await first.type('targetLevel', '70');
     await first.tap('[data-act=more-for-client]');
+    await first.tap('[data-act=way-end]');
     await first.answer(['reason', 'noTime']);
     await first.hold('[data-act=CALLED_OFF]');
     first.unmount();

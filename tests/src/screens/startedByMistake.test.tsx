@@ -30,6 +30,7 @@ describe('a client who was started by mistake', () => {
     await shown.answer(...clientAnswers);
     await shown.tap('[data-act=next]');
     await shown.tap('[data-act=more-for-client]');
+    await shown.tap('[data-act=way-mistake]');
     await shown.hold(`${panel} [data-act=close-mistake]`);
     expect(shown.station.readState().closed).toMatchObject([{ how: 'calledOff' }]);
   });
@@ -49,6 +50,7 @@ describe('a client who was started by mistake', () => {
     const shown = await startClient();
     await shown.hold('[data-question=reactions] [data-option=hives]');
     await shown.tap('[data-act=more-for-client]');
+    expect(shown.look('[data-act=way-mistake]')).toBeNull();
     expect(shown.look(panel)).toBeNull();
   });
 });

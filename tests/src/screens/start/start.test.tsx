@@ -113,6 +113,7 @@ describe('a ticket that is open already', () => {
   it('is found while she is parked, and nothing is said of another', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=more-for-client]');
+    await shown.tap('[data-act=way-park]');
     await shown.answer(['untilAtMs', '2d']);
     await shown.tap('[data-act=park]');
     await shown.tap('[data-act=bar]');
