@@ -36,6 +36,7 @@ const drawings: Readonly<Record<CautionId, string>> = {
   onHead: dryer,
   onHeadColour: eye,
   basin,
+  overdue: basin,
   glass: goggles,
   spray: can,
   outcome: drop,

@@ -77,17 +77,17 @@ function Head(
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];
   const answers = () => props.consultation.record.answers;
+  /** Where another bowl stands weighed, its own line says what is to be heeded. */
+  const isAnyWeighed = () => props.view.others.some(({ bowlState }) => bowlState === 'weighed');
+  /** The basin waits for no other bowl. */
   const caution = (): CautionId | null => {
     const { one } = props;
     if (one === undefined) return null;
-    if (one.reading.phase === 'nearlyDue' || one.reading.phase === 'over') return 'basin';
+    if (one.reading.phase === 'over') return 'overdue';
+    if (one.reading.phase === 'nearlyDue') return 'basin';
+    if (isAnyWeighed()) return null;
     return findStuff(props.settings, answers(), one.bowl.line) === 'lightener' ? 'onHead' : 'onHeadColour';
   };
-  /** Where another bowl stands by, its own line says what is to be heeded. */
-  const isAnyStandingBy = () =>
-    props.view.others.some(
-      ({ bowlState, permit }) => bowlState === 'weighed' || (permit.ok && isFree(bowlState)),
-    );
   return (
     <StepPage
       page={props.page}
@@ -124,7 +124,7 @@ function Head(
           onChoose={props.onChoose}
         />
       </Show>
-      <Show when={!isAnyStandingBy() && caution()}>{(what) => <HandCaution caution={what()} />}</Show>
+      <Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>
       <OtherZones
         zones={props.view.others}
         answers={answers()}

@@ -8,13 +8,14 @@ export type CautionId =
   | 'onHead'
   | 'onHeadColour'
   | 'basin'
+  | 'overdue'
   | 'glass'
   | 'spray'
   | 'outcome';
 
 /**
  * One caution for each movement of the hand, said beside it and nowhere else.
- * Gloves, a new pair for each client: published, HSE (UK) hairdressing guidance. Lid on, scoop low, ventilate, staff
+ * Gloves, not of latex, a new pair for each client: published, HSE (UK) hairdressing guidance. Lid on, scoop low, ventilate, staff
  * with asthma do not mix: product labels; Nielsen et al., J. Occup. Health 2016. Ventilation at the mixing point:
  * published, TRGS 530 (2007 edition, since replaced). Bowl never of metal, mixed product never capped or stored, no
  * aerosol or alcohol spray near plates: product labels; common practice. No dryer or lamp on lightener: burn
@@ -23,16 +24,17 @@ export type CautionId =
  * rinsed at once: product labels.
  */
 export const cautions: Readonly<Record<CautionId, string>> = {
-  snip: 'Gloves on, a new pair for her.',
+  snip: 'Gloves on: a new pair for her, never latex.',
   look: 'Gloves on. Wipe, blot, look on white.',
   weighLightener:
     'Gloves, fan on. Never a metal bowl. Lid on, scoop low, mind your eyes. Asthma? Somebody else mixes.',
-  weighColour: 'Gloves on, fan on. Plastic or glass bowl, never metal.',
-  standing: 'New gloves. Never cap it, never keep it: it bursts.',
-  onHead: 'No dryer or lamp on lightener unless the maker says so.',
+  weighColour: 'Gloves on, fan on. Plastic or glass bowl, never metal. Mind your eyes.',
+  standing: 'Gloves on. Never on lashes or brows. Never cap it, never keep it: it bursts.',
+  onHead: 'No dryer or lamp on lightener unless the maker says so. In the eyes? Rinse at once.',
   onHeadColour: 'Never on lashes or brows. In the eyes? Rinse at once.',
   basin: 'To the basin now, so that the rinse is in time.',
-  glass: 'Off the head. Glass or plastic, never metal. Goggles on.',
+  overdue: 'Rinse now: its time is over.',
+  glass: 'Off the head, fan on. Glass or plastic, never metal. Gloves and goggles on.',
   spray: 'No aerosol or alcohol spray near hot plates: it burns.',
   outcome: 'Rinse, blot, straighten the curl, pull lightly while wet.',
 };

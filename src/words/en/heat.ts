@@ -26,7 +26,7 @@ export const heat = {
     setting === null ? `${tool}, setting not known: read as the hottest` : `${tool} at ${setting}`,
   thresholds,
   todayTitle: (tool: string, setting: string) => `Today: ${tool} at ${setting}, on dry hair`,
-  todayReaches: 'Nothing of what is known begins at this setting on dry hair.',
+  todayReaches: 'No threshold known here is reached on dry hair. Each pass still takes something from it.',
   onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
   plateIsHotter: 'A plate is hotter than the hair under it.',
 };

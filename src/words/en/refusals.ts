@@ -57,7 +57,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   forAJudgement: { what: 'A stop is open.', clears: 'A named person judges it, with a reason.' },
   closed: { what: 'This consultation is over.', clears: 'Start a new one.' },
   parked: { what: 'This consultation is parked.', clears: 'Take it up again first.' },
-  reaction: { what: 'A reaction is being looked into.', clears: 'Record it, or “not a reaction”.' },
+  reaction: { what: 'A reaction is being looked into.', clears: 'Record it, or say “It was none”.' },
   stepUnsaid: { what: 'Not every step has been asked.', clears: 'Go back and finish the open step.' },
   incompatibilityOpen: {
     what: 'A cutting has to meet peroxide in a glass first.',

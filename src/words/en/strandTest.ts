@@ -16,7 +16,7 @@ const flags: Readonly<Record<RedFlag, string>> = {
 };
 
 const care: Readonly<Record<Risk, string>> = {
-  low: 'Nothing speaks against this hair. One strand a zone.',
+  low: 'Nothing told or felt makes it suspect. One strand a zone decides.',
   raised: 'Suspect hair. Look every 3 min.',
   high: 'Suspect hair, more than one sign. Two strands at least, one from the worst place. Look every 3 min.',
 };
@@ -94,7 +94,7 @@ export const strandTest = {
     levels: 'Levels seen',
     target: (level: string) => `wanted ${level}`,
     levelAfter: (level: string, minutes: string) => `level ${level} after ${minutes}`,
-    stretchy: 'It was stretchy at the last look. Take it off, unless you know why.',
+    stretchy: 'It was stretchy at the last look. Take it off now.',
     lastLook: (level: string, feel: string) => `last look: level ${level}, ${feel}`,
     noLook: 'not looked at yet',
     off: (name: string) => `${name} is off. Its outcome comes last.`,

@@ -11,11 +11,12 @@ const sources = readdirSync(screens, { recursive: true, withFileTypes: true })
 /** What each movement asks of the hand: sources at the words themselves. */
 const heeded = {
   weighLightener: ['glove', 'fan', 'metal', 'lid', 'low', 'eyes', 'asthma'],
-  weighColour: ['glove', 'fan', 'plastic', 'glass', 'metal'],
-  standing: ['glove', 'cap', 'keep'],
-  onHead: ['dryer', 'lamp', 'maker'],
+  snip: ['glove', 'new pair', 'latex'],
+  weighColour: ['glove', 'fan', 'plastic', 'glass', 'metal', 'eyes'],
+  standing: ['glove', 'lashes', 'brows', 'cap', 'keep'],
+  onHead: ['dryer', 'lamp', 'maker', 'eyes', 'rinse'],
   onHeadColour: ['lashes', 'brows', 'eyes', 'rinse'],
-  glass: ['off the head', 'glass', 'plastic', 'metal', 'goggles'],
+  glass: ['off the head', 'fan', 'glove', 'glass', 'plastic', 'metal', 'goggles'],
   spray: ['aerosol', 'alcohol', 'plates', 'burns'],
 } as const;
 

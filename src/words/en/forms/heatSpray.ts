@@ -7,7 +7,11 @@ export const heatSprayWords: FormWords<typeof heatSprayForm> = {
     short: 'Finish',
     options: { noHotTool: 'No hot tool', styled: 'With a hot tool' },
   },
-  spray: { ask: 'Which spray from the shelf?', short: 'Spray' },
+  spray: {
+    ask: 'Which spray from the shelf?',
+    short: 'Spray',
+    hint: 'No aerosol or alcohol spray near hot plates.',
+  },
   tool: {
     ask: 'Which tool?',
     short: 'Tool',
