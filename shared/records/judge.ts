@@ -127,11 +127,14 @@ const judges: Judges = {
   CALLED_OFF: nothing,
   WE_SAID_NO: nothing,
   CLIENT_SAID_NO: nothing,
-  CLOCK_EXTENDED: (record, { clock, minutes }) => {
+  CLOCK_EXTENDED: (record, { clock, minutes }, { atMs }) => {
     const running = record.clocks.find(({ id, endedAtMs }) => id === clock && endedAtMs === null);
     return {
       isOnHead: running?.kind === 'head',
-      isWithinLimit: running !== undefined && running.dueAtMs + minutes * msPerMinute <= running.limitAtMs,
+      isWithinLimit:
+        running !== undefined &&
+        atMs < running.limitAtMs &&
+        running.dueAtMs + minutes * msPerMinute <= running.limitAtMs,
     };
   },
   CLOCK_CORRECTED: nothing,

@@ -22,7 +22,7 @@ export function MoreTime(props: StepProps & { readonly clockId: string; readonly
   const clock = createMemo(() => props.consultation.record.clocks.find(({ id }) => id === props.clockId));
   const mostMin = () => {
     const running = clock();
-    return running === undefined ? 0 : countExtensionMin(running);
+    return running === undefined ? 0 : countExtensionMin(running, props.nowMs);
   };
   const asked = createEventForm(
     props,

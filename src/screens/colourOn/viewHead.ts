@@ -32,7 +32,8 @@ export function listOnHead({ record }: Consultation, nowMs: number): readonly Bo
     .flatMap((bowl) => {
       const clock = record.clocks.find(({ id }) => id === bowl.clock);
       if (clock === undefined) return [];
-      return [{ bowl, clock, reading: readClock(clock, nowMs), mayExtendMin: countExtensionMin(clock) }];
+      const mayExtendMin = countExtensionMin(clock, nowMs);
+      return [{ bowl, clock, reading: readClock(clock, nowMs), mayExtendMin }];
     })
     .sort(compareUrgency);
 }

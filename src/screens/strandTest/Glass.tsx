@@ -8,7 +8,14 @@ import type { StepProps } from '../stepProps';
 import type { IncompatibilityView } from './viewPreparing';
 
 /** A cutting meets peroxide in a glass, off the head, before any strand does. */
-export function Glass(props: StepProps & { readonly glass: IncompatibilityView; readonly sender: Sender }) {
+export function Glass(
+  props: StepProps & {
+    readonly glass: IncompatibilityView;
+    readonly sender: Sender;
+    /** Nothing else is to be judged before the hand is at it. */
+    readonly isNext: boolean;
+  },
+) {
   const words = useWords();
   const said = () => words.strandTest.glass;
   const clock = createMemo(() =>
@@ -29,7 +36,9 @@ export function Glass(props: StepProps & { readonly glass: IncompatibilityView; 
         </Match>
         <Match when={props.glass.state === 'due'}>
           <p>{said().why}</p>
-          <HandCaution caution="glass" />
+          <Show when={props.isNext}>
+            <HandCaution caution="glass" />
+          </Show>
         </Match>
         <Match when={props.glass.state === 'running'}>
           <Show when={clock()}>

@@ -106,7 +106,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
             )}
           </For>
           <Show when={view().incompatibility}>
-            {(glass) => <Glass {...props} glass={glass()} sender={sender} />}
+            {(glass) => <Glass {...props} glass={glass()} sender={sender} isNext={isGlassOpen()} />}
           </Show>
           <Show when={view().mayKeep}>
             <Caution kind="clear">

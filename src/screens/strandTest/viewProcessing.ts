@@ -28,15 +28,17 @@ const urgency = { over: 0, lookDue: 1, nearlyDue: 2, running: 2, ended: 3 } as c
 const compareUrgency = (one: RunningStrand, other: RunningStrand): number =>
   urgency[one.reading.phase] - urgency[other.reading.phase] || one.clock.dueAtMs - other.clock.dueAtMs;
 
-/** By how many whole minutes may this clock still be extended? */
-export const countExtensionMin = (clock: Clock): number =>
-  Math.max(0, Math.floor((clock.limitAtMs - clock.dueAtMs) / msPerMinute));
+/** By how many whole minutes may this clock still be extended? By none once its limit is past: it has been on for all of it. */
+export const countExtensionMin = ({ limitAtMs, dueAtMs }: Clock, nowMs: number): number =>
+  nowMs >= limitAtMs ? 0 : Math.max(0, Math.floor((limitAtMs - dueAtMs) / msPerMinute));
 
 const viewStrand = (record: ConsultationRecord, zone: Zone, nowMs: number): readonly RunningStrand[] => {
   const strand = findStrand(record, zone);
   const clock = record.clocks.find(({ id }) => id === strand?.clock);
   if (strand === undefined || clock === undefined) return [];
-  return [{ zone, strand, clock, reading: readClock(clock, nowMs), mayExtendMin: countExtensionMin(clock) }];
+  const isStretchy = strand.looks.at(-1)?.feel === 'stretchy';
+  const mayExtendMin = isStretchy ? 0 : countExtensionMin(clock, nowMs);
+  return [{ zone, strand, clock, reading: readClock(clock, nowMs), mayExtendMin }];
 };
 
 /** Which strands are in the mix, and what does each want next? */

@@ -129,6 +129,12 @@ describe('a look and an extension', () => {
     });
     const strand = tell(until('STRAND_TAKEN_OFF', lowRisk));
     expect(tokensOf(strand, extend('strand-ends-1'))).toMatchObject({ isOnHead: false, isWithinLimit: true });
+    const limitAtMs = strand.record.clocks.find(({ id }) => id === 'strand-ends-1')?.limitAtMs ?? 0;
+    const at = (atMs: number) => tokensOf(strand, extend('strand-ends-1'), atMs);
+    expect(at(limitAtMs - 1)).toMatchObject({ isWithinLimit: true });
+    expect(at(limitAtMs), 'it has been on for all that the maker allows').toMatchObject({
+      isWithinLimit: false,
+    });
     const head = tell(until('BOWL_RINSED', lowRisk));
     expect(tokensOf(head, extend('head-lengths-1'))).toMatchObject({ isOnHead: true });
     expect(tokensOf(head, extend('strand-ends-1'))).toMatchObject({ isOnHead: false, isWithinLimit: false });

@@ -15,9 +15,9 @@ const marks = {
   refused: 'M12 3 L22 21 H2 Z M12 9 V14 M12 17 V18.5',
 } as const;
 
-/** "Don't know" is the usual answer of what is hardly ever asked. */
+/** "Don't know", or nothing written, is the usual answer of what is hardly ever asked: neither is a usual one of hers. */
 const isNotAsked = ({ state, question }: Place): boolean =>
-  state === 'usual' && 'or' in question && question.or === 'unknown';
+  state === 'usual' && 'or' in question && (question.or === 'unknown' || question.or === '');
 
 const nameOf = ({ words }: Place): string => words.short ?? words.ask;
 

@@ -87,6 +87,14 @@ describe('the skin tests', () => {
     expect(JSON.stringify(consultation?.state.value)).toContain('stopped');
   });
 
+  it('call no product line the usual one where nobody noted it', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=bar]');
+    await shown.tap('[data-act=skin-tests]');
+    await shown.tap('[data-act=put-on]');
+    expect(shown.find('[data-ledger=line] .ledger-value').textContent).toBe('not asked');
+  });
+
   it('say when it is too early, or one is on already, and keep what was typed', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=bar]');

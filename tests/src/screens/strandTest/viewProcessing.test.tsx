@@ -17,6 +17,16 @@ describe('strands in the mix', () => {
     expect(free).toEqual([]);
   });
 
+  it('get no more time once the limit is past, nor after a look that found them stretchy', () => {
+    const limitAtMs = consultation.record.clocks.at(-1)?.limitAtMs ?? 0;
+    const more = (nowMs: number) => viewProcessing(consultation, nowMs).running.at(-1)?.mayExtendMin;
+    expect(more(limitAtMs - 1)).toBe(20);
+    expect(more(limitAtMs)).toBe(0);
+    const stretchy = playUntil('LOOKED', 'lengths', { feel: 'stretchy' });
+    const { running } = viewProcessing(stretchy.consultation, stretchy.atMs);
+    expect(running.find(({ zone }) => zone === 'lengths')?.mayExtendMin).toBe(0);
+  });
+
   it('stand in the order of what is wanted next', () => {
     const looked = playUntil('LOOKED', 'ends');
     const { running } = viewProcessing(looked.consultation, looked.atMs + minute);
