@@ -5,7 +5,7 @@ import { Tile, Tiles } from '../Tiles';
 import type { DecisionView } from './viewDecision';
 
 /** Beside the suggestion so many stand at once; the rest is one tap away. */
-const SHOWN_MOST = 4;
+const SHOWN_MOST = 3;
 
 const isSameList = (one: readonly Decision[], other: readonly Decision[]): boolean =>
   one.length === other.length && one.every((decision, place) => decision === other[place]);
@@ -19,7 +19,7 @@ function listBeside(view: DecisionView, chosen: Decision): readonly Decision[] {
   return [chosen, ...first.slice(0, SHOWN_MOST - 1)];
 }
 
-/** The suggestion and what may be decided instead, a tile each; what is chosen is filled. */
+/** The suggestion, large and with what it means, and what may be decided instead; what is chosen is filled. */
 export function Choices(props: {
   readonly view: DecisionView;
   readonly chosen: Decision;
@@ -33,27 +33,32 @@ export function Choices(props: {
   const isOpen = (decision: Decision) =>
     props.view.choices.some((choice) => choice.decision === decision && choice.isOpen);
   return (
-    <Tiles question="decision" label={said().titleOpen} size="pair">
-      <For each={[props.view.suggested, ...beside()]}>
-        {(decision) => (
-          <Tile
-            option={decision}
-            isPressed={props.chosen === decision}
-            isDisabled={!isOpen(decision)}
-            onPress={() => props.onChoose(decision)}
-          >
-            {said().decisions[decision].name}
-            <Show when={decision === props.view.suggested}>
-              <span class="answer-more">{said().suggests}</span>
-            </Show>
+    <div class="choices">
+      <Tiles question="decision" label={said().titleOpen} size="pair">
+        <For each={[props.view.suggested, ...beside()]}>
+          {(decision) => (
+            <Tile
+              option={decision}
+              isPressed={props.chosen === decision}
+              isDisabled={!isOpen(decision)}
+              onPress={() => props.onChoose(decision)}
+            >
+              <Show when={decision === props.view.suggested} fallback={said().decisions[decision].name}>
+                <span class="suggestion">
+                  <span class="suggestion-kind">{said().suggests}</span>
+                  <span class="suggestion-name">{said().decisions[decision].name}</span>
+                  <span>{said().decisions[decision].means}</span>
+                </span>
+              </Show>
+            </Tile>
+          )}
+        </For>
+        <Show when={hasMore()}>
+          <Tile act="show-freer" onPress={props.onMore}>
+            {said().otherChoices}
           </Tile>
-        )}
-      </For>
-      <Show when={hasMore()}>
-        <Tile act="show-freer" onPress={props.onMore}>
-          {said().otherChoices}
-        </Tile>
-      </Show>
-    </Tiles>
+        </Show>
+      </Tiles>
+    </div>
   );
 }

@@ -109,6 +109,9 @@ function Choosing(
     return said().expect(write(reached), write(target));
   };
 
+  /** What the suggestion means stands in its own tile. */
+  const sayMeans = () => (props.chosen === props.view.suggested ? '' : said().decisions[props.chosen].means);
+
   /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
   const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
 
@@ -126,7 +129,7 @@ function Choosing(
               <Knot isUntied={false} />
               <span>
                 <strong>{isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}</strong>{' '}
-                {said().decisions[props.chosen].means} {sayLimit()}
+                {sayMeans()} {sayLimit()}
               </span>
             </p>
           </Show>

@@ -80,7 +80,7 @@ export function Found(
               >
                 <FoundMark shape={shapes[found().finding]} />
                 <div class="found-words">
-                  <p class="found-first">
+                  <h2 class="found-first">
                     <strong>
                       {words.general.zones[zone]}
                       {': '}
@@ -105,14 +105,14 @@ export function Found(
                         </>
                       )}
                     </Show>
-                  </p>
+                  </h2>
                   <Show when={found().finding === 'untested'}>
                     <p data-missing={zone}>{said().stillMissing(words.general.zones[zone])}</p>
                   </Show>
                   <Show when={!isFailed(found()) && found().strand?.outcome}>
                     {(outcome) => (
                       <Show when={found().strand}>
-                        {(strand) => <p class="soft">{saySmall(strand(), outcome())}</p>}
+                        {(strand) => <p class="soft found-small">{saySmall(strand(), outcome())}</p>}
                       </Show>
                     )}
                   </Show>
@@ -124,10 +124,10 @@ export function Found(
                       </p>
                     )}
                   </Show>
+                  <Show when={found().isRetractable}>
+                    <WrongOutcome zone={zone} onRetract={props.onRetract} />
+                  </Show>
                 </div>
-                <Show when={found().isRetractable}>
-                  <WrongOutcome zone={zone} onRetract={props.onRetract} />
-                </Show>
               </div>
             )}
           </Show>
@@ -140,13 +140,24 @@ export function Found(
             <For each={props.view.reasons}>
               {(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}
             </For>
-            <For each={props.view.flags}>
-              {(flag) => <li data-flag={flag}>{words.strandTest.flags[flag]}</li>}
-            </For>
+            <Show when={props.view.flags.length > 0}>
+              <li>
+                <For each={props.view.flags}>
+                  {(flag) => (
+                    <span class="found-flag" data-flag={flag}>
+                      {words.strandTest.flags[flag]}
+                    </span>
+                  )}
+                </For>
+              </li>
+            </Show>
+            <li class="soft">{said().estimate}</li>
           </ul>
         </div>
       </Show>
-      <p class="soft found-estimate">{said().estimate}</p>
+      <Show when={!hasWhy()}>
+        <p class="soft found-estimate">{said().estimate}</p>
+      </Show>
     </div>
   );
 }

@@ -51,9 +51,9 @@ export function OtherChoices(
                     onPress={() => props.onChoose(decision)}
                   >
                     {said().decisions[decision].name}
-                    <Show when={!isOpen}>
-                      <span class="answer-more">{said().notOpen}</span>
-                    </Show>
+                    <span class="answer-more">
+                      {isOpen ? said().decisions[decision].means : said().notOpen}
+                    </span>
                   </Tile>
                 )}
               </For>

@@ -100,6 +100,20 @@ function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: n
   };
 }
 
+/** The findings where every strand failed: what broke is why, and how light or even it came out is no matter. */
+const leaveLevels = (findings: Findings): Findings => ({ ...findings, shortBy: 0, isEven: true });
+
+/** What weighed in for what is suggested, without what no longer matters then? */
+function weigh(
+  findings: Findings,
+  found: readonly ZoneFound[],
+  suggested: Decision,
+  target: number | undefined,
+): Findings {
+  if (found.every(({ finding }) => finding === 'gummy' || finding === 'broken')) return leaveLevels(findings);
+  return suggested === 'endsOut' ? leaveEndsOut(findings, found, target) : findings;
+}
+
 /** How light did the darkest zone come out that may be mixed? null where none may. */
 function findReached(found: readonly ZoneFound[]): number | null {
   const levels = found
@@ -128,7 +142,7 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
   });
   const decided = record.decision?.decision ?? null;
   const target = record.answers.client?.targetLevel;
-  const weighed = suggested === 'endsOut' ? leaveEndsOut(findings, found, target) : findings;
+  const weighed = weigh(findings, found, suggested, target);
   return {
     found,
     missing: found.filter(({ finding }) => finding === 'untested').map(({ zone }) => zone),

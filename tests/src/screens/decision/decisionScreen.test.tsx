@@ -122,3 +122,15 @@ it('gives no reasons where there are none', () => {
   expect(seen('[data-failed-in="ends"]')).toContain('Closed on the ends');
   expect(document.querySelector('.why')).toBeNull();
 });
+
+it('says what each choice means where it is chosen, and what is not open why', async () => {
+  layOnBench(
+    DecisionScreen,
+    playUntil('OUTCOME_RECORDED', 'lengths', { fibre: 'gummy', stretch: 'staysLong' }),
+  );
+  expect(seen('[data-option="weSayNo"]')).toContain('No colour today. That is an answer too.');
+  expect(seen('.knot-word')).not.toContain('That is an answer too.');
+  await press('show-freer');
+  expect(seen('[data-option="cutFirst"]')).toContain('never treated back');
+  expect(seen('[data-option="endsOut"]')).toContain('no strand allows it');
+});

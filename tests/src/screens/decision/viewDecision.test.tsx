@@ -60,6 +60,12 @@ describe('what the strands said', () => {
     expect(seen.choices.filter(({ isOpen }) => !isOpen).map(({ decision }) => decision)).toEqual(mixing);
   });
 
+  it('gives no level as a reason where every strand failed', () => {
+    const poor = { fibre: 'gummy', stretch: 'staysLong', level: '5', evenness: 'patchy' };
+    const seen = view(playUntil('OUTCOME_RECORDED', 'lengths', poor));
+    expect([seen.reasons, seen.shortBy]).toEqual([['careful'], 0]);
+  });
+
   it.each([
     ['sound', 'springsBack'],
     ['rough', 'staysLong'],
