@@ -220,7 +220,7 @@ export function tellDemoDay(nowMs: number): DemoDay {
     skinTests: [
       { ...skinTest('P.O.', 'Sandbar cream'), beforeH: 20 },
       { ...skinTest('S.Y.', 'Sandbar cream'), beforeH: 51 },
-      { ...skinTest('K.N.', 'Sandbar powder'), beforeH: 29 * 24 },
+      { ...skinTest('K.N.', 'Sandbar cream'), beforeH: 29 * 24 },
     ]
       .map(({ beforeH, ...answers }) => ({
         atMs: nowMs - beforeH * hour,

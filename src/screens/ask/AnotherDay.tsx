@@ -5,8 +5,8 @@ import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { SkinTestRead } from '../skinTest/SkinTestRead';
 import type { StepProps } from '../stepProps';
-import { AnythingNew, listHairLines, listSkinLines } from './AnythingNew';
-import { findToldAtMs } from './anotherDayView';
+import { AnythingNew, listHairLines, listReactions, listSkinLines } from './AnythingNew';
+import { findReactionsTold, findToldAtMs } from './anotherDayView';
 
 /**
  * She is back on another day: is anything new since? Read aloud and answered in one tap, and she is where she was; what
@@ -17,10 +17,11 @@ export function AnotherDay(props: StepProps & { readonly here: WayStep }) {
   const words = useWords();
   const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const hasAgeLine = () => props.settings.profile.ageLine !== null;
+  const reactions = () => findReactionsTold(props.consultation);
   const lines = createMemo(() => {
     const { hotTools } = props.consultation.record.answers;
     return [
-      ...listSkinLines(words, hasAgeLine()),
+      ...listSkinLines(words, hasAgeLine(), reactions(), props.settings.units),
       ...(hotTools === undefined ? [] : listHairLines(hotTools, words, props.settings.units)),
     ];
   });
@@ -30,7 +31,11 @@ export function AnotherDay(props: StepProps & { readonly here: WayStep }) {
   };
   const tellNothing = async () => {
     const { record } = props.consultation;
-    const today = { reactions: ['none'], scalp: 'sound', ...(hasAgeLine() ? { ageBand: 'over' } : {}) };
+    const today = {
+      reactions: listReactions(reactions()),
+      scalp: 'sound',
+      ...(hasAgeLine() ? { ageBand: 'over' } : {}),
+    };
     const told = await props.submitAll(tellAnotherDay(record, today, props.settings.units, props.here));
     setRefusal(told.ok ? null : told.error);
   };

@@ -1,4 +1,5 @@
 import { For, type JSX } from 'solid-js';
+import { type ClientAnswers, clientForm } from '../../../shared/records/forms/client';
 import type { HotToolsAnswers } from '../../../shared/records/forms/hotTools';
 import { hotToolsForm } from '../../../shared/records/forms/hotTools';
 import { writeForm } from '../../../shared/records/writeForm';
@@ -19,12 +20,35 @@ export interface ReadAloud {
   readonly value: string;
 }
 
+/** What she told of reactions before, none of them also where it was never asked. */
+type ReactionsTold = ClientAnswers['reactions'] | undefined;
+
+/** What holds of reactions where nothing is new: all that was told. A reaction is not taken back by one tap. */
+export const listReactions = (told: ReactionsTold): readonly string[] => told ?? ['none'];
+
 /** What is asked anew on every day: reactions, scalp, and age where there is an age line. */
-export const listSkinLines = ({ nothingNew: said }: Words, hasAgeLine: boolean): readonly ReadAloud[] => [
-  { id: 'reactions', name: said.reactions, value: said.noReaction },
-  { id: 'scalp', name: said.scalp, value: said.scalpSound },
-  ...(hasAgeLine ? [{ id: 'age', name: said.age, value: said.oldEnough }] : []),
-];
+export const listSkinLines = (
+  words: Words,
+  hasAgeLine: boolean,
+  told: ReactionsTold,
+  units: UnitSettings,
+): readonly ReadAloud[] => {
+  const said = words.nothingNew;
+  const hasReacted = told !== undefined && !told.includes('none');
+  const reactions = sayAnswer(clientForm.reactions, words.asked.client.reactions, told ?? [], {
+    words,
+    units,
+  });
+  return [
+    {
+      id: 'reactions',
+      name: said.reactions,
+      value: hasReacted ? said.nothingElse(reactions) : said.noReaction,
+    },
+    { id: 'scalp', name: said.scalp, value: said.scalpSound },
+    ...(hasAgeLine ? [{ id: 'age', name: said.age, value: said.oldEnough }] : []),
+  ];
+};
 
 /** What was told of the tools at home and of what is on the hair, for "nothing else since". */
 export function listHairLines(

@@ -10,7 +10,7 @@ import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { sayLastTime } from '../start/sayLastTime';
 import type { StepProps } from '../stepProps';
-import { AnythingNew, listHairLines, listSkinLines } from './AnythingNew';
+import { AnythingNew, listHairLines, listReactions, listSkinLines } from './AnythingNew';
 
 /**
  * Anything new since last time? Read aloud, line by line; nothing new, and the wet stretch of today, is all there is to
@@ -25,8 +25,9 @@ export function NothingNew(
   const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const [stretch, setStretch] = createSignal<string | null>(null);
   const hasAgeLine = () => props.settings.profile.ageLine !== null;
+  const reactions = () => props.last.answers.client?.reactions;
   const lines = () => [
-    ...listSkinLines(words, hasAgeLine()),
+    ...listSkinLines(words, hasAgeLine(), reactions(), props.settings.units),
     ...listHairLines(props.last.answers.hotTools ?? {}, words, props.settings.units),
     { id: 'hair', name: said().hair, value: said().hairDry },
   ];
@@ -34,7 +35,7 @@ export function NothingNew(
     const wetStretch = stretch();
     if (wetStretch === null) return;
     const today: AskedToday = {
-      reactions: ['none'],
+      reactions: listReactions(reactions()),
       scalp: 'sound',
       ...(hasAgeLine() ? { ageBand: 'over' } : {}),
       ...{ nape: 'dry', mid: 'dry', ends: 'dry', breakage: 'no', wetStretch },

@@ -1,4 +1,5 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { ClientAnswers } from '../../../shared/records/forms/client';
 import { passDay } from '../../../shared/records/passedDay';
 import type { Settings } from '../../../shared/records/settings';
 import type { WayStep } from '../../../shared/records/steps';
@@ -19,6 +20,18 @@ export function findAskedAnew(consultation: Consultation, settings: Settings, no
   const goesBack = { type: 'REOPENED', answers: { step: 'client' } } as const;
   return isOpenNow(consultation, goesBack, settings, nowMs) ? stepOf(state) : null;
 }
+
+/** Which reactions did she last tell of, on whatever day? The record of today has forgotten them. */
+export const findReactionsTold = ({
+  log,
+}: Pick<Consultation, 'log'>): ClientAnswers['reactions'] | undefined =>
+  log
+    .map((event) =>
+      event.type === 'ANSWERED' && event.payload.step === 'client'
+        ? event.payload.answers.reactions
+        : undefined,
+    )
+    .findLast((told) => told !== undefined);
 
 /** When did she last tell anything? */
 export const findToldAtMs = ({ log }: Pick<Consultation, 'log'>): number | null =>

@@ -2,6 +2,7 @@ import { cleanup } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it } from 'vitest';
 import { firstVisit, secondVisit, strandsMeanwhile } from '../../../seeds/fullHeadLightening';
 import type { StoryStep } from '../../../seeds/story';
+import type { RawEvent } from '../../../shared/records/classify';
 import { type Shown, showStation } from './stationOnTablet';
 
 afterEach(cleanup);
@@ -69,6 +70,24 @@ describe('whoever is back on another day', () => {
     const shown = await comeBack(firstVisit.steps);
     await shown.tap('[data-act=nothing-new]');
     expect(stepOf(shown)).toBe('preparing');
+  });
+
+  it('with nothing new has still tingled, and that is judged anew by name', async () => {
+    const tingled = firstVisit.steps.map((step) =>
+      step.raw.answers?.reactions === undefined
+        ? step
+        : {
+            ...step,
+            raw: { ...step.raw, answers: { ...step.raw.answers, reactions: ['tingled'] } } as RawEvent,
+          },
+    );
+    const shown = await comeBack(tingled);
+    const line = shown.find('[data-line=reactions] dd').textContent;
+    expect(line).toBe('Tingled, gone on rinsing; nothing else since');
+    await shown.tap('[data-act=nothing-new]');
+    expect(stepOf(shown)).toBe('preparing');
+    expect(readRecord(shown)?.answers.client?.reactions).toEqual(['tingled']);
+    expect(shown.find('[data-judge]').dataset.judge).toBe('judgement.tingled');
   });
 
   it('halfway through the questions is asked the next one, and nothing behind it is taken as said', async () => {

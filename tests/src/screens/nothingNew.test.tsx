@@ -1,20 +1,27 @@
 import { cleanup } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it } from 'vitest';
 import { firstGloss, returningGloss } from '../../../seeds/returningGloss';
+import type { StoryStep } from '../../../seeds/story';
+import type { RawEvent } from '../../../shared/records/classify';
 import { type Shown, showStation } from './stationOnTablet';
 
 afterEach(cleanup);
 
 /** L.M. had her first gloss; five weeks later Juno starts her again at chair 2. */
-async function comeBack(ticket = 'LM'): Promise<Shown> {
+async function comeBack(ticket = 'LM', before = firstGloss.steps): Promise<Shown> {
   const shown = await showStation({ settings: firstGloss.settings, atMs: firstGloss.startAtMs });
-  await shown.play(firstGloss.steps);
+  await shown.play(before);
   await shown.turnClock(returningGloss.startAtMs);
   await shown.tap('[data-act=start-here][data-chair="2"]');
   await shown.tap('[data-act=who-Juno]');
   for (const letter of ticket) await shown.tap(`[data-key="${letter}"]`);
   return shown;
 }
+
+const judged: RawEvent = {
+  type: 'OVERRIDDEN',
+  answers: { rule: 'judgement.tingled', code: 'seniorAgreed', words: 'We looked together.' },
+};
 
 const readRecord = (shown: Shown) => [...shown.station.readState().open.values()][0]?.record;
 
@@ -48,6 +55,27 @@ describe('whoever is back', () => {
     await shown.tap('[data-act=nothing-new]');
     expect(shown.find('main').dataset.step).toBe('decision');
     expect(readRecord(shown)?.answers.hotTools?.history).toEqual(['salonColour', 'gloss']);
+  });
+
+  it('has tingled still, and carries nothing before a named person has judged that today', async () => {
+    const before = firstGloss.steps.flatMap((step): readonly StoryStep[] => {
+      const { raw } = step;
+      if (raw.answers?.reactions !== undefined)
+        return [
+          { ...step, raw: { ...raw, answers: { ...raw.answers, reactions: ['tingled'] } } as RawEvent },
+        ];
+      return raw.type === 'STRAND_STARTED' ? [{ ...step, afterMs: 1000, raw: judged }, step] : [step];
+    });
+    const shown = await comeBack('LM', before);
+    await shown.tap('[data-act=open-same]');
+    expect(shown.find('[data-line=reactions] dd').textContent).toBe(
+      'Tingled, gone on rinsing; nothing else since',
+    );
+    await shown.answer(['wetStretch', 'springsBack']);
+    await shown.tap('[data-act=nothing-new]');
+    expect(shown.find('main').dataset.step).toBe('preparing');
+    expect(readRecord(shown)?.answers.client?.reactions).toEqual(['tingled']);
+    expect(shown.find('[data-judge]').dataset.judge).toBe('judgement.tingled');
   });
 
   it('whose hair stays long today carries nothing: a strand comes first', async () => {

@@ -95,6 +95,16 @@ describe('the skin tests', () => {
     expect(shown.find('[data-ledger=line] .ledger-value').textContent).toBe('not asked');
   });
 
+  it('are offered of no lightener, which they clear nothing of', async () => {
+    const shown = await startClient();
+    await shown.tap('[data-act=bar]');
+    await shown.tap('[data-act=skin-tests]');
+    await shown.tap('[data-act=put-on]');
+    await shown.tap('[data-ledger=line]');
+    const offered = [...document.querySelectorAll<HTMLElement>('.sheet-question [data-option]')];
+    expect(offered.map(({ dataset }) => dataset.option)).toEqual(['Sandbar cream']);
+  });
+
   it('say when it is too early, or one is on already, and keep what was typed', async () => {
     const shown = await startClient();
     await shown.tap('[data-act=bar]');
