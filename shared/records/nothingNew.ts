@@ -1,4 +1,5 @@
 import type { UnitSettings } from '../units/quantity';
+import { msPerDay } from '../units/time';
 import type { RawEvent } from './classify';
 import { askForms } from './forms/asked';
 import type { LastTime } from './lastTime';
@@ -46,18 +47,22 @@ function addBleach(last: LastTime): RawForm {
   return { bleaches: before === 'unknown' ? before : String(before + 1) };
 }
 
+/** A relaxer, perm or keratin counts as just now for two weeks: common practice, no source. */
+const JUST_NOW_MS = 14 * msPerDay;
+
+/** Nothing on it since answers for the last two weeks only once they are over; until then last time's answer stands. */
+function tellRelaxed({ answers, endedAtMs }: LastTime, nowMs: number): RawForm {
+  const before = answers.hotTools?.relaxedWithinTwoWeeks;
+  if (before === undefined) return {};
+  return { relaxedWithinTwoWeeks: nowMs - endedAtMs < JUST_NOW_MS ? before : 'no' };
+}
+
 /** What is told of each step today, beside what was told last time. */
-function listToday(last: LastTime, today: AskedToday): { readonly [S in AskStep]: RawForm } {
+function listToday(last: LastTime, today: AskedToday, nowMs: number): { readonly [S in AskStep]: RawForm } {
   const { reactions, scalp, ageBand, nape, mid, ends, breakage, wetStretch } = today;
-  const wasRelaxed = last.answers.hotTools?.relaxedWithinTwoWeeks !== undefined;
   return {
     client: { reactions, scalp, ageBand },
-    // "Nothing on it since" answers for the last two weeks too.
-    hotTools: {
-      history: addOwn(last),
-      ...addBleach(last),
-      ...(wasRelaxed ? { relaxedWithinTwoWeeks: 'no' } : {}),
-    },
+    hotTools: { history: addOwn(last), ...addBleach(last), ...tellRelaxed(last, nowMs) },
     feelHair: { nape, mid, ends, breakage, wetStretch },
     heatSpray: {},
   };
@@ -69,8 +74,13 @@ function listToday(last: LastTime, today: AskedToday): { readonly [S in AskStep]
  * stays unanswered, and its step is not taken as said; what stops her today stops there.
  * Checked in tests/shared/records/nothingNew.test.ts.
  */
-export function tellNothingNew(last: LastTime, today: AskedToday, units: UnitSettings): readonly RawEvent[] {
-  const anew = listToday(last, today);
+export function tellNothingNew(
+  last: LastTime,
+  today: AskedToday,
+  units: UnitSettings,
+  nowMs: number,
+): readonly RawEvent[] {
+  const anew = listToday(last, today, nowMs);
   return askSteps.flatMap((step): readonly RawEvent[] => [
     {
       type: 'ANSWERED',

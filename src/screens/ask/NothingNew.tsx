@@ -40,7 +40,7 @@ export function NothingNew(
       ...(hasAgeLine() ? { ageBand: 'over' } : {}),
       ...{ nape: 'dry', mid: 'dry', ends: 'dry', breakage: 'no', wetStretch },
     };
-    const told = await props.submitAll(tellNothingNew(props.last, today, props.settings.units));
+    const told = await props.submitAll(tellNothingNew(props.last, today, props.settings.units, props.nowMs));
     setRefusal(told.ok ? null : told.error);
     if (!told.ok) return;
     const { record } = props.consultation;

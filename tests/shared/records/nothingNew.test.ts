@@ -3,7 +3,7 @@ import { salon } from '../../../seeds/salon';
 import type { LastTime } from '../../../shared/records/lastTime';
 import { type AskedToday, findOwnChemistry, tellNothingNew } from '../../../shared/records/nothingNew';
 import { listOpenQuestions } from './openQuestions';
-import { andThen, nothing, story, type Told, tell } from './telling';
+import { andThen, day, nothing, startAtMs, story, type Told, tell } from './telling';
 
 const { answers } = tell(story).record;
 const last: LastTime = {
@@ -25,8 +25,8 @@ const today: AskedToday = {
   wetStretch: 'springsBack',
 };
 const opened = andThen(nothing, { type: 'OPENED', answers: { ticket: 'Q.F.', chair: '3' } });
-const say = (from: LastTime, asked: AskedToday): Told =>
-  tellNothingNew(from, asked, salon.units).reduce((told, raw) => andThen(told, raw), opened);
+const say = (from: LastTime, asked: AskedToday, nowMs = startAtMs): Told =>
+  tellNothingNew(from, asked, salon.units, nowMs).reduce((told, raw) => andThen(told, raw), opened);
 
 describe('nothing new since last time', () => {
   it('answers every step as last time and confirms it, in order', () => {
@@ -46,7 +46,7 @@ describe('nothing new since last time', () => {
     const { record } = say(last, { ...today, scalp: 'tight', wetStretch: 'staysLong', breakage: 'some' });
     expect(record.answers.client?.scalp).toBe('tight');
     expect(record.answers.feelHair).toMatchObject({ wetStretch: 'staysLong', breakage: 'some' });
-    const noAge = tellNothingNew(last, { ...today, ageBand: undefined } as never, salon.units);
+    const noAge = tellNothingNew(last, { ...today, ageBand: undefined } as never, salon.units, 1);
     expect(noAge[0]).toMatchObject({ type: 'ANSWERED', step: 'client', answers: { ageBand: undefined } });
   });
 
@@ -65,6 +65,16 @@ describe('nothing new since last time', () => {
     };
     expect(findOwnChemistry(gloss)).toBe('gloss');
     expect(findOwnChemistry({ ...gloss, zones: [] })).toBeNull();
+  });
+
+  it('calls a relaxer of just now gone only after two weeks: common practice, no source', () => {
+    for (const before of ['yes', 'unknown'] as const) {
+      const hotTools = { ...answers.hotTools, history: ['relaxer' as const], relaxedWithinTwoWeeks: before };
+      const from = { ...last, endedAtMs: startAtMs, answers: { ...answers, hotTools } };
+      const told = (nowMs: number) => say(from, today, nowMs).record.answers.hotTools?.relaxedWithinTwoWeeks;
+      expect(told(startAtMs + 14 * day - 1)).toBe(before);
+      expect(told(startAtMs + 14 * day)).toBe('no');
+    }
   });
 
   it('leaves a question open that was never answered last time', () => {

@@ -54,7 +54,11 @@ describe('a client who is back', () => {
     const { station, last } = await comeBack();
     const opened = await station.open('Opal', { ticket: 'Q.F.', chair: '3', lastTimeId: last.id });
     if (!opened.ok) throw new Error(JSON.stringify(opened.error));
-    const said = await station.submitAll(opened.value, 'Opal', tellNothingNew(last, today, salon.units));
+    const said = await station.submitAll(
+      opened.value,
+      'Opal',
+      tellNothingNew(last, today, salon.units, last.endedAtMs),
+    );
     expect(said).toEqual({ ok: true, value: undefined });
     const { state, log = [] } = station.readState().open.get(opened.value) ?? {};
     expect(state?.value).toMatchObject({ open: { way: { strandTest: 'preparing' } } });
@@ -69,7 +73,7 @@ describe('several taps in one go', () => {
     const { station, last } = await comeBack();
     const opened = await station.open('Opal', { ticket: 'Q.F.', chair: '3', lastTimeId: last.id });
     if (!opened.ok) throw new Error(JSON.stringify(opened.error));
-    const hives = tellNothingNew(last, { ...today, reactions: ['hives'] }, salon.units);
+    const hives = tellNothingNew(last, { ...today, reactions: ['hives'] }, salon.units, last.endedAtMs);
     expect(await station.submitAll(opened.value, 'Opal', hives)).toEqual({
       ok: false,
       error: { kind: 'notNow' },
@@ -83,7 +87,11 @@ describe('several taps in one go', () => {
     const { station, last } = await comeBack();
     const opened = await station.open('Opal', { ticket: 'Q.F.', chair: '3', lastTimeId: last.id });
     if (!opened.ok) throw new Error(JSON.stringify(opened.error));
-    const all = station.submitAll(opened.value, 'Opal', tellNothingNew(last, today, salon.units));
+    const all = station.submitAll(
+      opened.value,
+      'Opal',
+      tellNothingNew(last, today, salon.units, last.endedAtMs),
+    );
     const late = station.submit(opened.value, 'Juno', {
       type: 'PARKED',
       answers: { untilAtMs: Date.UTC(2027, 0, 1) },
