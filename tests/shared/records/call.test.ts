@@ -1,21 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { ASSUMED_SILENT_OVER_MS, findCall, isHeard } from '../../../shared/records/call';
 import type { Clock } from '../../../shared/records/clock';
+import { makeStrandClock } from './strandClock';
 
 const minute = 60_000;
 const startedAtMs = Date.UTC(2026, 2, 3, 12);
-const strand: Clock = {
-  id: 'strand-ends-1',
-  kind: 'strand',
-  zone: 'ends',
-  startedAtMs,
-  looks: { firstAfterMs: 2 * minute, everyMs: 5 * minute },
-  dueAtMs: startedAtMs + 25 * minute,
-  limitAtMs: startedAtMs + 45 * minute,
-  lookedAtMs: [],
-  acknowledgedAtMs: null,
-  endedAtMs: null,
-};
+const strand = makeStrandClock(startedAtMs);
 const head: Clock = { ...strand, id: 'head-ends-1', kind: 'head', looks: null };
 const at = (min: number): number => startedAtMs + min * minute;
 const call = (clock: Clock, min: number) => {

@@ -3,22 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { type Clock, readClock } from '../../../shared/records/clock';
 import { findLookDueSinceMs } from '../../../shared/records/lookDue';
 import { holds, numberBetween } from '../seeded';
+import { makeStrandClock } from './strandClock';
 
 const minute = 60_000;
 const startedAtMs = Date.UTC(2026, 2, 3, 12);
 
-const clock: Clock = {
-  id: 'strand-ends-1',
-  kind: 'strand',
-  zone: 'ends',
-  startedAtMs,
-  looks: { firstAfterMs: 2 * minute, everyMs: 5 * minute },
-  dueAtMs: startedAtMs + 25 * minute,
-  limitAtMs: startedAtMs + 45 * minute,
-  lookedAtMs: [],
-  acknowledgedAtMs: null,
-  endedAtMs: null,
-};
+const clock = makeStrandClock(startedAtMs);
 
 const looked = (...afterMin: readonly number[]): Clock => ({
   ...clock,

@@ -3,24 +3,14 @@ import type { Clock } from '../../../shared/records/clock';
 import { defaultSettings } from '../../../shared/records/settings';
 import { sayClock, sayNextDue } from '../../../src/parts/clockSaid';
 import { findWords } from '../../../src/words/words';
+import { makeStrandClock } from '../../shared/records/strandClock';
 
 const minute = 60_000;
 const words = findWords('en');
 const { units } = defaultSettings;
 const startedAtMs = Date.UTC(2026, 2, 3, 12);
 
-const strand: Clock = {
-  id: 'strand-ends-2',
-  kind: 'strand',
-  zone: 'ends',
-  startedAtMs,
-  looks: { firstAfterMs: 2 * minute, everyMs: 5 * minute },
-  dueAtMs: startedAtMs + 25 * minute,
-  limitAtMs: startedAtMs + 45 * minute,
-  lookedAtMs: [],
-  acknowledgedAtMs: null,
-  endedAtMs: null,
-};
+const strand: Clock = { ...makeStrandClock(startedAtMs), id: 'strand-ends-2' };
 const head: Clock = { ...strand, id: 'head-lengths-1', kind: 'head', zone: 'lengths' };
 const glass: Clock = { ...strand, id: 'incompatibility-1', kind: 'incompatibility', zone: null, looks: null };
 const looked: Clock = { ...strand, lookedAtMs: [2, 7, 12, 17, 22].map((at) => startedAtMs + at * minute) };
