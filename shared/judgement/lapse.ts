@@ -22,16 +22,22 @@ const CARRIED_LAPSES_MS = ASSUMED_CARRIED_LAPSES_WEEKS * 7 * msPerDay;
 export const isTooOldToCarry = (strandAtMs: number, nowMs: number): boolean =>
   nowMs < strandAtMs || nowMs - strandAtMs > CARRIED_LAPSES_MS;
 
+/** A strand is as old as the moment it came off: recorded anew, or carried, it grows no younger. */
+const findStrandAtMs = (strand: StrandRecord): number => strand.ended?.atMs ?? strand.atMs;
+
 /**
- * Is this outcome too old to stand for today's hair?
- * It is as old as the strand it was seen on: recorded anew, or carried, it grows no younger.
+ * Until when does this strand's outcome count, if nothing else changes? In ms of the clock, the last moment included.
+ * Whoever asks has an outcome in hand. Exact. Checked in tests/shared/judgement/lapse.test.ts.
  */
+export const findLapseAtMs = (strand: StrandRecord): number =>
+  findStrandAtMs(strand) + (strand.carried === null ? OUTCOME_LAPSES_MS : CARRIED_LAPSES_MS);
+
+/** Is this outcome too old to stand for today's hair? */
 export function isLapsed(strand: StrandRecord, nowMs: number): boolean {
   if (strand.outcome === null) return false;
-  const strandAtMs = strand.ended?.atMs ?? strand.atMs;
   return strand.carried === null
-    ? nowMs - strandAtMs > OUTCOME_LAPSES_MS
-    : isTooOldToCarry(strandAtMs, nowMs);
+    ? nowMs > findLapseAtMs(strand)
+    : isTooOldToCarry(findStrandAtMs(strand), nowMs);
 }
 
 /** Was the wet stretch told today? */

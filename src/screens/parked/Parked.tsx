@@ -6,9 +6,11 @@ import { useWords } from '../../parts/useWords';
 import type { TapRefusal } from '../explainRefusal';
 import { TellsOf } from '../reaction/TellsOf';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
+import '../layout.css';
 import type { StepProps } from '../stepProps';
+import { ParkedFacts } from './ParkedFacts';
 
-/** Between visits: until when, the skin test, and taking her up again. */
+/** Between visits: until when, what she is to come back for, what stands until then, and taking her up again. */
 export function Parked(props: StepProps) {
   const words = useWords();
   const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
@@ -26,16 +28,23 @@ export function Parked(props: StepProps) {
       page={props.page}
       title={words.leaving.parkedTitle}
       actions={
-        <BigButton kind="primary" act="resume" onPress={() => void resume()}>
-          {words.leaving.resume}
-        </BigButton>
+        <>
+          <Refusal refusal={refusal()} />
+          <BigButton kind="primary" act="resume" onPress={() => void resume()}>
+            {words.leaving.resume}
+          </BigButton>
+        </>
       }
     >
-      <p class="panel-figure">{sayWhen()}</p>
-      <p class="soft">{words.leaving.askedAnew}</p>
-      <SkinTestOpener {...props} />
-      <TellsOf {...props} />
-      <Refusal refusal={refusal()} />
+      <p class="parked-when">{sayWhen()}</p>
+      <div class="columns">
+        <ParkedFacts {...props} />
+        <div class="column parked-aside">
+          <SkinTestOpener {...props} />
+          <p class="soft">{words.leaving.askedAnew}</p>
+          <TellsOf {...props} />
+        </div>
+      </div>
     </StepPage>
   );
 }

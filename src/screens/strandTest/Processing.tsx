@@ -86,7 +86,8 @@ function Clocks(
       look.level === undefined || look.level === 'unknown'
         ? words.general.dontKnow
         : write(look.level, 'level');
-    return said().lastLook(level, words.strandTest.forms.look.feel.options[look.feel]);
+    const feel = words.strandTest.forms.look.feel.options[look.feel];
+    return said().lastLook(level, feel.toLocaleLowerCase(words.locale));
   };
 
   return (
@@ -148,15 +149,20 @@ function Clocks(
         </OtherClocks>
       </Show>
       <SkinTestLine {...props} />
+      {/* What was not taken stands where the hint stood; what she must heed stays. */}
+      <Refusal refusal={sender.refusal()} />
       <Show
         when={lastLook()?.feel === 'stretchy'}
-        fallback={<HandCaution caution={props.one?.reading.phase === 'over' ? 'outcome' : 'look'} />}
+        fallback={
+          <Show when={sender.refusal() === null}>
+            <HandCaution caution={props.one?.reading.phase === 'over' ? 'outcome' : 'look'} />
+          </Show>
+        }
       >
         <Caution>
           <p>{said().stretchy}</p>
         </Caution>
       </Show>
-      <Refusal refusal={sender.refusal()} />
     </StepPage>
   );
 }

@@ -112,5 +112,16 @@ export const leaving = {
   backAt: (when: string) => `Back ${when}.`,
   isOverdue: (when: string) => `Was to be back ${when}.`,
   resume: 'She is back',
+  parkedFacts: {
+    wants: 'She wants',
+    level: (level: string) => `level ${level}`,
+    goesOnWith: 'Goes on with',
+    strands: 'Strands',
+    noStrand: 'None is tested yet.',
+    stillToRecord: 'outcome still to record',
+    countsUntil: (when: string) => `counts until ${when}`,
+    countedUntil: (when: string) => `counted until ${when}: a new strand`,
+    closed: 'this mix stays closed',
+  },
   askedAnew: 'On another day reactions, scalp and age are asked again.',
 };

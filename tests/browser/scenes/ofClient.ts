@@ -323,6 +323,16 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       },
       shows: `${on('parked')} .refusal`,
     },
+    also: {
+      strands: {
+        logs: alone([
+          ...until('OUTCOME_RECORDED', 'lengths'),
+          event('PARKED', { untilAtMs: nowMs + 2 * dayMs }),
+        ]),
+        go: openParked,
+        shows: `${on('parked')} [data-fact="strands"] [data-zone="ends"]`,
+      },
+    },
   },
   reaction: {
     empty: 'a reaction is suspected, or this screen is not shown',
