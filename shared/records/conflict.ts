@@ -2,6 +2,7 @@ import { type CarryRefusal, findCarryRefusal } from '../judgement/carried';
 import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
 import { issuePermit, issueTestPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
+import { type RuleId, rules } from '../judgement/rules';
 import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
@@ -10,7 +11,7 @@ import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
 import type { StrandAnswers } from './forms/test';
-import { hasBadSigns } from './gradeOutcome';
+import { hasBadSigns, hasHeldStrand } from './gradeOutcome';
 import { isAsked } from './isAsked';
 import type { JudgingContext } from './judge';
 import type { ConflictCode, FieldRefusal } from './readForm';
@@ -63,6 +64,10 @@ export function findConflict(
       );
       const isEarly = atMs - (running?.startedAtMs ?? atMs) < INCOMPATIBILITY_MS;
       return event.payload.seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
+    }
+    case 'OVERRIDDEN': {
+      const { code, rule } = event.payload;
+      return code === 'strandHeld' && !mayCiteStrand(record, rule) ? atField('code', 'noStrandHeld') : null;
     }
     case 'STRAND_STARTED': {
       if (event.payload.minutes > event.payload.makersLimitMin) return atField('minutes', 'overLimit');
@@ -126,6 +131,10 @@ function findLostStop(
 
 /** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
 export const ASSUMED_USE_WITHIN_MS = msPerHour;
+
+/** May "a strand held" be the reason to lift this stop? It says nothing of skin, and one must have held. */
+export const mayCiteStrand = ({ strands }: Pick<ConsultationRecord, 'strands'>, rule: RuleId): boolean =>
+  rules[rule].step !== 'client' && hasHeldStrand(strands);
 
 /** Is this the mix of a lift under the name of a gloss? Then what she wants has to be said anew. */
 const isAnotherService = ({ answers }: ConsultationRecord, mix: StrandAnswers, settings: Settings): boolean =>

@@ -57,5 +57,12 @@ export const hasBadSigns = (strand: StrandRecord): boolean => {
   return hasBroken || hasWeakened || (strand.retracted !== null && isAtLeastAsBad(strand.retracted, 'rough'));
 };
 
+/** Has some strand held in a mix today: its outcome is recorded, and none of it gummed or broke? */
+export const hasHeldStrand = (strands: readonly StrandRecord[]): boolean =>
+  strands.some((strand) => {
+    if (strand.outcome === null || strand.isVoid) return false;
+    return !isAtLeastAsBad(gradeOutcome(strand.outcome, findSigns(strand)), 'gummy');
+  });
+
 /** From the best to the worst. */
 export const grades = order;

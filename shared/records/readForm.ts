@@ -18,6 +18,7 @@ export type ConflictCode =
   | 'earlierThanNoted'
   | 'anotherService'
   | 'needsCorrection'
+  | 'noStrandHeld'
   | 'hasBadSigns';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */

@@ -79,7 +79,7 @@ describe('a button that is made to work is refused by the gate behind it, in a s
     await person.act('show-freer');
     await force(person.page.locator('[data-question="decision"] [data-option="asPlanned"]'));
     await force(person.page.locator('[data-act="override-freer"]'));
-    await fill(person, { by: 'Juno', code: 'strandHeld', words: 'She wants it.' });
+    await fill(person, { by: 'Juno', code: 'seniorAgreed', words: 'She wants it.' });
     await person.kept(() => person.act('override'));
     await force(person.page.locator('[data-act="decide-asPlanned"]'));
     expect(await sayRefusal(person)).toContain('That does not go now.');

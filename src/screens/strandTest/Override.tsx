@@ -1,4 +1,5 @@
 import type { RuleId } from '../../../shared/judgement/rules';
+import { mayCiteStrand } from '../../../shared/records/conflict';
 import { overriddenForm } from '../../../shared/records/forms/course';
 import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
@@ -12,6 +13,9 @@ export function Override(
   props: StepProps & { readonly rule: RuleId; readonly title: string; readonly onClose: () => void },
 ) {
   const words = useWords();
+  const isOffered = (option: string) =>
+    option !== 'strandHeld' || mayCiteStrand(props.consultation.record, props.rule);
+  const reasons = { ...code, options: code.options.filter(isOffered) };
   return (
     <ByName
       {...props}
@@ -19,7 +23,7 @@ export function Override(
       draft={`override/${props.rule}`}
       type="OVERRIDDEN"
       given={{ rule: props.rule }}
-      questions={{ code, words: ownWords }}
+      questions={{ code: reasons, words: ownWords }}
       words={words.strandTest.forms.override}
       act="override"
       doIt={words.strandTest.preparing.judge}

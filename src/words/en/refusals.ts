@@ -45,6 +45,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
+  noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };

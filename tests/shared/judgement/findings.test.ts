@@ -147,7 +147,7 @@ describe('a stop', () => {
 
   it('that is absolute is lifted by nobody', () => {
     const broken = andThen(bothAtDecision, again('client', { scalp: 'broken' }));
-    const words = { rule: 'stop.scalpBroken', code: 'strandHeld', words: 'she signed' };
+    const words = { rule: 'stop.scalpBroken', code: 'seniorAgreed', words: 'she signed' };
     expect(gather(andThen(broken, { type: 'OVERRIDDEN', answers: words })).stop).toBe('absolute');
   });
 });

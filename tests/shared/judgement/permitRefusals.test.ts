@@ -276,7 +276,7 @@ describe('what stops a client', () => {
   });
 
   it('cannot be overridden: an override of an absolute rule lifts nothing', () => {
-    const words = { rule: 'stop.scalpBroken', code: 'strandHeld', words: 'she signed' };
+    const words = { rule: 'stop.scalpBroken', code: 'seniorAgreed', words: 'she signed' };
     const broken = andThen(atMix, again('client', { scalp: 'broken' }));
     expect(rulesOf(andThen(broken, { type: 'OVERRIDDEN', answers: words }))).toEqual(['stop.scalpBroken']);
   });

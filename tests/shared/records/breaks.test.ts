@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { salon } from '../../../seeds/salon';
 import { listBreaks } from '../../../shared/records/breaks';
-import { andThen, bothHold, change, find, minute, ofType, story, tell, until } from './telling';
+import {
+  andThen,
+  bothHold,
+  change,
+  find,
+  minute,
+  ofType,
+  story,
+  type Told,
+  tell,
+  tryRaw,
+  until,
+} from './telling';
 
 describe('strands that broke or gummed', () => {
   it('are those that broke in the mix, with the minutes they were really on, by who saw it', () => {
@@ -20,6 +33,23 @@ describe('strands that broke or gummed', () => {
 
 describe('what the day is told', () => {
   const freer = { rule: 'judgement.freerThanSuggested', code: 'strandHeld', words: 'it held twice' };
+
+  it('takes "a strand held" as no reason where none has held, nor for a stop of the skin', () => {
+    const lift = (told: Told, rule: string, code = 'strandHeld') =>
+      tryRaw(told, { type: 'OVERRIDDEN', answers: { ...freer, rule, code } }, told.atMs + 1000, salon);
+    const refused = {
+      ok: false,
+      error: { kind: 'fields', fields: [{ path: 'code', code: 'noStrandHeld' }] },
+    };
+    const decision = tell(until('DECIDED'));
+    expect(lift(decision, freer.rule)).toMatchObject({ ok: true });
+    expect(lift(decision, 'judgement.tingled')).toEqual(refused);
+    expect(lift(decision, 'judgement.tingled', 'seniorAgreed')).toMatchObject({ ok: true });
+    const before = tell(until('STRAND_STARTED'));
+    expect(lift(before, 'judgement.snapsWhenWet')).toEqual(refused);
+    const gummed = change(until('DECIDED'), ofType('OUTCOME_RECORDED', 'lengths'), { fibre: 'gummy' });
+    expect(lift(tell(gummed), freer.rule)).toEqual(refused);
+  });
 
   it('keeps a stop that was lifted, also after it was judged anew', () => {
     const told = andThen(tell(until('DECIDED')), { type: 'OVERRIDDEN', answers: freer });

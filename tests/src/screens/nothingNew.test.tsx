@@ -49,6 +49,7 @@ describe('whoever is back', () => {
     expect(shown.find('[data-line=tools]').textContent?.replaceAll('\u00a0', ' ')).toContain(
       'Flat iron · Dry · 2 days a week · 12 months · 350 °F',
     );
+    expect(shown.find('[data-line=tools]').textContent).not.toContain("Don't know");
     expect(shown.find('[data-line=history]').textContent).toContain('Salon colour; nothing else since');
     expect((shown.find('[data-act=nothing-new]') as HTMLButtonElement).disabled).toBe(true);
     await shown.answer(['wetStretch', 'springsBack']);

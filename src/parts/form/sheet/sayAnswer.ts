@@ -28,6 +28,10 @@ function sayNumber(
   return said.told?.(figure) ?? figure;
 }
 
+/** "Don't know" alone, without its question, says nothing where hardly anybody is asked. */
+const isNotKnownAsUsual = (question: Question, value: Raw): boolean =>
+  'or' in question && question.or === 'unknown' && value === 'unknown';
+
 /** One row of a list in one line: "Flat iron · Wet · 3 days a week · 390 °F". */
 export const sayRow = (
   form: Readonly<Record<string, Question>>,
@@ -36,7 +40,7 @@ export const sayRow = (
   saying: Saying,
 ): string =>
   Object.entries(form)
-    .filter(([name]) => row[name] !== undefined)
+    .filter(([name, question]) => row[name] !== undefined && !isNotKnownAsUsual(question, row[name]))
     .map(([name, question]) => sayAnswer(question, words[name] ?? { ask: name }, row[name], saying))
     .filter((text) => text !== '')
     .join(' · ');

@@ -117,7 +117,7 @@ const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
   code: {
     ask: 'Reason',
     options: {
-      knowsHerHair: 'I know her hair',
+      knowsHerHair: 'I know her well',
       makerAllows: 'The maker allows it',
       seniorAgreed: 'A senior agreed',
       strandHeld: 'A strand held in this mix',

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { Preparing } from '../../../../src/screens/strandTest/Preparing';
-import { layOnBench, seen } from '../bench';
+import { layOnBench, press, seen } from '../bench';
 import { type Played, playUntilConfirmed, tap } from '../playStory';
 
 const minute = 60_000;
@@ -22,6 +22,16 @@ function play(wetStretch: string): Played {
 it('says goggles, gloves and fan where the glass is what comes next', () => {
   layOnBench(Preparing, play('springsBack'));
   expect(seen('[data-caution="glass"]')).toContain('Gloves and goggles on');
+});
+
+it('offers no strand as the reason before one has held', async () => {
+  layOnBench(Preparing, play('snaps'));
+  await press('judge-judgement.snapsWhenWet');
+  const offered = [...document.querySelectorAll<HTMLElement>('[data-option]')].map(
+    ({ dataset }) => dataset.option,
+  );
+  expect(offered).toEqual(expect.arrayContaining(['knowsHerHair', 'seniorAgreed']));
+  expect(offered).not.toContain('strandHeld');
 });
 
 it('says nothing of them while a stop is to be judged first', () => {
