@@ -16,7 +16,7 @@ export interface PageSurroundings {
   readonly onMore: () => void;
   readonly onBar: () => void;
   /** Back to a step, past the question what that costs. */
-  readonly onBackTo?: (step: BackStep) => void;
+  readonly onBackTo: (step: BackStep) => void;
 }
 
 /**

@@ -39,11 +39,6 @@ export function AskPage(
   const asking = createAsking(props.step, props);
   const before = () => askSteps[askSteps.indexOf(props.step) - 1];
 
-  const goBack = (step: AskStep) => {
-    if (props.page.onBackTo !== undefined) props.page.onBackTo(step);
-    else void props.submit({ type: 'REOPENED', answers: { step } });
-  };
-
   return (
     <StepPage
       page={props.page}
@@ -59,7 +54,7 @@ export function AskPage(
           {props.also}
           <Show when={before()}>
             {(step) => (
-              <BigButton act="back" onPress={() => goBack(step())}>
+              <BigButton act="back" onPress={() => props.page.onBackTo(step())}>
                 {words.general.back}
               </BigButton>
             )}

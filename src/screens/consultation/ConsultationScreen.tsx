@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, mergeProps, on, Show, splitProps } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { RawEvent } from '../../../shared/records/classify';
@@ -16,12 +16,11 @@ import type { SubmitRefusal } from '../../station/submitRefusal';
 import { AnotherDay } from '../ask/AnotherDay';
 import { findAskedAnew } from '../ask/anotherDayView';
 import { sayWhose } from '../bar/sayWhose';
-import { explainRefusal, type TapRefusal } from '../explainRefusal';
-import { isOpenNow } from '../isOpenNow';
+import { explainRefusal } from '../explainRefusal';
 import { findKnot } from '../knot';
 import { GoBackDialog } from '../leaving/GoBackDialog';
+import { createGoingBack } from '../leaving/goingBack';
 import { MoreForClient } from '../leaving/MoreForClient';
-import { costsToGoBack } from '../leaving/whatFalls';
 import { createRinseSteps } from '../reaction/rinseSteps';
 import { screenOf, stepOf } from '../screenOf';
 import { SkinTestPage } from '../skinTest/SkinTestPage';
@@ -61,12 +60,10 @@ export function ConsultationScreen(props: {
     if (last === undefined) return refuse(taken.error);
     return refuse(explainRefusal(taken.error, props.consultation, last, props.settings, props.nowMs));
   };
-  const rinseSteps = createRinseSteps({
-    get consultation() {
-      return props.consultation;
-    },
-    submit,
-  });
+  const [client] = splitProps(props, ['consultation', 'settings', 'nowMs', 'by', 'finishClosing']);
+  const given = mergeProps(client, { submit, submitAll });
+  const rinseSteps = createRinseSteps(given);
+  const goingBack = createGoingBack(given);
   const name = createMemo(() => {
     const screen = screenOf(props.consultation.state);
     return rinseSteps.isOpen() && screen !== 'ended' ? 'reaction' : screen;
@@ -95,24 +92,6 @@ export function ConsultationScreen(props: {
     ].join(' '),
   );
 
-  const [backTo, setBackTo] = createSignal<BackStep | null>(null);
-  const [backRefusal, setBackRefusal] = createSignal<TapRefusal | null>(null);
-  const mayGoBack = (to: BackStep) =>
-    isOpenNow(props.consultation, { type: 'REOPENED', answers: { step: to } }, props.settings, props.nowMs);
-  const goBack = async (to: BackStep | null) => {
-    if (to === null) return;
-    const taken = await submit({ type: 'REOPENED', answers: { step: to } });
-    setBackRefusal(taken.ok ? null : taken.error);
-    setBackTo(taken.ok ? null : to);
-  };
-  /** Where nothing falls by it, back is one tap. */
-  const askBack = (to: BackStep) => {
-    setIsMoreOpen(false);
-    setBackRefusal(null);
-    if (costsToGoBack(props.consultation)) setBackTo(to);
-    else void goBack(to);
-  };
-
   const page: PageSurroundings = {
     get kicker() {
       return kicker();
@@ -123,27 +102,12 @@ export function ConsultationScreen(props: {
     onReaction: () => rinseSteps.open(),
     onMore: () => setIsMoreOpen(true),
     onBar: () => props.onBar(),
-    onBackTo: (to) => askBack(to),
+    onBackTo: (to) => {
+      setIsMoreOpen(false);
+      goingBack.ask(to);
+    },
   };
-  const stepProps: StepProps = {
-    get consultation() {
-      return props.consultation;
-    },
-    get settings() {
-      return props.settings;
-    },
-    get nowMs() {
-      return props.nowMs;
-    },
-    get by() {
-      return props.by;
-    },
-    page,
-    submit,
-    submitAll,
-    rinseSteps,
-    finishClosing: () => props.finishClosing(),
-  };
+  const stepProps: StepProps = mergeProps(given, { page, rinseSteps });
 
   return (
     <MayWriteProvider value={() => props.isWriter}>
@@ -157,8 +121,8 @@ export function ConsultationScreen(props: {
           <StrandRail
             here={step()}
             knot={knot()}
-            mayGoTo={(to) => props.isWriter && isBackStep(to) && mayGoBack(to)}
-            onGoTo={(to) => isBackStep(to) && askBack(to)}
+            mayGoTo={(to) => props.isWriter && isBackStep(to) && goingBack.mayGo(to)}
+            onGoTo={(to) => isBackStep(to) && page.onBackTo(to)}
           />
           <Show when={edition()} keyed>
             {(_edition) => (
@@ -177,10 +141,10 @@ export function ConsultationScreen(props: {
           <GoBackDialog
             consultation={props.consultation}
             settings={props.settings}
-            to={backTo()}
-            refusal={backRefusal()}
-            onGo={() => void goBack(backTo())}
-            onStay={() => setBackTo(null)}
+            to={goingBack.to()}
+            refusal={goingBack.refusal()}
+            onGo={goingBack.go}
+            onStay={goingBack.stay}
           />
           <Dialog
             isOpen={isMoreOpen()}

@@ -1,9 +1,8 @@
 import { createMemo, createSignal, For, type JSX, Show } from 'solid-js';
-import { type BackStep, backSteps } from '../../../shared/records/steps';
+import { backSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { TapRefusal } from '../explainRefusal';
 import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
 import { mayTell, TellsOf } from '../reaction/TellsOf';
@@ -24,7 +23,6 @@ export function MoreForClient(
 ) {
   const words = useWords();
   const [way, setWay] = createSignal<Way | null>(null);
-  const [refusal, setRefusal] = createSignal<TapRefusal | null>(null);
   const sender = createSender(props);
   const wouldTake = (type: 'PARKED' | 'REOPENED', answers: Readonly<Record<string, string | number>>) =>
     isOpenNow(props.consultation, { type, answers }, props.settings, props.nowMs);
@@ -36,13 +34,6 @@ export function MoreForClient(
     props.page.onReaction();
     props.onDone();
   };
-
-  async function goBack(step: BackStep): Promise<void> {
-    if (props.page.onBackTo !== undefined) return props.page.onBackTo(step);
-    const taken = await props.submit({ type: 'REOPENED', answers: { step } });
-    setRefusal(taken.ok ? null : taken.error);
-    if (taken.ok) props.onDone();
-  }
 
   const isMistake = () => isNothingDone(props);
   const isThere: Readonly<Record<Way, () => boolean>> = {
@@ -70,14 +61,13 @@ export function MoreForClient(
         <div class="more-ways">
           <For each={backTo()}>
             {(step) => (
-              <BigButton act={`back-to-${step}`} onPress={() => void goBack(step)}>
+              <BigButton act={`back-to-${step}`} onPress={() => props.page.onBackTo(step)}>
                 {words.rail.steps[step]}
               </BigButton>
             )}
           </For>
         </div>
         <p class="soft">{words.leaving.goBackHint}</p>
-        <Refusal refusal={refusal()} />
       </section>
     ),
     park: () => <ParkForm {...props} onParked={() => props.onDone()} />,

@@ -4,6 +4,7 @@ import { Dynamic } from 'solid-js/web';
 import { onTestFinished } from 'vitest';
 import { advance } from '../../../machines/consultation/consultation';
 import { classify } from '../../../shared/records/classify';
+import type { BackStep } from '../../../shared/records/steps';
 import { accept, refuse } from '../../../shared/result';
 import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
 import type { StepProps, Submit, SubmitAll } from '../../../src/screens/stepProps';
@@ -39,6 +40,7 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
       moreAsked += 1;
     },
     onBar: () => undefined,
+    onBackTo: (step: BackStep) => void submit({ type: 'REOPENED', answers: { step } }),
   };
   const { unmount } = render(() => {
     const rinseSteps = createRinseSteps({
