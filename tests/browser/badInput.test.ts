@@ -63,7 +63,7 @@ const readOthers = (person: Person, question: string) =>
       .map((field) => [
         field.dataset.question,
         [...field.querySelectorAll('[aria-pressed="true"]')].map((each) => each.textContent),
-        [...field.querySelectorAll('input')].map((each) => each.value),
+        [...field.querySelectorAll<HTMLInputElement>('input, textarea')].map((each) => each.value),
       ]);
   }, question);
 

@@ -169,7 +169,7 @@ export async function setUp(
   await look();
   await person.act('who');
   await look();
-  await person.type(person.page.locator('[data-question="name"] input'), name);
+  await person.type(person.page.locator('[data-question="name"] :is(input, textarea)'), name);
   await person.act('keep-name');
   await person.act('settings');
   await person.page.locator('main[data-step="settings"]').waitFor();

@@ -70,7 +70,7 @@ async function answerOne(person: Typist, path: string, value: string): Promise<v
     if (await turnDial(person, field, Number(value))) return;
     const pad = field.locator('[data-act="another-number"]');
     if ((await pad.count()) > 0) await person.press(pad);
-    return person.type(field.locator('input'), value);
+    return person.type(field.locator('input, textarea'), value);
   }
   if ((await offered.getAttribute('data-act')) === 'absolute') return person.hold(offered);
   return person.press(offered);

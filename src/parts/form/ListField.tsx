@@ -30,11 +30,11 @@ export function ListField(
           <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
             <header class="row-head">
               <h2>{props.words.rowTitle?.(countRow(index))}</h2>
-              <button type="button" class="option" data-act="remove-row" onClick={() => remove(index)}>
-                {props.words.removeRow?.(countRow(index))}
-              </button>
             </header>
             {props.renderRow(row, index, (next) => change(index, next))}
+            <button type="button" class="option" data-act="remove-row" onClick={() => remove(index)}>
+              {props.words.removeRow?.(countRow(index))}
+            </button>
           </section>
         )}
       </Index>

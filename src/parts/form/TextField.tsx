@@ -1,7 +1,7 @@
 import { For } from 'solid-js';
 import type { TextQuestion } from '../../../shared/records/form';
-import { nameRefusalId } from './Field';
 import type { FieldProps } from './field';
+import { TextBox } from './TextBox';
 
 /** A short text, or one of the names the salon keeps. */
 export function TextField(props: FieldProps<TextQuestion>) {
@@ -21,15 +21,12 @@ export function TextField(props: FieldProps<TextQuestion>) {
           </button>
         )}
       </For>
-      <input
-        type="text"
-        class="text-box"
-        autocomplete="off"
-        aria-label={props.words.ask}
-        aria-describedby={nameRefusalId(props.path)}
-        aria-invalid={props.refusals.some(({ path }) => path === props.path)}
+      <TextBox
+        ask={props.words.ask}
+        path={props.path}
         value={typed()}
-        onInput={(event) => props.onChange(event.currentTarget.value)}
+        isRefused={props.refusals.some(({ path }) => path === props.path)}
+        onChange={props.onChange}
       />
     </div>
   );

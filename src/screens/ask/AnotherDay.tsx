@@ -46,7 +46,7 @@ export function AnotherDay(props: StepProps & { readonly here: WayStep }) {
   return (
     <AnythingNew
       page={props.page}
-      title={words.nothingNew.titleSince}
+      title={words.nothingNew.title}
       also={sayWhen()}
       lines={lines()}
       isOpen={false}

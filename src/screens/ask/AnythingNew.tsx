@@ -95,6 +95,9 @@ export function AnythingNew(props: {
       also={props.also}
       actions={
         <>
+          <div class="step-said">
+            <Refusal refusal={props.refusal} />
+          </div>
           <BigButton act="something-new" onPress={() => props.onSomethingNew()}>
             {words.nothingNew.somethingNew}
           </BigButton>
@@ -120,7 +123,6 @@ export function AnythingNew(props: {
         </For>
       </dl>
       {props.children}
-      <Refusal refusal={props.refusal} />
     </StepPage>
   );
 }

@@ -49,6 +49,7 @@ export function AskPage(
             <p class="held-up" role="status">
               {props.heldUp ?? asking.saysMissing(words, props.settings.units)}
             </p>
+            <Refusal refusal={asking.refusal()} />
             <Show when={props.laterOn}>{(said) => <p class="soft later-on">{said()}</p>}</Show>
           </div>
           {props.also}
@@ -91,7 +92,6 @@ export function AskPage(
           {(render) => render()(asking)}
         </Show>
       </Sheet>
-      <Refusal refusal={asking.refusal()} />
       <BeforeChange asking={asking} settings={props.settings} />
     </StepPage>
   );

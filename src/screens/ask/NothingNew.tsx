@@ -28,8 +28,8 @@ export function NothingNew(
   const reactions = () => props.last.answers.client?.reactions;
   const lines = () => [
     ...listSkinLines(words, hasAgeLine(), reactions(), props.settings.units),
-    ...listHairLines(props.last.answers.hotTools ?? {}, words, props.settings.units),
     { id: 'hair', name: said().hair, value: said().hairDry },
+    ...listHairLines(props.last.answers.hotTools ?? {}, words, props.settings.units),
   ];
   const tell = async () => {
     const wetStretch = stretch();

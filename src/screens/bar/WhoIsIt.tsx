@@ -79,9 +79,11 @@ export function WhoIsIt(props: {
           hasAgeLine={false}
           nowMs={props.nowMs}
         />
-        <BigButton kind="primary" act="keep-name" onPress={() => void keep()}>
-          {words.bar.keepName}
-        </BigButton>
+        <div class="dialog-actions">
+          <BigButton kind="primary" act="keep-name" onPress={() => void keep()}>
+            {words.bar.keepName}
+          </BigButton>
+        </div>
       </Show>
       <Refusal refusal={refusal()} />
     </>

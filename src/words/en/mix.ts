@@ -15,7 +15,7 @@ const bowl: FormWords<typeof bowlForm> = {
     addRow: 'Add a shade',
     removeRow: (row) => `Take out part ${row}`,
   },
-  colourG: { ask: 'Colour or lightener, all together' },
+  colourG: { ask: 'Colour or lightener, all together', short: 'All together' },
   ...mixWords,
 };
 

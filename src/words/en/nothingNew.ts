@@ -1,6 +1,6 @@
 /** Whoever is back, after weeks or on another day of the same visit: what is read aloud, and answered in one tap. */
 export const nothingNew = {
-  title: 'Anything new since last time?',
+  title: 'Anything new?',
   reactions: 'Reactions',
   noReaction: 'None, then or since',
   scalp: 'Scalp and face today',
@@ -15,7 +15,6 @@ export const nothingNew = {
   stretch: 'One wet strand today, pulled lightly?',
   somethingNew: 'Something is new',
   nothingNew: 'Nothing new, all as last time',
-  titleSince: 'Anything new since she was here?',
   saidOn: (when: string) => `last told ${when}`,
   nothingNewSince: 'Nothing new, all as it was told',
 };

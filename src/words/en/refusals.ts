@@ -234,7 +234,7 @@ export const refusals = {
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
   notSaved: {
-    what: 'Not saved: it could not be written to both copies.',
+    what: 'Not saved to both copies.',
     clears: 'What was saved before is still there. See the notices.',
   },
 };

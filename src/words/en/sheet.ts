@@ -17,6 +17,8 @@ export const sheet = {
   nothingYet: '?',
   more: 'More',
   usual: 'as usual',
+  answered: (count: string) => `${count} answered`,
+  asUsual: (count: string) => `${count} as usual`,
   notAsked: 'not asked',
   takeOut: 'Take out',
   takeOutNamed: (row: string) => `Take out: ${row}`,

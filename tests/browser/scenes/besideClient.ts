@@ -245,7 +245,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
   settings: {
     empty: scene(newHouse, 'main[data-step="settings"]', async ({ act, type, press }) => {
       await act('settings');
-      const name = '[data-question="name"] input';
+      const name = '[data-question="name"] :is(input, textarea)';
       await type(name, 'Opal');
       await press('[data-act="keep-name"]');
     }),

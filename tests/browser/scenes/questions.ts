@@ -1,11 +1,15 @@
 import type { Page } from 'playwright-core';
 import { settle } from './showScene';
 
-/** The lines of the ledger beside a sheet: every question, by name. None where the screen has no sheet. */
+/** The lines of the ledger beside a sheet: every question, by name. None where there is no sheet, or a window over it. */
 export const listQuestions = (page: Page): Promise<readonly string[]> =>
   page
     .locator('.ledger [data-ledger]')
-    .evaluateAll((lines) => lines.map((line) => line.getAttribute('data-ledger') ?? ''));
+    .evaluateAll((lines) =>
+      document.querySelector('dialog:modal') === null
+        ? lines.map((line) => line.getAttribute('data-ledger') ?? '')
+        : [],
+    );
 
 /** Turns the sheet to this question, as a tap on its line does, or on the way to all of them where that stands for it. */
 export async function turnTo(page: Page, question: string): Promise<void> {

@@ -72,7 +72,7 @@ function show(initial: RawForm = {}, hasAgeLine = false) {
   const at = (path: string, option: string) => find(`[data-question="${path}"] [data-option="${option}"]`);
   const tap = (path: string, option: string) => fireEvent.click(at(path, option));
   const type = (path: string, text: string) => {
-    const input = find(`[data-question="${path}"] input`) as HTMLInputElement;
+    const input = find(`[data-question="${path}"] :is(input, textarea)`) as HTMLInputElement;
     fireEvent.input(input, { target: { value: text } });
     return input;
   };

@@ -93,7 +93,7 @@ function show(initial: RawForm = {}, mayWrite = true) {
   const asked = () => look('[data-question]')?.dataset.question ?? null;
   const line = (path: string) =>
     find(`[data-ledger="${path}"] .ledger-value`).textContent?.replaceAll('\u00a0', ' ').trim();
-  const input = () => find('.sheet-question input') as HTMLInputElement;
+  const input = () => find('.sheet-question :is(input, textarea)') as HTMLInputElement;
   const type = (text: string) => fireEvent.input(input(), { target: { value: text } });
   return { draft, container, look, find, tap, act, goTo, asked, line, input, type };
 }

@@ -27,7 +27,7 @@ describe('whoever is back on another day', () => {
   it('is asked what is new since she was here, read aloud', async () => {
     const shown = await comeBack(tested);
     expect(stepOf(shown)).toBe('anotherDay');
-    expect(shown.find('h1').textContent).toBe('Anything new since she was here?');
+    expect(shown.find('h1').textContent).toBe('Anything new?');
     for (const line of ['reactions', 'scalp', 'age', 'tools', 'history']) shown.find(`[data-line=${line}]`);
     expect(shown.look('[data-question=wetStretch]')).toBeNull();
   });

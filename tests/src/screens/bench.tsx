@@ -102,8 +102,9 @@ function bring(question: string): string {
 /** Its field, with the pad brought out where the figure is offered as tiles. */
 function findInput(question: string): HTMLInputElement {
   const selector = bring(question);
-  if (look(`${selector} input`) === null) look(`${selector} [data-act="another-number"]`)?.click();
-  return find(`${selector} input`) as HTMLInputElement;
+  if (look(`${selector} :is(input, textarea)`) === null)
+    look(`${selector} [data-act="another-number"]`)?.click();
+  return find(`${selector} :is(input, textarea)`) as HTMLInputElement;
 }
 
 export const act = (name: string): HTMLElement => find(`[data-act="${name}"]`);

@@ -45,7 +45,7 @@ describe('whoever is back', () => {
   it('with nothing new is at the decision by the wet stretch of today and one tap', async () => {
     const shown = await comeBack();
     await shown.tap('[data-act=open-same]');
-    expect(shown.find('h1').textContent).toBe('Anything new since last time?');
+    expect(shown.find('h1').textContent).toBe('Anything new?');
     expect(shown.find('[data-line=tools]').textContent?.replaceAll('\u00a0', ' ')).toContain(
       'Flat iron · Dry · 2 days a week · 12 months · 350 °F',
     );

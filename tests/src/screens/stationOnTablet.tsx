@@ -127,8 +127,8 @@ export async function showStation(
   const type = async (path: string, text: string) => {
     await goTo(path);
     const pad = `[data-question="${path}"] [data-act=another-number]`;
-    if (look(`[data-question="${path}"] input`) === null) await tap(pad);
-    const input = find(`[data-question="${path}"] input`) as HTMLInputElement;
+    if (look(`[data-question="${path}"] :is(input, textarea)`) === null) await tap(pad);
+    const input = find(`[data-question="${path}"] :is(input, textarea)`) as HTMLInputElement;
     input.value = text;
     input.dispatchEvent(new Event('input', { bubbles: true }));
     await settle();
@@ -138,8 +138,8 @@ export async function showStation(
   const readTyped = async (path: string) => {
     await goTo(path);
     const field = `[data-question="${path}"]`;
-    if (look(`${field} input`) === null) await tap(`${field} [data-act=another-number]`);
-    return (find(`${field} input`) as HTMLInputElement).value;
+    if (look(`${field} :is(input, textarea)`) === null) await tap(`${field} [data-act=another-number]`);
+    return (find(`${field} :is(input, textarea)`) as HTMLInputElement).value;
   };
   const answer = async (...given: readonly (readonly [string, string])[]) => {
     for (const [path, option] of given) {

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import { formatQuantity } from '../../../../shared/units/format';
 import type { UnitSettings } from '../../../../shared/units/quantity';
 import { useWords } from '../../useWords';
 import type { Place } from './places';
@@ -21,9 +22,13 @@ const isNotAsked = ({ state, question }: Place): boolean =>
 
 const nameOf = ({ words }: Place): string => words.short ?? words.ask;
 
-/** More lines than these do not stand one below the other, and these only where the sheet is tall. */
+/** More lines than these do not stand one below the other, and so many only where the sheet is tall. */
 const TALLEST = 12;
 const TALL = 9;
+/** From so many questions on, what is hardly ever asked is folded away. */
+const FOLDED_FROM = 10;
+/** So many answers of what is folded away are still said. */
+const FEW = 2;
 
 /**
  * All questions of the form in short, with what was answered; a tap on a line goes to its question. What is hardly ever
@@ -41,7 +46,7 @@ export function Ledger(props: {
   const [isOpened, setIsOpened] = createSignal(false);
   const mayFold = ({ question, isMore, state }: Place) =>
     state !== 'refused' && (isMore || ('or' in question && question.or !== undefined));
-  const isFolding = () => props.places.length > TALL && props.places.filter(mayFold).length > 1;
+  const isFolding = () => props.places.length >= FOLDED_FROM && props.places.filter(mayFold).length > 1;
   const folded = () => (isFolding() ? props.places.filter(mayFold) : []);
   const main = () => (isFolding() ? props.places.filter((place) => !mayFold(place)) : props.places);
   const isFoldedHere = createMemo(() => folded().some(({ path }) => path === props.here));
@@ -53,13 +58,18 @@ export function Ledger(props: {
     (isFolding() ? 1 + (isOpened() ? folded().length : 0) : 0);
   const say = ({ question, words: said, value }: Place) =>
     sayAnswer(question, said, value, { words, units: props.units });
-  const sayFolded = () =>
-    folded()
-      .filter((place) => !isNotAsked(place))
-      .map((place) => ({ name: nameOf(place), text: say(place) }))
-      .filter(({ text }) => text !== '')
-      .map(({ name, text }) => `${name} ${text}`)
-      .join(' · ');
+  /** What somebody said of them; the rest is only counted. */
+  const sayFolded = () => {
+    const said = folded().filter(({ state }) => state === 'said');
+    const usual = folded().length - said.length;
+    const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+    return [
+      ...(said.length > FEW
+        ? [words.sheet.answered(write(said.length))]
+        : said.map((place) => `${nameOf(place)} ${say(place)}`)),
+      ...(usual === 0 ? [] : [words.sheet.asUsual(write(usual))]),
+    ].join(' · ');
+  };
   const line = (path: string, isHidden: () => boolean) => (
     <Show when={props.places.find((each) => each.path === path)}>
       {(place) => (

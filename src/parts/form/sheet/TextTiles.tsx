@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { TextQuestion } from '../../../../shared/records/form';
 import { useWords } from '../../useWords';
-import { nameRefusalId } from '../Field';
+import { TextBox } from '../TextBox';
 import type { ControlProps } from './control';
 import { Tile, WayTile } from './Tile';
 import { Tiles } from './Tiles';
@@ -13,7 +13,9 @@ export function TextTiles(props: ControlProps<TextQuestion>) {
   const typed = () => (typeof props.value === 'string' ? props.value : (props.question.or ?? ''));
   const isRefused = () => props.refusals.some(({ path }) => path === props.path);
   const isReady = () => typed().trim() !== '' && !isRefused();
-  const takeTyped = () => isReady() && props.onDone();
+  const takeTyped = () => {
+    if (isReady()) props.onDone();
+  };
   return (
     <>
       <Show when={picks().length > 0}>
@@ -34,16 +36,13 @@ export function TextTiles(props: ControlProps<TextQuestion>) {
         </Tiles>
       </Show>
       <div class="typed-line">
-        <input
-          type="text"
-          class="text-box"
-          autocomplete="off"
-          aria-label={props.words.ask}
-          aria-describedby={nameRefusalId(props.path)}
-          aria-invalid={isRefused()}
+        <TextBox
+          ask={props.words.ask}
+          path={props.path}
           value={typed()}
-          onInput={(event) => props.onChange(event.currentTarget.value)}
-          onKeyDown={(event) => event.key === 'Enter' && takeTyped()}
+          isRefused={isRefused()}
+          onChange={props.onChange}
+          onEnter={takeTyped}
         />
         <WayTile
           act="text-done"

@@ -52,7 +52,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   reactions: {
     ask: 'Has she ever reacted?',
     short: 'Reactions',
-    hint: 'To colour, lightener or a black henna tattoo. Ask each one aloud.',
+    hint: 'To colour, lightener, black henna. Ask each aloud.',
     options: {
       none: 'None of these',
       tingled: 'Tingled, gone on rinsing',
@@ -62,7 +62,7 @@ export const clientWords: FormWords<typeof clientForm> = {
       hives: 'Hives',
       tightChest: 'Tight chest',
       rash: 'Rash',
-      blackTattoo: 'To a black henna tattoo',
+      blackTattoo: 'Black henna tattoo',
     },
   },
   scalp: {
