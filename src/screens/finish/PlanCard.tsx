@@ -1,9 +1,10 @@
 import { For, Show } from 'solid-js';
 import type { PlanAnswers } from '../../../shared/records/forms/bowl';
-import type { ConsultationRecord } from '../../../shared/records/record';
+import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { brand } from '../../../shared/units/brand';
 import { formatPercent, formatQuantity, formatTemperature } from '../../../shared/units/format';
+import { msPerMinute } from '../../../shared/units/time';
 import { useWords } from '../../parts/useWords';
 import './finish.css';
 
@@ -12,7 +13,7 @@ const STILL_HOT_C = 80;
 
 /** Her heat plan as one card: what she does at home, to read aloud, to photograph and, later, to print. */
 export function PlanCard(props: {
-  readonly record: Pick<ConsultationRecord, 'ticket' | 'bowls'>;
+  readonly record: Pick<ConsultationRecord, 'ticket' | 'bowls' | 'clocks'>;
   readonly settings: Settings;
   /** null while a question of it is open. */
   readonly plan: PlanAnswers | null;
@@ -24,6 +25,13 @@ export function PlanCard(props: {
   const hot = (celsius: number) => formatTemperature(brand(celsius), units, words.locale);
   const write = (value: number, quantity: 'count' | 'minutes') =>
     formatQuantity(value, quantity, units, words.locale);
+  /** Whole minutes it was really on, whatever it was weighed for. */
+  const countMinutesOn = ({ clock, minutes }: BowlRecord): number => {
+    const { startedAtMs, endedAtMs = null } = props.record.clocks.find(({ id }) => id === clock) ?? {};
+    return startedAtMs === undefined || endedAtMs === null
+      ? minutes
+      : Math.floor((endedAtMs - startedAtMs) / msPerMinute);
+  };
   const used = () => props.record.bowls.filter(({ state }) => state === 'rinsed');
   return (
     <Show when={props.plan} fallback={<p class="lead">{said().openYet}</p>}>
@@ -62,7 +70,7 @@ export function PlanCard(props: {
                       words.general.zones[bowl.zone],
                       bowl.line,
                       formatPercent(bowl.developerPercent, units, words.locale),
-                      write(bowl.minutes, 'minutes'),
+                      write(countMinutesOn(bowl), 'minutes'),
                     )}{' '}
                   </span>
                 )}

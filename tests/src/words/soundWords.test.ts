@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decision } from '../../../src/words/en/decision';
 import { heatSprayWords } from '../../../src/words/en/forms/heatSpray';
+import { mixWords } from '../../../src/words/en/forms/strand';
 import { heat } from '../../../src/words/en/heat';
 import { reaction } from '../../../src/words/en/reaction';
 import { refusals } from '../../../src/words/en/refusals';
@@ -30,6 +31,10 @@ describe('what is said of hair', () => {
 
   it('names the ways out by what stands on the buttons', () => {
     expect(refusals.permit.reaction.clears.toLowerCase()).toContain(reaction.notAReaction.toLowerCase());
+  });
+
+  it('warns of dry heat on lightener where the heat is chosen, before anything is on', () => {
+    expect(mixWords.heat).toMatchObject({ hint: expect.stringMatching(/dryer.*lightener.*maker/) });
   });
 
   it('warns of a spray near plates where the spray is chosen', () => {

@@ -20,7 +20,11 @@ export const mixWords: FormWords<typeof mixQuestions> = {
   batch: { ask: 'Batch', hint: 'From the label, if there is one.' },
   developerPercent: { ask: 'Developer bottle', hint: '3 % is 10 vol, 6 % is 20, 9 % is 30, 12 % is 40.' },
   ratio: { ask: 'Developer to 1 part', hint: '2 means 1 : 2.' },
-  heat: { ask: 'Heat', options: { none: 'None', foil: 'Foil', dryHeat: 'Dry heat' } },
+  heat: {
+    ask: 'Heat',
+    hint: 'No dryer or lamp on lightener unless the maker says so.',
+    options: { none: 'None', foil: 'Foil', dryHeat: 'Dry heat' },
+  },
   minutes: { ask: 'Minutes on' },
 };
 

@@ -151,6 +151,11 @@ it('closes with the plan she takes home, and not without a setting', async () =>
   await press('give-plan');
   expect(said('settingC')).toContain('A number from');
   await choose('settingC', '300');
+  const { clocks, bowls } = bench.consultation().record;
+  const { startedAtMs = 0, endedAtMs } = clocks.find(({ kind }) => kind === 'head') ?? {};
+  const minutesOn = ((endedAtMs ?? 0) - startedAtMs) / minute;
+  expect(minutesOn).not.toBe(bowls[0]?.minutes);
+  expect(seen('.plan-done'), 'really on').toContain(`${Math.floor(minutesOn)} min`);
   await press('give-plan');
   expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48 });
   expect(bench.consultation().record.ended?.how).toBe('done');
