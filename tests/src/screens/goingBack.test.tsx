@@ -1,6 +1,9 @@
 import { cleanup } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
+import { refuse } from '../../../shared/result';
+import { createGoingBack } from '../../../src/screens/leaving/goingBack';
+import { settings as playSettings, playUntilConfirmed } from './playStory';
 import { type Shown, showStation } from './stationOnTablet';
 
 afterEach(cleanup);
@@ -87,5 +90,27 @@ describe('going back', () => {
     await shown.answer(['porosity', String(porosity)]);
     expect(shown.look('dialog [data-panel=before-change]')).toBeNull();
     expect(readRecord(shown).answers.feelHair?.porosity).toBe(porosity);
+  });
+
+  it('that could not be written says so, also where it was one tap, and may be tried again', async () => {
+    const { consultation, atMs: nowMs } = playUntilConfirmed('client');
+    const tried: string[] = [];
+    const going = createGoingBack({
+      consultation,
+      settings: playSettings,
+      nowMs,
+      submit: async ({ type }) => {
+        tried.push(type);
+        return refuse({ kind: 'notNow' });
+      },
+    });
+    going.ask('client');
+    await Promise.resolve();
+    expect([going.to(), going.refusal()]).toEqual(['client', { kind: 'notNow' }]);
+    going.go();
+    await Promise.resolve();
+    expect(tried).toEqual(['REOPENED', 'REOPENED']);
+    going.stay();
+    expect(going.to()).toBeNull();
   });
 });
