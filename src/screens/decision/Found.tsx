@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { findSigns } from '../../../shared/records/gradeOutcome';
 import type { OutcomeRecord, StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
@@ -33,10 +34,11 @@ export function Found(
     const reasonWords = said().reasons[reason];
     return typeof reasonWords === 'string' ? reasonWords : reasonWords(write(props.view.shortBy, 'level'));
   };
-  /** Which strand, how it came back, whether it was even, by whom and when. */
+  /** Which strand, whether it weakened in the mix, how it came back, whether it was even, by whom and when. */
   const saySmall = (strand: StrandRecord, { stretch, evenness, by, atMs }: OutcomeRecord): string =>
     [
       said().strandNumber(write(strand.number, 'count')),
+      ...(findSigns(strand).hasWeakened ? [said().weakened] : []),
       words.strandTest.forms.outcome.stretch.options[stretch],
       ...(evenness === undefined || evenness === 'even'
         ? []

@@ -53,6 +53,8 @@ export const decision = {
   expect: (reached: string, target: string) => `Expect about ${reached}; a new strand to promise ${target}.`,
   /** Where nothing of this plan may go on. */
   instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
+  /** Why a strand that felt sound counts as rough. */
+  weakened: 'stretchy or weak in the mix',
   strandNumber: (number: string) => `strand ${number}`,
   findingAfter: (finding: string, minutes: string) => `${finding} after ${minutes}`,
   sameMix: 'the same mix.',
@@ -64,7 +66,7 @@ export const decision = {
   estimate: general.estimate,
   reasons: {
     stopped: 'A stop is still open.',
-    oneStrandTooFew: 'Suspect hair, more than one sign: it asks for a second strand.',
+    oneStrandTooFew: 'One strand is too few for this hair.',
     wellShort: (levels: string) => `Well short of the level she wants, by ${levels}.`,
     short: (levels: string) => `Short of the level she wants, by ${levels}.`,
     uneven: 'The strand came out patchy or banded.',

@@ -134,3 +134,25 @@ it('says what each choice means where it is chosen, and what is not open why', a
   expect(seen('[data-option="cutFirst"]')).toContain('never treated back');
   expect(seen('[data-option="endsOut"]')).toContain('no strand allows it');
 });
+
+it('says why a strand that felt sound counts as rough: a look found it stretchy', () => {
+  const until = endsIronedWet.steps.findLastIndex(({ raw }) => raw.type === 'OUTCOME_RECORDED');
+  const stretchy = endsIronedWet.steps
+    .slice(0, until + 1)
+    .reduce<Played>(
+      (played, { afterMs, by, raw }) =>
+        tap(
+          played,
+          afterMs,
+          raw.type === 'LOOKED' && raw.answers?.zone === 'lengths'
+            ? { ...raw, answers: { ...raw.answers, feel: 'stretchy' } }
+            : raw,
+          by,
+        ),
+      { consultation: beginConsultation('stretchy'), atMs: endsIronedWet.startAtMs },
+    );
+  layOnBench(DecisionScreen, stretchy);
+  const lengths = seen('[data-finding="rough"]');
+  expect(lengths).toContain('rough after 25 min');
+  expect(lengths).toContain('stretchy or weak in the mix');
+});
