@@ -210,7 +210,7 @@ const skinTest = (ticket: string, line: string) => ({
 
 /**
  * A day of the invented salon as it stands at `nowMs` (ms since 1970-01-01 UTC): every tap that led to it, in the order
- * of the clock, none of them later. Nobody in it is real. Checked in tests/seeds/demoDay.test.ts.
+ * of the clock, none of them later. Nobody in it is real. Checked in tests/src/station/demoDay.test.ts.
  */
 export function tellDemoDay(nowMs: number): DemoDay {
   const taps = [...tellBar(nowMs), ...tellParked(nowMs), ...tellClosed(nowMs)];

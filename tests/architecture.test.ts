@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { findHeldSentences } from './architecture/heldSentences';
 import { findInlineStyles } from './architecture/inlineStyles';
+import { findLostTests } from './architecture/namedTests';
 import { findForbiddenImports } from './architecture/oneWay';
 import { findBarrels, findMisplacedFiles } from './architecture/places';
 import { findClockAndChance, findLivingCharts } from './architecture/purity';
@@ -38,6 +39,7 @@ describe('the house', () => {
     ['no chart waits, invokes or runs', findLivingCharts],
     ['every file lies where its topic is', findMisplacedFiles],
     ['no file only hands on others', findBarrels],
+    ['every test that is named is there', findLostTests],
     ['every word that a person sees stands in src/words', findVisibleWords],
     ['no screen carries a style that the policy refuses', findInlineStyles],
     ['no screen goes on saying what it said first', findHeldSentences],
@@ -184,6 +186,20 @@ describe('a planted file in the wrong place is found', () => {
     ['shared/all.ts', "export type { Result } from './result';"],
   ])('a barrel: %s: %s', (path, text) => {
     expect(plant(findBarrels, path, text)).toHaveLength(1);
+  });
+});
+
+describe('a planted name of a test', () => {
+  const file = { path: 'shared/dose.ts', text: '/** Doses.\n * Checked in tests/shared/dose.test.ts. */' };
+
+  it('that is not there is found where it stands', () => {
+    expect(findLostTests([file]).map(show)).toEqual([
+      'shared/dose.ts:2 names tests/shared/dose.test.ts, which is not there',
+    ]);
+  });
+
+  it('that is there is let through', () => {
+    expect(findLostTests([file, { path: 'tests/shared/dose.test.ts', text: '' }])).toEqual([]);
   });
 });
 

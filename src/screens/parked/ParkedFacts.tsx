@@ -78,7 +78,7 @@ export function ParkedFacts(props: Pick<StepProps, 'consultation' | 'settings' |
               <span>
                 {words.general.zones[strand.zone]}
                 <Show when={strand.outcome}>
-                  {(outcome) => `: ${words.strandTest.grades[outcome().grade]}`}
+                  {(outcome) => <span>: {words.strandTest.grades[outcome().grade]}</span>}
                 </Show>
                 <small>{sayUntil(strand)}</small>
               </span>
