@@ -12,6 +12,10 @@ import { Tile, Tiles } from '../Tiles';
 import { OnHerLine } from './OnHerLine';
 import { type ReactionView, sayOnFor } from './viewReaction';
 
+/** Signs after which less than this is too little: labels; burn first-aid guidance; Pang & Fiume 2001. */
+const askEmergency: readonly string[] = ['breath', 'faint'];
+const askDoctor: readonly string[] = ['blisters', 'eyes'];
+
 /** What was done; closing ends no water clock unsaid, and nothing closes while anything is on. */
 export function CarePage(
   props: StepProps & {
@@ -24,6 +28,13 @@ export function CarePage(
   const said = () => words.reaction;
   const chosen = () => props.form.draft.raw().care;
   const isOn = () => props.view.contacts.length > 0;
+  /** What was told asks for more than was done; it is said, and closes all the same. */
+  const tooLittle = (): 'emergency' | 'doctor' | null => {
+    const told = (of: readonly string[]) =>
+      props.consultation.record.reaction?.signs.some((sign) => of.includes(sign)) === true;
+    if (chosen() !== undefined && chosen() !== 'emergencyCalled' && told(askEmergency)) return 'emergency';
+    return chosen() === 'rinsed' && told(askDoctor) ? 'doctor' : null;
+  };
   const short = () => props.view.waters.find(({ isLongEnough }) => !isLongEnough);
   return (
     <StepPage
@@ -62,6 +73,13 @@ export function CarePage(
         <Caution kind="stop">
           <p>{said().rinseFirst}</p>
         </Caution>
+      </Show>
+      <Show when={tooLittle()}>
+        {(missing) => (
+          <Caution kind="stop">
+            <p data-line="too-little">{said().tooLittle[missing()]}</p>
+          </Caution>
+        )}
       </Show>
       <Show when={short()}>
         {(water) => (

@@ -72,6 +72,11 @@ export const reaction = {
   rinseFirst: 'Rinse first. Then say what was done.',
   /** What she remembers, or what shows, only now. */
   tells: { open: 'She tells of a reaction …', title: 'She tells of it now: hold what it is' },
+  /** Told, and not done yet. */
+  tooLittle: {
+    emergency: 'Throat, breath or faint was told: call the emergency number now.',
+    doctor: 'Blisters or eyes: a doctor has to look.',
+  },
   giveCare: 'Save and close',
   giveCareAnyway: 'Close, and rinse on',
 };

@@ -131,6 +131,31 @@ describe('a reaction', () => {
     expect(bench.consultation().record.reaction?.signs).toEqual(['burning', 'blisters']);
   });
 
+  it.each([
+    ['breath', 'rinsedAndDoctor', 'call the emergency number now'],
+    ['faint', 'rinsed', 'call the emergency number now'],
+    ['blisters', 'rinsed', 'a doctor has to look'],
+    ['eyes', 'rinsed', 'a doctor has to look'],
+    ['breath', 'emergencyCalled', ''],
+    ['blisters', 'rinsedAndDoctor', ''],
+    ['stinging', 'rinsed', ''],
+  ])('of %s, with %s done, says what is still too little: “%s”', async (sign, care, line) => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    await press('look');
+    await press('stinging-yes');
+    bench.show(Reaction);
+    await press('signs');
+    await choose('signs', sign);
+    await pressTwice('record-reaction');
+    await press('rinsed-lengths');
+    bench.pass(20 * minute);
+    await press('care');
+    await choose('care', care);
+    const told = seen('[data-line="too-little"]');
+    expect(told).toContain(line);
+    expect(told === '').toBe(line === '');
+  });
+
   it('goes back where she was when it was none', async () => {
     const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
     await press('look');
