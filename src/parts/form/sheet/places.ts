@@ -56,7 +56,7 @@ function findState(
 }
 
 /** What is kept of a question nobody touched is its default: that is no more than usual. */
-function isDefault(question: Question, value: Raw, units: UnitSettings): boolean {
+export function isDefault(question: Question, value: Raw, units: UnitSettings): boolean {
   if (!('or' in question) || question.or === undefined) return false;
   if (question.kind !== 'number' || question.or === 'unknown') return value === question.or;
   return value === writeNumber(question.or, question.field, units);

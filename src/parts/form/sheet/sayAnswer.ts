@@ -5,7 +5,7 @@ import { readNumber } from '../../../../shared/units/numberField';
 import type { UnitSettings } from '../../../../shared/units/quantity';
 import type { AnyQuestionWords } from '../../../words/formWords';
 import type { Words } from '../../../words/words';
-import { readRows } from './places';
+import { isDefault, readRows } from './places';
 
 /** What a line is said in. */
 export interface Saying {
@@ -28,9 +28,9 @@ function sayNumber(
   return said.told?.(figure) ?? figure;
 }
 
-/** "Don't know" alone, without its question, says nothing where hardly anybody is asked. */
-const isNotKnownAsUsual = (question: Question, value: Raw): boolean =>
-  'or' in question && question.or === 'unknown' && value === 'unknown';
+/** A figure alone, without its question, says nothing where hardly anybody is asked and it is as usual. */
+const isAsUsual = (question: Question, value: Raw, { units }: Saying): boolean =>
+  question.more === true && isDefault(question, value, units);
 
 /** One row of a list in one line: "Flat iron · Wet · 3 days a week · 390 °F". */
 export const sayRow = (
@@ -40,7 +40,7 @@ export const sayRow = (
   saying: Saying,
 ): string =>
   Object.entries(form)
-    .filter(([name, question]) => row[name] !== undefined && !isNotKnownAsUsual(question, row[name]))
+    .filter(([name, question]) => row[name] !== undefined && !isAsUsual(question, row[name], saying))
     .map(([name, question]) => sayAnswer(question, words[name] ?? { ask: name }, row[name], saying))
     .filter((text) => text !== '')
     .join(' · ');
