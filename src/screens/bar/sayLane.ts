@@ -1,7 +1,10 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { ConsultationRecord } from '../../../shared/records/record';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import type { ClockSaid } from '../../parts/clockSaid';
+import type { KnotReason } from '../../parts/StrandRail';
 import type { Words } from '../../words/words';
+import { useBy } from '../mix/viewMix';
 import { type ScreenName, screenOf } from '../screenOf';
 import { sayBarDue } from './sayBarDue';
 import { listDueOf } from './viewBar';
@@ -19,17 +22,35 @@ const loud: Partial<Record<ScreenName, (words: Words) => string>> = {
   reaction: ({ bar }) => bar.reaction,
 };
 
-/** What is to be done for her now? Checked in tests/src/screens/viewBar.test.tsx. */
-export function sayLane({ state, record }: Consultation, words: Words): LaneSaid {
+/** What comes before a strand; all else that ties the knot waits until after it. */
+const beforeStrand: readonly KnotReason[] = ['forAJudgement', 'incompatibilityOpen'];
+
+/** A bowl goes on only within its hour; none is weighed while the knot is tied, and none is left once all is rinsed. */
+function sayTodo(
+  screen: ScreenName,
+  { bowls }: Pick<ConsultationRecord, 'bowls'>,
+  { bar, rail }: Words,
+  knot: KnotReason,
+  nowMs: number,
+): string {
+  const standing = bowls.filter(({ state }) => state === 'weighed');
+  if (standing.length > 0) return standing.some((bowl) => nowMs <= useBy(bowl)) ? bar.putOn : bar.throwAway;
+  if (screen === 'mix' && knot === 'strandUsed') return bar.todo.finish;
+  const isTied = screen === 'mix' || (screen === 'preparing' && beforeStrand.includes(knot));
+  return isTied && knot !== null ? rail.tiedBy[knot] : bar.todo[screen];
+}
+
+/** What is to be done for her now, the knot being tied by this? Checked in tests/src/screens/viewBar.test.tsx. */
+export function sayLane(
+  { state, record }: Consultation,
+  words: Words,
+  nowMs: number,
+  knot: KnotReason = null,
+): LaneSaid {
   const screen = screenOf(state);
   const sayLoud = loud[screen];
   if (sayLoud !== undefined) return { what: sayLoud(words), todo: words.bar.todo[screen], tone: 'over' };
-  const isStandingBy = record.bowls.some((bowl) => bowl.state === 'weighed');
-  return {
-    what: isStandingBy ? words.bar.putOn : words.bar.todo[screen],
-    todo: null,
-    tone: 'idle',
-  };
+  return { what: sayTodo(screen, record, words, knot, nowMs), todo: null, tone: 'idle' };
 }
 
 /** The same in one line, for a list: her most urgent clock, or what is to be done. */
@@ -41,7 +62,7 @@ export function sayInLine(
 ): { readonly text: string; readonly tone: LaneSaid['tone'] | ClockSaid['tone'] } {
   const [first] = listDueOf(consultation, nowMs);
   if (first === undefined) {
-    const { what, tone } = sayLane(consultation, words);
+    const { what, tone } = sayLane(consultation, words, nowMs);
     return { text: what, tone };
   }
   const { name, says, digits, tone } = sayBarDue(first, nowMs, words, units);

@@ -26,6 +26,8 @@ export const bar = {
     ended: 'try to close again',
   },
   putOn: 'put the bowl on',
+  /** Past its hour. */
+  throwAway: 'throw the bowl away',
   stopped: 'Stopped',
   notWritten: 'Record not written',
   reaction: 'REACTION',

@@ -193,12 +193,33 @@ describe('what comes first on the strip', () => {
 
 describe('a lane', () => {
   it('says what to do where no clock runs', () => {
-    expect(sayLane(asked, words)).toEqual({ what: 'snip and start a strand', todo: null, tone: 'idle' });
-    expect(sayLane(playUntil('DECIDED').consultation, words).what).toBe('weigh the bowl');
-    expect(sayLane(playUntil('BOWL_WEIGHED').consultation, words).what).toBe('put the bowl on');
-    expect(sayLane(playUntil('OUTCOME_RECORDED', 'ends').consultation, words).what).toBe(
+    expect(sayLane(asked, words, atMs)).toEqual({
+      what: 'snip and start a strand',
+      todo: null,
+      tone: 'idle',
+    });
+    expect(sayLane(playUntil('DECIDED').consultation, words, atMs).what).toBe('weigh the bowl');
+    expect(sayLane(playUntil('BOWL_WEIGHED').consultation, words, atMs).what).toBe('put the bowl on');
+    expect(sayLane(playUntil('OUTCOME_RECORDED', 'ends').consultation, words, atMs).what).toBe(
       'record the outcome',
     );
+  });
+
+  it('says what is in the way, not what the gate refuses', () => {
+    const decided = playUntil('DECIDED').consultation;
+    const say = (of: Consultation, knot: Parameters<typeof sayLane>[3]) =>
+      sayLane(of, words, atMs, knot).what;
+    expect(say(decided, 'skinTestWaiting')).toBe('skin test to read');
+    expect(say(asked, 'skinTestWaiting')).toBe('snip and start a strand');
+    expect(say(asked, 'forAJudgement')).toBe('a stop to judge');
+    expect(say(asked, 'incompatibilityOpen')).toBe('glass test first');
+    expect(say(playUntil('BOWL_RINSED').consultation, 'strandUsed')).toBe('give the heat plan');
+  });
+
+  it('calls for no bowl on her head that is past its hour', () => {
+    const { consultation, atMs: weighedAtMs } = playUntil('BOWL_WEIGHED');
+    expect(sayLane(consultation, words, weighedAtMs + 3_600_000).what).toBe('put the bowl on');
+    expect(sayLane(consultation, words, weighedAtMs + 3_600_001).what).toBe('throw the bowl away');
   });
 
   it('says loudly that she is stopped', () => {
@@ -207,7 +228,7 @@ describe('a lane', () => {
       step: 'client',
       answers: { reactions: ['hives'] },
     }).consultation;
-    expect(sayLane(stopped, words)).toEqual({ what: 'Stopped', todo: 'see why', tone: 'over' });
+    expect(sayLane(stopped, words, atMs)).toEqual({ what: 'Stopped', todo: 'see why', tone: 'over' });
   });
 });
 
