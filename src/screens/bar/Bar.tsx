@@ -112,7 +112,7 @@ export function Bar(props: {
       <Show when={view().waiting.length > 0}>
         <WaitingRow
           waiting={view().waiting}
-          units={props.settings.units}
+          settings={props.settings}
           nowMs={props.nowMs}
           onOpen={props.onOpen}
           onAll={() => setIsParkedOpen(true)}
@@ -121,7 +121,7 @@ export function Bar(props: {
       <Dialog isOpen={isParkedOpen()} title={words.bar.parkedTitle} onClose={() => setIsParkedOpen(false)}>
         <ParkedList
           view={view()}
-          units={props.settings.units}
+          settings={props.settings}
           nowMs={props.nowMs}
           onOpen={(id) => props.onOpen(id)}
         />

@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
-import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
 import { sayInLine } from './sayLane';
 import { sayWhose } from './sayWhose';
@@ -10,7 +10,7 @@ import { type BarView, isBackLate, PLACES } from './viewBar';
 /** Who waits for a place or sits beyond the places of the bar, and who is away between visits, with her day. */
 export function ParkedList(props: {
   readonly view: Pick<BarView, 'parked' | 'waiting'>;
-  readonly units: UnitSettings;
+  readonly settings: Settings;
   readonly nowMs: number;
   readonly onOpen: (id: string) => void;
 }) {
@@ -22,8 +22,8 @@ export function ParkedList(props: {
       const when = words.moments.dayAndTime(record.parked.untilAtMs);
       return isBackLate(consultation, props.nowMs) ? words.bar.wasDueAt(when) : words.bar.backAt(when);
     }
-    const { text } = sayInLine(consultation, props.nowMs, words, props.units);
-    const chair = formatQuantity(record.chair, 'count', props.units, words.locale);
+    const { text } = sayInLine(consultation, props.nowMs, words, props.settings);
+    const chair = formatQuantity(record.chair, 'count', props.settings.units, words.locale);
     return record.chair > PLACES ? text : `${words.bar.isWaiting(chair)} · ${text}`;
   };
   const all = createMemo(() => [...props.view.waiting, ...props.view.parked]);
@@ -44,7 +44,7 @@ export function ParkedList(props: {
                     data-late={isBackLate(consultation(), props.nowMs) ? '' : undefined}
                     onClick={() => props.onOpen(id)}
                   >
-                    <strong>{sayWhose(consultation(), words, props.units)}</strong>
+                    <strong>{sayWhose(consultation(), words, props.settings.units)}</strong>
                     <span>{sayWhen(consultation())}</span>
                     <span class="place-go" aria-hidden="true" />
                   </button>

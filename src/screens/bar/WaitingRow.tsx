@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { Consultation } from '../../../machines/consultation/consultation';
+import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
-import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
 import { sayInLine } from './sayLane';
 
@@ -11,17 +11,17 @@ const SHOWN = 2;
 /** Who has no lane of her own, the most urgent first: in one row below the lanes, each of them one tap away. */
 export function WaitingRow(props: {
   readonly waiting: readonly Consultation[];
-  readonly units: UnitSettings;
+  readonly settings: Settings;
   readonly nowMs: number;
   readonly onOpen: (id: string) => void;
   readonly onAll: () => void;
 }) {
   const words = useWords();
-  const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const ids = createMemo(() => props.waiting.slice(0, SHOWN).map(({ id }) => id));
   const find = (id: string) => props.waiting.find((each) => each.id === id);
   const more = () => props.waiting.length - SHOWN;
-  const sayNow = (consultation: Consultation) => sayInLine(consultation, props.nowMs, words, props.units);
+  const sayNow = (consultation: Consultation) => sayInLine(consultation, props.nowMs, words, props.settings);
   return (
     <section class="waiting-row" aria-label={words.bar.waiting}>
       <h2 class="waiting-title">{words.bar.waiting}</h2>

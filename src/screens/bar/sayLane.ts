@@ -1,9 +1,10 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { ConsultationRecord } from '../../../shared/records/record';
-import type { UnitSettings } from '../../../shared/units/quantity';
+import type { Settings } from '../../../shared/records/settings';
 import type { ClockSaid } from '../../parts/clockSaid';
 import type { KnotReason } from '../../parts/StrandRail';
 import type { Words } from '../../words/words';
+import { findKnot } from '../knot';
 import { useBy } from '../mix/viewMix';
 import { type ScreenName, screenOf } from '../screenOf';
 import { sayBarDue } from './sayBarDue';
@@ -23,7 +24,12 @@ const loud: Partial<Record<ScreenName, (words: Words) => string>> = {
 };
 
 /** What comes before a strand; all else that ties the knot waits until after it. */
-const beforeStrand: readonly KnotReason[] = ['forAJudgement', 'incompatibilityOpen'];
+const beforeStrand: readonly KnotReason[] = [
+  'anotherDay',
+  'stepUnsaid',
+  'forAJudgement',
+  'incompatibilityOpen',
+];
 
 /** A bowl goes on only within its hour; none is weighed while the knot is tied, and none is left once all is rinsed. */
 function sayTodo(
@@ -58,13 +64,14 @@ export function sayInLine(
   consultation: Consultation,
   nowMs: number,
   words: Words,
-  units: UnitSettings,
+  settings: Settings,
 ): { readonly text: string; readonly tone: LaneSaid['tone'] | ClockSaid['tone'] } {
   const [first] = listDueOf(consultation, nowMs);
   if (first === undefined) {
-    const { what, tone } = sayLane(consultation, words, nowMs);
+    const knot = findKnot(consultation.record, settings, nowMs);
+    const { what, tone } = sayLane(consultation, words, nowMs, knot);
     return { text: what, tone };
   }
-  const { name, says, digits, tone } = sayBarDue(first, nowMs, words, units);
+  const { name, says, digits, tone } = sayBarDue(first, nowMs, words, settings.units);
   return { text: `${name} · ${says} ${digits}`, tone };
 }

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { defaultSettings } from '../../../shared/records/settings';
 import { sayBarDue } from '../../../src/screens/bar/sayBarDue';
-import { sayLane } from '../../../src/screens/bar/sayLane';
+import { sayInLine, sayLane } from '../../../src/screens/bar/sayLane';
 import { type BarView, isBackLate, viewBar } from '../../../src/screens/bar/viewBar';
 import { findWords } from '../../../src/words/words';
-import { playUntil, playUntilConfirmed, tap } from './playStory';
+import { playUntil, playUntilConfirmed, settings, tap } from './playStory';
 
 const move = (consultation: Consultation, id: string, chair: number): Consultation => ({
   ...consultation,
@@ -211,9 +211,22 @@ describe('a lane', () => {
       sayLane(of, words, atMs, knot).what;
     expect(say(decided, 'skinTestWaiting')).toBe('skin test to read');
     expect(say(asked, 'skinTestWaiting')).toBe('snip and start a strand');
+    expect(say(asked, 'anotherDay')).toBe('ask her anew today');
     expect(say(asked, 'forAJudgement')).toBe('a stop to judge');
     expect(say(asked, 'incompatibilityOpen')).toBe('glass test first');
     expect(say(playUntil('BOWL_RINSED').consultation, 'strandUsed')).toBe('give the heat plan');
+  });
+
+  it('says the same in the row of who waits', () => {
+    const snaps = playUntilConfirmed('hotTools');
+    const wet = { porosity: 'normal', curl: 'straight', breakage: 'no', wetStretch: 'snaps' };
+    const answers = { nape: 'dry', mid: 'dry', ends: 'dry', ...wet };
+    let played = tap(snaps, 1, { type: 'ANSWERED', step: 'feelHair', answers });
+    played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'feelHair' } });
+    played = tap(played, 1, { type: 'ANSWERED', step: 'heatSpray', answers: { finish: 'noHotTool' } });
+    played = tap(played, 1, { type: 'STEP_CONFIRMED', answers: { step: 'heatSpray' } });
+    const { text } = sayInLine(played.consultation, played.atMs, words, settings);
+    expect(text).toBe('a stop to judge');
   });
 
   it('calls for no bowl on her head that is past its hour', () => {
