@@ -28,11 +28,14 @@ export function ListField(
       <Index each={rows()}>
         {(row, index) => (
           <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
-            <header class="row-head">
-              <h2>{props.words.rowTitle?.(countRow(index))}</h2>
-            </header>
+            <h2 class="row-title">{props.words.rowTitle?.(countRow(index))}</h2>
             {props.renderRow(row, index, (next) => change(index, next))}
-            <button type="button" class="option" data-act="remove-row" onClick={() => remove(index)}>
+            <button
+              type="button"
+              class="option remove-row"
+              data-act="remove-row"
+              onClick={() => remove(index)}
+            >
               {props.words.removeRow?.(countRow(index))}
             </button>
           </section>

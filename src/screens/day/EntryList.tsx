@@ -41,8 +41,7 @@ export function EntryList<E extends Entry>(props: {
                 <Show when={find(id)}>
                   {(entry) => (
                     <>
-                      <strong>{said().entry(entry().record.ticket, write(entry().record.chair))}</strong>
-                      <br />
+                      <strong>{said().entry(entry().record.ticket, write(entry().record.chair))}</strong>{' '}
                       {sayContents(entry())}
                     </>
                   )}

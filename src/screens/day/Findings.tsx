@@ -35,9 +35,8 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
             <li>
               <strong>
                 {said().strandOf(strand.ticket, write(strand.strand), words.general.zones[strand.zone])}
-              </strong>
-              <br />
-              {[said().gaveWay[strand.how], strand.mix.line, time(strand.atMs)].join(' · ')}
+              </strong>{' '}
+              {[said().gaveWay[strand.how], time(strand.atMs), strand.mix.line].join(' · ')}
             </li>
           )}
         </For>
@@ -46,9 +45,7 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
         <For each={props.findings.told}>
           {(told) => (
             <li data-came={told.came.of}>
-              <strong>{said().toldAt(told.ticket, time(told.atMs), told.by)}</strong>
-              <br />
-              {sayCame(told)}
+              <strong>{said().toldAt(told.ticket, time(told.atMs), told.by)}</strong> {sayCame(told)}
             </li>
           )}
         </For>
@@ -62,8 +59,7 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
         <For each={props.findings.rules}>
           {(count) => (
             <li data-rule={count.rule}>
-              <strong>{words.rules[count.rule].what}</strong>
-              <br />
+              <strong>{words.rules[count.rule].what}</strong>{' '}
               {said().liftedOf(write(count.lifted), write(count.stopped))}
               <Show when={isOftenLifted(count)}> {said().badlyWritten}</Show>
             </li>
@@ -72,8 +68,7 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
         <For each={props.findings.lifted}>
           {(lift) => (
             <li data-lifted={lift.rule}>
-              <strong>{said().liftedFor(lift.ticket, lift.by, time(lift.atMs))}</strong>
-              <br />
+              <strong>{said().liftedFor(lift.ticket, lift.by, time(lift.atMs))}</strong>{' '}
               {[words.rules[lift.rule].what, codes()[lift.code] ?? lift.code, `“${lift.words}”`].join(' · ')}
             </li>
           )}
