@@ -32,7 +32,8 @@ export const bar = {
   notWritten: 'Record not written',
   reaction: 'REACTION',
   reactionOn: 'rinse · on her for',
-  reactionOff: 'rinsed · told before',
+  /** Water may still run on what is off her: how long is said with her steps. */
+  reactionOff: 'off her · since told',
   moreClocks: (count: string) => (count === '1' ? '1 more clock' : `${count} more clocks`),
   waiting: 'Waiting',
   waitingAt: (chair: string, ticket: string) => `${chair} · ${ticket}`,

@@ -175,7 +175,7 @@ describe('what comes first on the strip', () => {
     const said = due.map((each) => sayBarDue(each, rinsed.atMs + 59_900, words, units));
     expect(said).toEqual([
       { name: 'REACTION', says: 'rinse · on her for', digits: '1:04', tone: 'over' },
-      { name: 'REACTION', says: 'rinsed · told before', digits: '1:04', tone: 'over' },
+      { name: 'REACTION', says: 'off her · since told', digits: '1:04', tone: 'over' },
     ]);
   });
 
