@@ -44,6 +44,7 @@ export function TodayHeat(props: {
           <p>
             {words.heat.onePass(formatQuantity(LONGEST_PASS_SECONDS, 'seconds', props.units, words.locale))}
           </p>
+          <p data-line="rest-after">{words.heat.restAfter}</p>
           <HandCaution caution="spray" />
         </section>
       )}

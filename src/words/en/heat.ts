@@ -1,4 +1,5 @@
 import type { HairThresholdId } from '../hairThreshold';
+import { figures } from './figures';
 
 const thresholds: Readonly<Record<HairThresholdId, string>> = {
   waterBoils: 'boils the water in the hair',
@@ -28,5 +29,7 @@ export const heat = {
   todayTitle: (tool: string, setting: string) => `Today: ${tool} at ${setting}, on dry hair`,
   todayReaches: 'No threshold known here is reached on dry hair. Each pass still takes something from it.',
   onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
+  /** Today's finish and her plan say two things: that is said before she chooses. */
+  restAfter: `Her plan asks for ${figures.restHours} h without heat after colour: no hot tool today is gentler.`,
   plateIsHotter: 'A plate is hotter than the hair under it.',
 };

@@ -183,6 +183,8 @@ describe('a step that asks', () => {
     );
     expect(readAnswers(shown)?.heatSpray).toMatchObject({ spray: 'Cove mist', tool: 'flatIron' });
     expect(shown.find('[data-panel=today-heat] li').dataset.threshold).toBe('cortexSoftens');
+    // ASSUMED_REST_H: her plan says the opposite of today's finish, and that is told before she chooses.
+    expect(shown.find('[data-line=rest-after]').textContent).toContain('48 h without heat after colour');
   });
 });
 
