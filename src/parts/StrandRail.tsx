@@ -25,6 +25,12 @@ export function StrandRail(props: {
   readonly onGoTo?: (step: WayStep) => void;
 }) {
   const words = useWords();
+  /** At the finish a mix was: what the knot holds up is another one. */
+  const sayKnot = () => {
+    if (props.knot === null) return words.rail.okToMix;
+    const why = words.rail.tiedBy[props.knot];
+    return props.here === 'finish' ? words.rail.noMoreMix(why) : words.rail.noMixYet(why);
+  };
   return (
     <ol class="rail" aria-label={words.rail.name}>
       <For each={waySteps}>
@@ -37,11 +43,7 @@ export function StrandRail(props: {
                 data-state={markStep('mix', props.here) === 'toCome' ? 'toCome' : 'done'}
               >
                 <Knot isUntied={props.knot === null} />
-                <span class="rail-name">
-                  {props.knot === null
-                    ? words.rail.okToMix
-                    : words.rail.noMixYet(words.rail.tiedBy[props.knot])}
-                </span>
+                <span class="rail-name">{sayKnot()}</span>
               </li>
             </Show>
             <li

@@ -48,6 +48,8 @@ export const rail = {
   states: { done: 'done', here: 'here now', toCome: 'to come' },
   tiedBy,
   noMixYet: (why: string) => `No mix yet: ${why}`,
+  /** Where her colour is done, and a mix was. */
+  noMoreMix: (why: string) => `No more mix: ${why}`,
   noMix: 'No mix yet',
   okToMix: 'OK to mix',
 };

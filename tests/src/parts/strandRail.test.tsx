@@ -18,6 +18,11 @@ describe('the strand rail', () => {
     );
   });
 
+  it('says at the finish that another mix is what it holds up', () => {
+    render(() => <StrandRail here="finish" knot="strandUsed" />);
+    expect(listItems()).toContain('No more mix: a new strand first');
+  });
+
   it('unties the knot in words and shape', () => {
     const [knot, setKnot] = createSignal<KnotReason>('notDecided');
     const { container } = render(() => <StrandRail here="mix" knot={knot()} />);
