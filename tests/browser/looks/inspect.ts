@@ -258,13 +258,18 @@ function inspectPage({ actionPx, tapPx, contrast, isWhole, isMainWay }: Limits):
     }
   });
   // What is tapped has to be what is seen there: in the middle, and just inside of each edge.
-  const hitsOf = ({ left, top, right, bottom }: Box): readonly (readonly [number, number, string])[] => [
-    [(left + right) / 2, (top + bottom) / 2, 'in its middle'],
-    [(left + right) / 2, top + 6, 'at its upper edge'],
-    [(left + right) / 2, bottom - 6, 'at its lower edge'],
-    [left + 6, (top + bottom) / 2, 'at its left edge'],
-    [right - 6, (top + bottom) / 2, 'at its right edge'],
-  ];
+  const hitsOf = ({ left, top, right, bottom }: Box): readonly (readonly [number, number, string])[] => {
+    const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+    // Of what is scrolled to its last line, no more than that is there to be tapped.
+    const [inX, inY] = [Math.min(6, x - left), Math.min(6, y - top)];
+    return [
+      [x, y, 'in its middle'],
+      [x, top + inY, 'at its upper edge'],
+      [x, bottom - inY, 'at its lower edge'],
+      [left + inX, y, 'at its left edge'],
+      [right - inX, y, 'at its right edge'],
+    ];
+  };
   seenBoxes.forEach(({ element, box, isText }, index) => {
     if (isText || styleOf(element).pointerEvents === 'none') return;
     for (const [x, y, where] of hitsOf(box)) {
