@@ -1,4 +1,4 @@
-import { createEffect, createMemo, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, Match, onCleanup, Show, Switch } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
@@ -10,6 +10,7 @@ import type { StationInUse } from '../station/createStation';
 import type { DemoInUse } from '../station/demo/createDemo';
 import type { SubmitRefusal } from '../station/submitRefusal';
 import type { TabletInUse } from '../tablet/createTablet';
+import { holdBack } from '../tablet/holdBack';
 import { createAlarm } from './alarm/createAlarm';
 import { Silence } from './alarm/Silence';
 import './app.css';
@@ -50,6 +51,14 @@ export function Screens(props: {
   const submitAll = makeSubmitAll(props.station, who);
   const alarm = createAlarm(props.station, props.tablet, submit);
   const place = createPlace(state, who, alarm.goTo);
+
+  /** First what lies over the screen, then the screen; what was begun there stands there still. */
+  const goBack = () => {
+    const over = document.querySelector<HTMLDialogElement>('dialog:modal');
+    if (over === null) place.toBar();
+    else over.close();
+  };
+  onCleanup(holdBack(goBack));
 
   createEffect<readonly string[]>((before) => {
     const { open } = state();

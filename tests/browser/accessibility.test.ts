@@ -22,7 +22,7 @@ describe('the first screen', () => {
       const pale = document.createElement('p');
       pale.textContent = '12:47';
       pale.style.color = '#8a7a70';
-      document.querySelector('#station')?.append(picture, pale);
+      document.querySelector('#station')?.prepend(picture, pale);
     });
     const rules = (await findBarriers(page)).map((finding) => finding.split(':')[0]);
     expect(rules).toEqual(expect.arrayContaining(['image-alt', 'color-contrast-enhanced']));
