@@ -216,7 +216,10 @@ export const rinse = (afterMs: number, zone: string): Beat => [
 
 export const sendHome = (afterMs: number): readonly Beat[] => [
   [afterMs, { type: 'FINISHED' }],
-  [9 * minute, { type: 'PLAN_GIVEN', answers: { settingC: '320', passes: '1', restH: '48' } }],
+  [
+    9 * minute,
+    { type: 'PLAN_GIVEN', answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' } },
+  ],
 ];
 
 export const park = (afterMs: number, untilAtMs: number): Beat => [

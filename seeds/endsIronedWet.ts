@@ -143,6 +143,9 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
     opal(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no' } }),
     opal(18 * minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }),
     opal(minute, { type: 'FINISHED' }),
-    opal(10 * minute, { type: 'PLAN_GIVEN', answers: { settingC: '320', passes: '1', restH: '48' } }),
+    opal(10 * minute, {
+      type: 'PLAN_GIVEN',
+      answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' },
+    }),
   ],
 };

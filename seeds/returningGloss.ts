@@ -74,7 +74,10 @@ const toTheEnd: readonly StoryStep[] = [
   juno(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone, stinging: 'no' } }),
   juno(14 * minute, { type: 'BOWL_RINSED', answers: { zone } }),
   juno(minute, { type: 'FINISHED' }),
-  juno(5 * minute, { type: 'PLAN_GIVEN', answers: { settingC: '320', passes: '1', restH: '48' } }),
+  juno(5 * minute, {
+    type: 'PLAN_GIVEN',
+    answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' },
+  }),
 ];
 
 const firstVisitAtMs = Date.UTC(2026, 1, 3, 9, 0);

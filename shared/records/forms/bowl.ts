@@ -44,7 +44,8 @@ export const extendedForm = {
 export const ASSUMED_REST_H = 48;
 
 /**
- * How should she treat it at home? No less rest than ASSUMED_REST_H. One pass: common practice, no source.
+ * How should she treat it at home, and when does she come back? No less rest than ASSUMED_REST_H. One pass, four to
+ * twelve weeks: common practice, no source.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: two weeks at most, from hand-warm to past
  * what tools are sold for.
  */
@@ -56,6 +57,7 @@ export const planForm = {
     field: { quantity: 'count', min: ASSUMED_REST_H, max: 336, step: 1 },
     or: ASSUMED_REST_H,
   },
+  back: { kind: 'choice', options: ['weeks4', 'weeks6', 'weeks8', 'weeks12', 'noDate'] },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

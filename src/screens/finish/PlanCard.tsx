@@ -54,6 +54,10 @@ export function PlanCard(props: {
               <dt>{said().rest}</dt>
               <dd>{said().hours(write(plan().restH, 'count'))}</dd>
             </div>
+            <div data-line="back">
+              <dt>{said().back}</dt>
+              <dd>{said().plan.back.options[plan().back]}</dd>
+            </div>
           </dl>
           <ul class="plan-rules">
             <For each={[...said().rules, said().ironsStayHot(hot(STILL_HOT_C))]}>

@@ -177,7 +177,7 @@ describe('a change of the tablet’s clock', () => {
 
 describe('an ending', () => {
   const end: Readonly<Record<Ending, RawEvent>> = {
-    done: { type: 'PLAN_GIVEN', answers: { settingC: '320' } },
+    done: { type: 'PLAN_GIVEN', answers: { settingC: '320', back: 'weeks6' } },
     weSaidNo: { type: 'WE_SAID_NO', answers: { reason: 'hairTooWeak' } },
     clientSaidNo: { type: 'CLIENT_SAID_NO', answers: { reason: 'changedHerMind' } },
     calledOff: { type: 'CALLED_OFF', answers: { reason: 'noTime' } },

@@ -82,7 +82,7 @@ const winding: readonly Told[] = [
   tap('CLOCK_CORRECTED', { shiftMs: String(-hourMs) }),
   tap('BOWL_RINSED', zone),
   tap('FINISHED'),
-  tap('PLAN_GIVEN', { settingC: '320' }),
+  tap('PLAN_GIVEN', { settingC: '320', back: 'weeks6' }),
 ];
 
 const reaction: readonly Told[] = [

@@ -219,7 +219,7 @@ export function goOnward(scene: Scene): RawEvent {
     case 'colourOn':
       return onTheHead(scene);
     case 'finish':
-      return tap('PLAN_GIVEN', { settingC: '320' });
+      return tap('PLAN_GIVEN', { settingC: '320', back: 'weeks6' });
     case 'stopped':
       return leaveStop(scene);
     default:

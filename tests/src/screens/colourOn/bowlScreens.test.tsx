@@ -171,18 +171,22 @@ describe('a reaction', () => {
   });
 });
 
-it('closes with the plan she takes home, and not without a setting', async () => {
+it('closes with the plan she takes home, and not without a setting and when to come back', async () => {
   const bench = layOnBench(Finish, playUntil('FINISHED'));
   await press('give-plan');
   expect(said('settingC')).toContain('A number from');
   await choose('settingC', '300');
+  await press('give-plan');
+  expect(said('back')).not.toBe('');
+  await choose('back', 'weeks8');
+  expect(seen('[data-line=back]')).toContain('In 8 weeks');
   const { clocks, bowls } = bench.consultation().record;
   const { startedAtMs = 0, endedAtMs } = clocks.find(({ kind }) => kind === 'head') ?? {};
   const minutesOn = ((endedAtMs ?? 0) - startedAtMs) / minute;
   expect(minutesOn).not.toBe(bowls[0]?.minutes);
   expect(seen('.plan-done'), 'really on').toContain(`${Math.floor(minutesOn)} min`);
   await press('give-plan');
-  expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48 });
+  expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48, back: 'weeks8' });
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
 
