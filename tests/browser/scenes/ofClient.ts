@@ -278,6 +278,17 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: still('finish', alone(until('FINISHED'), 5 * minuteMs)),
     full: still('finish', among(until('FINISHED'))),
     error: after('finish', alone(until('FINISHED')), 'give-plan'),
+    also: {
+      card: {
+        logs: among(until('FINISHED')),
+        go: async (hand) => {
+          await open(hand);
+          for (const option of ['[data-option="300"]', '[data-option="weeks6"]'])
+            await hand.press(`.sheet ${option}`);
+        },
+        shows: '.plan-card',
+      },
+    },
   },
   stopped: {
     empty: 'there is always a stop to show',
