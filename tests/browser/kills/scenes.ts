@@ -47,6 +47,7 @@ export const scenes: Readonly<Record<Place, Scene>> = {
   },
   plan: async (page) => {
     await chooseAny(page, 'settingC');
+    await chooseAny(page, 'back');
     return [await aim(page, '[data-act="give-plan"]', 'PLAN_GIVEN')];
   },
 };
