@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { tellable, tellLate } from '../../../shared/records/toldLate';
 import { BigButton } from '../../parts/BigButton';
+import { Dialog } from '../../parts/Dialog';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
@@ -32,7 +33,7 @@ export function TellsOf(
 ) {
   const words = useWords();
   const said = () => words.reaction.tells;
-  const [isOpen, setIsOpen] = createSignal(props.isOpenAtFirst === true);
+  const [isOpen, setIsOpen] = createSignal(false);
   const open = createMemo(() => listOpen(props), [], {
     equals: (one, other) => one.join() === other.join(),
   });
@@ -41,31 +42,40 @@ export function TellsOf(
     const raw = tellLate(props.consultation.record, reaction, props.settings.units);
     if (raw !== null && (await sender.send(raw))) props.onTold?.();
   };
+  const tiles = () => (
+    <div class="tells-of-tiles">
+      <For each={open()}>
+        {(reaction) => (
+          <HoldButton
+            label={words.asked.client.reactions.options[reaction]}
+            act={`tells-${reaction}`}
+            onHeld={() => void tell(reaction)}
+          />
+        )}
+      </For>
+    </div>
+  );
   return (
     <Show when={open().length > 0}>
       <section class="tells-of" data-panel="tells-of">
         <Show
-          when={isOpen()}
+          when={props.isOpenAtFirst === true}
           fallback={
-            <BigButton kind="quiet" act="tells-of" isWay onPress={() => setIsOpen(true)}>
-              {said().open}
-            </BigButton>
+            <>
+              <BigButton kind="quiet" act="tells-of" isWay onPress={() => setIsOpen(true)}>
+                {said().open}
+              </BigButton>
+              <Dialog isOpen={isOpen()} title={said().title} onClose={() => setIsOpen(false)}>
+                {tiles()}
+                <Refusal refusal={sender.refusal()} />
+              </Dialog>
+            </>
           }
         >
           <h2>{said().title}</h2>
-          <div class="tells-of-tiles">
-            <For each={open()}>
-              {(reaction) => (
-                <HoldButton
-                  label={words.asked.client.reactions.options[reaction]}
-                  act={`tells-${reaction}`}
-                  onHeld={() => void tell(reaction)}
-                />
-              )}
-            </For>
-          </div>
+          {tiles()}
+          <Refusal refusal={sender.refusal()} />
         </Show>
-        <Refusal refusal={sender.refusal()} />
       </section>
     </Show>
   );

@@ -116,7 +116,9 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
         </Match>
       </Switch>
       <Refusal refusal={asked.refusal() ?? breaking.refusal()} />
-      <HandCaution caution="look" />
+      <Show when={!areAllShown()}>
+        <HandCaution caution="look" />
+      </Show>
     </StepPage>
   );
 }

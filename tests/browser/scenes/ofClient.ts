@@ -335,6 +335,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       shows: `${on('parked')} .refusal`,
     },
     also: {
+      tells: {
+        logs: among([...allAsked, event('PARKED', { untilAtMs: nowMs - 30 * minuteMs })], 50 * 60 * minuteMs),
+        go: async (hand) => {
+          await openParked(hand);
+          await hand.act('tells-of');
+        },
+        shows: 'dialog:modal .tells-of-tiles',
+      },
       strands: {
         logs: alone([
           ...until('OUTCOME_RECORDED', 'lengths'),

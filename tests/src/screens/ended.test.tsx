@@ -25,7 +25,7 @@ async function endWithoutRoom() {
   const id = await shown.play(endsIronedWet.steps.slice(0, -1));
   await shown.tap('[data-chair="3"]');
   await shown.tap('[data-act=who-Opal]');
-  await shown.answer(['settingC', '300']);
+  await shown.answer(['settingC', '300'], ['back', 'weeks6']);
   await shown.tap('[data-act=give-plan]');
   return { ...shown, store, id };
 }
