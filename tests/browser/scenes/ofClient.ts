@@ -378,6 +378,25 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       shows: on('reaction'),
     },
     also: {
+      signs: after('reaction', among([...bothOn, event('REACTION_SUSPECTED', {}, 5 * minuteMs)]), 'signs'),
+      none: after(
+        'reaction',
+        among([...bothOn, event('REACTION_SUSPECTED', {}, 5 * minuteMs)]),
+        'no-reaction',
+      ),
+      care: after(
+        'reaction',
+        among([
+          ...bothOn,
+          event('REACTION_SUSPECTED', {}, 5 * minuteMs),
+          event('REACTION_RECORDED', {
+            signs: ['burning', 'blisters', 'swelling', 'hives', 'breath', 'eyes'],
+          }),
+          event('BOWL_RINSED', { zone: 'lengths' }),
+          event('BOWL_RINSED', { zone: 'ends' }),
+        ]),
+        'care',
+      ),
       recorded: still(
         'reaction',
         alone([
