@@ -1,0 +1,93 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { setArrival } from './arrival';
+import { tabletLandscape } from './browser';
+import { useStation } from './station';
+
+const station = useStation();
+
+/** So many taps of each hand; TAPS= for more. */
+const taps = Number(process.env.TAPS ?? 150);
+const seed = Number(process.env.SEED ?? 20261125);
+const morningMs = Date.UTC(2026, 10, 12, 14);
+
+/** A chance that comes again: published, the linear congruential generator of Numerical Recipes (Press et al., 1992). */
+function makeChance(start: number): () => number {
+  let state = start >>> 0;
+  return () => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return state / 2 ** 32;
+  };
+}
+
+interface Aim {
+  readonly x: number;
+  readonly y: number;
+  readonly isHeld: boolean;
+  readonly name: string;
+}
+
+/** One of the buttons that can be tapped now: rather an answer or the primary one, hardly ever a way out of the step. */
+const findAim = (page: Page, chances: readonly [number, number]): Promise<Aim | null> =>
+  page.evaluate(([way, which]) => {
+    const root = [...document.querySelectorAll('dialog:modal')].at(-1) ?? document.body;
+    const here = [...root.querySelectorAll<HTMLButtonElement>('button:not(:disabled)')].filter(
+      (each) => each.checkVisibility() && each.dataset.act !== 'leave-demo',
+    );
+    const aside = /^(bar|settings|day|start.*|cancel)$/;
+    const onward = here.filter(({ dataset }) => !aside.test(dataset.act ?? ''));
+    const answers = onward.filter(
+      ({ dataset }) => dataset.kind === 'primary' || dataset.option !== undefined,
+    );
+    const pools = [way < 0.65 ? answers : [], way < 0.93 ? onward : [], here];
+    const pool = pools.find(({ length }) => length > 0) ?? [];
+    const button = pool[Math.floor(which * pool.length)];
+    if (button === undefined) return null;
+    button.scrollIntoView({ block: 'nearest' });
+    const { left, top, width, height } = button.getBoundingClientRect();
+    return {
+      x: left + width / 2,
+      y: top + height / 2,
+      isHeld: button.matches('.hold-button'),
+      name: `${button.dataset.act ?? ''} ${button.textContent}`.trim().slice(0, 40),
+    };
+  }, chances);
+
+describe.concurrent.each([
+  ['lying', tabletLandscape.viewport],
+  ['upright', { width: 800, height: 1280 }],
+] as const)('a clumsy hand on the invented salon, the tablet %s', (_name, viewport) => {
+  it('breaks nothing, always finds something to tap, and never leaves the station', async () => {
+    const chance = makeChance(seed + viewport.width);
+    const context = await station.browser.newContext({ ...tabletLandscape, viewport });
+    const page = await context.newPage();
+    const touch = await context.newCDPSession(page);
+    const complaints: string[] = [];
+    page.on('pageerror', ({ message }) => complaints.push(message));
+    await setArrival(page, 0);
+    await page.clock.install({ time: morningMs });
+    await page.goto(station.address);
+    await page.locator('[data-act="load-demo"]').tap({ timeout: 20_000 });
+    await page.locator('.place[data-consultation]').nth(6).waitFor({ timeout: 20_000 });
+
+    const screens = new Set<string>();
+    for (let tap = 0; tap < taps; tap += 1) {
+      const aim = await findAim(page, [chance(), chance()]);
+      expect(aim, 'something can be tapped').not.toBeNull();
+      if (aim === null) break;
+      if (aim.isHeld && chance() < 0.15) {
+        await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [aim] });
+        await page.clock.runFor(3_000);
+        await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+      } else await page.touchscreen.tap(aim.x, aim.y);
+      await page.clock.runFor(chance() < 0.15 ? Math.floor(chance() * 300_000) : 500);
+      if (chance() < 0.03) await page.evaluate(() => history.back());
+      screens.add(await page.evaluate(() => document.querySelector('main')?.dataset.step ?? 'bar'));
+      expect({ tap, after: aim.name, complaints }).toEqual({ tap, after: aim.name, complaints: [] });
+      expect(page.url().startsWith(station.address)).toBe(true);
+    }
+    console.log(`seed ${seed}: ${taps} taps, screens ${[...screens].join(' ')}`);
+    expect(screens.size).toBeGreaterThan(4);
+    await context.close();
+  });
+});
