@@ -119,6 +119,9 @@ const BEHIND = findWords('en').notices.wasBehind('', '', '').split(':', 1)[0] ??
 /** On its way out: once closed, the log may have gone before anything could be said of it. */
 const isLeaving = ({ name }: DiskJournal): boolean => name === `open-${nameConsultation('plan')}`;
 
+/** Is the plan given, so that only the record has still to be written? */
+const isOver = ({ lines }: DiskJournal): boolean => lines.at(-1)?.includes('"PLAN_GIVEN"') === true;
+
 /** Is it said of every log that the index had nothing of it? */
 const isSaidMissing = (disk: readonly DiskJournal[], notices: readonly string[]): boolean =>
   disk.every((journal) => isLeaving(journal) || notices.includes(sayMissing(journal)));
@@ -132,7 +135,9 @@ function judgeNotices(kill: Kill, after: ReadBack, hasIndex: boolean): readonly 
     must.push(sayMended({ name, copy: 'journal', kind: 'tailCut' }));
     may.push(...[1, 2, 3].map((turn) => saySetAside(name, `${kept}-${turn}`)));
   }
-  const mayBeGone = (journal: DiskJournal): boolean => kill.place === 'plan' && isLeaving(journal);
+  // Her plan may be given by this tap, or was by one before: her log is then on its way out at any moment.
+  const mayBeGone = (journal: DiskJournal): boolean =>
+    isLeaving(journal) && (kill.place === 'plan' || isOver(journal));
   if (!hasIndex) {
     must.push(...kill.disk.filter((journal) => !mayBeGone(journal)).map(sayMissing));
     may.push(...kill.disk.filter(mayBeGone).map(sayMissing));
