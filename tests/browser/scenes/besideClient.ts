@@ -132,6 +132,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       ended: scene(alone(until('FINISHED')), '.ended-said', async (hand) => {
         await hand.open(3);
         await hand.press('[data-question="settingC"] button[data-option]');
+        await hand.press('[data-question="back"] button[data-option]');
         await hand.act('give-plan');
       }),
     },

@@ -417,6 +417,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       go: async (hand) => {
         await open(hand);
         await hand.press('[data-question="settingC"] button[data-option]');
+        await hand.press('[data-question="back"] button[data-option]');
         await hand.act('give-plan');
       },
       shows: on('ended'),
