@@ -11,6 +11,7 @@ import type { DemoInUse } from '../station/demo/createDemo';
 import type { SubmitRefusal } from '../station/submitRefusal';
 import type { TabletInUse } from '../tablet/createTablet';
 import { holdBack } from '../tablet/holdBack';
+import { passOverDoubleTaps } from '../tablet/passOverDoubleTaps';
 import { createAlarm } from './alarm/createAlarm';
 import { Silence } from './alarm/Silence';
 import './app.css';
@@ -59,6 +60,7 @@ export function Screens(props: {
     else over.close();
   };
   onCleanup(holdBack(goBack));
+  onCleanup(passOverDoubleTaps());
 
   createEffect<readonly string[]>((before) => {
     const { open } = state();

@@ -28,9 +28,14 @@ const readTypes = async ({ page }: Person): Promise<readonly unknown[]> =>
     .filter(([name]) => name.startsWith('open-'))
     .flatMap(([, log]) => (log as readonly { type?: string }[]).map(({ type }) => type));
 
-/** Everything on the screen has been there long enough. */
-const rest = ({ page }: Person) =>
-  page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
+/** Everything on the screen has been there long enough, and nobody taps. */
+async function rest({ page, pass }: Person): Promise<void> {
+  await page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
+  await pass(LONG_MS);
+}
+
+/** Whose page it is. */
+const readClient = ({ page }: Person) => page.locator('main').getAttribute('data-consultation');
 
 describe('a double tap', () => {
   it('on an answer does not answer the question after it, which takes the next tap', async () => {
@@ -45,6 +50,47 @@ describe('a double tap', () => {
     await rest(juno);
     await tapTwice(juno, '[data-option="fullHead"]', '[data-sheet="targetLevel"]');
     await expect.poll(() => readTypes(juno), patience).toEqual(['OPENED', 'ANSWERED', 'ANSWERED']);
+    await juno.page.context().close();
+  });
+
+  it('on the sound’s silence opens nobody whose line slides under the finger; the next tap does', async () => {
+    const { steps } = endsIronedWet;
+    const beginnings = [stepsBefore(steps, 'ANSWERED'), stepsBefore(steps, 'LOOKED')];
+    const juno = await seat(station.browser, station.address, beginnings, none, LONG_MS);
+    const silence = juno.page.locator('[data-act="silence"]');
+    await juno.open(1);
+    await juno.pass(2 * 60_000);
+    await silence.waitFor();
+    await rest(juno);
+    const spot = await silence.boundingBox();
+    if (spot === null) throw new Error('No silence');
+    const tap = () => juno.page.touchscreen.tap(spot.x + spot.width / 2, spot.y + spot.height / 2);
+    await tap();
+    await silence.waitFor({ state: 'detached' });
+    await tap();
+    await tap();
+    await rest(juno);
+    expect(await readClient(juno)).toBe('client0001');
+    await tap();
+    await expect.poll(() => readClient(juno), patience).toBe('client0002');
+    await juno.page.context().close();
+  });
+
+  it('is no double tap where the key of the first tap still stands: each counts', async () => {
+    const beginnings = [stepsBefore(endsIronedWet.steps, 'ANSWERED')];
+    const juno = await seat(station.browser, station.address, beginnings, none, LONG_MS);
+    await rest(juno);
+    await juno.page.locator('.place').nth(1).tap();
+    await juno.page.locator('[data-act="who-Juno"]').tap();
+    const key = juno.page.locator('.letter-key[data-key="W"]');
+    await key.waitFor();
+    await rest(juno);
+    const right = await key.boundingBox();
+    if (right === null) throw new Error('No keys');
+    for (const x of [-20, 20, 20]) {
+      await juno.page.touchscreen.tap(right.x + x, right.y + right.height / 2);
+    }
+    expect(await juno.page.locator('main input').first().inputValue()).toBe('QWW');
     await juno.page.context().close();
   });
 });
