@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -10,12 +11,14 @@ import type { CautionId } from '../../words/en/cautions';
 import { LargeClock } from '../clocks/LargeClock';
 import { OtherClocks } from '../clocks/OtherClocks';
 import { findStuff } from '../findStuff';
+import { isOpenNow } from '../isOpenNow';
 import { MoreTime } from '../MoreTime';
 import { BowlPage } from '../mix/BowlPage';
 import { isFree } from '../mix/viewMix';
 import '../layout.css';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
+import { listStandingStops } from '../stopped/viewStopped';
 import { HeadActions } from './HeadActions';
 import { LookAtHead } from './LookAtHead';
 import { OtherZones } from './OtherZones';
@@ -77,6 +80,17 @@ function Head(
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];
   const answers = () => props.consultation.record.answers;
+  /** What she told, or what showed, only now, and stops her for good: the head is rinsed first. */
+  const stop = createMemo(() => listStandingStops(props.consultation.record, props.settings)[0]?.rule);
+  /** Once something speaks against the plan nothing stays on longer, whatever the maker allows. */
+  const mayExtend = ({ mayExtendMin, clock }: BowlOnHead) =>
+    mayExtendMin > 0 &&
+    isOpenNow(
+      props.consultation,
+      { type: 'CLOCK_EXTENDED', answers: { clock: clock.id, minutes: '1', reason: 'makerSaysSo' } },
+      props.settings,
+      props.nowMs,
+    );
   /** Where another bowl stands weighed, its own line says what is to be heeded. */
   const isAnyWeighed = () => props.view.others.some(({ bowlState }) => bowlState === 'weighed');
   /** The basin waits for no other bowl. */
@@ -107,7 +121,7 @@ function Head(
             units={props.settings.units}
           >
             <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
-            <Show when={one().mayExtendMin > 0}>
+            <Show when={mayExtend(one())}>
               <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
                 {words.colourOn.moreTime}
               </BigButton>
@@ -124,7 +138,18 @@ function Head(
           onChoose={props.onChoose}
         />
       </Show>
-      <Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>
+      <Show
+        when={stop()}
+        fallback={<Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>}
+      >
+        {(rule) => (
+          <Caution kind="stop">
+            <p data-stopped-by={rule()}>
+              <strong>{words.colourOn.rinseNow}</strong> {words.rules[rule()].what}
+            </p>
+          </Caution>
+        )}
+      </Show>
       <OtherZones
         zones={props.view.others}
         answers={answers()}

@@ -10,11 +10,12 @@ import { createSender } from '../sender';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
 import { EndForm } from './EndForm';
+import { GlassReacted, mayReactInGlass } from './GlassReacted';
 import './leaving.css';
 import { ParkForm } from './ParkForm';
 import { isNothingDone, StartedByMistake } from './StartedByMistake';
 
-const ways = ['back', 'park', 'end', 'tells', 'mistake'] as const;
+const ways = ['back', 'park', 'end', 'tells', 'glass', 'mistake'] as const;
 type Way = (typeof ways)[number];
 
 /** What is open for this client from every step: a tile for each, and behind it one thing to do. */
@@ -41,6 +42,7 @@ export function MoreForClient(
     park: mayPark,
     end: () => true,
     tells: () => mayTell(props),
+    glass: () => mayReactInGlass(props),
     mistake: isMistake,
   };
   const labels: Readonly<Record<Way, string>> = {
@@ -48,6 +50,7 @@ export function MoreForClient(
     park: words.leaving.park,
     end: words.leaving.end,
     tells: words.reaction.tells.open,
+    glass: words.strandTest.glass.late,
     mistake: words.leaving.byMistake,
   };
   const open = createMemo(() => ways.filter((each) => isThere[each]()));
@@ -73,6 +76,7 @@ export function MoreForClient(
     park: () => <ParkForm {...props} onParked={() => props.onDone()} />,
     end: () => <EndForm {...props} />,
     tells: () => <TellsOf {...props} isOpenAtFirst onTold={() => props.onDone()} />,
+    glass: () => <GlassReacted {...props} onTold={() => props.onDone()} />,
     mistake: () => <StartedByMistake {...props} />,
   };
 

@@ -13,6 +13,7 @@ import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
+import { RunningLine } from './RunningLine';
 import { SkinTestLine } from './SkinTestLine';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
@@ -35,6 +36,9 @@ export function OneOutcome(
   const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
   const isBroken = strand.ended?.how === 'broke';
+  const record = async () => {
+    if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
+  };
   return (
     <StepPage
       page={props.page}
@@ -62,16 +66,13 @@ export function OneOutcome(
               </BigButton>
             )}
           </Show>
-          <BigButton
-            kind="primary"
-            act="record-outcome"
-            onPress={() => void asked.send('OUTCOME_RECORDED', { zone: strand.zone })}
-          >
+          <BigButton kind="primary" act="record-outcome" onPress={() => void record()}>
             {said().record}
           </BigButton>
         </>
       }
     >
+      <RunningLine {...props} not={strand.zone} />
       <PartSheet
         step={props}
         form={asked}

@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import type { StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -16,13 +17,21 @@ import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
 import { LevelPlot } from './LevelPlot';
 import { LookAtStrand } from './LookAtStrand';
+import { OneOutcome } from './OneOutcome';
 import { ProcessingActions } from './ProcessingActions';
 import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
 import { TakeOff } from './TakeOff';
 import { type RunningStrand, viewProcessing } from './viewProcessing';
 
-export type Inside = 'look' | 'takeOff' | 'discard' | 'moreTime' | 'another';
+export type Inside =
+  | 'look'
+  | 'takeOff'
+  | 'discard'
+  | 'moreTime'
+  | 'another'
+  /** A strand that is off already: what it said, or that it proves nothing. */
+  | { readonly kind: 'outcome' | 'putAside'; readonly zone: Zone };
 
 /** Strands in the mix: the one that wants something next is large, and the actions are for it. */
 export function Processing(props: StepProps) {
@@ -33,6 +42,12 @@ export function Processing(props: StepProps) {
   const leave = () => setInside(null);
   const another = () => (inside() === 'another' ? view().free.at(-1) : undefined);
   const isInside = (kind: Inside) => (inside() === kind ? one() : undefined);
+  const offInside = (kind: 'outcome' | 'putAside') => {
+    const open = inside();
+    if (open === null || typeof open === 'string' || open.kind !== kind) return undefined;
+    return view().off.find(({ zone }) => zone === open.zone);
+  };
+  const recording = createMemo(() => offInside('outcome'), undefined, { equals: isSameStrand });
   const name = () => one()?.zone;
 
   return (
@@ -54,9 +69,27 @@ export function Processing(props: StepProps) {
       <Match when={isInside('moreTime') && one()?.clock.id} keyed>
         {(clockId) => <MoreTime {...props} clockId={clockId} onClose={leave} />}
       </Match>
+      <Match when={recording()} keyed>
+        {(strand) => (
+          <OneOutcome
+            {...props}
+            strand={strand}
+            others={view().off.length - 1}
+            onClose={leave}
+            onDiscard={() => setInside({ kind: 'putAside', zone: strand.zone })}
+          />
+        )}
+      </Match>
+      <Match when={offInside('putAside')?.zone} keyed>
+        {(zone) => <Discard {...props} zone={zone} onClose={leave} />}
+      </Match>
     </Switch>
   );
 }
+
+/** Its record is made anew by every tap; it is the same strand for all that. */
+const isSameStrand = (one: StrandRecord | undefined, other: StrandRecord | undefined): boolean =>
+  one?.number === other?.number;
 
 function Clocks(
   props: StepProps & {
@@ -131,9 +164,17 @@ function Clocks(
         >
           <For each={props.view.off}>
             {(strand) => (
-              <p class="clock-row" data-off={strand.zone}>
-                {said().off(words.clock.strandName(write(strand.number, 'count'), strand.zone))}
-              </p>
+              <button
+                type="button"
+                class="clock-row"
+                data-act={`outcome-${strand.zone}`}
+                onClick={() => props.onInside({ kind: 'outcome', zone: strand.zone })}
+              >
+                <span>
+                  <strong>{words.clock.strandName(write(strand.number, 'count'), strand.zone)}</strong>{' '}
+                  {said().off}
+                </span>
+              </button>
             )}
           </For>
           <Show when={props.view.free.length > 0}>

@@ -11,4 +11,5 @@ export const colourOn = {
   onSince: (time: string) => `on since ${time}`,
   lookedTimes: (count: string) => `Looks so far: ${count}`,
   moreTime: 'More time',
+  rinseNow: 'Rinse now, she is stopped.',
 };

@@ -67,6 +67,8 @@ export const strandTest = {
     tooEarly: (left: string) =>
       `Too early to say “nothing”: ${left} to go. Did it react? Then say so at once.`,
     clear: 'Nothing in the glass. Keep the cutting 24 h: it can still break next day.',
+    late: 'The cutting reacted …',
+    lateTitle: 'The cutting reacts, or it broke',
   },
   start: {
     title: (zoneName: string) => `Strand from the ${zoneName}`,
@@ -97,7 +99,7 @@ export const strandTest = {
     stretchy: 'It was stretchy at the last look. Take it off now.',
     lastLook: (level: string, feel: string) => `last look: level ${level}, ${feel}`,
     noLook: 'not looked at yet',
-    off: (name: string) => `${name} is off. Its outcome comes last.`,
+    off: 'is off: record its outcome',
     otherLevel: 'Another level',
     levelIs: (level: string) => `Level ${level}`,
     extendTitle: 'More time in the mix',

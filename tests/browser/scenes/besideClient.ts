@@ -1,6 +1,6 @@
 import type { StoryStep } from '../../../seeds/story';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
-import { event, fullSalon, hourMs, longName, minuteMs, nowMs, until } from './clients';
+import { event, fullSalon, hourMs, longName, minuteMs, nowMs, say, until, untilConfirmed } from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
 import {
   alone,
@@ -61,6 +61,14 @@ const toMore = async (hand: SceneHand, way?: string) => {
   await hand.act('more-for-client');
   if (way !== undefined) await hand.act(`way-${way}`);
 };
+/** A cutting stands in its glass. */
+const inGlass = [
+  ...untilConfirmed('client'),
+  say('hotTools', { habits: [], smoke: 'no', history: ['unknownBoxColour'] }),
+  event('STEP_CONFIRMED', { step: 'hotTools' }),
+  ...untilConfirmed('heatSpray').slice(untilConfirmed('hotTools').length),
+  event('INCOMPATIBILITY_STARTED'),
+];
 const toBack = async (hand: SceneHand) => {
   await hand.press('.place-free');
   await hand.press('[data-act="who-Opal"]');
@@ -349,6 +357,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       park: scene(fullHouse, '[data-panel="park"]', (hand) => toMore(hand, 'park')),
       end: scene(fullHouse, '[data-panel="end"]', (hand) => toMore(hand, 'end')),
       tells: scene(fullHouse, '[data-panel="tells-of"]', (hand) => toMore(hand, 'tells')),
+      glass: scene(alone(inGlass), '[data-panel="glass-reacted"]', (hand) => toMore(hand, 'glass')),
       mistake: scene(alone(until('OPENED')), '[data-panel="mistake"]', (hand) => toMore(hand, 'mistake')),
     },
   },

@@ -175,6 +175,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       two: still('processing', alone(until('LOOKED', 'lengths'), minuteMs)),
       look: after('processing', alone(until('STRAND_STARTED', 'lengths'), 3 * minuteMs), 'look'),
       another: after('processing', alone(until('STRAND_STARTED', 'ends')), 'another-strand'),
+      oneOff: still('processing', among(until('STRAND_BROKE'))),
+      outcome: after('processing', among(until('STRAND_BROKE')), 'outcome-ends'),
     },
   },
   outcome: {
@@ -271,6 +273,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
       moreTime: after('colourOn', alone(lengthsOn, 14 * minuteMs), 'more-time'),
       basin: still('colourOn', alone(until('BOWL_APPLIED'), 24 * minuteMs)),
+      stopped: still('colourOn', among([...lengthsOn, say('client', { reactions: ['hives'] })])),
     },
   },
   finish: {
