@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { setArrival } from './arrival';
 import { tabletLandscape } from './browser';
+import { makeChance } from './chance';
 import { useStation } from './station';
 
 const station = useStation();
@@ -10,15 +11,6 @@ const station = useStation();
 const taps = Number(process.env.TAPS ?? 150);
 const seed = Number(process.env.SEED ?? 20261125);
 const morningMs = Date.UTC(2026, 10, 12, 14);
-
-/** A chance that comes again: published, the linear congruential generator of Numerical Recipes (Press et al., 1992). */
-function makeChance(start: number): () => number {
-  let state = start >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
 
 interface Aim {
   readonly x: number;
@@ -58,7 +50,7 @@ describe.concurrent.each([
   ['upright', { width: 800, height: 1280 }],
 ] as const)('a clumsy hand on the invented salon, the tablet %s', (_name, viewport) => {
   it('breaks nothing, always finds something to tap, and never leaves the station', async () => {
-    const chance = makeChance(seed + viewport.width);
+    const { draw } = makeChance(seed + viewport.width);
     const context = await station.browser.newContext({ ...tabletLandscape, viewport });
     const page = await context.newPage();
     const touch = await context.newCDPSession(page);
@@ -72,16 +64,16 @@ describe.concurrent.each([
 
     const screens = new Set<string>();
     for (let tap = 0; tap < taps; tap += 1) {
-      const aim = await findAim(page, [chance(), chance()]);
+      const aim = await findAim(page, [draw(), draw()]);
       expect(aim, 'something can be tapped').not.toBeNull();
       if (aim === null) break;
-      if (aim.isHeld && chance() < 0.15) {
+      if (aim.isHeld && draw() < 0.15) {
         await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [aim] });
         await page.clock.runFor(3_000);
         await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
       } else await page.touchscreen.tap(aim.x, aim.y);
-      await page.clock.runFor(chance() < 0.15 ? Math.floor(chance() * 300_000) : 500);
-      if (chance() < 0.03) await page.evaluate(() => history.back());
+      await page.clock.runFor(draw() < 0.15 ? Math.floor(draw() * 300_000) : 500);
+      if (draw() < 0.03) await page.evaluate(() => history.back());
       screens.add(await page.evaluate(() => document.querySelector('main')?.dataset.step ?? 'bar'));
       expect({ tap, after: aim.name, complaints }).toEqual({ tap, after: aim.name, complaints: [] });
       expect(page.url().startsWith(station.address)).toBe(true);

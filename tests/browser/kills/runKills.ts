@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { launchKillableBrowser } from '../browser';
-import { type Chance, makeChance } from './chance';
+import { type Chance, makeChance } from '../chance';
 import { examine } from './examine';
 import type { Harm, Kill } from './judge';
 import { plantLogs } from './plant';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { ConsultationEvent } from '../../../shared/records/event';
-import type { Chance } from './chance';
+import type { Chance } from '../chance';
 import { readAnswer, tap } from './readBack';
 import type { Place } from './salonDay';
 import type { Point } from './window';

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Chance } from './chance';
+import type { Chance } from '../chance';
 import { cutNewestJournal, deleteIndexedDb, readJournals } from './disk';
 import type { Harm, Kill } from './judge';
 import { leave, type ReadBack, visit } from './readBack';

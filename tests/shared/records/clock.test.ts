@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Clock, endClocks, readClock, shiftClock, WARN_BEFORE_MS } from '../../../shared/records/clock';
 import { holds } from '../seeded';
+import { makeStrandClock } from './strandClock';
 
 const second = 1000;
 const minute = 60 * second;
@@ -9,16 +10,8 @@ const startedAtMs = Date.UTC(2026, 2, 3, 9, 0);
 
 /** A strand for 25 minutes: looks at 2, 5, 8 … 23 (common practice, no source), at most 45 (the maker's limit). */
 const strand: Clock = {
-  id: 'strand-ends-1',
-  kind: 'strand',
-  zone: 'ends',
-  startedAtMs,
+  ...makeStrandClock(startedAtMs),
   looks: { firstAfterMs: 2 * minute, everyMs: 3 * minute },
-  dueAtMs: startedAtMs + 25 * minute,
-  limitAtMs: startedAtMs + 45 * minute,
-  lookedAtMs: [],
-  acknowledgedAtMs: null,
-  endedAtMs: null,
 };
 const unlooked: Clock = { ...strand, looks: null };
 const lookedAt = (...minutes: readonly number[]): Clock => ({

@@ -6,6 +6,15 @@ import { DecisionScreen } from '../../../../src/screens/decision/DecisionScreen'
 import { act, choose, hasAct, layOnBench, press, pressed, said, seen, title, type } from '../bench';
 import { type Played, playUntil, tap } from '../playStory';
 
+/** The story up to the decision, with some of its taps told otherwise. */
+const playAsIf = (change: (raw: RawEvent) => RawEvent): Played =>
+  endsIronedWet.steps
+    .slice(0, endsIronedWet.steps.findLastIndex(({ raw }) => raw.type === 'OUTCOME_RECORDED') + 1)
+    .reduce<Played>((played, { afterMs, by, raw }) => tap(played, afterMs, change(raw), by), {
+      consultation: beginConsultation('otherwise'),
+      atMs: endsIronedWet.startAtMs,
+    });
+
 it('decides what is suggested in one tap', async () => {
   const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   expect(title()).toBe('No lightener on these ends');
@@ -103,21 +112,11 @@ it('gives no reasons where there are none', () => {
   const { unmount } = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   expect(reasons()).toBeGreaterThan(0);
   unmount();
-  const until = endsIronedWet.steps.findLastIndex(({ raw }) => raw.type === 'OUTCOME_RECORDED');
-  const calm = endsIronedWet.steps
-    .slice(0, until + 1)
-    .reduce<Played>(
-      (played, { afterMs, by, raw }) =>
-        tap(
-          played,
-          afterMs,
-          raw.type === 'ANSWERED' && raw.step === 'hotTools'
-            ? { ...raw, answers: { habits: [], smoke: 'no', history: ['none'] } }
-            : raw,
-          by,
-        ),
-      { consultation: beginConsultation('calm'), atMs: endsIronedWet.startAtMs },
-    );
+  const calm = playAsIf((raw) =>
+    raw.type === 'ANSWERED' && raw.step === 'hotTools'
+      ? { ...raw, answers: { habits: [], smoke: 'no', history: ['none'] } }
+      : raw,
+  );
   layOnBench(DecisionScreen, calm);
   expect(seen('[data-failed-in="ends"]')).toContain('Closed on the ends');
   expect(document.querySelector('.why')).toBeNull();
@@ -136,21 +135,11 @@ it('says what each choice means where it is chosen, and what is not open why', a
 });
 
 it('says why a strand that felt sound counts as rough: a look found it stretchy', () => {
-  const until = endsIronedWet.steps.findLastIndex(({ raw }) => raw.type === 'OUTCOME_RECORDED');
-  const stretchy = endsIronedWet.steps
-    .slice(0, until + 1)
-    .reduce<Played>(
-      (played, { afterMs, by, raw }) =>
-        tap(
-          played,
-          afterMs,
-          raw.type === 'LOOKED' && raw.answers?.zone === 'lengths'
-            ? { ...raw, answers: { ...raw.answers, feel: 'stretchy' } }
-            : raw,
-          by,
-        ),
-      { consultation: beginConsultation('stretchy'), atMs: endsIronedWet.startAtMs },
-    );
+  const stretchy = playAsIf((raw) =>
+    raw.type === 'LOOKED' && raw.answers?.zone === 'lengths'
+      ? { ...raw, answers: { ...raw.answers, feel: 'stretchy' } }
+      : raw,
+  );
   layOnBench(DecisionScreen, stretchy);
   const lengths = seen('[data-finding="rough"]');
   expect(lengths).toContain('rough after 25 min');
