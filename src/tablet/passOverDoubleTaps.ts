@@ -1,3 +1,9 @@
+/**
+ * So soon comes the second tap, ms. Assumed because the two taps of a double tap lie closer together, and nobody reads a
+ * question in less. The root of the page may say otherwise: `data-double-tap-ms`.
+ */
+const ASSUMED_DOUBLE_TAP_MS = 350;
+
 /** So near lies the second tap, px. Assumed because 8 mm (149 dots an inch) is about half the tip of a gloved finger. */
 const ASSUMED_ONE_PLACE_PX = 48;
 
@@ -10,10 +16,9 @@ interface Tap {
 }
 
 /**
- * The second tap of a double tap does nothing where the first one changed what lies under the finger: what slid there,
- * what a closed dialog laid bare, or a button that now says something else. What has just appeared is left out by
- * `src/base.css` already, and says with `--arrival` how long a double tap is. What is quick but honest counts: the same
- * button again, or another one while the first still stands there. Danger and the sound's silence wait for nothing, nor
+ * The second tap of a double tap does nothing where the first one changed what lies under the finger: the next question,
+ * what slid there, what a closed dialog laid bare, or a button that now says something else. What is quick but honest
+ * counts: somewhere else, the same button again, or another one while the first still stands there. Danger and the sound's silence wait for nothing, nor
  * do keys. Returns what takes it away. Checked in tests/browser/doubleTaps.test.ts.
  */
 export function passOverDoubleTaps(): () => void {
@@ -46,7 +51,7 @@ function readTap({ target, timeStamp, clientX, clientY }: MouseEvent): Tap {
 }
 
 const isOneDoubleTap = (one: Tap, other: Tap): boolean =>
-  other.atMs - one.atMs < readArrivalMs() &&
+  other.atMs - one.atMs < readDoubleTapMs() &&
   Math.hypot(other.x - one.x, other.y - one.y) < ASSUMED_ONE_PLACE_PX;
 
 /** Does the first tap's button lie where it was tapped, and say what it said then? */
@@ -55,8 +60,5 @@ function isStillThere({ x, y, control, says }: Tap): boolean {
   return there === control && sayControl(there) === says;
 }
 
-/** 350ms, or .35s as a build writes it. */
-function readArrivalMs(): number {
-  const said = getComputedStyle(document.documentElement).getPropertyValue('--arrival').trim();
-  return Number.parseFloat(said) * (said.endsWith('ms') ? 1 : 1000);
-}
+const readDoubleTapMs = (): number =>
+  Number(document.documentElement.dataset.doubleTapMs ?? ASSUMED_DOUBLE_TAP_MS);

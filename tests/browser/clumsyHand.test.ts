@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { setArrival } from './arrival';
 import { tabletLandscape } from './browser';
 import { makeChance } from './chance';
+import { setDoubleTap } from './doubleTap';
 import { useStation } from './station';
 
 const station = useStation();
@@ -56,7 +56,7 @@ describe.concurrent.each([
     const touch = await context.newCDPSession(page);
     const complaints: string[] = [];
     page.on('pageerror', ({ message }) => complaints.push(message));
-    await setArrival(page, 0);
+    await setDoubleTap(page, 0);
     await page.clock.install({ time: morningMs });
     await page.goto(station.address);
     await page.locator('[data-act="load-demo"]').tap({ timeout: 20_000 });

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { setArrival } from './arrival';
 import { tabletLandscape } from './browser';
+import { setDoubleTap } from './doubleTap';
 import { type UseHands, useFingers } from './hands';
 
 /** So long a busy machine may take to show what it has kept. */
@@ -44,8 +44,8 @@ export interface Person {
 
 interface PersonOptions extends BrowserContextOptions {
   readonly hands?: UseHands;
-  /** How long what has just appeared takes no finger; at once when it is not said. */
-  readonly arrivalMs?: number;
+  /** How soon a second tap at one place is a double tap; none is when it is not said. */
+  readonly doubleTapMs?: number;
   /** Done on a page of the station's origin before the station itself is opened. */
   readonly prepare?: (page: Page) => Promise<void>;
 }
@@ -56,7 +56,7 @@ export async function makePerson(
   address: string,
   name: string,
   startAtMs: number,
-  { hands = useFingers, prepare, arrivalMs = 0, ...options }: PersonOptions = {},
+  { hands = useFingers, prepare, doubleTapMs = 0, ...options }: PersonOptions = {},
 ): Promise<Person> {
   const context = await browser.newContext({ ...tabletLandscape, ...options });
   context.setDefaultTimeout(10_000);
@@ -73,7 +73,7 @@ export async function makePerson(
       console.error(`breach: ${event.violatedDirective} ${event.blockedURI}`);
     });
   });
-  await setArrival(page, arrivalMs);
+  await setDoubleTap(page, doubleTapMs);
   await page.clock.install({ time: startAtMs - 1000 });
   await page.clock.pauseAt(startAtMs);
   if (prepare !== undefined) {

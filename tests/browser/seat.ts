@@ -16,7 +16,7 @@ export async function seat(
   beginnings: readonly (readonly StoryStep[])[],
   /** Done on her page before the station is opened. */
   prepare: (page: Page) => Promise<unknown> = async () => undefined,
-  arrivalMs = 0,
+  doubleTapMs = 0,
 ): Promise<Person> {
   const logs = beginnings.map((steps, index) => {
     const seated = steps.map((step) =>
@@ -29,7 +29,7 @@ export async function seat(
   });
   const latestMs = startAtMs + Math.max(...beginnings.map(lengthOf));
   return makePerson(browser, address, 'Juno', latestMs + 1_000, {
-    arrivalMs,
+    doubleTapMs,
     prepare: async (page) => {
       await prepare(page);
       await writeLogs(page, {

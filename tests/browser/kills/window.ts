@@ -1,6 +1,6 @@
 import type { BrowserContext, CDPSession, Page } from 'playwright-core';
-import { setArrival } from '../arrival';
 import { launchKillableBrowser, tabletLandscape } from '../browser';
+import { setDoubleTap } from '../doubleTap';
 
 /** What the page itself says of itself, at once: a tap that has landed, or how much of a log it shows. */
 type Said =
@@ -62,7 +62,7 @@ async function listenTo(context: BrowserContext, address: string): Promise<Omit<
   });
   await session.send('Runtime.enable');
   await session.send('Runtime.addBinding', { name: 'sayToTest' });
-  await setArrival(page, 0);
+  await setDoubleTap(page, 0);
   await page.addInitScript(listenInPage);
   await session.send('Emulation.setTouchEmulationEnabled', { enabled: true });
   await page.setViewportSize(tabletLandscape.viewport);

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
-import { setArrival } from '../arrival';
 import { tabletLandscape } from '../browser';
+import { setDoubleTap } from '../doubleTap';
 import { writeLogs } from '../memory';
 import { nowMs } from './clients';
 import type { Scene } from './scene';
@@ -31,7 +31,7 @@ export async function showScene(browser: Browser, address: string, scene: Scene)
 }
 
 async function play(page: Page, address: string, scene: Scene): Promise<void> {
-  await setArrival(page, 0);
+  await setDoubleTap(page, 0);
   await page.clock.setFixedTime(scene.atMs ?? nowMs);
   await page.goto(`${address}/icon.svg`);
   await writeLogs(page, scene.logs());
