@@ -2,14 +2,18 @@
 export type Tool = 'flatIron' | 'curlingIron' | 'wand' | 'hotBrush' | 'rollers' | 'dryer' | 'other';
 
 /** How wet is the hair when the tool touches it? */
-export type Wetness = 'wet' | 'damp' | 'dry';
+export const wetnesses = ['wet', 'damp', 'dry'] as const;
+export type Wetness = (typeof wetnesses)[number];
 
 /** One hot tool as she told it. "Don't know" is an answer and never means none. */
 export interface HeatHabit {
   readonly tool: Tool;
   readonly wetness: Wetness | 'unknown';
   readonly daysAWeek: number | 'unknown';
+  /** For how many weeks she did so, until she stopped or until today. */
   readonly weeks: number | 'unknown';
+  /** How many weeks ago she stopped; 0 while she still does. */
+  readonly stoppedWeeksAgo: number | 'unknown';
   /** All passes over one section together: more passes in the same seconds are more contact neither way. */
   readonly secondsASection: number | 'unknown';
   /** How often it goes over the same section in those seconds: says how slow one pass is, and counts nothing twice. */
@@ -50,8 +54,8 @@ const factsByTool: Readonly<Record<Tool, ToolFacts>> = {
   other: { isIron: true, glides: false },
 };
 
-/** Do its minutes count as iron minutes? All but the dryer. Checked by tests/shared/heat/exposure.test.ts. */
+/** Do its minutes count as iron minutes? All but the dryer. Checked by tests/shared/heat/passes.test.ts. */
 export const isIron = (tool: Tool): boolean => factsByTool[tool].isIron;
 
-/** Does it travel along the strand? Only the flat iron. Checked by tests/shared/heat/exposure.test.ts. */
+/** Does it travel along the strand? Only the flat iron. Checked by tests/shared/heat/passes.test.ts. */
 export const isGliding = (tool: Tool): boolean => factsByTool[tool].glides;

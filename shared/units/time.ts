@@ -1,13 +1,9 @@
-import type { Branded } from './brand';
-
-/** A length of time as the trade counts it at the chair and under the iron. */
-export type Minutes = Branded<'Minutes'>;
-
 export const msPerSecond = 1_000;
 export const secondsPerMinute = 60;
 export const msPerMinute = secondsPerMinute * msPerSecond;
 export const msPerHour = 60 * msPerMinute;
 export const msPerDay = 24 * msPerHour;
+export const daysPerWeek = 7;
 
 /** Weeks in a year as habits are counted. common practice, no source: "three days a week, two years" is 312 days. */
 export const weeksPerYear = 52;
