@@ -28,7 +28,23 @@ export const ASSUMED_SECONDS_A_SECTION: Range = makeRange(10, 60, 120);
 export const ASSUMED_UNKNOWN_WETNESS_SHARE = 1 / 3;
 
 /**
- * Which setting is meant by "don't know"? 450 °F in °C.
+ * Which setting is meant by "don't know", where a threshold is asked? 450 °F in °C.
  * Assumed because it is as hot as household irons are commonly sold, and not knowing must not look cooler than that.
  */
 export const ASSUMED_UNKNOWN_SETTING_C = ((450 - 32) * 5) / 9;
+
+/**
+ * Which settings are meant by "don't know", where a dose is reckoned? °C: 300, 400 and 450 °F.
+ * Assumed because household irons run from about there to there, and 400 °F is where tools for wet hair and dry meet.
+ */
+export const ASSUMED_SETTING_C: Range = makeRange(
+  ((300 - 32) * 5) / 9,
+  ((400 - 32) * 5) / 9,
+  ASSUMED_UNKNOWN_SETTING_C,
+);
+
+/**
+ * How many weeks ago did she stop, when she doesn't know?
+ * Assumed because a habit that is told is no older than most hair, and one that may still go on is the careful end.
+ */
+export const ASSUMED_STOPPED_WEEKS: Range = makeRange(0, 13, 104);

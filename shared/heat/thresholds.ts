@@ -17,6 +17,8 @@ export interface HeatThreshold {
 const celsius = (value: number): Celsius => brand(value);
 const fahrenheit = (value: number): Celsius => toCelsius(brand<Fahrenheit>(value));
 
+const seaLevel = fahrenheit(212);
+
 const poreSource = 'published: Gamez-Garcia, J. Cosmet. Sci. 62:109–120, 2011';
 const practice = 'common practice, no source';
 
@@ -32,7 +34,7 @@ export const heatThresholds = [
     hair: 'any',
     mark: 'published: J. Burn Care Res. 29:650–654, 2008 (irons stay above 80 °C for 6–8 min after use)',
   },
-  { id: 'waterBoils', from: fahrenheit(212), hair: 'withWater', mark: `${practice}: at sea level` },
+  { id: 'waterBoils', from: seaLevel, hair: 'withWater', mark: `${practice}: at sea level` },
   { id: 'poresBegin', from: celsius(150), hair: 'withWater', mark: poreSource },
   {
     id: 'helixMeltsInWater',
@@ -65,18 +67,20 @@ const concerns = (hair: NeedsHair, wetness: Wetness | 'unknown'): boolean =>
  * What does this setting reach, on hair that wet?
  * Coolest first; a threshold is met when the setting is at it or above, though practice says "above 400 °F": the
  * careful side. "Don't know" is read as 450 °F, and so is a setting that is no number. What melts on slow passes is
- * left out only where each pass is known to be short.
+ * left out only where each pass is known to be short. Water boils where it boils in this salon: `boilsAt`.
  * Checked by tests/shared/heat/thresholds.test.ts, tests/evidence/heatPractice.test.ts and heatThresholds.test.ts.
  */
 export function listThresholdsMet(
   setting: Celsius | 'unknown',
   wetness: Wetness | 'unknown',
   pace: 'short' | 'unknown' = 'unknown',
+  boilsAt: Celsius = seaLevel,
 ): readonly HeatThresholdId[] {
   const isTold = setting !== 'unknown' && !Number.isNaN(setting);
   const reached = isTold ? setting : ASSUMED_UNKNOWN_SETTING_C;
   return heatThresholds
-    .filter(({ from, hair }) => from <= reached && concerns(hair, wetness))
+    .filter(({ id, from }) => (id === 'waterBoils' ? boilsAt : from) <= reached)
+    .filter(({ hair }) => concerns(hair, wetness))
     .filter(({ id }) => id !== 'meltsOnSlowPasses' || pace !== 'short')
     .map(({ id }) => id);
 }

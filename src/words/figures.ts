@@ -1,6 +1,6 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
-import { LONGEST_PASS_SECONDS } from '../../shared/heat/exposure';
+import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
 import { clientForm } from '../../shared/records/forms/client';

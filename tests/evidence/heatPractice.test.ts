@@ -1,19 +1,14 @@
 import { describe, it } from 'vitest';
-import {
-  computeBoilEquivalents,
-  computeContactMinutes,
-  computeIronMinutes,
-  isPassShortEnough,
-  LONGEST_PASS_SECONDS,
-  sumExposure,
-} from '../../shared/heat/exposure';
+import { MINUTES_A_BOIL } from '../../shared/heat/boil';
 import { ASSUMED_PLATE_WIDTH_CM, DEFAULT_SECONDS_A_SECTION, type HeatHabit } from '../../shared/heat/habit';
+import { isPassShortEnough, LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
+import { computeProfile } from '../../shared/heat/profile';
 import { type HeatThresholdId, listThresholdsMet, wetToolSettings } from '../../shared/heat/thresholds';
 import { brand } from '../../shared/units/brand';
 import { type Inch, toCentimetres } from '../../shared/units/length';
 import { exactly } from '../../shared/units/range';
 import { type Fahrenheit, toCelsius } from '../../shared/units/temperature';
-import { type Minutes, toWeeks } from '../../shared/units/time';
+import { toWeeks } from '../../shared/units/time';
 import { checkAnswer, checkFigure } from './check';
 
 const source = 'common practice, no source';
@@ -24,10 +19,28 @@ const twoYearsWet: HeatHabit = {
   wetness: 'wet',
   daysAWeek: 3,
   weeks: toWeeks(24),
+  stoppedWeeksAgo: 0,
   secondsASection: DEFAULT_SECONDS_A_SECTION,
   passes: 'unknown',
   settingC: toCelsius(brand<Fahrenheit>(400)),
   plateWidthCm: ASSUMED_PLATE_WIDTH_CM,
+};
+
+/** What these habits come to on hair that is older than any of them: one inch of plate on ten inches. */
+const onOldHair = (habit: HeatHabit) => {
+  const lengthCm = toCentimetres(brand<Inch>(10));
+  const [hair] = computeProfile(
+    {
+      habits: [habit],
+      bleaches: [],
+      growth: exactly(0.05),
+      lengthCm: exactly(lengthCm),
+      pigment: 'pigmented',
+    },
+    [lengthCm],
+  );
+  if (hair === undefined) throw new Error('no hair');
+  return hair;
 };
 
 const meets = (settingF: number, id: HeatThresholdId, wetness: 'wet' | 'dry' = 'wet') =>
@@ -35,7 +48,7 @@ const meets = (settingF: number, id: HeatThresholdId, wetness: 'wet' | 'dry' = '
 
 describe('iron minutes', () => {
   it('of one minute a section, three days a week, two years are 312', () => {
-    const { low, typical, high } = computeIronMinutes(twoYearsWet);
+    const { low, typical, high } = onOldHair(twoYearsWet).ironMin;
     for (const got of [low, typical, high]) {
       checkFigure({ input: '1 min × 3 days × 104 weeks', got, expected: 312, tolerance: 0, source });
     }
@@ -49,19 +62,21 @@ describe('iron minutes', () => {
 
 describe('boil equivalents', () => {
   it('are one for half an hour of wet ironing', () => {
-    const got = computeBoilEquivalents(exactly(brand<Minutes>(30))).typical;
+    checkFigure({ input: 'wet minutes', got: MINUTES_A_BOIL, expected: 30, tolerance: 0, source });
+    const half = { ...twoYearsWet, weeks: 10 };
+    const got = onOldHair(half).boilEquivalents.typical;
     checkFigure({ input: '30 wet minutes', got, expected: 1, tolerance: 0, source });
   });
 
   it('of 312 minutes of wet ironing are 10.4', () => {
-    const { low, typical, high } = sumExposure([twoYearsWet]).boilEquivalents;
+    const { low, typical, high } = onOldHair(twoYearsWet).boilEquivalents;
     for (const got of [low, typical, high]) {
       checkFigure({ input: '312 wet minutes', got, expected: 10.4, tolerance: 1e-12, source });
     }
   });
 
   it('of the same ironing on dry hair are none', () => {
-    const got = sumExposure([{ ...twoYearsWet, wetness: 'dry' }]).boilEquivalents.high;
+    const got = onOldHair({ ...twoYearsWet, wetness: 'dry' }).boilEquivalents.high;
     checkFigure({ input: '312 dry minutes', got, expected: 0, tolerance: 0, source });
   });
 });
@@ -136,7 +151,7 @@ describe('a pass', () => {
 
   it('of 10 s with a one-inch plate over ten inches touches each centimetre for one second', () => {
     const onePass = { ...twoYearsWet, daysAWeek: 1, weeks: 1, secondsASection: LONGEST_PASS_SECONDS };
-    const contact = computeContactMinutes(onePass, toCentimetres(brand<Inch>(10)));
+    const contact = onOldHair(onePass).contactMin;
     const exact = 'exact: plate width ÷ length ironed';
     const input = '10 s, 1 in over 10 in, in seconds';
     checkFigure({ input, got: contact.typical * 60, expected: 1, tolerance: 1e-12, source: exact });
@@ -144,7 +159,7 @@ describe('a pass', () => {
 
   it('of 10 s with a tool that stays touches for all ten', () => {
     const onePass = { ...twoYearsWet, daysAWeek: 1, weeks: 1, secondsASection: LONGEST_PASS_SECONDS };
-    const contact = computeContactMinutes({ ...onePass, tool: 'wand' }, toCentimetres(brand<Inch>(10)));
+    const contact = onOldHair({ ...onePass, tool: 'wand' }).contactMin;
     checkFigure({ input: '10 s hold', got: contact.typical * 60, expected: 10, tolerance: 1e-12, source });
   });
 

@@ -5,7 +5,8 @@ import type { AnswersOf, Form } from '../form';
  * What has heat done at home, and what has been on the hair?
  * "None" for the chemistry never clears the heat. What is taken where she gives no figure has its mark in
  * shared/heat/habit.ts. Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: from once a month,
- * for a week, to every day of thirty years; from hand-warm (40 °C) to past what household tools are sold for (250).
+ * for a week, to every day of thirty years; from hand-warm (40 °C) to past what household tools are sold for (250);
+ * regrowth from a few days' to five years'.
  */
 const habitForm = {
   tool: {
@@ -36,7 +37,19 @@ const habitForm = {
     or: 'unknown',
     more: true,
   },
+  /** 0 while she still does. */
+  stoppedMonthsAgo: {
+    kind: 'number',
+    field: { quantity: 'count', min: 0, max: 360 },
+    unknown: true,
+    or: 0,
+    more: true,
+    addedIn: 2,
+  },
 } as const satisfies Form;
+
+const bleached = { question: 'history', is: ['lightener', 'unknown'] } as const;
+const measured = { question: 'growth', is: ['measured'] } as const;
 
 /** Two weeks after a relaxer, a perm or a keratin service: common practice, no source. */
 export const hotToolsForm = {
@@ -76,12 +89,53 @@ export const hotToolsForm = {
     kind: 'number',
     field: { quantity: 'count', min: 0, max: 20, step: 1 },
     unknown: true,
-    when: { question: 'history', is: ['lightener', 'unknown'] },
+    when: bleached,
+  },
+  /** When bleach was last on it, and where: hair that grew since has none. 0 for this month. */
+  lastBleachMonthsAgo: {
+    kind: 'number',
+    field: { quantity: 'count', min: 0, max: 360 },
+    unknown: true,
+    or: 'unknown',
+    more: true,
+    when: bleached,
+    addedIn: 2,
+  },
+  bleachReach: {
+    kind: 'choice',
+    options: ['all', 'roots', 'ends', 'unknown'],
+    or: 'unknown',
+    more: true,
+    when: bleached,
+    addedIn: 2,
   },
   relaxedWithinTwoWeeks: {
     kind: 'choice',
     options: ['no', 'yes', 'unknown'],
     when: { question: 'history', is: ['relaxer', 'perm', 'keratin', 'unknown'] },
+  },
+  /** Usual growth, or measured on her: what has grown since a colour of known date. It changes no plan. */
+  growth: {
+    kind: 'choice',
+    options: ['usual', 'measured'],
+    or: 'usual',
+    more: true,
+    aside: true,
+    addedIn: 2,
+  },
+  regrowthCm: {
+    kind: 'number',
+    field: { quantity: 'length', min: 0.2, max: 60 },
+    when: measured,
+    aside: true,
+    addedIn: 2,
+  },
+  regrowthWeeks: {
+    kind: 'number',
+    field: { quantity: 'count', min: 1, max: 260 },
+    when: measured,
+    aside: true,
+    addedIn: 2,
   },
 } as const satisfies Form;
 

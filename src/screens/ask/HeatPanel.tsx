@@ -1,63 +1,47 @@
-import { createMemo, For, Show } from 'solid-js';
-import type { HabitAnswers } from '../../../shared/records/forms/hotTools';
-import type { UnitSettings } from '../../../shared/units/quantity';
+import { createMemo, Show } from 'solid-js';
+import type { Answers } from '../../../shared/records/forms/asked';
+import type { Settings } from '../../../shared/records/settings';
+import { formatQuantity, formatRange } from '../../../shared/units/format';
 import { Explain } from '../../parts/Explain';
+import { StrandMap } from '../../parts/StrandMap';
 import { useWords } from '../../parts/useWords';
-import { sayHeat } from './heatSaid';
+import { HairExplained } from '../map/HairExplained';
+import '../map/map.css';
+import { sayStrandMap } from '../map/sayHair';
+import { roundRange } from '../map/saySizes';
+import { viewHair } from '../map/viewHair';
 
-/** What the told tools come to, to be read in two seconds: minutes, boil equivalents, the worst each tool reaches. */
-export function HeatPanel(props: {
-  readonly habits: readonly HabitAnswers[] | undefined;
-  readonly units: UnitSettings;
-}) {
+/** What heat and bleach have done, to be read in two seconds: two figures at the tip, and the whole strand below. */
+export function HeatPanel(props: { readonly answers: Answers; readonly settings: Settings }) {
   const words = useWords();
-  const said = createMemo(() => {
-    const { habits } = props;
-    return habits === undefined || habits.length === 0 ? null : sayHeat(habits, words, props.units);
-  });
+  const said = () => words.hair;
+  const view = createMemo(() => viewHair(props.answers, props.settings));
+  const isNothingTold = () => view().history.habits.length === 0 && view().history.bleaches.length === 0;
+  const sayTip = (name: 'ironMin' | 'boilEquivalents') => {
+    const range = roundRange(view().tip[name], name === 'ironMin' ? 0 : 1);
+    const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
+    if (range.low === range.high) return { likely: write(range.typical), band: '' };
+    const band = said().band(formatRange(range, 'count', props.settings.units, words.locale));
+    return { likely: said().about(write(range.typical)), band };
+  };
   return (
     <section class="panel heat-panel" data-panel="heat" aria-live="polite">
-      <h2>{words.heat.title}</h2>
-      <Show when={said()} fallback={<p>{words.heat.none}</p>}>
-        {(heat) => (
-          <>
-            <p class="panel-figure" data-figure="iron-minutes">
-              {words.heat.ironMinutes(heat().ironMinutes)}
-            </p>
-            <p class="panel-figure" data-figure="boils">
-              {words.heat.boils(heat().boils)}
-            </p>
-            <p>{heat().byWetness.join(' · ')}</p>
-            <ul class="reached">
-              <For each={heat().tools}>
-                {(tool) => (
-                  <li>
-                    <strong>{tool.title}</strong>{' '}
-                    <Show when={tool.reached.at(-1)}>
-                      {(worst) => <span data-worst={worst()}>{words.heat.thresholds[worst()]}</span>}
-                    </Show>
-                  </li>
-                )}
-              </For>
-            </ul>
-            <Explain title={words.heat.title}>
-              <For each={heat().tools}>
-                {(tool) => (
-                  <div>
-                    <h3>{tool.title}</h3>
-                    <ul class="reached">
-                      <For each={tool.reached}>
-                        {(id) => <li data-threshold={id}>{words.heat.thresholds[id]}</li>}
-                      </For>
-                    </ul>
-                  </div>
-                )}
-              </For>
-              <p>{words.heat.plateIsHotter}</p>
-            </Explain>
-            <p class="soft">{words.general.estimate}</p>
-          </>
-        )}
+      <Show when={!isNothingTold()} fallback={<p>{said().nothingTold}</p>}>
+        <div class="hair-figures">
+          <p class="hair-figure" data-figure="iron-minutes">
+            <strong>{sayTip('ironMin').likely}</strong> {said().ironMinutes}{' '}
+            <span class="hair-band">{sayTip('ironMin').band}</span>
+          </p>
+          <p class="hair-figure" data-figure="boils">
+            <strong>{sayTip('boilEquivalents').likely}</strong> {said().boils}{' '}
+            <span class="hair-band">{sayTip('boilEquivalents').band}</span>
+          </p>
+          <Explain title={said().title}>
+            <HairExplained view={view()} answers={props.answers} settings={props.settings} first="ironMin" />
+          </Explain>
+        </div>
+        <StrandMap view={sayStrandMap(view(), props.answers, words, props.settings.units)} />
+        <p class="soft">{words.general.estimate}</p>
       </Show>
     </section>
   );

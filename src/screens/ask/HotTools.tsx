@@ -7,7 +7,7 @@ import { HeatPanel } from './HeatPanel';
 export function HotTools(props: StepProps) {
   return (
     <AskPage {...props} step="hotTools" summary={useWords().asking.heatTitle}>
-      <HeatPanel habits={props.consultation.record.answers.hotTools?.habits} units={props.settings.units} />
+      <HeatPanel answers={props.consultation.record.answers} settings={props.settings} />
     </AskPage>
   );
 }

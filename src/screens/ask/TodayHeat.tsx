@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { LONGEST_PASS_SECONDS } from '../../../shared/heat/exposure';
+import { LONGEST_PASS_SECONDS } from '../../../shared/heat/passes';
 import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../shared/units/format';
@@ -24,7 +24,7 @@ export function TodayHeat(props: {
   };
   const reached = () => {
     const today = styled();
-    return today === undefined ? [] : listHairThresholds(today.settingC, 'dry');
+    return today === undefined ? [] : listHairThresholds(today.settingC);
   };
   const title = ({ tool, settingC }: Styled) =>
     words.heat.todayTitle(

@@ -15,7 +15,8 @@ export const findAltitudeUnit = ({ length }: Settings['units']): 'm' | 'ft' => (
 const toMetres = (altitude: number, units: Settings['units']): number =>
   findAltitudeUnit(units) === 'ft' ? altitude * METRES_A_FOOT : altitude;
 
-const fromMetres = (metres: number, units: Settings['units']): number =>
+/** So many metres in the unit in which heights are asked. */
+export const fromMetres = (metres: number, units: Settings['units']): number =>
   findAltitudeUnit(units) === 'ft' ? metres / METRES_A_FOOT : metres;
 
 /** The questions, whatever the limits of the height are in this unit. */

@@ -5,8 +5,12 @@ import { formatQuantity } from '../../../shared/units/format';
 import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
+import { StrandMap } from '../../parts/StrandMap';
 import { useWords } from '../../parts/useWords';
 import '../layout.css';
+import { sayStrandMap } from '../map/sayHair';
+import '../map/map.css';
+import { viewHair } from '../map/viewHair';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Glass } from './Glass';
@@ -48,12 +52,20 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   const words = useWords();
   const said = () => words.strandTest.preparing;
   const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
+  const hair = createMemo(() => viewHair(props.consultation.record.answers, props.settings));
   const sender = createSender(props);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   /** Until the glass is read nothing else comes first. */
   const isGlassOpen = () => {
     const glass = view().incompatibility;
     return glass !== null && glass.state !== 'clear' && view().blockedBy?.code === 'incompatibilityOpen';
+  };
+  /** Nothing else is to be read first: then there is room for the strand itself. */
+  const isClear = () => {
+    const { unsaid, openRules, lifted, incompatibility, mayKeep } = view();
+    return (
+      [unsaid, openRules, lifted].every(({ length }) => length === 0) && incompatibility === null && !mayKeep
+    );
   };
   return (
     <StepPage
@@ -77,7 +89,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
     >
       <div class="columns">
         <div class="column">
-          <ZonesToTest {...props} view={view()} />
+          <ZonesToTest {...props} view={view()} hair={hair()} />
           <SkinTestLine {...props} />
         </div>
         <div class="column">
@@ -107,6 +119,16 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
           </For>
           <Show when={view().incompatibility}>
             {(glass) => <Glass {...props} glass={glass()} sender={sender} isNext={isGlassOpen()} />}
+          </Show>
+          <Show when={isClear()}>
+            <section class="panel heat-panel" data-panel="strand-map">
+              <StrandMap
+                view={{
+                  ...sayStrandMap(hair(), props.consultation.record.answers, words, props.settings.units),
+                  reached: [],
+                }}
+              />
+            </section>
           </Show>
           <Show when={view().mayKeep}>
             <Caution kind="clear">

@@ -8,6 +8,8 @@ import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
 import '../layout.css';
+import { saySnipHint } from '../map/sayHair';
+import { viewHair } from '../map/viewHair';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
@@ -58,6 +60,15 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
   const grams = createMemo(() =>
     computeTestMix(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
+  /** Where the map says so is told at the question. */
+  const asks = createMemo(() => {
+    const { strand } = words.strandTest.forms;
+    const { answers } = props.consultation.record;
+    const snip = viewHair(answers, props.settings).snips.find(({ zone }) => zone === props.zone);
+    return snip === undefined
+      ? strand
+      : { ...strand, place: { ...strand.place, hint: saySnipHint(snip, words, props.settings.units) } };
+  });
   const lineSoFar = () => {
     const { line: chosen } = asked.draft.raw();
     return typeof chosen === 'string' ? chosen : '';
@@ -105,7 +116,7 @@ export function StartStrand(props: StepProps & { readonly zone: Zone; readonly o
         step={props}
         form={asked}
         questions={form}
-        words={words.strandTest.forms.strand}
+        words={asks()}
         picks={{
           ...minutePicks,
           testG: testPicks[props.settings.units.mass],

@@ -2,16 +2,21 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
+import { saySnip } from '../map/sayHair';
+import type { HairView } from '../map/viewHair';
 import type { StepProps } from '../stepProps';
 import { HowCareful } from './HowCareful';
 import type { PreparingView } from './viewPreparing';
 
 /** Each zone of the plan, and how far its strand has come. */
-export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view: PreparingView }) {
+export function ZonesToTest(
+  props: Pick<StepProps, 'settings'> & { readonly view: PreparingView; readonly hair: HairView },
+) {
   const words = useWords();
   const write = (value: number, quantity: 'count' | 'level') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const names = createMemo(() => props.view.zones.map(({ zone }) => zone));
+  const findSnip = (name: Zone) => props.hair.snips.find(({ zone }) => zone === name);
   const find = (name: Zone) => props.view.zones.find(({ zone }) => zone === name);
   return (
     <section class="panel">
@@ -39,6 +44,16 @@ export function ZonesToTest(props: Pick<StepProps, 'settings'> & { readonly view
                           outcome().level === undefined ? null : write(outcome().level ?? 0, 'level'),
                         )}
                       </>
+                    )}
+                  </Show>
+                  <Show when={zone().state !== 'current' && findSnip(name)}>
+                    {(snip) => (
+                      <span class="soft" data-line="snip">
+                        {words.hair.said.snip(
+                          write(props.hair.snips.indexOf(snip()) + 1, 'count'),
+                          saySnip(snip(), words, props.settings.units),
+                        )}
+                      </span>
                     )}
                   </Show>
                 </li>

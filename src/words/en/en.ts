@@ -15,6 +15,7 @@ import { feelHairWords } from './forms/feelHair';
 import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
+import { hair } from './hair';
 import { heat } from './heat';
 import { leaving } from './leaving';
 import { locale } from './locale';
@@ -51,6 +52,7 @@ export const en = {
   cautions,
   skinTest,
   skinTests,
+  hair,
   heat,
   asking,
   refusals,

@@ -12,24 +12,12 @@ const thresholds: Readonly<Record<HairThresholdId, string>> = {
   helixMeltsDry: 'the inner structure of dry hair gives way',
 };
 
-/** What the hot tools come to. Iron minutes are for her; what lies behind them is for whoever asks. */
+/** What a tool's setting reaches, today too. */
 export const heat = {
-  title: 'What the irons come to',
-  none: 'Tell the first tool, and its minutes stand here.',
-  ironMinutes: (said: string) => `Iron minutes on the oldest hair: ${said}`,
-  boils: (said: string) => `As half hours in boiling water: ${said}`,
-  likely: (likely: string, range: string) => `about ${likely} (${range})`,
-  part: (wetness: string, minutes: string) => `${wetness} ${minutes}`,
-  wet: 'wet',
-  damp: 'damp',
-  dry: 'dry',
-  toolAt: (tool: string, setting: string | null) =>
-    setting === null ? `${tool}, setting not known: read as the hottest` : `${tool} at ${setting}`,
   thresholds,
   todayTitle: (tool: string, setting: string) => `Today: ${tool} at ${setting}, on dry hair`,
   todayReaches: 'No threshold known here is reached on dry hair. Each pass still takes something from it.',
   onePass: (seconds: string) => `One pass, done within ${seconds}. Completely dry first.`,
   /** Today's finish and her plan say two things: that is said before she chooses. */
   restAfter: `Her plan asks for ${figures.restHours} h without heat after colour: no hot tool today is gentler.`,
-  plateIsHotter: 'A plate is hotter than the hair under it.',
 };

@@ -160,7 +160,8 @@ describe('a step', () => {
         if (!isOffered) continue;
         const answer = question.kind === 'choices' ? ['unknown'] : 'unknown';
         // What follows from a history that nobody knows is not known either.
-        const follows = name === 'history' ? { bleaches: 'unknown', relaxedWithinTwoWeeks: 'unknown' } : {};
+        const ofBleach = { bleaches: 'unknown', lastBleachMonthsAgo: 'unknown', bleachReach: 'unknown' };
+        const follows = name === 'history' ? { ...ofBleach, relaxedWithinTwoWeeks: 'unknown' } : {};
         const said = changed({ [step]: { [name]: answer, ...follows } });
         expect(judgeStep(step, said, salon), name).not.toBe('unsaid');
       }

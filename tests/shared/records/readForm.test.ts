@@ -148,7 +148,8 @@ describe('questions asked only sometimes', () => {
     }
     expect(askedAfter('gloss', 'lightener', 'perm')).toEqual([bleaches, relaxed]);
     const told = { habits: [], smoke: 'no', history: ['gloss'], bleaches: '3', relaxedWithinTwoWeeks: 'yes' };
-    expect(read(hotToolsForm, told).value).toEqual({ habits: [], smoke: 'no', history: ['gloss'] });
+    const kept = { habits: [], smoke: 'no', history: ['gloss'], growth: 'usual' };
+    expect(read(hotToolsForm, told).value).toEqual(kept);
   });
 
   it('asks for a spray at home only where there is a tool, and takes no answer for not known', () => {

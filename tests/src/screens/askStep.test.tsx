@@ -100,8 +100,8 @@ describe('a step that asks', () => {
       ['habits.0.settingC', '400'],
     );
     await first.tap('[data-ledger=summary]');
-    expect(first.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
-    expect(first.find('[data-figure=boils]').textContent).toMatch(/: 10\.4$/);
+    expect(first.find('[data-figure=iron-minutes]').textContent).toMatch(/^312 iron minutes at the tip\s*$/);
+    expect(first.find('[data-figure=boils]').textContent).toMatch(/^10\.4 half hours in boiling water\s*$/);
     first.unmount();
 
     const second = await showStation({ tablet: first.tablet });
@@ -110,8 +110,11 @@ describe('a step that asks', () => {
     expect(readStep(second)).toBe('hotTools');
     expect(await second.readTyped('habits.0.settingC')).toBe('400');
     await second.tap('[data-ledger=summary]');
-    expect(second.find('[data-figure=iron-minutes]').textContent).toMatch(/: 312.min$/);
-    expect(second.find('[data-worst]').dataset.worst).toBe('cortexSoftens');
+    expect(second.find('[data-figure=iron-minutes]').textContent).toMatch(/^312 iron minutes at the tip\s*$/);
+    const drawn = [...second.container.querySelectorAll('[data-reached]')].map(
+      (bar) => (bar as HTMLElement).dataset.reached,
+    );
+    expect(drawn).toEqual(['poresRiseFast', 'cortexSoftens']);
     await second.tap('[data-act=explain]');
     const reached = [...second.container.querySelectorAll('[data-threshold]')].map(
       (item) => (item as HTMLElement).dataset.threshold,
@@ -137,7 +140,9 @@ describe('a step that asks', () => {
       ['habits.0.settingC', 'unknown'],
     );
     await shown.tap('[data-ledger=summary]');
-    expect(shown.find('[data-figure=iron-minutes]').textContent).toMatch(/: about 312.min \(104–728.min\)$/);
+    expect(shown.find('[data-figure=iron-minutes]').textContent).toMatch(
+      /^about 312 iron minutes at the tip \(104–728\)$/,
+    );
   });
 
   it('has damp hair dried and felt again, and says whether a glass test is due', async () => {

@@ -25,8 +25,9 @@ const nameOf = ({ words }: Place): string => words.short ?? words.ask;
 /** More lines than these do not stand one below the other, and so many only where the sheet is tall. */
 const TALLEST = 12;
 const TALL = 9;
-/** From so many questions on, what is hardly ever asked is folded away. */
+/** From so many questions on, or so many of them hardly ever asked, what is hardly ever asked is folded away. */
 const FOLDED_FROM = 10;
+const FOLDED_MANY = 3;
 /** So many answers of what is folded away are still said. */
 const FEW = 2;
 
@@ -46,7 +47,10 @@ export function Ledger(props: {
   const [isOpened, setIsOpened] = createSignal(false);
   const mayFold = ({ question, isMore, state }: Place) =>
     state !== 'refused' && (isMore || ('or' in question && question.or !== undefined));
-  const isFolding = () => props.places.length >= FOLDED_FROM && props.places.filter(mayFold).length > 1;
+  const isFolding = () => {
+    const { length } = props.places.filter(mayFold);
+    return length >= FOLDED_MANY || (length > 1 && props.places.length >= FOLDED_FROM);
+  };
   const folded = () => (isFolding() ? props.places.filter(mayFold) : []);
   const main = () => (isFolding() ? props.places.filter((place) => !mayFold(place)) : props.places);
   const isFoldedHere = createMemo(() => folded().some(({ path }) => path === props.here));

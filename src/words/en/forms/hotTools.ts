@@ -48,6 +48,12 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
         short: 'Passes',
         hint: 'How often it goes over the same hair in that time.',
       },
+      stoppedMonthsAgo: {
+        ask: 'How many months ago did she stop?',
+        short: 'Stopped',
+        hint: '0 while she still does.',
+        told: (figure) => (figure === '0' ? 'still does' : `stopped ${figure} months ago`),
+      },
     },
   },
   smoke: {
@@ -84,9 +90,32 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     },
   },
   bleaches: { ask: 'How often bleached, the oldest ends?', short: 'Bleached' },
+  lastBleachMonthsAgo: {
+    ask: 'How many months ago was the last bleach?',
+    short: 'Last bleach',
+    hint: 'Hair that grew since has none. 0 for this month.',
+    told: (figure) => (figure === '0' ? 'this month' : `${figure} months ago`),
+  },
+  bleachReach: {
+    ask: 'Where did the bleach go?',
+    short: 'Bleach on',
+    options: { all: 'All of it', roots: 'New growth only', ends: 'Ends only', unknown: "Don't know" },
+  },
   relaxedWithinTwoWeeks: {
     ask: 'Relaxer, perm or keratin in the last two weeks?',
     short: 'Last two weeks',
     options: { no: 'No', yes: 'Yes', unknown: "Don't know" },
+  },
+  growth: {
+    ask: 'Was her growth measured?',
+    short: 'Growth',
+    hint: 'By what has grown since a colour of known date. If not, the usual growth is taken, wide.',
+    options: { usual: 'Not measured', measured: 'Measured' },
+  },
+  regrowthCm: { ask: 'How much has grown since that colour?', short: 'Grown' },
+  regrowthWeeks: {
+    ask: 'How many weeks ago was that colour?',
+    short: 'Since',
+    told: (figure) => `in ${figure} weeks`,
   },
 };

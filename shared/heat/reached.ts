@@ -1,0 +1,41 @@
+import { brand } from '../units/brand';
+import type { Celsius } from '../units/temperature';
+import { type HeatHabit, isIron } from './habit';
+import { hasShortPasses } from './passes';
+import type { HairHistory } from './profile';
+import { type HeatThresholdId, heatThresholds, listThresholdsMet } from './thresholds';
+
+/** What a tool's setting reached, and on which hair: from here outwards, cm from the scalp. */
+export interface Reached {
+  readonly id: HeatThresholdId;
+  readonly fromCm: number;
+  readonly mark: string;
+}
+
+/** Hair that grew after she had stopped met nothing of it; unknown is read as still going on, the careful side. */
+const findFrom = ({ stoppedWeeksAgo }: HeatHabit, { growth }: HairHistory): number =>
+  stoppedWeeksAgo === 'unknown' ? 0 : stoppedWeeksAgo * growth.typical;
+
+/**
+ * Which thresholds were met on this head, and from where outwards? Coolest first, each once.
+ * By the setting, which is hotter than the hair. A dryer reaches none: its air is far cooler than what it is set to
+ * (published: Lee et al., Ann. Dermatol. 23:455–462, 2011: 47 to 95 °C at the hair).
+ * Checked by tests/shared/heat/reached.test.ts.
+ */
+export function listReached(history: HairHistory, boilsAt: Celsius): readonly Reached[] {
+  const met = history.habits
+    .filter(({ tool }) => isIron(tool))
+    .map((habit) => ({
+      fromCm: findFrom(habit, history),
+      ids: listThresholdsMet(
+        habit.settingC === 'unknown' ? 'unknown' : brand<Celsius>(habit.settingC),
+        habit.wetness,
+        hasShortPasses(habit) ? 'short' : 'unknown',
+        boilsAt,
+      ),
+    }));
+  return heatThresholds.flatMap(({ id, mark }) => {
+    const froms = met.filter(({ ids }) => ids.includes(id)).map(({ fromCm }) => fromCm);
+    return froms.length === 0 ? [] : [{ id, mark, fromCm: Math.min(...froms) }];
+  });
+}

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { ASSUMED_BLEACHES, ASSUMED_LAST_BLEACH_WEEKS, readHistory } from '../../../shared/hair/readHistory';
+import { usualGrowth } from '../../../shared/heat/growth';
+import type { Answers } from '../../../shared/records/forms/asked';
+import { exactly } from '../../../shared/units/range';
+
+const habit = {
+  tool: 'flatIron',
+  wetness: 'wet',
+  daysAWeek: 3,
+  forMonths: 24,
+  settingC: 200,
+  secondsASection: 60,
+  plateWidthCm: 2.54,
+  passes: 'unknown',
+} as const;
+const tell = (hotTools: NonNullable<Answers['hotTools']>, client: NonNullable<Answers['client']> = {}) =>
+  readHistory({ hotTools, client });
+
+describe('her answers', () => {
+  it('say nothing of hair that nobody asked about: nothing on it, everything else wide', () => {
+    const nothing = readHistory({});
+    expect(nothing).toMatchObject({ habits: [], bleaches: [], growth: usualGrowth, pigment: 'both' });
+    expect(nothing.lengthCm.low).toBeLessThan(nothing.lengthCm.high);
+  });
+
+  it('give a habit in the trade’s weeks, still done where nobody said that she stopped', () => {
+    const [still] = tell({ habits: [habit] }).habits;
+    expect(still).toMatchObject({ weeks: 104, stoppedWeeksAgo: 0 });
+    const [stopped] = tell({ habits: [{ ...habit, forMonths: 'unknown', stoppedMonthsAgo: 6 }] }).habits;
+    expect(stopped).toMatchObject({ weeks: 'unknown', stoppedWeeksAgo: 26 });
+  });
+
+  it('give her own growth where it was measured', () => {
+    expect(tell({ growth: 'measured', regrowthCm: 3, regrowthWeeks: 12 }).growth).toEqual(exactly(0.25));
+    expect(tell({ growth: 'measured', regrowthCm: 3 }).growth).toBe(usualGrowth);
+    expect(tell({ growth: 'usual', regrowthCm: 3, regrowthWeeks: 12 }).growth).toBe(usualGrowth);
+  });
+
+  it.each([
+    [0, 'pigmented'],
+    [30, 'both'],
+    [100, 'unpigmented'],
+    ['unknown', 'both'],
+  ] as const)('of %s %% grey mean %s hair', (greyPercent, pigment) => {
+    expect(tell({}, { greyPercent }).pigment).toBe(pigment);
+  });
+});
+
+describe('bleach', () => {
+  it('is none where she names what was on it and lightener is not among it', () => {
+    expect(tell({ history: ['boxColour', 'perm'] }).bleaches).toEqual([]);
+    expect(tell({ history: ['none'] }).bleaches).toEqual([]);
+  });
+
+  it('is each time she told, the last one when she told it', () => {
+    const { bleaches } = tell({
+      history: ['lightener'],
+      bleaches: 3,
+      lastBleachMonthsAgo: 3,
+      bleachReach: 'roots',
+    });
+    expect(bleaches.map(({ sureness }) => sureness)).toEqual(['told', 'told', 'told']);
+    expect(bleaches[0]?.weeksAgo).toEqual(exactly(13));
+    expect(bleaches[1]?.weeksAgo.low).toBeGreaterThan(13);
+    expect(bleaches.every(({ reach }) => reach === 'roots')).toBe(true);
+  });
+
+  it('is once for certain, and more often perhaps, where she knows that but not how often', () => {
+    const { bleaches } = tell({ history: ['lightener'], bleaches: 'unknown' });
+    expect(bleaches).toHaveLength(ASSUMED_BLEACHES.high);
+    const sure = bleaches.map(({ sureness }) => sureness);
+    expect(sure.slice(0, 3)).toEqual(['told', 'likely', 'possible']);
+    expect(bleaches[0]?.weeksAgo).toEqual(ASSUMED_LAST_BLEACH_WEEKS);
+    expect(bleaches[0]?.reach).toBe('unknown');
+  });
+
+  it('is not ruled out, and not certain, where nobody knows what was on it', () => {
+    const { bleaches } = tell({ history: ['unknown'], bleaches: 'unknown' });
+    expect(bleaches.map(({ sureness }) => sureness)).not.toContain('told');
+    expect(bleaches[0]?.sureness).toBe('likely');
+  });
+
+  it('told as none is none', () => {
+    expect(tell({ history: ['unknown'], bleaches: 0 }).bleaches).toEqual([]);
+  });
+});

@@ -1,0 +1,54 @@
+import { usualGrowth } from '../../shared/heat/growth';
+import type { HairHistory } from '../../shared/heat/profile';
+import { exactly, makeRange } from '../../shared/units/range';
+
+const iron = {
+  tool: 'flatIron',
+  wetness: 'wet',
+  daysAWeek: 3,
+  weeks: 104,
+  stoppedWeeksAgo: 0,
+  secondsASection: 60,
+  passes: 6,
+  settingC: 200,
+  plateWidthCm: 2.54,
+} as const;
+
+/** Five tools and six times of bleach, half of it not known: the most a head brings to the station. Invented. */
+export const fullHead: HairHistory = {
+  habits: [
+    iron,
+    { ...iron, tool: 'wand', wetness: 'dry', settingC: 180, daysAWeek: 2, weeks: 60, stoppedWeeksAgo: 20 },
+    {
+      ...iron,
+      tool: 'curlingIron',
+      wetness: 'unknown',
+      settingC: 'unknown',
+      daysAWeek: 'unknown',
+      weeks: 150,
+    },
+    {
+      ...iron,
+      tool: 'hotBrush',
+      wetness: 'damp',
+      settingC: 160,
+      weeks: 'unknown',
+      stoppedWeeksAgo: 'unknown',
+    },
+    { ...iron, wetness: 'dry', settingC: 220, daysAWeek: 1, weeks: 40.5, stoppedWeeksAgo: 101.25 },
+  ],
+  bleaches: [
+    { weeksAgo: exactly(6), reach: 'roots', sureness: 'told' },
+    { weeksAgo: exactly(14.5), reach: 'roots', sureness: 'told' },
+    { weeksAgo: makeRange(20, 24, 30), reach: 'all', sureness: 'told' },
+    { weeksAgo: makeRange(30, 40, 80), reach: 'ends', sureness: 'likely' },
+    { weeksAgo: makeRange(40, 60, 120), reach: 'unknown', sureness: 'likely' },
+    { weeksAgo: makeRange(50, 80, 200), reach: 'all', sureness: 'possible' },
+  ],
+  growth: usualGrowth,
+  lengthCm: makeRange(38, 45, 52),
+  pigment: 'both',
+};
+
+/** 120 places, from the scalp to the tip. */
+export const places: readonly number[] = Array.from({ length: 120 }, (_, index) => (index * 45) / 119);
