@@ -1,0 +1,57 @@
+import { findFamily } from './families';
+import type { Ingredient } from './ingredient';
+import { ASSUMED_LONGEST_NAME, compareBy } from './labelName';
+import { type IngredientGroup, nameTable } from './nameTable';
+import { isOneSlipAway } from './oneSlip';
+import { plainNames } from './plainNames';
+
+/**
+ * How short may a name be to be put right? Letters. Assumed because shorter names lie one letter apart from others
+ * (LACTOSE and LACTASE), and a wrong correction is worse than a name that is told as not known.
+ */
+export const ASSUMED_SHORTEST_CORRECTED = 8;
+
+interface Row {
+  readonly name: string;
+  readonly group: IngredientGroup | 'plain';
+}
+
+const rowsOf = (group: Row['group'], names: readonly (readonly string[])[]): [string, Row][] =>
+  names.flatMap((row) =>
+    row.map((written): [string, Row] => [compareBy(written), { name: row[0] ?? written, group }]),
+  );
+
+const index: ReadonlyMap<string, Row> = new Map([
+  ...rowsOf('plain', plainNames),
+  ...Object.entries(nameTable).flatMap(([group, names]) => rowsOf(group as IngredientGroup, names)),
+]);
+
+type Found = Pick<Ingredient, 'name' | 'how'>;
+
+/** Which name of the table was printed here, to the letter? */
+export const findExact = (printed: string): Row | undefined =>
+  printed.length > ASSUMED_LONGEST_NAME ? undefined : index.get(compareBy(printed));
+
+/** To which group does a name of the table, or of a family, belong? Undefined where nothing is known of it. */
+export const findGroup = (name: string): Row['group'] | undefined =>
+  findExact(name)?.group ?? findFamily(name, findExact)?.group;
+
+/** Which one name of the table is a slip of the finger away? Undefined where there are two, or none. */
+function findNearMiss(printed: string): string | undefined {
+  const compared = compareBy(printed);
+  if (compared.length < ASSUMED_SHORTEST_CORRECTED) return undefined;
+  const near = new Set<string>();
+  for (const [known, { name }] of index) {
+    if (known.length >= ASSUMED_SHORTEST_CORRECTED && isOneSlipAway(compared, known)) near.add(name);
+  }
+  return near.size === 1 ? [...near][0] : undefined;
+}
+
+/** Which name is meant by what was printed here as a whole? One that is too long is not compared. */
+export function findName(printed: string): Found {
+  if (printed.length > ASSUMED_LONGEST_NAME) return { name: printed, how: 'unknown' };
+  const known = findExact(printed) ?? findFamily(printed, findExact);
+  if (known !== undefined) return { name: known.name, how: 'known' };
+  const near = findNearMiss(printed);
+  return near === undefined ? { name: printed, how: 'unknown' } : { name: near, how: 'corrected' };
+}
