@@ -10,6 +10,7 @@ const quotes = /[\u2018\u2019\u02bc]/g;
 const percent = /[<>≤≥~]?\s?\d{1,3}(?:[.,]\d{1,4})?\s?%/g;
 const footnotes = /[*\u2020\u2021\u00a7\u00ae\u00b0]+/g;
 const numbering = /^\d{1,3}[.)]\s+/;
+const emptyBrackets = /[([{]\s?[)\]}]/g;
 const edges = /^[\s.:_-]+|[\s.:_-]+$/g;
 
 /** Does anything stand here that could be a name? */
@@ -20,7 +21,10 @@ const closeGaps = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** Shares of a hundred, asterisks, numbering and stops at either end are the label's, not the name's. */
 const stripOnce = (name: string): string =>
-  closeGaps(name.replace(percent, ' ').replace(footnotes, ' ').replace(numbering, '').replace(edges, ''));
+  [percent, footnotes, emptyBrackets]
+    .reduce((left, pattern) => closeGaps(left.replace(pattern, ' ')), name)
+    .replace(numbering, '')
+    .replace(edges, '');
 
 function stripAll(name: string): string {
   const stripped = stripOnce(name);

@@ -1,7 +1,8 @@
 /**
  * Which INCI names does the station know, and to which group does each belong? The first of a row is the name as
  * lists have it, the others are what else is written for it on labels. Names and groups are from memory: INCI, but
- * for those of formaldehyde, which are published: OSHA hazard alert 2011. What a group means for heat stands in findingTable.ts.
+ * for those of formaldehyde, which are published: OSHA hazard alert 2011. What a group means for heat stands in
+ * findingTable.ts.
  */
 export const nameTable = {
   water: [

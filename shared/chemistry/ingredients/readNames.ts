@@ -17,16 +17,10 @@ function readBrackets(written: string): readonly Ingredient[] | undefined {
   const inner = insides.flatMap(readNames);
   const outer = readNames(written.replace(pairs, ' ').trim());
   if (outer.length === 0) return inner;
-  const others = inner.filter((one) => isKnown(one) && !outer.some(({ name }) => name === one.name));
   const [only] = outer;
-  if (others.length > 0 || outer.length > 1 || only === undefined) {
-    return [...outer, ...inner.filter((one) => others.includes(one) || !isKnown(one))];
-  }
-  return [
-    isKnown(only)
-      ? { ...only, asWritten: written }
-      : { ...only, asWritten: written, name: printName(written) },
-  ];
+  const isAlone = outer.length === 1 && inner.every((one) => !isKnown(one) || one.name === only?.name);
+  if (!isAlone || only === undefined) return [...outer, ...inner];
+  return [{ ...only, asWritten: written, ...(isKnown(only) ? {} : { name: printName(written) }) }];
 }
 
 /** "AQUA/WATER/EAU" is one; "SUCROSE/GLUCOSE" are two; a stroke in a name of which no part is known belongs to it. */

@@ -5,7 +5,7 @@
  */
 const separators = new RegExp(
   [
-    '[([]\\s?(?:and|&|et|und|y)\\s?[)\\]]',
+    '[([]\\s?(?:and|&|et|und)\\s?[)\\]]',
     '\\+\\s?/\\s?[-\u2010-\u2015\u2212]|\u00b1',
     '\\b(?:may contain|peut contenir|kann enthalten)\\b',
     ',(?!\\d)|(?<!\\d),',
