@@ -15,6 +15,8 @@ const families: readonly (readonly [RegExp, IngredientGroup])[] = [
   [/METHICONE$|SILOXANE$/, 'siliconeUntold'],
 ];
 
+/** Words of letters and digits, as INCI has them; each begins with one. */
+const plainWords = /^[A-Z\d][A-Z\d/,'-]*(?: [A-Z\d][A-Z\d/,'-]*)*$/;
 const number = /^POLYQUATERNIUM(\d{1,3})$/;
 
 /**
@@ -22,16 +24,14 @@ const number = /^POLYQUATERNIUM(\d{1,3})$/;
  * another group ("AQUA DIMETHICONE"): that is two names, of which neither is to be lost.
  */
 export function findFamily(
-  printed: string,
-  findKnown: (name: string) => { readonly group: string } | undefined,
+  name: string,
+  findKnown: (word: string) => { readonly group: string } | undefined,
 ): Member | undefined {
-  const polyquaternium = number.exec(compareBy(printed))?.[1];
+  const polyquaternium = number.exec(compareBy(name))?.[1];
   if (polyquaternium !== undefined)
     return { name: `POLYQUATERNIUM-${Number(polyquaternium)}`, group: 'polyquaternium' };
-  const group = families.find(([pattern]) => pattern.test(printed))?.[1];
-  if (group === undefined || /\b(?:AND|ET|UND)\b|&/.test(printed)) return undefined;
-  const others = printed.split(' ').map((word) => findKnown(word)?.group);
-  return others.every((other) => other === undefined || other === group)
-    ? { name: printed, group }
-    : undefined;
+  const group = families.find(([pattern]) => pattern.test(name))?.[1];
+  if (group === undefined || !plainWords.test(name) || /\b(?:AND|ET|UND)\b/.test(name)) return undefined;
+  const others = name.split(' ').map((word) => findKnown(word)?.group);
+  return others.every((other) => other === undefined || other === group) ? { name: name, group } : undefined;
 }

@@ -26,32 +26,30 @@ const index: ReadonlyMap<string, Row> = new Map([
   ...Object.entries(nameTable).flatMap(([group, names]) => rowsOf(group as IngredientGroup, names)),
 ]);
 
-type Found = Pick<Ingredient, 'name' | 'how'>;
-
-/** Which name of the table was printed here, to the letter? */
-export const findExact = (printed: string): Row | undefined =>
-  printed.length > ASSUMED_LONGEST_NAME ? undefined : index.get(compareBy(printed));
+/** Which name of the table is it, to the letter? */
+export const findExact = (name: string): Row | undefined =>
+  name.length > ASSUMED_LONGEST_NAME ? undefined : index.get(compareBy(name));
 
 /** To which group does a name of the table, or of a family, belong? Undefined where nothing is known of it. */
 export const findGroup = (name: string): Row['group'] | undefined =>
   findExact(name)?.group ?? findFamily(name, findExact)?.group;
 
 /** Which one name of the table is a slip of the finger away? Undefined where there are two, or none. */
-function findNearMiss(printed: string): string | undefined {
-  const compared = compareBy(printed);
+function findNearMiss(name: string): string | undefined {
+  const compared = compareBy(name);
   if (compared.length < ASSUMED_SHORTEST_CORRECTED) return undefined;
   const near = new Set<string>();
-  for (const [known, { name }] of index) {
-    if (known.length >= ASSUMED_SHORTEST_CORRECTED && isOneSlipAway(compared, known)) near.add(name);
+  for (const [known, row] of index) {
+    if (known.length >= ASSUMED_SHORTEST_CORRECTED && isOneSlipAway(compared, known)) near.add(row.name);
   }
   return near.size === 1 ? [...near][0] : undefined;
 }
 
-/** Which name is meant by what was printed here as a whole? One that is too long is not compared. */
-export function findName(printed: string): Found {
-  if (printed.length > ASSUMED_LONGEST_NAME) return { name: printed, how: 'unknown' };
-  const known = findExact(printed) ?? findFamily(printed, findExact);
+/** Which name of the table, or of a family, is meant? Undefined where it is not known, or too long to be compared. */
+export function findName(name: string): Pick<Ingredient, 'name' | 'how'> | undefined {
+  if (name.length > ASSUMED_LONGEST_NAME) return undefined;
+  const known = findExact(name) ?? findFamily(name, findExact);
   if (known !== undefined) return { name: known.name, how: 'known' };
-  const near = findNearMiss(printed);
-  return near === undefined ? { name: printed, how: 'unknown' } : { name: near, how: 'corrected' };
+  const near = findNearMiss(name);
+  return near === undefined ? undefined : { name: near, how: 'corrected' };
 }

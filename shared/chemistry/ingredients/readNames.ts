@@ -1,14 +1,18 @@
 import { findExact, findName } from './findName';
 import type { Ingredient } from './ingredient';
-import { ASSUMED_LONGEST_NAME, hasName, printName } from './labelName';
+import { ASSUMED_LONGEST_NAME, hasName, stripName, writeCapitals } from './labelName';
 
 const pairs = /[([{]([^()[\]{}]*)[)\]}]/g;
-const joints = /\s(?:and|et|und|&|\+)\s|[.]\s|[,](?=\d)/giu;
+const joints =
+  /\s(?:and|et|und|&|\+)\s|[.]\s|[,](?=\d)|(?<=[%*\u2020\u2021\u00a7\u00ae\u00b0])\s?(?=[\p{L}\p{N}])/giu;
 
 const isKnown = ({ how }: Ingredient): boolean => how !== 'unknown';
-const isExact = (written: string): boolean => findExact(printName(written)) !== undefined;
+const isExact = (written: string): boolean => findExact(stripName(written)) !== undefined;
 
-const readWhole = (written: string): Ingredient => ({ asWritten: written, ...findName(printName(written)) });
+const readWhole = (written: string): Ingredient => ({
+  asWritten: written,
+  ...(findName(stripName(written)) ?? { name: writeCapitals(written), how: 'unknown' }),
+});
 
 /** "AQUA (WATER)" is one; "AQUA (FORMALDEHYDE)" are two; what is only a remark stays with its name. */
 function readBrackets(written: string): readonly Ingredient[] | undefined {
@@ -20,7 +24,7 @@ function readBrackets(written: string): readonly Ingredient[] | undefined {
   const [only] = outer;
   const isAlone = outer.length === 1 && inner.every((one) => !isKnown(one) || one.name === only?.name);
   if (!isAlone || only === undefined) return [...outer, ...inner];
-  return [{ ...only, asWritten: written, ...(isKnown(only) ? {} : { name: printName(written) }) }];
+  return [{ ...only, asWritten: written, ...(isKnown(only) ? {} : { name: writeCapitals(written) }) }];
 }
 
 /** "AQUA/WATER/EAU" is one; "SUCROSE/GLUCOSE" are two; a stroke in a name of which no part is known belongs to it. */
@@ -34,7 +38,7 @@ function readStrokes(written: string): readonly Ingredient[] | undefined {
     : read;
 }
 
-/** "AQUA AND ALCOHOL", "AQUA. ALCOHOL", "POLYQUATERNIUM-7,1,2-HEXANEDIOL": two where the table knows either. */
+/** "AQUA AND ALCOHOL", "AQUA. ALCOHOL", "AQUA 70 % ALCOHOL 5 %", "POLYQUATERNIUM-7,1,2-HEXANEDIOL": two where the table knows either. */
 function readJoints(written: string): readonly Ingredient[] | undefined {
   for (const { 0: joint, index } of written.matchAll(joints)) {
     const parts = [written.slice(0, index), written.slice(index + joint.length)].map((part) => part.trim());

@@ -1,3 +1,5 @@
+import { dropLead } from './labelName';
+
 /**
  * What stands between two names: a comma that is not between digits, semicolons, dots in the middle, bullets, strokes,
  * "(and)", "+/-", "may contain", a dash with room on both sides. No pattern begins with a run, so that any text is
@@ -53,7 +55,7 @@ export const splitList = (text: string): readonly (readonly string[])[] =>
         .split(lineEnds)
         .map((line) => dropHeader(line.trim()))
         .flatMap(splitAtLoneBrackets)
-        .map((line) => line.trim())
+        .map((line) => dropLead(line.trim()))
         .filter((line) => line !== ''),
     )
     .filter((lines) => lines.length > 0);
