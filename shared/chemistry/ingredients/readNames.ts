@@ -54,9 +54,8 @@ export function readNames(written: string): readonly Ingredient[] {
   return readBrackets(written) ?? readStrokes(written) ?? readJoints(written) ?? [readWhole(written)];
 }
 
-/** Do two lines hold one name that went on? Only where the table knows both together and not each alone. */
-const isOneName = (line: string, next: string): boolean =>
-  isExact(`${line} ${next}`) && !(isExact(line) && isExact(next));
+/** Do two lines hold one name that went on? Only where the table knows both together. */
+const isOneName = (line: string, next: string): boolean => isExact(`${line} ${next}`);
 
 /** Which names stand on these lines? */
 export function readLines(lines: readonly string[]): readonly Ingredient[] {

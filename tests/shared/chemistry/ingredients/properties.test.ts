@@ -118,6 +118,12 @@ describe('a list of names that the table has', () => {
     }
   });
 
+  it('has no two names that are a third one when a line ends between them', () => {
+    const known = new Set(rows.flat());
+    const joined = [...known].flatMap((one) => [...known].map((other) => `${one} ${other}`));
+    expect(joined.filter((name) => known.has(name))).toEqual([]);
+  });
+
   it('has no name twice', () => {
     const written = rows.flat();
     expect(written.filter((name, index) => written.indexOf(name) !== index)).toEqual([]);
