@@ -43,10 +43,11 @@ export interface NumberQuestion extends Asked {
   readonly or?: number | 'unknown';
 }
 
-/** A short text: a ticket, a batch, a reason. */
+/** A short text: a ticket, a batch, a reason. `hasLines`: a long one, kept as it was pasted, line breaks and all. */
 export interface TextQuestion extends Asked {
   readonly kind: 'text';
   readonly maxLength: number;
+  readonly hasLines?: true;
   readonly or?: string;
 }
 

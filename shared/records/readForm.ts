@@ -1,7 +1,7 @@
 import { accept, type Result, refuse } from '../result';
 import { type NumberRefusal, readNumber } from '../units/numberField';
 import type { UnitSettings } from '../units/quantity';
-import type { AnswersOf, Form, Question } from './form';
+import type { AnswersOf, Form, Question, TextQuestion } from './form';
 import { type AskContext, isAsked } from './isAsked';
 
 /** What was tapped or typed, as the screen has it: texts and lists of texts, nothing judged yet. */
@@ -56,10 +56,10 @@ const no = (refusal: FieldRefusal): Read => refuse([refusal]);
 // A visible text holds no control characters; a pasted line break would break a label or a table.
 const hasControlCharacter = (text: string): boolean => /\p{Cc}/u.test(text);
 
-function readText(question: { maxLength: number; or?: string }, raw: Raw, path: string): Read {
+function readText(question: TextQuestion, raw: Raw, path: string): Read {
   const text = typeof raw === 'string' ? raw.trim() : '';
   if (text === '') return question.or === undefined ? no({ path, code: 'empty' }) : accept(question.or);
-  if (hasControlCharacter(text)) return no({ path, code: 'malformed' });
+  if (question.hasLines !== true && hasControlCharacter(text)) return no({ path, code: 'malformed' });
   if ([...text].length > question.maxLength) return no({ path, code: 'tooLong', most: question.maxLength });
   return accept(text);
 }

@@ -1,4 +1,38 @@
 import * as v from 'valibot';
+import { WARMTH_TRIAL_CAP_S } from '../heat/warmthTrial';
+import { shelfForm } from './forms/shelf';
+
+/** Whole seconds until warmth was felt; null: it was not felt within the cap. */
+const warmthS = v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(WARMTH_TRIAL_CAP_S)));
+
+/**
+ * One product of the shelf. What only a spray has came later: earlier editions lack it, and each of them is read for
+ * ever. `makerSaysUpToC` is the maker's own claim, in °C; nothing here is ever reckoned from a list.
+ */
+const shelfEntry = v.strictObject({
+  name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(40)),
+  kind: v.picklist(shelfForm.kind.options),
+  ingredients: v.exactOptional(
+    v.pipe(
+      v.string(),
+      v.check((text) => [...text].length <= shelfForm.ingredients.maxLength),
+    ),
+  ),
+  makerSaysUpToC: v.exactOptional(
+    v.pipe(
+      v.number(),
+      v.minValue(shelfForm.makerSaysUpToC.field.min),
+      v.maxValue(shelfForm.makerSaysUpToC.field.max),
+    ),
+  ),
+  trial: v.exactOptional(
+    v.strictObject({
+      atMs: v.pipe(v.number(), v.safeInteger()),
+      bareS: warmthS,
+      sprayedS: warmthS,
+    }),
+  ),
+});
 
 /**
  * The station's settings. A log names the id of those it was judged under, so every version is kept.
@@ -16,12 +50,7 @@ export const settingsSchema = v.strictObject({
   scaleStepG: v.picklist([0.1, 0.5, 1]),
   chairs: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(30)),
   staff: v.array(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(20))),
-  shelf: v.array(
-    v.strictObject({
-      name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(40)),
-      kind: v.picklist(['lightener', 'colour', 'spray']),
-    }),
-  ),
+  shelf: v.array(shelfEntry),
   /**
    * May the outcome of an earlier strand be carried to the same gloss of a client who tells nothing new? Off until the
    * owner turns it on; turned off, nothing more is weighed or put on on the strength of one.
@@ -42,6 +71,7 @@ export const settingsSchema = v.strictObject({
 });
 
 export type Settings = v.InferOutput<typeof settingsSchema>;
+export type ShelfEntry = v.InferOutput<typeof shelfEntry>;
 export type LocalProfile = Settings['profile'];
 
 /**

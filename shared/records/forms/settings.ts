@@ -1,4 +1,5 @@
 import type { AnswersOf, Form } from '../form';
+import { shelfForm } from './shelf';
 
 const services = ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] as const;
 
@@ -18,10 +19,7 @@ export const settingsForm = {
   staff: { kind: 'list', of: { name: { kind: 'text', maxLength: 20 } }, min: 0, max: 30 },
   shelf: {
     kind: 'list',
-    of: {
-      name: { kind: 'text', maxLength: 40 },
-      kind: { kind: 'choice', options: ['lightener', 'colour', 'spray'] },
-    },
+    of: shelfForm,
     min: 0,
     max: 60,
   },

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { ASSUMED_LIST_LETTERS } from '../../../shared/records/forms/shelf';
 import { defaultSettings, settingsSchema } from '../../../shared/records/settings';
 
 const takes = (skinTestWaitH: number): boolean =>
@@ -16,4 +17,40 @@ it('a skin test waits for at least half an hour and at most four days', () => {
   expect(takes(Number.NaN)).toBe(false);
   expect(takes(96)).toBe(true);
   expect(takes(96.1)).toBe(false);
+});
+
+describe('the shelf', () => {
+  const read = (entry: object) => v.safeParse(settingsSchema, { ...defaultSettings, shelf: [entry] });
+  const mist = { name: 'Cove mist', kind: 'spray' };
+  const trial = { atMs: 1_794_500_000_000, bareS: 12, sprayedS: null };
+
+  it('of an earlier edition, which knew a name and a kind only, is read as it was written', () => {
+    for (const kind of ['spray', 'colour', 'lightener']) {
+      const old = { name: 'Cove mist', kind };
+      const taken = read(old);
+      expect(taken.success && taken.output.shelf).toStrictEqual([old]);
+    }
+  });
+
+  it('keeps a list as it was typed, the maker’s figure and a trial', () => {
+    const whole = { ...mist, ingredients: 'Aqua,\n dimethicon;', makerSaysUpToC: 230, trial };
+    expect(read(whole)).toMatchObject({ success: true, output: { shelf: [whole] } });
+  });
+
+  it.each([
+    ['a list of too many letters', { ingredients: 'x'.repeat(ASSUMED_LIST_LETTERS + 1) }],
+    ['a maker’s figure no tool is set to', { makerSaysUpToC: 251 }],
+    ['a run past the cap', { trial: { ...trial, bareS: 31 } }],
+    ['a run below nothing', { trial: { ...trial, bareS: -1 } }],
+    ['a run of half a second', { trial: { ...trial, sprayedS: 0.5 } }],
+    ['a trial without its second run', { trial: { atMs: trial.atMs, bareS: 12 } }],
+    ['a trial that says who', { trial: { ...trial, by: 'Opal' } }],
+    ['a trial at no time', { trial: { ...trial, atMs: Number.NaN } }],
+  ])('takes no %s', (_what, more) => {
+    expect(read({ ...mist, ...more }).success).toBe(false);
+  });
+
+  it('takes a list to the last letter, counted as letters', () => {
+    expect(read({ ...mist, ingredients: '𝐗'.repeat(ASSUMED_LIST_LETTERS) }).success).toBe(true);
+  });
 });

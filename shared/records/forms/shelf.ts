@@ -1,0 +1,39 @@
+import { WARMTH_TRIAL_CAP_S } from '../../heat/warmthTrial';
+import type { AnswersOf, Form } from '../form';
+
+/**
+ * So many letters of an ingredient list are kept. Assumed because sixty names of forty letters are more than a pack
+ * has room for.
+ */
+export const ASSUMED_LIST_LETTERS = 4000;
+
+const seconds = {
+  kind: 'number',
+  field: { quantity: 'seconds', min: 0, max: WARMTH_TRIAL_CAP_S, step: 1 },
+  unknown: true,
+} as const;
+
+/**
+ * What stands on the shelf: a product line and its kind, and of a spray its ingredient list, what its maker claims and
+ * the last warmth trial. Whatever the kind, so that a slip at the kind loses no list. Seconds of a trial are unknown
+ * where warmth was not felt within the cap. Temperature: ASSUMED, as wide as the settings of tools.
+ */
+export const shelfForm = {
+  name: { kind: 'text', maxLength: 40 },
+  kind: { kind: 'choice', options: ['lightener', 'colour', 'spray'] },
+  ingredients: { kind: 'text', maxLength: ASSUMED_LIST_LETTERS, or: '', hasLines: true },
+  makerSaysUpToC: {
+    kind: 'number',
+    field: { quantity: 'temperature', min: 40, max: 250 },
+    unknown: true,
+    or: 'unknown',
+  },
+  trial: {
+    kind: 'list',
+    of: { atMs: { kind: 'time', tense: 'past' }, bareS: seconds, sprayedS: seconds },
+    min: 0,
+    max: 1,
+  },
+} as const satisfies Form;
+
+export type ShelfAnswers = AnswersOf<typeof shelfForm>;
