@@ -1,6 +1,7 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
+import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
 import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
 import { clientForm } from '../../shared/records/forms/client';
@@ -45,5 +46,7 @@ export function writeFigures(locale: string) {
     outcomeLapsesDays: write(ASSUMED_OUTCOME_LAPSES_DAYS, 'count'),
     restHours: write(ASSUMED_REST_H, 'count'),
     skinTestLapsesDays: write(ASSUMED_SKIN_TEST_LAPSES_DAYS, 'count'),
+    warmthCap: write(WARMTH_TRIAL_CAP_S, 'seconds'),
+    warmthTelling: write(ASSUMED_TELLING_S, 'seconds'),
   };
 }

@@ -180,7 +180,7 @@ export async function setUp(
   await person.act('all-settings');
   await person.act('section-shelf');
   await look();
-  await fill(person, { shelf });
+  await fill(person, { shelf: shelf.map(({ name, kind }) => ({ name, kind })) });
   await person.act('save-settings');
   await person.page.getByText('Saved.').waitFor();
   await look();

@@ -5,6 +5,7 @@ import type { AnyFormWords } from '../../words/formWords';
 import { useMayWrite } from '../useMayWrite';
 import type { Draft } from './draft';
 import type { Picks } from './field';
+import type { RenderInRow } from './ListField';
 import { Questions } from './Questions';
 import './form.css';
 
@@ -23,6 +24,8 @@ export function FormFields(props: {
   readonly hasAgeLine: boolean;
   readonly nowMs: number;
   readonly picks?: Picks;
+  /** What else stands in a row of a list, before what takes it off. */
+  readonly renderInRow?: RenderInRow;
 }) {
   const mayWrite = useMayWrite();
   return (
@@ -41,6 +44,7 @@ export function FormFields(props: {
         hasAgeLine={props.hasAgeLine}
         nowMs={props.nowMs}
         picks={props.picks}
+        renderInRow={props.renderInRow}
       />
     </fieldset>
   );

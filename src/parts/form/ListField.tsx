@@ -5,10 +5,14 @@ import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../useWords';
 import type { FieldProps } from './field';
 
+/** What else stands in a row: given what is in it so far, and its place in the list. */
+export type RenderInRow = (row: () => RawForm, index: number) => JSX.Element;
+
 /** The same few questions for each of several things; a row goes in below and out by its own button. */
 export function ListField(
   props: FieldProps<ListQuestion> & {
     readonly renderRow: (row: () => RawForm, index: number, change: (row: RawForm) => void) => JSX.Element;
+    readonly renderInRow?: RenderInRow | undefined;
   },
 ) {
   const words = useWords();
@@ -30,6 +34,7 @@ export function ListField(
           <section class="row" data-row={index} aria-label={props.words.rowTitle?.(countRow(index))}>
             <h2 class="row-title">{props.words.rowTitle?.(countRow(index))}</h2>
             {props.renderRow(row, index, (next) => change(index, next))}
+            {props.renderInRow?.(row, index)}
             <button
               type="button"
               class="option remove-row"

@@ -5,7 +5,7 @@ import type { AnyFormWords } from '../../words/formWords';
 import { ChoiceField, ChoicesField } from './ChoiceField';
 import { Field } from './Field';
 import type { FieldProps } from './field';
-import { ListField } from './ListField';
+import { ListField, type RenderInRow } from './ListField';
 import { NumberField } from './NumberField';
 import { listNumberPicks } from './numberPicks';
 import { TextField } from './TextField';
@@ -24,6 +24,7 @@ interface OneQuestionProps {
   readonly field: Omit<FieldProps<Question>, 'question'>;
   readonly question: Question;
   readonly renderRow: RenderRow;
+  readonly renderInRow?: RenderInRow | undefined;
 }
 
 /** One question of a form with the control of its kind. A form's questions never change while it is shown. */
@@ -49,7 +50,7 @@ function countOffers({ field, question }: OneQuestionProps): number {
   return 'options' in question ? question.options.length : 0;
 }
 
-function renderControl({ field, question, renderRow }: OneQuestionProps): JSX.Element {
+function renderControl({ field, question, renderRow, renderInRow }: OneQuestionProps): JSX.Element {
   switch (question.kind) {
     case 'choice':
       return <ChoiceField {...field} question={question} />;
@@ -66,6 +67,7 @@ function renderControl({ field, question, renderRow }: OneQuestionProps): JSX.El
         <ListField
           {...field}
           question={question}
+          renderInRow={renderInRow}
           renderRow={(raw, index, change) =>
             renderRow({
               form: question.of,

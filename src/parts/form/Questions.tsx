@@ -6,6 +6,7 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import type { AnyFormWords } from '../../words/formWords';
 import { useWords } from '../useWords';
 import type { FieldProps, Picks } from './field';
+import type { RenderInRow } from './ListField';
 import { OneQuestion, type RenderRow } from './OneQuestion';
 
 interface QuestionsProps {
@@ -19,6 +20,7 @@ interface QuestionsProps {
   readonly hasAgeLine: boolean;
   readonly nowMs: number;
   readonly picks: Picks | undefined;
+  readonly renderInRow?: RenderInRow | undefined;
 }
 
 /** The answers so far, as far as another question may depend on them: choices, and their defaults. */
@@ -48,7 +50,9 @@ export function Questions(props: QuestionsProps) {
     const question = props.form[name];
     if (question === undefined) return null;
     const field = nameField(props, name);
-    return <OneQuestion field={field} question={question} renderRow={renderRow} />;
+    return (
+      <OneQuestion field={field} question={question} renderRow={renderRow} renderInRow={props.renderInRow} />
+    );
   };
   /** A row of a list asks its own few questions in the same way. */
   const renderRow: RenderRow = (row) => (

@@ -1,143 +1,134 @@
-import { createMemo, createSignal, Show } from 'solid-js';
-import type { FieldRefusal } from '../../../shared/records/readForm';
-import { readForm } from '../../../shared/records/readForm';
-import type { Settings } from '../../../shared/records/settings';
-import type { Result } from '../../../shared/result';
+import { createMemo, type JSX, Match, Show, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
-import { listMistakes } from '../../parts/form/draft';
 import { FormFields } from '../../parts/form/FormFields';
 import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { SubmitRefusal } from '../../station/submitRefusal';
 import type { TabletInUse } from '../../tablet/createTablet';
 import { findTabletLack } from '../alarm/TabletNote';
 import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
-import { createKeptDraft } from '../keptDraft';
 import '../layout.css';
 import { showFirstRefused } from '../showFirstRefused';
+import { createEditing, type SettingsInUse } from './editing';
 import { SettingsTiles } from './SettingsTiles';
+import { SprayPage } from './SprayPage';
+import { SprayWay } from './SprayWay';
 import './settings.css';
-import { draftSettings, findSettingsForm, readSettings } from './settingsDraft';
-import { findSection, pickSection, type SettingsSection } from './settingsSections';
+import { askInRows } from './settingsDraft';
+import { createSettingsPlace } from './settingsPlace';
+import { pickSection, type SettingsSection } from './settingsSections';
 import { findSettingsWords } from './settingsWords';
+import { nameSpray } from './sprayRow';
+import { WarmthTrial } from './WarmthTrial';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
-export function SettingsScreen(props: {
-  readonly inForce: Settings;
-  readonly nowMs: number;
-  readonly save: (settings: Settings) => Promise<Result<void, SubmitRefusal>>;
-  readonly onBar: () => void;
-  readonly tablet?: TabletInUse | undefined;
-}) {
+export function SettingsScreen(
+  props: SettingsInUse & {
+    readonly onBar: () => void;
+    readonly tablet?: TabletInUse | undefined;
+  },
+) {
   const words = useWords();
   const said = () => words.settings;
-  const draft = createKeptDraft(
-    `settings/${JSON.stringify(props.inForce)}`,
-    draftSettings(props.inForce),
-    props.inForce,
-  );
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const [hasTried, setHasTried] = createSignal(false);
-  const [isSaved, setIsSaved] = createSignal(false);
-  const form = createMemo(() => findSettingsForm(props.inForce.units));
-  const context = () => ({ units: props.inForce.units, hasAgeLine: false, nowMs: props.nowMs });
-  const refusals = (): readonly FieldRefusal[] => {
-    if (!hasTried()) return listMistakes(form(), draft.raw(), context());
-    const read = readForm(form(), draft.raw(), context());
-    return read.ok ? [] : read.error;
-  };
+  const editing = createEditing(props);
+  const place = createSettingsPlace();
   const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
-  const [section, setSection] = createSignal<SettingsSection | 'tablet' | null>(null);
+  const section = createMemo((): SettingsSection | null => {
+    const { at } = place.page();
+    return at === 'all' || at === 'tablet' || at === 'spray' || at === 'trial' ? null : at;
+  });
   const formHere = createMemo(() => {
     const here = section();
-    return here === null || here === 'tablet' ? null : pickSection(form(), here);
+    return here === null ? null : pickSection(askInRows(editing.form()), here);
   });
+  const spray = () => place.row('spray');
+  const nameRow = (row: number) => nameSpray(editing.row(row), words);
   const title = () => {
+    const row = spray();
     const here = section();
-    if (here === null) return said().title;
-    return said().sectionTitle(here === 'tablet' ? words.alarm.title : said().sections[here]);
+    if (row !== null) return said().sectionTitle(nameRow(row));
+    if (here !== null) return said().sectionTitle(said().sections[here]);
+    return place.page().at === 'tablet' ? said().sectionTitle(words.alarm.title) : said().title;
   };
   const sayTablet = () => {
     if (props.tablet === undefined) return null;
     return findTabletLack(props.tablet)?.(words) ?? words.alarm.isReady;
   };
-  const isChanged = () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce));
 
   async function save(): Promise<void> {
-    setHasTried(true);
-    const read = readSettings(draft.raw(), props.inForce, props.nowMs);
-    if (!read.ok) {
-      setRefusal({ kind: 'fields', fields: read.error });
-      const [first] = read.error;
-      setSection(first === undefined ? section() : findSection(first.path));
-      showFirstRefused();
-      return;
-    }
-    const taken = await props.save(read.value);
-    setRefusal(taken.ok ? null : taken.error);
-    if (!taken.ok) return;
-    draft.begin(draftSettings(props.inForce));
-    setHasTried(false);
-    setIsSaved(true);
+    const refused = await editing.save();
+    if (refused === undefined) return;
+    place.toRefused(refused.path);
+    showFirstRefused();
   }
 
-  return (
+  const renderSettings = (): JSX.Element => (
     <main class="day-page" data-step="settings">
       <header>
         <h1>{title()}</h1>
       </header>
       <div class="day-content settings-form">
-        <Show when={section() === null}>
-          <SettingsTiles
-            form={form()}
-            asked={asked()}
-            raw={draft.raw()}
-            units={props.inForce.units}
-            tablet={sayTablet()}
-            onOpen={setSection}
-          />
-          <Caution kind="plain">
-            <p>{said().note}</p>
-          </Caution>
-        </Show>
-        <Show when={formHere()} keyed>
-          {(here) => (
-            <FormFields
-              form={here}
-              words={asked()}
-              draft={draft}
-              onChange={() => {
-                setRefusal(null);
-                setIsSaved(false);
-              }}
-              refusals={refusals()}
+        <Switch>
+          <Match when={place.page().at === 'all'}>
+            <SettingsTiles
+              form={editing.form()}
+              asked={asked()}
+              raw={editing.draft.raw()}
               units={props.inForce.units}
-              hasAgeLine={false}
-              nowMs={props.nowMs}
-              picks={picks}
+              tablet={sayTablet()}
+              onOpen={place.toSection}
             />
-          )}
-        </Show>
-        <Show when={section() === 'tablet' && props.tablet}>
-          {(tablet) => <TabletPanel tablet={tablet()} />}
-        </Show>
-        <Refusal refusal={refusal()} />
+            <Caution kind="plain">
+              <p>{said().note}</p>
+            </Caution>
+          </Match>
+          <Match when={place.page().at === 'tablet' && props.tablet}>
+            {(tablet) => <TabletPanel tablet={tablet()} />}
+          </Match>
+          <Match when={spray() !== null}>
+            <SprayPage editing={editing} row={spray() ?? 0} units={props.inForce.units} nowMs={props.nowMs} />
+          </Match>
+          <Match when={formHere()} keyed>
+            {(here) => (
+              <FormFields
+                form={here}
+                words={asked()}
+                draft={editing.draft}
+                onChange={editing.touch}
+                refusals={editing.refusals()}
+                units={props.inForce.units}
+                hasAgeLine={false}
+                nowMs={props.nowMs}
+                picks={picks}
+                renderInRow={(row, index) => <SprayWay row={row()} onOpen={() => place.toSpray(index)} />}
+              />
+            )}
+          </Match>
+        </Switch>
+        <Refusal refusal={editing.refusal()} />
       </div>
       <PageActions>
         <p class="soft" aria-live="polite">
-          <Show when={isSaved()} fallback={isChanged() ? said().unsaved : ''}>
+          <Show when={editing.isSaved()} fallback={editing.isChanged() ? said().unsaved : ''}>
             {said().saved}
           </Show>
         </p>
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <Show when={section() !== null}>
-          <BigButton act="all-settings" isWay onPress={() => setSection(null)}>
+        <Show when={section() !== null || place.page().at === 'tablet'}>
+          <BigButton act="all-settings" isWay onPress={place.toAll}>
             {said().all}
+          </BigButton>
+        </Show>
+        <Show when={spray() !== null}>
+          <BigButton act="to-shelf" isWay onPress={() => place.toSection('shelf')}>
+            {said().toShelf}
+          </BigButton>
+          <BigButton act="warmth-trial" onPress={() => place.toTrial(spray() ?? 0)}>
+            {words.warmthTrial.open}
           </BigButton>
         </Show>
         <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
@@ -145,6 +136,23 @@ export function SettingsScreen(props: {
         </BigButton>
       </PageActions>
     </main>
+  );
+
+  return (
+    <Show when={place.row('trial') !== null} fallback={renderSettings()}>
+      <WarmthTrial
+        spray={nameRow(place.row('trial') ?? 0)}
+        units={props.inForce.units}
+        nowMs={props.nowMs}
+        onBack={() => place.toSpray(place.row('trial') ?? 0)}
+        onSave={(trial) => {
+          const row = place.row('trial') ?? 0;
+          editing.changeRow(row, 'trial', [trial]);
+          place.toSpray(row);
+          void save();
+        }}
+      />
+    </Show>
   );
 }
 

@@ -1,10 +1,16 @@
 import type { NumberQuestion } from '../../../shared/records/form';
 import { type SettingsAnswers, settingsForm } from '../../../shared/records/forms/settings';
-import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import {
+  type FieldRefusal,
+  type RawForm,
+  type ReadingContext,
+  readForm,
+} from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import { accept, type Result, refuse } from '../../../shared/result';
 import { roundTo } from '../../../shared/units/quantity';
+import { draftEntry, makeEntry } from './shelfDraft';
 
 /** Metres in a foot: exact by definition (international foot). */
 const METRES_A_FOOT = 0.3048;
@@ -31,6 +37,12 @@ export function findSettingsForm(units: Settings['units']): SettingsForm {
   return { ...settingsForm, altitude: { ...settingsForm.altitude, field: { ...field, min, max } } };
 }
 
+/** What is asked of a product in its row: its name and kind. The rest has a page of its own, for a spray. */
+export function askInRows(form: SettingsForm) {
+  const { name, kind } = form.shelf.of;
+  return { ...form, shelf: { ...form.shelf, of: { name, kind } } };
+}
+
 /** What stands in the fields for the settings in force? */
 export function draftSettings(settings: Settings): RawForm {
   const { units, profile, staff, shelf, scaleStepG, chairs } = settings;
@@ -40,7 +52,7 @@ export function draftSettings(settings: Settings): RawForm {
     scaleStepG: String(scaleStepG),
     chairs,
     staff: staff.map((name) => ({ name })),
-    shelf,
+    shelf: shelf.map(draftEntry),
     carried: settings.carried ? 'yes' : 'no',
     hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
     ageLine: profile.ageLine ?? undefined,
@@ -51,6 +63,17 @@ export function draftSettings(settings: Settings): RawForm {
   return writeForm(settingsForm, answers, units);
 }
 
+/**
+ * Under what are the fields read? As the station's own: a warmth trial was stamped by it, and may lie ahead of a clock
+ * that was set back.
+ */
+export const readAsStation = ({ units }: Settings, nowMs: number): Omit<ReadingContext, 'isPartial'> => ({
+  units,
+  hasAgeLine: false,
+  nowMs,
+  isStation: true,
+});
+
 /** Do the fields say settings, or what is wrong with them? A height left as it was keeps its metres to the millimetre. */
 export function readSettings(
   raw: RawForm,
@@ -58,7 +81,7 @@ export function readSettings(
   nowMs: number,
 ): Result<Settings, readonly FieldRefusal[]> {
   const { units } = inForce;
-  const read = readForm(findSettingsForm(units), raw, { units, hasAgeLine: false, nowMs });
+  const read = readForm(findSettingsForm(units), raw, readAsStation(inForce, nowMs));
   if (!read.ok) return refuse(read.error);
   const said = read.value as unknown as SettingsAnswers;
   const isAltitudeKept = raw.altitude === draftSettings(inForce).altitude;
@@ -69,7 +92,7 @@ export function readSettings(
     scaleStepG: steps[said.scaleStepG],
     chairs: said.chairs,
     staff: said.staff.map(({ name }) => name),
-    shelf: said.shelf.map(({ name, kind }) => ({ name, kind })),
+    shelf: said.shelf.map(makeEntry),
     carried: said.carried === 'yes',
     profile: {
       ageLine: said.ageLine ?? null,

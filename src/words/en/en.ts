@@ -31,8 +31,10 @@ import { settings } from './settings';
 import { sheet } from './sheet';
 import { skinTest } from './skinTest';
 import { skinTests } from './skinTests';
+import { spray } from './spray';
 import { start } from './start';
 import { strandTest } from './strandTest';
+import { warmthTrial } from './warmthTrial';
 import { windowPart } from './window';
 
 /** English, all topics. One line a topic. */
@@ -68,7 +70,9 @@ export const en = {
   reaction,
   settings,
   sheet,
+  spray,
   strandTest,
+  warmthTrial,
   asked: {
     client: clientWords,
     hotTools: hotToolsWords,

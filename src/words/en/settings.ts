@@ -22,6 +22,19 @@ const questions: FormWords<typeof settingsForm> = {
     rows: {
       name: { ask: 'Product line' },
       kind: { ask: 'Kind', options: { lightener: 'Lightener', colour: 'Colour', spray: 'Heat spray' } },
+      ingredients: { ask: 'Ingredient list', hint: 'Typed or pasted from the pack, once.' },
+      makerSaysUpToC: { ask: 'The maker says: up to', hint: 'Only a figure from the pack.' },
+      trial: {
+        ask: 'Warmth trial',
+        rows: {
+          atMs: { ask: 'When' },
+          bareS: { ask: 'Bare forearm' },
+          sprayedS: { ask: 'Sprayed forearm' },
+        },
+        rowTitle: (row) => `Trial ${row}`,
+        addRow: 'Add a trial',
+        removeRow: (row) => `Take trial ${row} out`,
+      },
     },
     rowTitle: (row) => `Product ${row}`,
     addRow: 'Add a product',
@@ -80,6 +93,8 @@ export const settings = {
   title: 'Settings',
   sectionTitle: (section: string) => `Settings · ${section}`,
   all: 'All settings',
+  toShelf: 'The shelf',
+  unnamedSpray: 'Spray without a name',
   sections: {
     salon: 'The salon',
     staff: 'Who works here',

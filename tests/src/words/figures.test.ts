@@ -25,6 +25,8 @@ describe('a figure inside a sentence', () => {
       '28',
       '48',
       '28',
+      '30 s',
+      '3 s',
     ]);
   });
 

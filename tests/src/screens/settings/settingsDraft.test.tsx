@@ -9,6 +9,19 @@ import {
 import { settings } from '../playStory';
 
 const metric: Settings = { ...settings, units: { temperature: 'C', mass: 'g', length: 'cm' } };
+const shelfOf = (more: Partial<Settings['shelf'][number]>): Settings => ({
+  ...metric,
+  shelf: [
+    { name: 'Sandbar cream', kind: 'colour' },
+    { name: 'Cove mist', kind: 'spray', ...more },
+  ],
+});
+const withTrial = (trial: NonNullable<Settings['shelf'][number]['trial']>) => shelfOf({ trial });
+const withList = shelfOf({
+  ingredients: 'Aqua,\r\n dimethicon;\tPARFUM',
+  makerSaysUpToC: 230,
+  trial: { atMs: 5, bareS: 12, sprayedS: 25 },
+});
 const read = (change: Parameters<typeof readSettings>[0], inForce = metric) =>
   readSettings({ ...draftSettings(inForce), ...change }, inForce, 0);
 
@@ -17,6 +30,12 @@ describe('the settings', () => {
     ['of a new station', defaultSettings],
     ['of the invented salon', settings],
     ['in metres', metric],
+    ['with a list, a maker’s figure and a trial', withList],
+    ['with a trial in which nothing was felt', withTrial({ atMs: 5, bareS: null, sprayedS: null })],
+    [
+      'with a trial stamped ahead of a clock that was set back',
+      withTrial({ atMs: 9e12, bareS: 1, sprayedS: 2 }),
+    ],
     [
       'without an age line and without skin tests',
       { ...metric, profile: { ...metric.profile, ageLine: null, skinTestFor: [] } },
@@ -60,6 +79,27 @@ describe('the settings', () => {
     expect(read({ shelf: [{ name: 'x'.repeat(41), kind: 'spray' }] })).toMatchObject({
       ok: false,
       error: [{ path: 'shelf.0.name', code: 'tooLong', most: 40 }],
+    });
+  });
+
+  it('keep the list of a spray whose name or kind is changed in its row', () => {
+    const rows = draftSettings(withList).shelf as readonly Record<string, string>[];
+    const changed = rows.map((row) => ({ ...row, name: `${row.name} N`, kind: 'colour' }));
+    const [, kept] = withList.shelf;
+    expect(read({ shelf: changed }, withList)).toMatchObject({
+      ok: true,
+      value: { shelf: [{}, { ...kept, name: 'Cove mist N', kind: 'colour' }] },
+    });
+  });
+
+  it.each([
+    ['ingredients', 'x'.repeat(50_000), 'tooLong'],
+    ['makerSaysUpToC', '900', 'tooHigh'],
+    ['makerSaysUpToC', 'hot', 'notANumber'],
+  ])('say at %s of a spray what is wrong with it', (name, typed, code) => {
+    expect(read({ shelf: [{ name: 'Cove mist', kind: 'spray', [name]: typed }] })).toMatchObject({
+      ok: false,
+      error: [{ path: `shelf.0.${name}`, code }],
     });
   });
 

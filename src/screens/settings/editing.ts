@@ -1,0 +1,73 @@
+import { createMemo, createSignal } from 'solid-js';
+import type { FieldRefusal, Raw, RawForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import type { Result } from '../../../shared/result';
+import { listMistakes } from '../../parts/form/draft';
+import { readRows } from '../../parts/form/sheet/places';
+import type { SubmitRefusal } from '../../station/submitRefusal';
+import { createKeptDraft } from '../keptDraft';
+import { draftSettings, findSettingsForm, readAsStation, readSettings } from './settingsDraft';
+
+/** What the settings screen is given. */
+export interface SettingsInUse {
+  readonly inForce: Settings;
+  readonly nowMs: number;
+  readonly save: (settings: Settings) => Promise<Result<void, SubmitRefusal>>;
+}
+
+/** The settings while somebody changes them: one draft over all their pages, kept until it is saved as one edition. */
+export function createEditing(props: SettingsInUse) {
+  const draft = createKeptDraft(
+    `settings/${JSON.stringify(props.inForce)}`,
+    draftSettings(props.inForce),
+    props.inForce,
+  );
+  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
+  const [hasTried, setHasTried] = createSignal(false);
+  const [isSaved, setIsSaved] = createSignal(false);
+  const form = createMemo(() => findSettingsForm(props.inForce.units));
+  const refusals = createMemo((): readonly FieldRefusal[] => {
+    if (!hasTried()) return listMistakes(form(), draft.raw(), readAsStation(props.inForce, props.nowMs));
+    const read = readSettings(draft.raw(), props.inForce, props.nowMs);
+    return read.ok ? [] : read.error;
+  });
+  const touch = () => {
+    setRefusal(null);
+    setIsSaved(false);
+  };
+  const rows = () => readRows(draft.raw().shelf);
+  return {
+    draft,
+    form,
+    refusal,
+    refusals,
+    isSaved,
+    touch,
+    isChanged: () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce)),
+    /** One row of the shelf as it stands in its fields. */
+    row: (index: number): RawForm => rows()[index] ?? {},
+    changeRow: (index: number, name: string, value: Raw) => {
+      const change = (row: RawForm, at: number) => (at === index ? { ...row, [name]: value } : row);
+      draft.set('shelf', rows().map(change));
+      touch();
+    },
+    /** What is refused at a field is answered, first things first; nothing once it is written or not written at all. */
+    save: async (): Promise<FieldRefusal | undefined> => {
+      setHasTried(true);
+      const read = readSettings(draft.raw(), props.inForce, props.nowMs);
+      if (!read.ok) {
+        setRefusal({ kind: 'fields', fields: read.error });
+        return read.error[0];
+      }
+      const taken = await props.save(read.value);
+      setRefusal(taken.ok ? null : taken.error);
+      if (!taken.ok) return undefined;
+      draft.begin(draftSettings(props.inForce));
+      setHasTried(false);
+      setIsSaved(true);
+      return undefined;
+    },
+  };
+}
+
+export type Editing = ReturnType<typeof createEditing>;

@@ -1,0 +1,34 @@
+import type { ShelfAnswers } from '../../../shared/records/forms/shelf';
+import type { ShelfEntry } from '../../../shared/records/settings';
+
+const toAnswer = (seconds: number | null): number | 'unknown' => seconds ?? 'unknown';
+const toSeconds = (answer: number | 'unknown'): number | null => (answer === 'unknown' ? null : answer);
+
+/** One product of the shelf as the answers of its form; what it does not have is unknown, empty, or no row. */
+export const draftEntry = ({ trial, ...entry }: ShelfEntry) => ({
+  ...entry,
+  trial:
+    trial === undefined
+      ? []
+      : [{ atMs: trial.atMs, bareS: toAnswer(trial.bareS), sprayedS: toAnswer(trial.sprayedS) }],
+});
+
+/** The product these answers say. What was left empty is left out, so that it is written as it always was. */
+export function makeEntry({ name, kind, ingredients, makerSaysUpToC, trial }: ShelfAnswers): ShelfEntry {
+  const [tried] = trial;
+  return {
+    name,
+    kind,
+    ...(ingredients === '' ? {} : { ingredients }),
+    ...(makerSaysUpToC === 'unknown' ? {} : { makerSaysUpToC }),
+    ...(tried === undefined
+      ? {}
+      : {
+          trial: {
+            atMs: tried.atMs,
+            bareS: toSeconds(tried.bareS),
+            sprayedS: toSeconds(tried.sprayedS),
+          },
+        }),
+  };
+}
