@@ -1,6 +1,6 @@
 import type { Settings } from '../shared/records/settings';
 
-/** An invented salon: staff, shelf and altitude are made up for this project. */
+/** An invented salon: staff, shelf, what the packs say, and altitude are made up for this project. */
 export const salon: Settings = {
   altitudeM: 180,
   units: { temperature: 'F', mass: 'g', length: 'in' },
@@ -11,7 +11,19 @@ export const salon: Settings = {
   shelf: [
     { name: 'Sandbar powder', kind: 'lightener' },
     { name: 'Sandbar cream', kind: 'colour' },
-    { name: 'Cove mist', kind: 'spray' },
+    {
+      name: 'Cove mist',
+      kind: 'spray',
+      ingredients:
+        'Aqua, Alcohol Denat., Sucrose, Hydrolyzed Wheat Protein, Panthenol, Polyquaternium-11, Glycerin, Phenoxyethanol, Parfum.',
+    },
+    {
+      name: 'Harbour veil',
+      kind: 'spray',
+      ingredients:
+        'CYCLOPENTASILOXANE, DIMETHICON, CYCLOHEXASILOXANE, PHENYL TRIMETHICONE, ARGANIA SPINOSA KERNEL OIL, PARFUM, LINALOOL',
+      makerSaysUpToC: 230,
+    },
   ],
   carried: false,
   profile: {

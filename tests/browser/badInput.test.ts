@@ -216,7 +216,7 @@ describe('bad input on the real screens', () => {
     await act('settings');
     await act('section-shelf');
     await page.locator('[data-question="shelf"] [data-act="add-row"]').tap();
-    await fill(person, { 'shelf.3.name': shelf, 'shelf.3.kind': 'colour' });
+    await fill(person, { 'shelf.4.name': shelf, 'shelf.4.kind': 'colour' });
     await act('save-settings');
     await page.getByText('Saved.').waitFor();
     await act('bar');

@@ -35,7 +35,7 @@ export function TrialResult(props: { readonly times: Partial<WarmthTimes>; reado
       </div>
       <Show when={told()} fallback={<p class="big-word">{said().next}</p>}>
         {(tells) => (
-          <div data-told={tells().code} role="status">
+          <div class="trial-told" data-told={tells().code} role="status">
             <p class="big-word">{tells().says}</p>
             <p>{said().ofSkin}</p>
             <p>{`${said().betterTitle}: ${said().better}`}</p>

@@ -24,6 +24,7 @@ export type BesideName =
   | 'skinTests'
   | 'skinTestOfClient'
   | 'settings'
+  | 'warmthTrial'
   | 'day'
   | 'notices'
   | 'clockDoubt'
@@ -45,6 +46,23 @@ const toStart = async ({ act, press }: SceneHand) => {
 const toSettings = async ({ act, press }: SceneHand) => {
   await act('settings');
   await press('[data-act="who-Opal"]');
+};
+const toSpray = async (hand: SceneHand, row: number) => {
+  await toSettings(hand);
+  await hand.act('section-shelf');
+  await hand.press(`[data-row="${row}"] [data-act="open-spray"]`);
+};
+const toTrial = async (hand: SceneHand, row: number) => {
+  await toSpray(hand, row);
+  await hand.act('warmth-trial');
+};
+/** A run of the warmth trial, so many seconds after it was started. */
+const runFor = async ({ act, page }: SceneHand, seconds: number) => {
+  await act('start-run');
+  const startedAtMs = await page.evaluate(() => Date.now());
+  await page.clock.setFixedTime(startedAtMs + seconds * 1_000);
+  const shown = page.locator('.clock-digits', { hasText: String(Math.min(seconds, 30)) });
+  await shown.waitFor();
 };
 const scene = (logs: Scene['logs'], shows: string, go?: Scene['go']): Scene => ({
   logs,
@@ -265,15 +283,55 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await refuseWrites(hand.page);
       await hand.act('save-settings');
     }),
-    also: Object.fromEntries(
-      [...sections, 'tablet'].map((section) => [
-        section,
-        scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
-          await toSettings(hand);
-          await hand.act(`section-${section}`);
-        }),
-      ]),
-    ),
+    also: {
+      ...Object.fromEntries(
+        [...sections, 'tablet'].map((section) => [
+          section,
+          scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
+            await toSettings(hand);
+            await hand.act(`section-${section}`);
+          }),
+        ]),
+      ),
+      spray: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 2)),
+      sprayOfMaker: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 3)),
+      sprayFull: scene(fullHouse, '.spray-page', (hand) => toSpray(hand, 6)),
+      sprayEmpty: scene(emptyHouse, '.spray-page', async (hand) => {
+        await toSpray(hand, 2);
+        await hand.type('.list-box', '');
+      }),
+      sprayRefused: scene(emptyHouse, '.spray-page', async (hand) => {
+        await toSpray(hand, 2);
+        await hand.type('.list-box', 'AQUA, '.repeat(8_000));
+        await hand.type('[data-question="shelf.2.makerSaysUpToC"] input', '900');
+        await hand.act('save-settings');
+      }),
+    },
+  },
+  warmthTrial: {
+    empty: scene(emptyHouse, '.trial-rules', (hand) => toTrial(hand, 2)),
+    usual: scene(emptyHouse, '.trial-run', async (hand) => {
+      await toTrial(hand, 2);
+      await runFor(hand, 12);
+    }),
+    full: scene(fullHouse, '[data-told]', async (hand) => {
+      await toTrial(hand, 6);
+      await runFor(hand, 12);
+      await hand.act('warm');
+      await runFor(hand, 30);
+      await hand.act('warm');
+    }),
+    error: scene(fullHouse, '.trial-run[data-tone="over"]', async (hand) => {
+      await toTrial(hand, 6);
+      await runFor(hand, 31);
+    }),
+    also: {
+      between: scene(emptyHouse, '[data-arm="bare"]', async (hand) => {
+        await toTrial(hand, 2);
+        await runFor(hand, 12);
+        await hand.act('warm');
+      }),
+    },
   },
   day: {
     empty: scene(emptyHouse, 'main[data-step="day"]', ({ act }) => act('day')),

@@ -17,6 +17,13 @@ export const nowMs = Date.UTC(2026, 10, 12, 17, 30);
 /** The longest names that a salon can give: 20 letters a person, 40 a product; more chairs than places. */
 export const longLine = 'Sandbar harbour wall lightening powder N';
 export const longSpray = 'Cove mist for the days after the harbour';
+/** Everything that a list can tell, one slip of the finger and two names nobody knows. */
+export const longList = [
+  'AQUA (WATER), CYCLOPENTASILOXANE, DIMETHICON, CYCLOHEXASILOXANE, CYCLOTETRASILOXANE, ALCOHOL DENAT.,',
+  'ISOPROPYL ALCOHOL, ISOBUTANE, SUCROSE, GLUCOSE, FRUCTOSE, MEL, HYDROLYZED WHEAT PROTEIN, POLYQUATERNIUM-11,',
+  'PVP/DMAPA ACRYLATES COPOLYMER, QUATERNIUM-70, CAPRYLYL METHICONE, GLYOXYLIC ACID, DMDM HYDANTOIN, FORMALIN,',
+  'ARGANIA SPINOSA KERNEL OIL, PARFUM, LINALOOL, HARBOURIUM COVEATE, SANDBAR EXTRACT',
+].join('\n');
 export const longName = 'Wilhelmina Mommsenmm';
 export const fullSalon: Settings = {
   ...salon,
@@ -26,7 +33,13 @@ export const fullSalon: Settings = {
     ...salon.shelf,
     { name: longLine, kind: 'lightener' },
     { name: 'Sandbar harbour wall permanent cream M W', kind: 'colour' },
-    { name: longSpray, kind: 'spray' },
+    {
+      name: longSpray,
+      kind: 'spray',
+      ingredients: longList,
+      makerSaysUpToC: 180,
+      trial: { atMs: nowMs - 40 * dayMs, bareS: 12, sprayedS: null },
+    },
   ],
 };
 

@@ -118,7 +118,7 @@ export const withSkinTests =
     ...Object.fromEntries(
       tests.map(([ticket, hoursAgo], index) => {
         const atMs = nowMs - hoursAgo * hourMs;
-        const [{ name: line = '' } = {}] = settings.shelf.slice(-2);
+        const line = settings.shelf.findLast(({ kind }) => kind === 'colour')?.name ?? '';
         const answers = {
           ticket,
           method: 'makersMethod',
