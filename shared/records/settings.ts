@@ -12,12 +12,7 @@ const warmthS = v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxV
 const shelfEntry = v.strictObject({
   name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(40)),
   kind: v.picklist(shelfForm.kind.options),
-  ingredients: v.exactOptional(
-    v.pipe(
-      v.string(),
-      v.check((text) => [...text].length <= shelfForm.ingredients.maxLength),
-    ),
-  ),
+  ingredients: v.exactOptional(v.pipe(v.string(), v.maxLength(shelfForm.ingredients.maxLength))),
   makerSaysUpToC: v.exactOptional(
     v.pipe(
       v.number(),

@@ -1,11 +1,6 @@
+import { ASSUMED_LONGEST_LIST } from '../../chemistry/ingredients/readIngredientList';
 import { WARMTH_TRIAL_CAP_S } from '../../heat/warmthTrial';
 import type { AnswersOf, Form } from '../form';
-
-/**
- * So many letters of an ingredient list are kept. Assumed because sixty names of forty letters are more than a pack
- * has room for.
- */
-export const ASSUMED_LIST_LETTERS = 4000;
 
 const seconds = {
   kind: 'number',
@@ -21,7 +16,7 @@ const seconds = {
 export const shelfForm = {
   name: { kind: 'text', maxLength: 40 },
   kind: { kind: 'choice', options: ['lightener', 'colour', 'spray'] },
-  ingredients: { kind: 'text', maxLength: ASSUMED_LIST_LETTERS, or: '', hasLines: true },
+  ingredients: { kind: 'text', maxLength: ASSUMED_LONGEST_LIST, or: '', hasLines: true },
   makerSaysUpToC: {
     kind: 'number',
     field: { quantity: 'temperature', min: 40, max: 250 },

@@ -14,6 +14,8 @@ type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
 export function TodayHeat(props: {
   readonly answers: Partial<HeatSprayAnswers> | undefined;
   readonly units: UnitSettings;
+  /** That the spray itself can catch fire is told of its list already. */
+  readonly tellsFire: boolean;
 }) {
   const words = useWords();
   const styled = (): Styled | undefined => {
@@ -34,7 +36,7 @@ export function TodayHeat(props: {
   return (
     <Show when={styled()}>
       {(today) => (
-        <section class="panel" data-panel="today-heat" aria-live="polite">
+        <section class="panel today-heat" data-panel="today-heat" aria-live="polite">
           <h2>{title(today())}</h2>
           <Show when={reached().length > 0} fallback={<p>{words.heat.todayReaches}</p>}>
             <ul class="reached">
@@ -45,7 +47,9 @@ export function TodayHeat(props: {
             {words.heat.onePass(formatQuantity(LONGEST_PASS_SECONDS, 'seconds', props.units, words.locale))}
           </p>
           <p data-line="rest-after">{words.heat.restAfter}</p>
-          <HandCaution caution="spray" />
+          <Show when={!props.tellsFire}>
+            <HandCaution caution="spray" />
+          </Show>
         </section>
       )}
     </Show>

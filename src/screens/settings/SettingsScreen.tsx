@@ -1,4 +1,4 @@
-import { createMemo, type JSX, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, type JSX, Match, on, Show, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { FormFields } from '../../parts/form/FormFields';
@@ -34,6 +34,9 @@ export function SettingsScreen(
   const said = () => words.settings;
   const editing = createEditing(props);
   const place = createSettingsPlace();
+  let content: HTMLDivElement | undefined;
+  /** A page is read from its beginning. */
+  createEffect(on(place.page, () => content?.scrollTo({ top: 0 })));
   const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
   const section = createMemo((): SettingsSection | null => {
     const { at } = place.page();
@@ -69,7 +72,7 @@ export function SettingsScreen(
       <header>
         <h1>{title()}</h1>
       </header>
-      <div class="day-content settings-form">
+      <div class="day-content settings-form" ref={content}>
         <Switch>
           <Match when={place.page().at === 'all'}>
             <SettingsTiles
@@ -88,7 +91,13 @@ export function SettingsScreen(
             {(tablet) => <TabletPanel tablet={tablet()} />}
           </Match>
           <Match when={spray() !== null}>
-            <SprayPage editing={editing} row={spray() ?? 0} units={props.inForce.units} nowMs={props.nowMs} />
+            <SprayPage
+              editing={editing}
+              row={spray() ?? 0}
+              units={props.inForce.units}
+              nowMs={props.nowMs}
+              onTrial={() => place.toTrial(spray() ?? 0)}
+            />
           </Match>
           <Match when={formHere()} keyed>
             {(here) => (
@@ -126,9 +135,6 @@ export function SettingsScreen(
         <Show when={spray() !== null}>
           <BigButton act="to-shelf" isWay onPress={() => place.toSection('shelf')}>
             {said().toShelf}
-          </BigButton>
-          <BigButton act="warmth-trial" onPress={() => place.toTrial(spray() ?? 0)}>
-            {words.warmthTrial.open}
           </BigButton>
         </Show>
         <BigButton kind="primary" act="save-settings" onPress={() => void save()}>

@@ -1,11 +1,16 @@
+import { createMemo } from 'solid-js';
+import { readIngredientList } from '../../../shared/chemistry/ingredients/readIngredientList';
 import { shelfForm } from '../../../shared/records/forms/shelf';
+import { readNumber } from '../../../shared/units/numberField';
 import type { UnitSettings } from '../../../shared/units/quantity';
+import { BigButton } from '../../parts/BigButton';
 import { Field } from '../../parts/form/Field';
 import { NumberField } from '../../parts/form/NumberField';
 import { useMayWrite } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { Editing } from './editing';
-import { ListBox } from './ListBox';
+import { ListQuestion } from './ListQuestion';
+import { ListTold } from './ListTold';
 import './sprayPage.css';
 import { sayLastTrial } from './sprayRow';
 
@@ -17,34 +22,33 @@ export function SprayPage(props: {
   readonly row: number;
   readonly units: UnitSettings;
   readonly nowMs: number;
+  readonly onTrial: () => void;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
   const asks = () => words.settings.questions.shelf.rows;
   const row = () => props.editing.row(props.row);
   const path = (name: string) => `shelf.${props.row}.${name}`;
-  const list = () => String(row().ingredients ?? '');
+  const typed = createMemo(() => String(row().ingredients ?? ''));
+  const list = createMemo(() => {
+    const read = readIngredientList(typed().trim());
+    return read.ok ? read.value : [];
+  });
+  const makerSaysUpToC = () => {
+    const read = readNumber(String(row().makerSaysUpToC ?? ''), makerSays.field, props.units);
+    return read.ok ? read.value : undefined;
+  };
   const change = (name: string) => (value: unknown) =>
-    props.editing.changeRow(props.row, name, value === '' ? undefined : (value as string));
+    props.editing.changeRow(props.row, name, value === '' ? undefined : String(value));
   return (
     <fieldset class="form spray-page" disabled={!mayWrite()}>
       <div class="spray-typed">
-        <Field
+        <ListQuestion
           path={path('ingredients')}
-          words={asks().ingredients}
-          refusals={props.editing.refusals()}
+          typed={typed()}
           units={props.units}
-          kind="text"
-          offers={0}
-        >
-          <ListBox
-            ask={asks().ingredients.ask}
-            path={path('ingredients')}
-            value={list()}
-            isRefused={props.editing.refusals().some((each) => each.path === path('ingredients'))}
-            onChange={change('ingredients')}
-          />
-        </Field>
+          onChange={change('ingredients')}
+        />
         <Field
           path={path('makerSaysUpToC')}
           words={asks().makerSaysUpToC}
@@ -66,8 +70,19 @@ export function SprayPage(props: {
             picks={undefined}
           />
         </Field>
-        <p data-line="trial">{sayLastTrial(row(), words, props.units) ?? words.warmthTrial.noneYet}</p>
+        <div class="last-trial">
+          <p data-line="trial">{sayLastTrial(row(), words, props.units) ?? words.warmthTrial.noneYet}</p>
+          <BigButton act="warmth-trial" onPress={props.onTrial}>
+            {words.warmthTrial.open}
+          </BigButton>
+        </div>
       </div>
+      <ListTold
+        list={list()}
+        isRefused={list().length === 0 && typed().trim() !== ''}
+        makerSaysUpToC={makerSaysUpToC()}
+        units={props.units}
+      />
     </fieldset>
   );
 }

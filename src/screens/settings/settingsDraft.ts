@@ -10,7 +10,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import { accept, type Result, refuse } from '../../../shared/result';
 import { roundTo } from '../../../shared/units/quantity';
-import { draftEntry, makeEntry } from './shelfDraft';
+import { draftEntry, listUnreadLists, makeEntry } from './shelfDraft';
 
 /** Metres in a foot: exact by definition (international foot). */
 const METRES_A_FOOT = 0.3048;
@@ -84,6 +84,8 @@ export function readSettings(
   const read = readForm(findSettingsForm(units), raw, readAsStation(inForce, nowMs));
   if (!read.ok) return refuse(read.error);
   const said = read.value as unknown as SettingsAnswers;
+  const unread = listUnreadLists(said.shelf);
+  if (unread.length > 0) return refuse(unread);
   const isAltitudeKept = raw.altitude === draftSettings(inForce).altitude;
   return accept({
     ...inForce,

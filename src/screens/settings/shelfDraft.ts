@@ -1,4 +1,6 @@
+import { readIngredientList } from '../../../shared/chemistry/ingredients/readIngredientList';
 import type { ShelfAnswers } from '../../../shared/records/forms/shelf';
+import type { FieldRefusal } from '../../../shared/records/readForm';
 import type { ShelfEntry } from '../../../shared/records/settings';
 
 const toAnswer = (seconds: number | null): number | 'unknown' => seconds ?? 'unknown';
@@ -32,3 +34,13 @@ export function makeEntry({ name, kind, ingredients, makerSaysUpToC, trial }: Sh
         }),
   };
 }
+
+/** Which lists cannot be read as one? None at all is no mistake; why it cannot be read is said where it stands. */
+export const listUnreadLists = (shelf: readonly ShelfAnswers[]): readonly FieldRefusal[] =>
+  shelf.flatMap(({ ingredients }, row): readonly FieldRefusal[] => {
+    const read = readIngredientList(ingredients);
+    if (read.ok || read.error.code === 'empty') return [];
+    const path = `shelf.${row}.ingredients`;
+    const { error } = read;
+    return ['most' in error ? { path, ...error } : { path, code: 'malformed' }];
+  });

@@ -17,6 +17,7 @@ import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
 import { hair } from './hair';
 import { heat } from './heat';
+import { ingredients } from './ingredients';
 import { leaving } from './leaving';
 import { locale } from './locale';
 import { mix } from './mix';
@@ -56,6 +57,7 @@ export const en = {
   skinTests,
   hair,
   heat,
+  ingredients,
   asking,
   refusals,
   rules,

@@ -1,5 +1,12 @@
-/** A heat spray of the shelf: what its list, its maker and a trial say of it. */
+/** A heat spray of the shelf: what its list and its maker say of it. */
 export const spray = {
   open: 'Its list',
   openEmpty: 'Add its list',
+  tellsTitle: 'What the list tells',
+  noListYet: 'No list yet. What it tells stands here as soon as it is typed.',
+  notRead: 'Not read yet: see below the list what is in the way.',
+  tellsOnly: 'A list tells no amounts, and not up to which heat a spray serves.',
+  makerSays: (heat: string) => `The maker says up to ${heat}.`,
+  tellsAt: (setting: string) => `What the list tells at ${setting}`,
+  noList: 'No list kept for it: type it once in the settings.',
 };

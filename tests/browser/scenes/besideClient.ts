@@ -1,6 +1,17 @@
 import type { StoryStep } from '../../../seeds/story';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
-import { event, fullSalon, hourMs, longName, minuteMs, nowMs, say, until, untilConfirmed } from './clients';
+import {
+  event,
+  fullSalon,
+  hourMs,
+  longName,
+  longSpray,
+  minuteMs,
+  nowMs,
+  say,
+  until,
+  untilConfirmed,
+} from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
 import {
   alone,
@@ -25,6 +36,7 @@ export type BesideName =
   | 'skinTestOfClient'
   | 'settings'
   | 'warmthTrial'
+  | 'whyOfSpray'
   | 'day'
   | 'notices'
   | 'clockDoubt'
@@ -69,6 +81,19 @@ const scene = (logs: Scene['logs'], shows: string, go?: Scene['go']): Scene => (
   shows,
   ...(go === undefined ? {} : { go }),
 });
+/** All that the list of this spray tells, with its sources. */
+const whyOf = (spray: string): Scene =>
+  scene(
+    among([
+      ...untilConfirmed('feelHair'),
+      say('heatSpray', { finish: 'styled', spray, tool: 'flatIron', settingC: '400' }),
+    ]),
+    `${dialog} [data-finding]`,
+    async (hand) => {
+      await hand.open(3);
+      await hand.act('explain');
+    },
+  );
 const toDemo = async ({ act, page }: SceneHand) => {
   await act('load-demo');
   await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
@@ -307,6 +332,12 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await hand.act('save-settings');
       }),
     },
+  },
+  whyOfSpray: {
+    empty: 'without a list there is nothing to ask why of',
+    usual: whyOf('Cove mist'),
+    full: whyOf(longSpray),
+    error: 'it shows what is kept and takes nothing',
   },
   warmthTrial: {
     empty: scene(emptyHouse, '.trial-rules', (hand) => toTrial(hand, 2)),

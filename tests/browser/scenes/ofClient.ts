@@ -70,7 +70,9 @@ const tired = say('feelHair', {
   breakage: 'much',
   wetStretch: 'staysLong',
 });
-const styled = say('heatSpray', { finish: 'styled', spray: longSpray, tool: 'flatIron', settingC: '400' });
+const styledWith = (spray: string, settingC: string) =>
+  say('heatSpray', { finish: 'styled', spray, tool: 'flatIron', settingC });
+const styled = styledWith(longSpray, '400');
 
 /** A step that asks, where the store takes nothing more. */
 const unsaved = (step: ScreenName, steps: readonly StoryStep[]): Scene => ({
@@ -138,6 +140,12 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: still('heatSpray', alone(untilAnswered('heatSpray'))),
     full: still('heatSpray', among([...asked.heatSpray, styled])),
     error: unsaved('heatSpray', asked.heatSpray),
+    also: {
+      sugar: still('heatSpray', among([...asked.heatSpray, styledWith('Cove mist', '400')])),
+      ofMaker: still('heatSpray', among([...asked.heatSpray, styledWith('Harbour veil', '400')])),
+      noList: still('heatSpray', among([...asked.heatSpray, styledWith('Gravel foam', '480')])),
+      hottest: still('heatSpray', among([...asked.heatSpray, styledWith(longSpray, '480')])),
+    },
   },
   preparing: {
     empty: still('preparing', alone(allAsked)),
