@@ -11,7 +11,8 @@ const seconds = {
 /**
  * What stands on the shelf: a product line and its kind, and of a spray its ingredient list, what its maker claims and
  * the last warmth trial. Whatever the kind, so that a slip at the kind loses no list. Seconds of a trial are unknown
- * where warmth was not felt within the cap. Temperature: ASSUMED, as wide as the settings of tools.
+ * where warmth was not felt within the cap. Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: a
+ * maker's figure as wide as the settings of tools; seconds end at the cap of the trial.
  */
 export const shelfForm = {
   name: { kind: 'text', maxLength: 40 },

@@ -35,7 +35,7 @@ const grave: ReadonlySet<Topic> = new Set(['formaldehyde', 'kidney', 'tooHot']);
 
 /**
  * What of all that the list tells is read at the chair, worst first, a line a topic and four at the most?
- * What only begins above today's setting stands behind Why. Checked in tests/src/screens/ask/chairLines.test.tsx.
+ * What only begins above today's setting stands behind Why. Checked in tests/src/screens/sprayTold.test.tsx.
  */
 export function pickChairLines(told: readonly FindingSaid[], maker: MakerSaid | null): readonly ChairLine[] {
   const isMaker = (topic: Topic) => topic === (maker?.isAbove === true ? 'tooHot' : 'maker');

@@ -19,7 +19,7 @@ export interface SprayTold {
 
 /**
  * What does the list of today's spray tell at today's setting? Found on the shelf however the spray is typed; null
- * while no spray is told. Checked in tests/src/screens/ask/sprayTells.test.tsx.
+ * while no spray is told. Checked in tests/src/screens/askStep.test.tsx.
  */
 export function tellSpray(
   answers: Partial<HeatSprayAnswers> | undefined,

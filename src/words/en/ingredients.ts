@@ -40,7 +40,7 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
   siliconeGivesFormaldehyde: ({ names, at }) =>
     `${names}: formaldehyde begins above ${at}, in silicone rubber.`,
   dimethiconeBreaksDown: ({ names, at }) => `${names}: without air it breaks down above ${at}.`,
-  carriersLeave: ({ names }) => `${names}: carries the rest, and leaves.`,
+  carriersLeave: ({ names }) => `${names}: carrier, leaves.`,
   d4Boils: boils,
   d5Boils: boils,
   d6Boils: boils,
@@ -52,8 +52,7 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
     return `${names}: ${count(from)}–${percent(to)} less tryptophan lost, measured at ${at} only.`;
   },
   polyquaterniumNoFigure: ({ names }) => `${names}: no figure for it is known here.`,
-  siliconeSprayHelpsNoMore: ({ at }) =>
-    `Above ${at} a silicone spray gives no help: it softens and builds up.`,
+  siliconeSprayHelpsNoMore: ({ at }) => `Above ${at} a silicone spray gives no help.`,
   siliconeHoldsDryerHeat: ({ seconds }) =>
     `A good silicone spray keeps a dryer’s heat from being felt for ${seconds(DRYER_HEAT_HELD_SECONDS)}.`,
   nothingListed: () => 'Nothing listed that is known here. That makes it no better and no worse.',
@@ -70,6 +69,7 @@ const more: Readonly<Partial<Record<IngredientFindingId, Say>>> = {
     `Flash point: ${ethanolFlashPoints
       .map(({ flashPoint, weightPercent }) => `${heat(flashPoint)} at ${percent(weightPercent)}`)
       .join(', ')}, by weight in water.`,
+  siliconeSprayHelpsNoMore: () => 'It softens and builds up.',
   isopropylBurns: ({ heat }) => `Flash point: ${heat(isopropylFlashPoint)}, undiluted.`,
   siliconeGivesFormaldehyde: () => 'In air. A film on hair was not measured.',
 };

@@ -188,8 +188,37 @@ describe('a step that asks', () => {
     );
     expect(readAnswers(shown)?.heatSpray).toMatchObject({ spray: 'Cove mist', tool: 'flatIron' });
     expect(shown.find('[data-panel=today-heat] li').dataset.threshold).toBe('cortexSoftens');
+    const lines = [...shown.container.querySelectorAll<HTMLElement>('[data-panel=spray-tells] [data-topic]')];
+    expect(lines.map(({ dataset }) => dataset.topic)).toEqual(['fire', 'scorches', 'stays', 'leaves']);
+    expect(shown.find('[data-topic=scorches]').textContent).toBe(
+      'SUCROSE: sugar scorches, and the smell stays.',
+    );
+    expect(shown.look('[data-caution=spray]')).toBeNull();
+    await shown.tap('[data-act=explain]');
+    expect(shown.find('[data-finding=sugarCaramelises]').textContent).toContain('published: Kroh');
     // ASSUMED_REST_H: her plan says the opposite of today's finish, and that is told before she chooses.
     expect(shown.find('[data-line=rest-after]').textContent).toContain('48 h without heat after colour');
+  });
+});
+
+describe('a spray without a list', () => {
+  it('is said to have none, with nothing to type at the chair; the caution stands', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'none']);
+    await shown.tap('[data-act=next]');
+    await shown.answer(...feelAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['finish', 'styled']);
+    await shown.type('spray', 'Gravel foam');
+    await shown.answer(['tool', 'flatIron'], ['settingC', '400']);
+    await shown.tap('[data-ledger=summary]');
+    expect(shown.find('[data-panel=spray-tells]').textContent?.trim()).toBe(
+      'No list kept for it: type it once in the settings.',
+    );
+    expect(shown.look('[data-panel=spray-tells] :is(input, textarea)')).toBeNull();
+    expect(shown.find('[data-caution=spray]').textContent).toContain('No aerosol or alcohol spray');
   });
 });
 

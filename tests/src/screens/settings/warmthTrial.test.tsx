@@ -3,6 +3,7 @@ import { createSignal } from 'solid-js';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import type { Settings } from '../../../../shared/records/settings';
 import { accept } from '../../../../shared/result';
+import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { SettingsScreen } from '../../../../src/screens/settings/SettingsScreen';
 import { act, hasAct, press, seen, type } from '../bench';
 import { settings } from '../playStory';
@@ -30,7 +31,10 @@ async function openTrial() {
       onBar={() => undefined}
     />
   ));
-  onTestFinished(unmount);
+  onTestFinished(() => {
+    unmount();
+    dropDrafts('settings');
+  });
   await press('section-shelf');
   await press('open-spray');
   await press('warmth-trial');

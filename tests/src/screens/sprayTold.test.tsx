@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { readIngredientList } from '../../../shared/chemistry/ingredients/readIngredientList';
+import { brand } from '../../../shared/units/brand';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { pickChairLines } from '../../../src/screens/ask/chairLines';
+import { sayList, sayMaker } from '../../../src/screens/sprayTold';
+import { findWords } from '../../../src/words/words';
+
+const words = findWords('en');
+const metric: UnitSettings = { temperature: 'C', mass: 'g', length: 'cm' };
+const american: UnitSettings = { temperature: 'F', mass: 'oz', length: 'in' };
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+const read = (text: string) => {
+  const list = readIngredientList(text);
+  if (!list.ok) throw new Error(list.error.code);
+  return list.value;
+};
+const say = (text: string, plateC?: number, units = metric) =>
+  sayList(read(text), words, units, plateC === undefined ? {} : { plate: brand(plateC) });
+const chair = (text: string, plateC: number, makerSaysUpToC?: number) => {
+  const list = sayList(read(text), words, metric, { plate: brand(plateC), isShort: true });
+  const maker = sayMaker(makerSaysUpToC, brand(plateC), words, metric);
+  return pickChairLines(list, maker).map((line) => ({ ...line, says: plain(line.says) }));
+};
+/** Everything the table knows that harms, scorches, burns, leaves and stays. */
+const everything =
+  'FORMALIN, DMDM HYDANTOIN, GLYOXYLIC ACID, ALCOHOL DENAT., SUCROSE, DIMETHICONE, CYCLOPENTASILOXANE, AQUA, PARFUM';
+
+describe('what a list tells, in words', () => {
+  it('has a mark for each thing, and each name it is told of', () => {
+    const told = say(everything);
+    expect(told.length).toBeGreaterThan(10);
+    for (const { mark, says } of told) {
+      expect(mark).toMatch(/^(published: |common practice, no source|from memory: |assumed: )/);
+      expect(says).not.toMatch(/undefined|NaN/);
+    }
+  });
+
+  it('never says that anything is safe or protects', () => {
+    const everySentence = [...say(everything), ...say(everything, 250), ...say('PARFUM', 200)]
+      .flatMap(({ says, more }) => [says, more])
+      .concat(Object.values(words.spray).filter((said) => typeof said === 'string'));
+    for (const said of everySentence) expect(said).not.toMatch(/\bsafe|protect|harmless|\bgood up to/i);
+  });
+
+  it.each([
+    [metric, 'boils at 210 °C'],
+    [american, 'boils at 410 °F'],
+  ])('is in the units of the station', (units, boils) => {
+    const d5 = say('CYCLOPENTASILOXANE', undefined, units).find(({ id }) => id === 'd5Boils');
+    expect(plain(d5?.says ?? '')).toContain(boils);
+  });
+
+  // published: GisChem (D4, 171–176 °C); ECHA registration dossiers 14807 (D5, 210 °C) and 15811 (D6, 245 °C).
+  it.each([
+    [200, ['d4Boils']],
+    [215, ['d4Boils', 'd5Boils']],
+    [250, ['d4Boils', 'd5Boils', 'd6Boils']],
+  ])('says at %d °C which boiling points today’s setting is above', (plateC, above) => {
+    const told = say('CYCLOTETRASILOXANE, CYCLOPENTASILOXANE, CYCLOHEXASILOXANE', plateC);
+    const found = told.filter(
+      ({ id, says }) => id.endsWith('Boils') && says.includes(words.ingredients.settingIsAbove),
+    );
+    expect(found.map(({ id }) => id)).toEqual(above);
+  });
+
+  it('gives the maker’s figure as the maker’s own, and says when today is above it', () => {
+    expect(sayMaker(undefined, brand(200), words, metric)).toBeNull();
+    const { says = '', isAbove } = sayMaker(180, brand(180), words, metric) ?? {};
+    expect([plain(says), isAbove]).toEqual(['The maker says up to 180 °C.', false]);
+    expect(sayMaker(180, brand(181), words, metric)?.isAbove).toBe(true);
+    expect(sayMaker(180, undefined, words, metric)?.isAbove).toBe(false);
+  });
+});
+
+describe('at the chair', () => {
+  it('four lines stand at the most, worst first', () => {
+    expect(chair(everything, 200, 180)).toEqual([
+      { topic: 'formaldehyde', says: expect.stringContaining('formaldehyde into the air'), isGrave: true },
+      { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury was reported.', isGrave: true },
+      { topic: 'tooHot', says: expect.stringContaining('The maker says up to 180 °C.'), isGrave: true },
+      { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: false },
+    ]);
+  });
+
+  it('a maker’s figure that is not passed comes last, and is nothing grave', () => {
+    expect(chair('AQUA, DIMETHICONE', 140, 230)).toEqual([
+      { topic: 'stays', says: 'DIMETHICONE: stays on the hair.', isGrave: false },
+      { topic: 'leaves', says: 'AQUA: carrier, leaves.', isGrave: false },
+      { topic: 'maker', says: 'The maker says up to 230 °C.', isGrave: false },
+      { topic: 'dryer', says: expect.stringContaining('a dryer’s heat'), isGrave: false },
+    ]);
+  });
+
+  it('what begins only above today’s setting is not said', () => {
+    // published: Timpe (149 °C); common practice, no source (400 °F).
+    const silicone = (plateC: number) =>
+      chair('DIMETHICONE', plateC).find(({ topic }) => topic === 'silicone')?.says;
+    expect(silicone(148)).toBeUndefined();
+    expect(silicone(150)).toContain('silicone rubber');
+    expect(silicone(210)).toContain('gives no help');
+  });
+
+  it('a list of names that tell nothing says that, and not that all is well', () => {
+    expect(chair('HARBOURIUM COVEATE', 200)[0]).toMatchObject({
+      topic: 'reading',
+      says: expect.stringContaining('no better and no worse'),
+    });
+  });
+
+  it('of many names the first stands, and how many more', () => {
+    expect(chair('SUCROSE, GLUCOSE, FRUCTOSE', 200)[0]?.says).toContain('SUCROSE and 2 more');
+  });
+});
