@@ -8,7 +8,7 @@ export function SprayWay(props: { readonly row: RawForm; readonly onOpen: () => 
   const isKept = () => typeof props.row.ingredients === 'string' && props.row.ingredients.trim() !== '';
   return (
     <Show when={props.row.kind === 'spray'}>
-      <button type="button" class="option" data-act="open-spray" onClick={() => props.onOpen()}>
+      <button type="button" class="option open-spray" data-act="open-spray" onClick={() => props.onOpen()}>
         {isKept() ? words.spray.open : words.spray.openEmpty}
       </button>
     </Show>
