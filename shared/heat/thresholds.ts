@@ -56,6 +56,10 @@ export const heatThresholds = [
 
 export type HeatThresholdId = (typeof heatThresholds)[number]['id'];
 
+/** Where does this threshold come from, in one of the four marks? */
+export const findMark = (id: HeatThresholdId): string =>
+  heatThresholds.find((threshold) => threshold.id === id)?.mark ?? '';
+
 /** At which settings do tools sold for wet hair run? common practice, no source: 375–420 °F. */
 export const wetToolSettings = { from: brand<Fahrenheit>(375), to: brand<Fahrenheit>(420) } as const;
 

@@ -8,11 +8,21 @@ export interface NumberField {
   readonly max: number;
   /** Only multiples of it, counted from zero in the shown unit: 0.5 for levels, 1 for whole numbers. */
   readonly step?: number;
+  /** It counts back from today: less than nothing lies in the future. */
+  readonly countsBack?: true;
 }
 
 /** Why a typed text was refused, and what would be taken: limits in the shown unit, each of them itself accepted. */
 export interface NumberRefusal {
-  readonly code: 'empty' | 'notANumber' | 'notFinite' | 'minusZero' | 'tooLow' | 'tooHigh' | 'notOnStep';
+  readonly code:
+    | 'empty'
+    | 'notANumber'
+    | 'notFinite'
+    | 'minusZero'
+    | 'inFuture'
+    | 'tooLow'
+    | 'tooHigh'
+    | 'notOnStep';
   readonly min: number;
   readonly max: number;
   readonly unit: string;
@@ -65,6 +75,7 @@ function judgeNumber(shown: number, field: NumberField, unit: ShownUnit): Number
   if (!Number.isFinite(shown)) return 'notFinite';
   if (Object.is(shown, -0)) return 'minusZero';
   const canonical = unit.toCanonical(shown);
+  if (field.countsBack === true && canonical < 0) return 'inFuture';
   if (canonical < field.min) return 'tooLow';
   if (canonical > field.max) return 'tooHigh';
   if (field.step === undefined) return undefined;

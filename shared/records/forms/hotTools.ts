@@ -15,7 +15,11 @@ const habitForm = {
   },
   wetness: { kind: 'choice', options: ['wet', 'damp', 'dry', 'unknown'] },
   daysAWeek: { kind: 'number', field: { quantity: 'count', min: 0.25, max: 7 }, unknown: true },
-  forMonths: { kind: 'number', field: { quantity: 'count', min: 0.25, max: 360 }, unknown: true },
+  forMonths: {
+    kind: 'number',
+    field: { quantity: 'count', min: 0.25, max: 360, countsBack: true },
+    unknown: true,
+  },
   settingC: { kind: 'number', field: { quantity: 'temperature', min: 40, max: 250 }, unknown: true },
   secondsASection: {
     kind: 'number',
@@ -40,7 +44,7 @@ const habitForm = {
   /** 0 while she still does. */
   stoppedMonthsAgo: {
     kind: 'number',
-    field: { quantity: 'count', min: 0, max: 360 },
+    field: { quantity: 'count', min: 0, max: 360, countsBack: true },
     unknown: true,
     or: 0,
     more: true,
@@ -94,7 +98,7 @@ export const hotToolsForm = {
   /** When bleach was last on it, and where: hair that grew since has none. 0 for this month. */
   lastBleachMonthsAgo: {
     kind: 'number',
-    field: { quantity: 'count', min: 0, max: 360 },
+    field: { quantity: 'count', min: 0, max: 360, countsBack: true },
     unknown: true,
     or: 'unknown',
     more: true,
@@ -132,7 +136,7 @@ export const hotToolsForm = {
   },
   regrowthWeeks: {
     kind: 'number',
-    field: { quantity: 'count', min: 1, max: 260 },
+    field: { quantity: 'count', min: 1, max: 260, countsBack: true },
     when: measured,
     aside: true,
     addedIn: 2,

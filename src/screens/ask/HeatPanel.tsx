@@ -2,14 +2,13 @@ import { createMemo, Show } from 'solid-js';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity, formatRange } from '../../../shared/units/format';
-import { Explain } from '../../parts/Explain';
 import { StrandMap } from '../../parts/StrandMap';
 import { useWords } from '../../parts/useWords';
-import { HairExplained } from '../map/HairExplained';
 import '../map/map.css';
 import { sayStrandMap } from '../map/sayHair';
 import { roundRange } from '../map/saySizes';
 import { viewHair } from '../map/viewHair';
+import { WhyOfHair } from '../map/WhyOfHair';
 
 /** What heat and bleach have done, to be read in two seconds: two figures at the tip, and the whole strand below. */
 export function HeatPanel(props: { readonly answers: Answers; readonly settings: Settings }) {
@@ -36,9 +35,7 @@ export function HeatPanel(props: { readonly answers: Answers; readonly settings:
             <strong>{sayTip('boilEquivalents').likely}</strong> {said().boils}{' '}
             <span class="hair-band">{sayTip('boilEquivalents').band}</span>
           </p>
-          <Explain title={said().title}>
-            <HairExplained view={view()} answers={props.answers} settings={props.settings} first="ironMin" />
-          </Explain>
+          <WhyOfHair view={view()} answers={props.answers} settings={props.settings} />
         </div>
         <StrandMap view={sayStrandMap(view(), props.answers, words, props.settings.units)} />
         <p class="soft">{words.general.estimate}</p>

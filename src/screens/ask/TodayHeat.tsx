@@ -1,11 +1,13 @@
 import { For, Show } from 'solid-js';
 import { LONGEST_PASS_SECONDS } from '../../../shared/heat/passes';
+import { findMark } from '../../../shared/heat/thresholds';
 import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { HandCaution } from '../../parts/HandCaution';
 import { useWords } from '../../parts/useWords';
+import { sayWithKind } from '../map/sayHair';
 import { listHairThresholds } from './heatSaid';
 
 type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
@@ -40,7 +42,11 @@ export function TodayHeat(props: {
           <h2>{title(today())}</h2>
           <Show when={reached().length > 0} fallback={<p>{words.heat.todayReaches}</p>}>
             <ul class="reached">
-              <For each={reached()}>{(id) => <li data-threshold={id}>{words.heat.thresholds[id]}</li>}</For>
+              <For each={reached()}>
+                {(id) => (
+                  <li data-threshold={id}>{sayWithKind(words.heat.thresholds[id], findMark(id), words)}</li>
+                )}
+              </For>
             </ul>
           </Show>
           <p>

@@ -31,6 +31,10 @@ export const saySnip = (snip: Snip, words: Words, units: UnitSettings): string =
 export const saySnipHint = ({ place, cm }: Snip, words: Words, units: UnitSettings): string =>
   words.hair.snipHint(words.strandTest.forms.strand.place.options[place], sayAbout(cm, units, words.locale));
 
+/** What heat does, and which kind of source says so: "the core softens · common practice". */
+export const sayWithKind = (what: string, mark: string, words: Words): string =>
+  words.hair.ofKind(what, words.hair.shortKinds[readMark(mark).kind]);
+
 /** The worst threshold of each kind, published first. */
 function pickReached({ reached, lengthCm }: HairView, words: Words): readonly MapStretch[] {
   const said = words.hair;
@@ -39,11 +43,11 @@ function pickReached({ reached, lengthCm }: HairView, words: Words): readonly Ma
     all
       .filter(({ mark }) => readMark(mark).kind === kind)
       .slice(-thresholdsDrawn[kind])
-      .map(({ id, fromCm }) => ({
+      .map(({ id, fromCm, mark }) => ({
         id,
         fromCm,
         toCm: lengthCm,
-        name: said.reachedOf(said.reached[id], said.shortKinds[kind]),
+        name: sayWithKind(said.reached[id], mark, words),
       })),
   );
 }

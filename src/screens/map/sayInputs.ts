@@ -25,8 +25,8 @@ export function sayInputs(
   const { locale, hair } = words;
   const said = hair.inputs;
   const write = (value: number, quantity: Quantity) => formatQuantity(value, quantity, units, locale);
-  const told = (value: number | 'unknown', quantity: Quantity) =>
-    value === 'unknown' ? said.notKnown : write(value, quantity);
+  const told = (name: keyof typeof said.notKnown, value: number | 'unknown', quantity: Quantity) =>
+    value === 'unknown' ? said.notKnown[name] : said[name](write(value, quantity));
   const band = (range: HairView['tip']['ironMin'], quantity: Quantity, digits = 0) =>
     sayLikely(roundRange(range, digits), quantity, units, locale, hair.likely);
 
@@ -36,16 +36,14 @@ export function sayInputs(
   const sayTool = (habit: HabitAnswers) =>
     said.tool(nameOf(habit), [
       wetnessOf(habit).toLowerCase(),
-      said.seconds(told(habit.secondsASection, 'seconds')),
-      said.days(told(habit.daysAWeek, 'count')),
-      said.months(told(habit.forMonths, 'count')),
-      ...((habit.stoppedMonthsAgo ?? 0) === 0
-        ? []
-        : [said.stopped(told(habit.stoppedMonthsAgo ?? 0, 'count'))]),
+      told('seconds', habit.secondsASection, 'seconds'),
+      told('days', habit.daysAWeek, 'count'),
+      told('months', habit.forMonths, 'count'),
+      ...((habit.stoppedMonthsAgo ?? 0) === 0 ? [] : [told('stopped', habit.stoppedMonthsAgo ?? 0, 'count')]),
     ]);
   const sayHeat = (habit: HabitAnswers) => {
     const hairC = findHairTemperature(readHabit(habit), stationAssumptions);
-    const setting = told(habit.settingC, 'temperature');
+    const setting = told('setting', habit.settingC, 'temperature');
     return said.tool(nameOf(habit), [setting, said.hair(formatRange(hairC, 'temperature', units, locale))]);
   };
   const { low, typical, high } = view.history.growth;

@@ -11,6 +11,7 @@ import '../layout.css';
 import { sayStrandMap } from '../map/sayHair';
 import '../map/map.css';
 import { viewHair } from '../map/viewHair';
+import { WhyOfHair } from '../map/WhyOfHair';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Glass } from './Glass';
@@ -127,6 +128,11 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
                   ...sayStrandMap(hair(), props.consultation.record.answers, words, props.settings.units),
                   reached: [],
                 }}
+              />
+              <WhyOfHair
+                view={hair()}
+                answers={props.consultation.record.answers}
+                settings={props.settings}
               />
             </section>
           </Show>

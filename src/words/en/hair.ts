@@ -67,6 +67,14 @@ const kinds: Readonly<Record<MarkKind, string>> = {
   exact: 'Exact',
 };
 
+const shortKinds: Readonly<Record<MarkKind, string>> = {
+  published: 'published',
+  practice: 'common practice',
+  memory: 'from memory',
+  assumed: 'assumed',
+  exact: 'exact',
+};
+
 /** What heat and bleach have done along the strand, as a picture and in figures. */
 export const hair = {
   title: 'Heat along the strand',
@@ -89,9 +97,10 @@ export const hair = {
   reach: { fullHead: 'colour: all of it', roots: 'colour: roots', endsOut: 'colour: not the ends' },
   bleached: (times: string) => `bleached ${times}×`,
   reached,
-  shortKinds: { published: 'published', practice: 'common practice' },
-  reachedOf: (what: string, kind: string) => `${what} · ${kind}`,
+  ofKind: (what: string, kind: string) => `${what} (${kind})`,
   kinds,
+  /** Beside a name on the map there is room for no more. */
+  shortKinds,
   said: {
     line: (tip: string, minutes: string) =>
       `From the scalp to the tip at ${tip}: iron minutes up to ${minutes}.`,
@@ -100,7 +109,7 @@ export const hair = {
   snip: (place: string, at: string, reasons: readonly string[]) =>
     `${place}, ${at} from the scalp: ${reasons.join(', ')}`,
   snipHint: (place: string, at: string) =>
-    `By the map: ${place.toLowerCase()}, ${at} from the scalp. The nape only where that is worst.`,
+    `By the map: ${place.toLowerCase()}, ${at} from the scalp, not the nape.`,
   why,
   figures: {
     ageWeeks: 'Age of the hair at the tip',
@@ -127,8 +136,15 @@ export const hair = {
     days: (days: string) => `${days} days a week`,
     months: (months: string) => `for ${months} months`,
     stopped: (months: string) => `stopped ${months} months ago`,
+    setting: (setting: string) => `set to ${setting}`,
+    notKnown: {
+      seconds: 'seconds a section not known: taken wide',
+      days: 'days a week not known: taken wide',
+      months: 'for how long not known: taken wide',
+      stopped: 'when she stopped not known: taken wide',
+      setting: 'setting not known: taken wide',
+    },
     plate: (width: string) => `plate ${width}`,
-    notKnown: 'not known: taken wide',
     ironMinutes: (minutes: string) => `iron ${minutes}`,
     wetMinutes: (minutes: string) => `wet ${minutes}`,
     contact: (minutes: string) => `contact ${minutes}`,

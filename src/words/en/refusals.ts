@@ -27,6 +27,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   notANumber: ({ low, high }) => `That is not a number. ${low} to ${high}, digits only.`,
   notFinite: ({ low, high }) => `That is no number anybody can measure. ${low} to ${high}.`,
   minusZero: ({ low, high }) => `Minus zero is not a number here. ${low} to ${high}.`,
+  inFuture: ({ low, high }) => `That lies in the future. ${low} to ${high}, counted back from today.`,
   tooLow: ({ low, high }) => `Too low. ${low} to ${high}.`,
   tooHigh: ({ low, high }) => `Too high. ${low} to ${high}.`,
   notOnStep: ({ low, high, step }) =>

@@ -6,10 +6,12 @@ import {
   hourMs,
   longName,
   longSpray,
+  manyTools,
   minuteMs,
   nowMs,
   say,
   until,
+  untilAnswered,
   untilConfirmed,
 } from './clients';
 import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
@@ -37,6 +39,7 @@ export type BesideName =
   | 'settings'
   | 'warmthTrial'
   | 'whyOfSpray'
+  | 'whyOfHair'
   | 'day'
   | 'notices'
   | 'clockDoubt'
@@ -94,6 +97,12 @@ const whyOf = (spray: string): Scene =>
       await hand.act('explain');
     },
   );
+/** Every figure of the strand, the first opened; `steps` lead to the end of the hot tools. */
+const whyOfHair = (steps: Parameters<typeof among>[0]): Scene =>
+  scene(among(steps), `${dialog} [data-explained][open]`, async (hand) => {
+    await hand.open(3);
+    await hand.act('explain');
+  });
 const toDemo = async ({ act, page }: SceneHand) => {
   await act('load-demo');
   await page.locator('.demo-ribbon').waitFor({ timeout: 20_000 });
@@ -332,6 +341,12 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await hand.act('save-settings');
       }),
     },
+  },
+  whyOfHair: {
+    empty: 'where nothing was told there is no figure to ask why of',
+    usual: whyOfHair(untilAnswered('hotTools')),
+    full: whyOfHair([...untilConfirmed('client'), manyTools]),
+    error: 'it shows what was told and takes nothing',
   },
   whyOfSpray: {
     empty: 'without a list there is nothing to ask why of',

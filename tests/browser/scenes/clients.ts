@@ -50,6 +50,19 @@ export const say = (step: 'client' | 'hotTools' | 'feelHair' | 'heatSpray', answ
 export const event = (type: Exclude<RawEvent['type'], 'ANSWERED'>, answers: RawForm = {}, afterMs = 1_000) =>
   tap({ type, answers }, afterMs);
 
+/** Three tools, of one of which nobody knows the setting, and all that can have been on hair. */
+export const manyTools = say('hotTools', {
+  habits: [
+    { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '400' },
+    { tool: 'curlingIron', wetness: 'damp', daysAWeek: '0.5', forMonths: '120', settingC: 'unknown' },
+    { tool: 'dryer', wetness: 'damp', daysAWeek: '7', forMonths: '360', settingC: '250' },
+  ],
+  smoke: 'smellsBurnt',
+  history: ['unknownBoxColour', 'compoundHenna', 'relaxer', 'lightener', 'poolWater'],
+  bleaches: '3',
+  relaxedWithinTwoWeeks: 'yes',
+});
+
 export const { steps } = endsIronedWet;
 
 /** The story of the ends ironed wet up to and with its first tap of this type, of this zone. */
@@ -125,4 +138,10 @@ export function seat({ chair, ticket, steps, agoMs = 1_000, settings = salon }: 
     return { afterMs, by, raw: { ...raw, ...(raw.answers && { answers: seated }) } as RawEvent };
   });
   return playAlone(told, startAtMs, settings, `client${String(chair).padStart(4, '0')}`);
+}
+
+/** All that leads to the end of a step, which is answered and not gone on from yet. */
+export function untilAnswered(step: string) {
+  const told = untilConfirmed(step);
+  return told.slice(0, -1);
 }

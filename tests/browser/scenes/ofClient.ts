@@ -9,11 +9,13 @@ import {
   event,
   lengthsOn,
   longSpray,
+  manyTools,
   minuteMs,
   nowMs,
   outcome,
   say,
   until,
+  untilAnswered,
   untilConfirmed,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
@@ -49,17 +51,6 @@ const client = say('client', {
   reactions: ['tingled'],
   scalp: 'tight',
   ageBand: 'over',
-});
-const tools = say('hotTools', {
-  habits: [
-    { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '400' },
-    { tool: 'curlingIron', wetness: 'damp', daysAWeek: '0.5', forMonths: '120', settingC: 'unknown' },
-    { tool: 'dryer', wetness: 'damp', daysAWeek: '7', forMonths: '360', settingC: '250' },
-  ],
-  smoke: 'smellsBurnt',
-  history: ['unknownBoxColour', 'compoundHenna', 'relaxer', 'lightener', 'poolWater'],
-  bleaches: '3',
-  relaxedWithinTwoWeeks: 'yes',
 });
 const tired = say('feelHair', {
   nape: 'dry',
@@ -122,7 +113,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
   hotTools: {
     empty: still('hotTools', alone(asked.hotTools)),
     usual: still('hotTools', alone(untilAnswered('hotTools'))),
-    full: still('hotTools', among([...asked.hotTools, tools])),
+    full: still('hotTools', among([...asked.hotTools, manyTools])),
     error: unsaved('hotTools', [...asked.hotTools, say('hotTools', { habits: [] })]),
   },
   feelHair: {
@@ -156,7 +147,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         ...asked.client,
         client,
         event('STEP_CONFIRMED', { step: 'client' }),
-        tools,
+        manyTools,
         event('STEP_CONFIRMED', { step: 'hotTools' }),
         say('feelHair', { ...tired.raw.answers, mid: 'dry', ends: 'dry' }),
         event('STEP_CONFIRMED', { step: 'feelHair' }),
@@ -435,11 +426,6 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     },
   },
 };
-
-function untilAnswered(step: string) {
-  const told = untilConfirmed(step);
-  return told.slice(0, -1);
-}
 
 async function openParked({ act, press, page, answerWho }: SceneHand): Promise<void> {
   await act('parked');

@@ -74,7 +74,8 @@ describe('every number field of every form', () => {
         const said = (typed: string) => refusalsOf(form, fill(typed, units), units);
         expect(said(String(min)), `${where}.${path} ${min}`).toEqual([]);
         expect(said(String(max)), `${where}.${path} ${max}`).toEqual([]);
-        expect(said(below), `${where} ${below}`).toEqual([`${path} tooLow`]);
+        const code = field.countsBack === true && Number(below) < 0 ? 'inFuture' : 'tooLow';
+        expect(said(below), `${where} ${below}`).toEqual([`${path} ${code}`]);
         expect(said(above), `${where} ${above}`).toEqual([`${path} tooHigh`]);
       }
     },
