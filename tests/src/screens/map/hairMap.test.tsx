@@ -60,7 +60,7 @@ describe('the strand map', () => {
       'waterBoils',
     ]);
     const before = line();
-    setAnswers(tell({ habits: [{ ...iron, daysAWeek: 6, settingC: 230 }] }));
+    setAnswers(tell({ habits: [{ ...iron, forMonths: 12, settingC: 230 }] }));
     expect(line()).not.toBe(before);
     expect([...find('[data-reached]')].map((bar) => bar.getAttribute('data-reached'))).toEqual([
       'meltsOnSlowPasses',
