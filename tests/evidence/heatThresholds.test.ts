@@ -33,4 +33,14 @@ describe('published temperatures', () => {
     const got = listThresholdsMet(brand<Celsius>(232), 'dry').filter((id) => id.startsWith('pores'));
     checkAnswer({ input: '232 °C, dry', got, expected: [], source: pores });
   });
+
+  it.each([
+    ['15 cm', 47],
+    ['10 cm', 61],
+    ['5 cm', 95],
+  ])('are not reached by a dryer at %s: %d °C', (distance, celsius) => {
+    const source = 'published: Lee et al., Ann. Dermatol. 23:455–462, 2011 (30 cycles: the cortex unharmed)';
+    const got = listThresholdsMet(brand<Celsius>(celsius), 'wet').filter((id) => id !== 'staysHotAfterUse');
+    checkAnswer({ input: `a dryer at ${distance}`, got, expected: [], source });
+  });
 });

@@ -1,6 +1,7 @@
 import { describe, it } from 'vitest';
 import {
   ASSUMED_HELIX_ENERGY_J,
+  ASSUMED_WET_MULTIPLIER,
   computeHelixRate,
   computeHelixSpeedUp,
   HELIX_HALF_LIFE_MIN,
@@ -56,6 +57,41 @@ describe('the helix under a 200 °C iron', () => {
     const bleached = Math.exp(-rateOfHalfLife(MATRIX_HALF_TIME_MIN.bleached) * 1);
     checkFigure({ input: 'five minutes', got: untreated, expected: 0.5, tolerance: 1e-12, source });
     checkFigure({ input: 'one minute', got: bleached, expected: 0.5, tolerance: 1e-12, source });
+  });
+});
+
+describe('water in the hair', () => {
+  const christian =
+    'published: Christian, Winsey, Whatmough, Cornwell, J. Cosmet. Sci. 62:15–27, 2011, Table III (break stress, ×10⁻² gf/µm²)';
+  /** Lost of the break stress, %, before and after ironing. */
+  const lostOf = (before: number, after: number) => 100 * (1 - after / before);
+
+  it('took twice as much of the break stress as ethanol did: the assumed typical multiplier', () => {
+    const wet = lostOf(2.04, 1.56);
+    const dry = lostOf(2.04, 1.8);
+    checkFigure({
+      input: 'water-based spray, %',
+      got: wet,
+      expected: 23.5,
+      tolerance: 0.05,
+      source: christian,
+    });
+    checkFigure({
+      input: 'ethanol-based spray, %',
+      got: dry,
+      expected: 11.8,
+      tolerance: 0.05,
+      source: christian,
+    });
+    const { low, typical, high } = ASSUMED_WET_MULTIPLIER;
+    checkFigure({
+      input: 'wet to dry',
+      got: wet / dry,
+      expected: typical,
+      tolerance: 0.01,
+      source: christian,
+    });
+    checkAnswer({ input: 'the assumed ends', got: [low, high], expected: [1, 4], source: 'assumed' });
   });
 });
 

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { ASSUMED_BLEACHES, ASSUMED_LAST_BLEACH_WEEKS, readHistory } from '../../../shared/hair/readHistory';
 import { usualGrowth } from '../../../shared/heat/growth';
+import { computeProfile } from '../../../shared/heat/profile';
 import type { Answers } from '../../../shared/records/forms/asked';
+import { type HotToolsAnswers, hotToolsForm } from '../../../shared/records/forms/hotTools';
+import { type RawForm, readForm } from '../../../shared/records/readForm';
+import type { UnitSettings } from '../../../shared/units/quantity';
 import { exactly } from '../../../shared/units/range';
 
 const habit = {
@@ -83,5 +87,38 @@ describe('bleach', () => {
 
   it('told as none is none', () => {
     expect(tell({ history: ['unknown'], bleaches: 0 }).bleaches).toEqual([]);
+  });
+});
+
+describe('the same hair', () => {
+  const typed = (units: UnitSettings, raw: RawForm) => {
+    const read = readForm(hotToolsForm, raw, { units, hasAgeLine: false, nowMs: 0 });
+    if (!read.ok) throw new Error(JSON.stringify(read.error));
+    return read.value as unknown as HotToolsAnswers;
+  };
+  const rows = { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24' };
+  const rest = { smoke: 'no', history: ['none'], growth: 'measured', regrowthWeeks: '10' };
+
+  it('comes out the same, whichever units it was typed in', () => {
+    const metric = typed(
+      { temperature: 'C', mass: 'g', length: 'cm' },
+      { habits: [{ ...rows, settingC: '200', plateWidthCm: '2.54' }], ...rest, regrowthCm: '2.54' },
+    );
+    const customary = typed(
+      { temperature: 'F', mass: 'oz', length: 'in' },
+      { habits: [{ ...rows, settingC: '392', plateWidthCm: '1' }], ...rest, regrowthCm: '1' },
+    );
+    const places = [0, 5, 12.5, 33, 60];
+    const profileOf = (hotTools: HotToolsAnswers) =>
+      computeProfile(readHistory({ hotTools, client: { length: 'braLine', greyPercent: 0 } }), places);
+    const [one, other] = [profileOf(metric), profileOf(customary)];
+    for (const [index, hair] of one.entries()) {
+      for (const name of ['ageWeeks', 'ironMin', 'contactMin', 'tryptophanLeft', 'helixLeft'] as const) {
+        for (const end of ['low', 'typical', 'high'] as const) {
+          expect(other[index]?.[name][end], `${name} at ${hair.cm} cm`).toBeCloseTo(hair[name][end], 9);
+        }
+      }
+    }
+    expect(one[4]?.ironMin.typical).toBe(312);
   });
 });
