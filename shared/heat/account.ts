@@ -26,10 +26,10 @@ import { computeTryptophanRate, type Pigment, tryptophanMeasured } from './trypt
 const readTold = (told: number | 'unknown', assumed: Range, account: Account): number =>
   told !== 'unknown' && told >= 0 && Number.isFinite(told) ? told : pick(assumed, account);
 
-/** One habit in one account: since when and until when, in weeks ago; what one week of it does to hair that is there. */
+/** One habit in one account: when it stopped and for how long it was done; what one week of it does to hair that is there. */
 export interface HabitAccount {
   readonly stoppedWeeksAgo: number;
-  readonly startedWeeksAgo: number;
+  readonly weeks: number;
   /** Iron minutes a week: all of them, and those that may have met hair this wet. */
   readonly ironMin: number;
   readonly wetMin: number;
@@ -88,11 +88,10 @@ export function accountFor(
   const water = findWetMultiplier(habit.wetness, assumptions.wetMultiplier, assumptions.dampMultiplier);
   const speedUp = pick(computeHelixSpeedUp(hairC, assumptions.helixEnergyJ), account);
   const matrixAt = (halfTimeMin: number) => contactMin * rateOfHalfLife(halfTimeMin) * speedUp;
-  const stoppedWeeksAgo = readTold(habit.stoppedWeeksAgo, lessWhenMore(ASSUMED_STOPPED_WEEKS), account);
   const share = (wetness: Wetness) => ironMin * shareFor(habit.wetness, wetness, account);
   return {
-    stoppedWeeksAgo,
-    startedWeeksAgo: stoppedWeeksAgo + readTold(habit.weeks, ASSUMED_WEEKS, account),
+    stoppedWeeksAgo: readTold(habit.stoppedWeeksAgo, lessWhenMore(ASSUMED_STOPPED_WEEKS), account),
+    weeks: readTold(habit.weeks, ASSUMED_WEEKS, account),
     ironMin,
     wetMin: share('wet'),
     dampMin: share('damp'),
@@ -107,16 +106,17 @@ export function accountFor(
     matrixUntreated: matrixAt(MATRIX_HALF_TIME_MIN.untreated),
     matrixBleached: matrixAt(MATRIX_HALF_TIME_MIN.bleached),
     isTryptophanBeyond: hairC.low < tryptophanMeasured.fromC || hairC.high > tryptophanMeasured.toC,
-    isHelixBeyond: habit.settingC !== helixMeasured.atC,
+    isHelixBeyond: habit.settingC !== helixMeasured.atC || habit.wetness !== 'dry',
   };
 }
 
 /**
- * In how many weeks of this habit was hair of this age there? The overlap of its weeks with the hair's own, never
- * negative: a habit that stopped before the hair grew did it nothing. Exact, in closed form.
+ * In how many weeks of this habit was hair of this age there? What is left of its age since she stopped, at most as long
+ * as she did so, and never less than nothing: a habit that stopped before the hair grew did it nothing. Exact, in closed
+ * form, and no larger in the last bit for a habit of the same length that stopped longer ago.
  * Checked against stepping week by week and by quadrature in tests/evidence/dose.test.ts.
  */
 export const countWeeks = (
-  { stoppedWeeksAgo, startedWeeksAgo }: Pick<HabitAccount, 'stoppedWeeksAgo' | 'startedWeeksAgo'>,
+  { stoppedWeeksAgo, weeks }: Pick<HabitAccount, 'stoppedWeeksAgo' | 'weeks'>,
   ageWeeks: number,
-): number => Math.max(0, Math.min(startedWeeksAgo, ageWeeks) - stoppedWeeksAgo);
+): number => Math.max(0, Math.min(weeks, ageWeeks - stoppedWeeksAgo));

@@ -28,14 +28,15 @@ export const ASSUMED_SECONDS_A_SECTION: Range = makeRange(10, 60, 120);
 export const ASSUMED_UNKNOWN_WETNESS_SHARE = 1 / 3;
 
 /**
- * Which setting is meant by "don't know", where a threshold is asked? 450 °F in °C.
- * Assumed because it is as hot as household irons are commonly sold, and not knowing must not look cooler than that.
+ * Which setting is meant by "don't know", where a threshold is asked? °C.
+ * Assumed because it is the hottest that can be told (shared/records/forms/hotTools.ts): not knowing must never look
+ * cooler than an answer.
  */
-export const ASSUMED_UNKNOWN_SETTING_C = ((450 - 32) * 5) / 9;
+export const ASSUMED_UNKNOWN_SETTING_C = 250;
 
 /**
- * Which settings are meant by "don't know", where a dose is reckoned? °C: 300, 400 and 450 °F.
- * Assumed because household irons run from about there to there, and 400 °F is where tools for wet hair and dry meet.
+ * Which settings are meant by "don't know", where a dose is reckoned? °C: 300 and 400 °F, and the hottest that can be told.
+ * Assumed because household irons run from about there on, and 400 °F is where tools for wet hair and dry meet.
  */
 export const ASSUMED_SETTING_C: Range = makeRange(
   ((300 - 32) * 5) / 9,

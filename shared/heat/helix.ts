@@ -37,7 +37,7 @@ export const ASSUMED_WET_MULTIPLIER: Range = makeRange(1, 2, 4);
 /** The same for damp hair. Assumed because it lies between dry and wet, and nobody has measured where. */
 export const ASSUMED_DAMP_MULTIPLIER: Range = makeRange(1, 1.5, 3);
 
-/** The rates were measured on dry hair. */
+/** Dry hair is read as what the rate was measured on; the abstract does not say how dry it was. */
 const DRY_MULTIPLIER: Range = makeRange(1, 1, 1);
 
 /**

@@ -4,17 +4,18 @@
  */
 export const heatMarks = {
   ageWeeks:
-    'published: Loussouarn, El Rawadi, Genain, Int. J. Dermatol. 44(Suppl 1):6–9, 2005, Table 1 (367 ± 56 µm a day)',
+    'published: Loussouarn, El Rawadi, Genain, Int. J. Dermatol. 44(Suppl 1):6–9, 2005, Table 1 (367 ± 56 µm a day, one standard deviation of one of three populations)',
   ironMin: 'common practice, no source: a minute a section, three days a week, two years = 312 minutes',
   boilEquivalents: 'common practice, no source: half an hour in boiling water sets a curl for good',
   contactMin:
     'exact: the width of the plate along the strand ÷ the length ironed; the width is assumed unless told',
   hairTemperature: 'assumed: no published figure says how much cooler hair is than the plate',
   helixLeft:
-    'published: Thermochim. Acta 661:78–83, 2018 (abstract): half of it in 20–25 min of contact at 200 °C. Other temperatures and water: assumed',
+    'published: Thermochim. Acta 661:78–83, 2018 (abstract), under a 200 °C iron; each bleach: Wortmann et al., J. Cosmet. Sci. 53:219–228, 2002. Other temperatures (from Dussaud et al., J. Cosmet. Sci. 64:119–131, 2013) and water: assumed',
   matrixLeft:
-    'published: the same abstract: half the way to its limit in about 5 min untreated, about 1 min bleached. Other temperatures: assumed',
-  tryptophanLeft: 'published: McMullen & Jachowicz, J. Cosmet. Sci. 49:245–256, 1998, pp. 248–249',
+    'published: Thermochim. Acta 661:78–83, 2018 (abstract), under a 200 °C iron. Other temperatures: assumed',
+  tryptophanLeft:
+    'published: McMullen & Jachowicz, J. Cosmet. Sci. 49:245–256, 1998, pp. 248–249, under irons of 132 and 152 °C. Carried on by the same energy elsewhere: assumed',
   bleaches:
     'published: Wortmann, Springob, Sendelbach, J. Cosmet. Sci. 53:219–228, 2002, Fig. 4 (each bleach)',
   boilingPoint: 'published: U.S. Standard Atmosphere 1976 with IAPWS R7-97(2012)',

@@ -1,33 +1,14 @@
-import {
-  BLEACH_LOG_LOSS,
-  type Bleach,
-  type BleachReach,
-  findBleachReach,
-  findEndsFrom,
-} from '../chemistry/bleach';
-import type { Account } from '../units/account';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
 import { makeRange, type Range } from '../units/range';
 import { secondsPerMinute } from '../units/time';
-import { accountFor, countWeeks, type HabitAccount } from './account';
 import { type Assumptions, stationAssumptions } from './assumptions';
 import { MINUTES_A_BOIL } from './boil';
 import { computeAgeWeeks } from './growth';
-import type { HeatHabit } from './habit';
+import type { HairHistory } from './hairHistory';
 import { helixMeasured } from './helix';
-import { type Pigment, tryptophanMeasured } from './tryptophan';
-
-/** What is known of one head of hair: what heat and bleach did, how fast it grows, how long it is. */
-export interface HairHistory {
-  readonly habits: readonly HeatHabit[];
-  readonly bleaches: readonly Bleach[];
-  /** cm a week. */
-  readonly growth: Range;
-  /** cm from scalp to tip. */
-  readonly lengthCm: Range;
-  readonly pigment: Pigment;
-}
+import { type Reckoning, reckon, type Sum, sumAt } from './sumAt';
+import { tryptophanMeasured } from './tryptophan';
 
 /** What the hair at one place has gone through, and what is left of it. Minutes, weeks, or shares from 0 to 1. */
 export interface HairAt {
@@ -44,91 +25,8 @@ export interface HairAt {
   readonly helixLeft: Range;
   /** How far the matrix still is from its lower limit: 1 untouched, 0 there. */
   readonly matrixLeft: Range;
-  /** Heat went further than anybody measured: only the band may be shown, with these words. */
+  /** Heat went further than anybody measured: the band is carried on from there. */
   readonly isBeyond: { readonly tryptophan: boolean; readonly helix: boolean };
-}
-
-/** One place in one account. Losses as −ln of what is left, so that they add up. */
-interface Sum {
-  readonly iron: number;
-  readonly wet: number;
-  readonly damp: number;
-  readonly dry: number;
-  readonly contact: number;
-  readonly bleaches: number;
-  readonly tryptophan: number;
-  readonly helix: number;
-  readonly matrix: number;
-  readonly isTryptophanBeyond: boolean;
-  readonly isHelixBeyond: boolean;
-}
-
-/** One account of the history: what holds for every place, reckoned once. */
-interface Reckoning {
-  readonly habits: readonly HabitAccount[];
-  readonly bleaches: readonly BleachReach[];
-}
-
-function reckon(history: HairHistory, assumptions: Assumptions, account: Account): Reckoning {
-  const { habits, bleaches, growth, lengthCm, pigment } = history;
-  const endsFromCm = findEndsFrom(lengthCm.typical);
-  return {
-    habits: habits
-      .map((habit) => accountFor(habit, lengthCm, pigment, assumptions, account))
-      .filter(({ ironMin }) => ironMin > 0),
-    bleaches: bleaches
-      .map((bleach) => findBleachReach(bleach, growth, endsFromCm, account))
-      .filter((reach) => reach !== null),
-  };
-}
-
-/** What the hair at this place has gone through. Plain loops and no objects inside: it runs for every centimetre. */
-function sumAt({ habits, bleaches }: Reckoning, cm: number, ageWeeks: number): Sum {
-  let count = 0;
-  let firstBleachWeeksAgo = 0;
-  for (const { fromCm, toCm, weeksAgo } of bleaches) {
-    if (cm < fromCm || cm > toCm) continue;
-    count += 1;
-    firstBleachWeeksAgo = Math.max(firstBleachWeeksAgo, weeksAgo);
-  }
-  let iron = 0;
-  let wet = 0;
-  let damp = 0;
-  let dry = 0;
-  let contact = 0;
-  let tryptophan = 0;
-  let helix = count * BLEACH_LOG_LOSS;
-  let matrix = 0;
-  let isTryptophanBeyond = false;
-  let isHelixBeyond = false;
-  for (const habit of habits) {
-    const weeks = countWeeks(habit, ageWeeks);
-    if (weeks === 0) continue;
-    const weeksBleached = countWeeks(habit, Math.min(ageWeeks, firstBleachWeeksAgo));
-    iron += weeks * habit.ironMin;
-    wet += weeks * habit.wetMin;
-    damp += weeks * habit.dampMin;
-    dry += weeks * habit.dryMin;
-    contact += weeks * habit.contactMin;
-    tryptophan += weeks * habit.tryptophan;
-    helix += weeks * habit.helix;
-    matrix += (weeks - weeksBleached) * habit.matrixUntreated + weeksBleached * habit.matrixBleached;
-    isTryptophanBeyond ||= habit.isTryptophanBeyond;
-    isHelixBeyond ||= habit.isHelixBeyond;
-  }
-  return {
-    iron,
-    wet,
-    damp,
-    dry,
-    contact,
-    bleaches: count,
-    tryptophan,
-    helix,
-    matrix,
-    isTryptophanBeyond,
-    isHelixBeyond,
-  };
 }
 
 /** How many half hours in boiling water are so many wet minutes? */
@@ -139,17 +37,24 @@ const toBoils = ({ low, typical, high }: Range): Range =>
 const leftAfter = (least: number, typical: number, most: number): Range =>
   makeRange(Math.exp(-most), Math.exp(-typical), Math.exp(-least));
 
-/** Further than anybody measured? Nobody measured tryptophan on bleached hair. */
+/** Further than anybody measured? */
 const findBeyond = (most: Sum): HairAt['isBeyond'] => ({
-  tryptophan:
-    most.isTryptophanBeyond ||
-    most.contact > tryptophanMeasured.minutes ||
-    (most.contact > 0 && most.bleaches > 0),
+  tryptophan: most.isTryptophanBeyond || most.contact > tryptophanMeasured.minutes,
   helix: most.isHelixBeyond || most.contact > helixMeasured.seconds / secondsPerMinute,
 });
 
+/** Three accounts of one head, ready for any place of it. */
+interface Accounts {
+  readonly least: Reckoning;
+  readonly typical: Reckoning;
+  readonly most: Reckoning;
+}
+
 /** The three accounts of one place as bands. */
-function band(cm: number, ageWeeks: Range, least: Sum, typical: Sum, most: Sum): HairAt {
+function band(accounts: Accounts, cm: number, ageWeeks: Range): HairAt {
+  const least = sumAt(accounts.least, cm, ageWeeks.low);
+  const typical = sumAt(accounts.typical, cm, ageWeeks.typical);
+  const most = sumAt(accounts.most, cm, ageWeeks.high);
   const wetMin = makeRange(least.wet, typical.wet, most.wet);
   return {
     cm,
@@ -168,6 +73,12 @@ function band(cm: number, ageWeeks: Range, least: Sum, typical: Sum, most: Sum):
   };
 }
 
+const reckonAll = (history: HairHistory, assumptions: Assumptions): Accounts => ({
+  least: reckon(history, assumptions, 'least'),
+  typical: reckon(history, assumptions, 'typical'),
+  most: reckon(history, assumptions, 'most'),
+});
+
 /**
  * What have heat and bleach done, centimetre by centimetre?
  * For each place, in cm from the scalp, in the order given; three accounts each (least, most likely, most). A habit
@@ -182,18 +93,24 @@ export function computeProfile(
   places: readonly number[],
   assumptions: Assumptions = stationAssumptions,
 ): readonly HairAt[] {
-  const least = reckon(history, assumptions, 'least');
-  const typical = reckon(history, assumptions, 'typical');
-  const most = reckon(history, assumptions, 'most');
+  const accounts = reckonAll(history, assumptions);
   return places.map((place) => {
     const cm = place > 0 && Number.isFinite(place) ? place : 0;
-    const age = computeAgeWeeks(brand<Centimetre>(cm), history.growth);
-    return band(
-      cm,
-      age,
-      sumAt(least, cm, age.low),
-      sumAt(typical, cm, age.typical),
-      sumAt(most, cm, age.high),
-    );
+    return band(accounts, cm, computeAgeWeeks(brand<Centimetre>(cm), history.growth));
   });
+}
+
+/**
+ * And at the tip, wherever that is?
+ * As at the likely length, but as old as the shortest and the longest hair that her answer allows: a length told by
+ * landmark widens the band, one by the tape does not. Checked by tests/shared/heat/profile.test.ts.
+ */
+export function computeTip(history: HairHistory, assumptions: Assumptions = stationAssumptions): HairAt {
+  const { lengthCm, growth } = history;
+  const age = makeRange(
+    lengthCm.low / growth.high,
+    lengthCm.typical / growth.typical,
+    lengthCm.high / growth.low,
+  );
+  return band(reckonAll(history, assumptions), lengthCm.typical, age);
 }

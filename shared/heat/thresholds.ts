@@ -34,7 +34,7 @@ export const heatThresholds = [
     hair: 'any',
     mark: 'published: J. Burn Care Res. 29:650–654, 2008 (irons stay above 80 °C for 6–8 min after use)',
   },
-  { id: 'waterBoils', from: seaLevel, hair: 'withWater', mark: `${practice}: at sea level` },
+  { id: 'waterBoils', from: seaLevel, hair: 'withWater', mark: practice },
   { id: 'poresBegin', from: celsius(150), hair: 'withWater', mark: poreSource },
   {
     id: 'helixMeltsInWater',
@@ -56,6 +56,10 @@ export const heatThresholds = [
 
 export type HeatThresholdId = (typeof heatThresholds)[number]['id'];
 
+/** Does it happen to hair? That the iron itself stays hot is no matter of hair, and is said with the plan. */
+export const isOfHair = (id: HeatThresholdId): id is HairThresholdId => id !== 'staysHotAfterUse';
+export type HairThresholdId = Exclude<HeatThresholdId, 'staysHotAfterUse'>;
+
 /** Where does this threshold come from, in one of the four marks? */
 export const findMark = (id: HeatThresholdId): string =>
   heatThresholds.find((threshold) => threshold.id === id)?.mark ?? '';
@@ -70,7 +74,7 @@ const concerns = (hair: NeedsHair, wetness: Wetness | 'unknown'): boolean =>
 /**
  * What does this setting reach, on hair that wet?
  * Coolest first; a threshold is met when the setting is at it or above, though practice says "above 400 °F": the
- * careful side. "Don't know" is read as 450 °F, and so is a setting that is no number. What melts on slow passes is
+ * careful side. "Don't know" is read as the hottest that can be told, and so is a setting that is no number. What melts on slow passes is
  * left out only where each pass is known to be short. Water boils where it boils in this salon: `boilsAt`.
  * Checked by tests/shared/heat/thresholds.test.ts, tests/evidence/heatPractice.test.ts and heatThresholds.test.ts.
  */

@@ -1,10 +1,10 @@
 import { computeEnergy, computeSpeedUp, rateOfLoss } from './rate';
 
-/** Which hair: pigmented as light-brown was measured, unpigmented, or both on one head. */
+/** Which hair: pigmented (light brown alone was measured), unpigmented (white or bleached), or both on one head. */
 export type Pigment = 'pigmented' | 'unpigmented' | 'both';
 
 /**
- * How much tryptophan was lost, at which hair temperature, in how many minutes?
+ * How much tryptophan was lost, under an iron of which temperature, in how many minutes of contact?
  * published: McMullen & Jachowicz, Thermal degradation of hair II, J. Cosmet. Sci. 49:245–256, 1998, pp. 248–249. Part
  * I's printed activation energy disagrees with these percentages and is not used. Blind to water.
  * Checked by tests/evidence/tryptophan.test.ts.
@@ -21,7 +21,7 @@ export const tryptophanLost = {
 } as const;
 
 /**
- * Where was it measured? °C and minutes of contact: beyond, the screen shows a band and says so.
+ * Where was it measured? °C of the iron and minutes of contact.
  * published: the same authors, part I, J. Cosmet. Sci. 49:223–244, 1998.
  */
 export const tryptophanMeasured = { fromC: 130, toC: 164, minutes: 15 } as const;

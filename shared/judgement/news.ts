@@ -1,5 +1,5 @@
 import type { Answers } from '../records/forms/asked';
-import type { HabitAnswers } from '../records/forms/hotTools';
+import type { HabitAnswers, HotToolsAnswers } from '../records/forms/hotTools';
 import type { LastTime } from '../records/lastTime';
 import { findOwnChemistry } from '../records/nothingNew';
 import { formPlanKey } from '../records/planKey';
@@ -33,8 +33,16 @@ const isWorse = (rising: readonly string[], today: string | undefined, then: str
 const isMore = (today: number | 'unknown', then: number | 'unknown'): boolean =>
   then !== 'unknown' && (today === 'unknown' || today > then);
 
+/** She had stopped, and has taken it up again since: it was used after she had said so last time. */
+const isTakenUp = (today: HabitAnswers, then: HabitAnswers): boolean => {
+  const before = then.stoppedMonthsAgo ?? 0;
+  const now = today.stoppedMonthsAgo ?? 0;
+  return before !== 0 && before !== 'unknown' && (now === 'unknown' || now < before);
+};
+
 /** What is new about this tool against one of the same kind? For how long she has done so grows by itself. */
 const compareHabit = (today: HabitAnswers, then: HabitAnswers): readonly NewThing[] => [
+  ...(isTakenUp(today, then) ? (['oftener'] as const) : []),
   ...(isMore(today.settingC, then.settingC) ? (['hotter'] as const) : []),
   ...(isWorse(order.wetness, today.wetness, then.wetness) ? (['wetter'] as const) : []),
   ...(isMore(today.daysAWeek, then.daysAWeek) || isMore(today.secondsASection, then.secondsASection)
@@ -55,6 +63,24 @@ function findNewHeat(last: Answers, today: Answers): readonly NewThing[] {
   });
 }
 
+/** From the narrowest to the widest, and to what nobody knows. */
+const widening: readonly string[] = ['band', 'ends', 'roots', 'all', 'unknown'];
+
+/** Was it bleached again, or more widely than was told, though the count stands? What this salon put on is no news. */
+function isBleachedSince(last: LastTime, now: Partial<HotToolsAnswers>): boolean {
+  const then = last.answers.hotTools ?? {};
+  const [before, today] = [then.lastBleachMonthsAgo, now.lastBleachMonthsAgo];
+  const isLater =
+    before !== undefined &&
+    before !== 'unknown' &&
+    today !== undefined &&
+    (today === 'unknown' || today < before);
+  const isWider =
+    then.bleachReach !== undefined &&
+    widening.indexOf(now.bleachReach ?? 'unknown') > widening.indexOf(then.bleachReach);
+  return findOwnChemistry(last) !== 'lightener' && (isLater || isWider);
+}
+
 function findNewChemistry(last: LastTime, today: Answers): readonly NewThing[] {
   const then = last.answers.hotTools;
   const now = today.hotTools;
@@ -62,7 +88,9 @@ function findNewChemistry(last: LastTime, today: Answers): readonly NewThing[] {
   const isNew = (now?.history ?? ['unknown']).some((item) => !known.includes(item));
   return [
     ...(isNew ? (['chemical'] as const) : []),
-    ...(isMore(now?.bleaches ?? 0, then?.bleaches ?? 0) ? (['bleach'] as const) : []),
+    ...(isMore(now?.bleaches ?? 0, then?.bleaches ?? 0) || isBleachedSince(last, now ?? {})
+      ? (['bleach'] as const)
+      : []),
     ...((now?.relaxedWithinTwoWeeks ?? 'no') === 'no' ? [] : (['relaxed'] as const)),
   ];
 }

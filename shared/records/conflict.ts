@@ -1,3 +1,4 @@
+import { isGrowthPossible } from '../heat/growth';
 import { type CarryRefusal, findCarryRefusal } from '../judgement/carried';
 import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
 import { issuePermit, issueTestPermit } from '../judgement/permit';
@@ -6,6 +7,8 @@ import { type RuleId, rules } from '../judgement/rules';
 import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
+import { brand } from '../units/brand';
+import type { Centimetre } from '../units/length';
 import { msPerHour } from '../units/time';
 import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
@@ -37,6 +40,14 @@ const atField = (path: string, code: ConflictCode): ClassifyRefusal => ({
   fields: [{ path, code }],
 });
 
+/** Has hair ever grown so fast, or so slowly? Only once length and time are told: an older model asked neither. */
+function isGrowthTold({ step, answers }: AnsweredPayload): boolean {
+  if (step !== 'hotTools') return true;
+  const { regrowthCm, regrowthWeeks } = answers;
+  const isTold = typeof regrowthCm === 'number' && typeof regrowthWeeks === 'number';
+  return !isTold || isGrowthPossible(brand<Centimetre>(regrowthCm), regrowthWeeks);
+}
+
 /** What one event asks of the record beyond its own fields: times, limits, a permit and a mixture within it. */
 export function findConflict(
   record: ConsultationRecord,
@@ -47,7 +58,8 @@ export function findConflict(
   switch (event.type) {
     case 'ANSWERED': {
       const lost = findLostStop(record, event.payload, settings);
-      return lost === null ? null : atField(lost, 'needsCorrection');
+      if (lost !== null) return atField(lost, 'needsCorrection');
+      return isGrowthTold(event.payload) ? null : atField('regrowthCm', 'growsSo');
     }
     case 'SKIN_TEST_NOTED': {
       const { putOnAtMs, seen, skinTestId, readAtMs = atMs } = event.payload;

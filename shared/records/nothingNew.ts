@@ -2,8 +2,10 @@ import type { UnitSettings } from '../units/quantity';
 import { msPerDay } from '../units/time';
 import type { RawEvent } from './classify';
 import { askForms } from './forms/asked';
+import { hotToolsForm } from './forms/hotTools';
 import type { LastTime } from './lastTime';
 import type { RawForm } from './readForm';
+import { ageHabits, countBack, countMonths, forgetRegrowth } from './sinceLastTime';
 import { type AskStep, askSteps } from './steps';
 import { writeForm } from './writeForm';
 
@@ -40,11 +42,23 @@ function addOwn(last: LastTime): readonly string[] {
   return [...new Set([...told.filter((item) => item !== 'none'), own])];
 }
 
-/** What lightened it last time counts among the bleaches today. */
-function addBleach(last: LastTime): RawForm {
-  if (findOwnChemistry(last) !== 'lightener') return {};
-  const before = last.answers.hotTools?.bleaches ?? 0;
-  return { bleaches: before === 'unknown' ? before : String(before + 1) };
+/** What lightened it last time counts among the bleaches today, and is the last of them; where it went is its own. */
+function addBleach(last: LastTime, nowMs: number): RawForm {
+  const told = last.answers.hotTools ?? {};
+  const gone = countMonths(last, nowMs);
+  const { lastBleachMonthsAgo: question } = hotToolsForm;
+  if (findOwnChemistry(last) !== 'lightener') {
+    const before = told.lastBleachMonthsAgo;
+    if (before === undefined || before === 'unknown') return {};
+    return { lastBleachMonthsAgo: countBack(before, question, gone) };
+  }
+  const before = told.bleaches ?? 0;
+  const ends = last.answers.client?.reach;
+  return {
+    bleaches: before === 'unknown' ? before : String(before + 1),
+    lastBleachMonthsAgo: countBack(0, question, gone),
+    ...(before === 0 ? { bleachReach: ends === 'fullHead' ? 'all' : 'unknown' } : { bleachReach: 'unknown' }),
+  };
 }
 
 /** A relaxer, perm or keratin counts as just now for two weeks: common practice, no source. */
@@ -58,11 +72,22 @@ function tellRelaxed({ answers, endedAtMs }: LastTime, nowMs: number): RawForm {
 }
 
 /** What is told of each step today, beside what was told last time. */
-function listToday(last: LastTime, today: AskedToday, nowMs: number): { readonly [S in AskStep]: RawForm } {
+function listToday(
+  last: LastTime,
+  today: AskedToday,
+  units: UnitSettings,
+  nowMs: number,
+): { readonly [S in AskStep]: RawForm } {
   const { reactions, scalp, ageBand, nape, mid, ends, breakage, wetStretch } = today;
   return {
     client: { reactions, scalp, ageBand },
-    hotTools: { history: addOwn(last), ...addBleach(last), ...tellRelaxed(last, nowMs) },
+    hotTools: {
+      ...ageHabits(last, units, nowMs),
+      history: addOwn(last),
+      ...addBleach(last, nowMs),
+      ...tellRelaxed(last, nowMs),
+      ...forgetRegrowth,
+    },
     feelHair: { nape, mid, ends, breakage, wetStretch },
     heatSpray: {},
   };
@@ -70,7 +95,8 @@ function listToday(last: LastTime, today: AskedToday, nowMs: number): { readonly
 
 /**
  * "Nothing new, all as last time": which taps is that?
- * Every step answered as last time but for what is asked anew, and confirmed, in order. What was never asked last time
+ * Every step answered as last time but for what is asked anew and for times counted back from a day, and confirmed, in
+ * order. What was never asked last time
  * stays unanswered, and its step is not taken as said; what stops her today stops there.
  * Checked in tests/shared/records/nothingNew.test.ts.
  */
@@ -80,7 +106,7 @@ export function tellNothingNew(
   units: UnitSettings,
   nowMs: number,
 ): readonly RawEvent[] {
-  const anew = listToday(last, today, nowMs);
+  const anew = listToday(last, today, units, nowMs);
   return askSteps.flatMap((step): readonly RawEvent[] => [
     {
       type: 'ANSWERED',

@@ -19,7 +19,8 @@ export type ConflictCode =
   | 'anotherService'
   | 'needsCorrection'
   | 'noStrandHeld'
-  | 'hasBadSigns';
+  | 'hasBadSigns'
+  | 'growsSo';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (

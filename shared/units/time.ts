@@ -8,6 +8,9 @@ export const daysPerWeek = 7;
 /** Weeks in a year as habits are counted. common practice, no source: "three days a week, two years" is 312 days. */
 export const weeksPerYear = 52;
 
+/** Weeks in a month of the calendar, on average: 365.25 ÷ 12 ÷ 7. What grows knows no trade's year. */
+export const weeksPerMeanMonth = 365.25 / 12 / daysPerWeek;
+
 /**
  * For how many weeks has she done so, when she says it in months?
  * Twelve months are the trade's year of 52 weeks, so 24 months are 104; not rounded; non-finite stays non-finite.

@@ -1,8 +1,14 @@
 import { describe, it } from 'vitest';
-import { BLEACH_LOG_LOSS, computePublishedHelixPercent } from '../../shared/chemistry/bleach';
+import { BLEACH_LOG_LOSS } from '../../shared/chemistry/bleach';
+import { computeProfile } from '../../shared/heat/profile';
+import { exactly } from '../../shared/units/range';
+import { allKnown } from '../shared/heat/histories';
 import { checkFigure } from './check';
 
 const source = 'published: Wortmann, Springob, Sendelbach, J. Cosmet. Sci. 53:219–228, 2002, Fig. 4, Table I';
+
+/** The printed line, ln(Hx %) = 4.55 − 0.069 n, with the station's loss a bleach in it. */
+const computeLine = (bleaches: number) => Math.exp(4.55 - BLEACH_LOG_LOSS * bleaches);
 
 describe('bleaching', () => {
   it.each([
@@ -10,18 +16,22 @@ describe('bleaching', () => {
     [3, 76.9],
     [6, 62.6],
   ])('%d times leaves %d %% of the helix by the printed line', (bleaches, expected) => {
-    const got = computePublishedHelixPercent(bleaches);
+    const got = computeLine(bleaches);
     checkFigure({ input: `n = ${bleaches}, %`, got, expected, tolerance: 0.1, source });
   });
 
   it('three times was measured as 71.0 %, within seven points of the line', () => {
-    const got = computePublishedHelixPercent(3);
-    checkFigure({ input: 'n = 3, %', got, expected: 71, tolerance: 7, source });
+    checkFigure({ input: 'n = 3, %', got: computeLine(3), expected: 71, tolerance: 7, source });
   });
 
-  it('is taken relative to no bleach: each leaves the same share', () => {
-    const expected = computePublishedHelixPercent(4) / computePublishedHelixPercent(3);
-    const got = Math.exp(-BLEACH_LOG_LOSS);
-    checkFigure({ input: 'one bleach, share left', got, expected, tolerance: 1e-12, source });
+  it.each([
+    [1, 93.33],
+    [3, 81.3],
+    [6, 66.1],
+  ])('%d times leaves %d %% of what was there before: relative to no bleach', (times, expected) => {
+    const once = { weeksAgo: exactly(4), place: 'all', sureness: 'told' } as const;
+    const history = { ...allKnown, habits: [], bleaches: Array.from({ length: times }, () => once) };
+    const got = 100 * (computeProfile(history, [30])[0]?.helixLeft.typical ?? Number.NaN);
+    checkFigure({ input: `${times} bleaches, %`, got, expected, tolerance: 0.05, source });
   });
 });

@@ -1,4 +1,7 @@
 import { describe, it } from 'vitest';
+import type { Bleach } from '../../shared/chemistry/bleach';
+import { type Assumptions, stationAssumptions } from '../../shared/heat/assumptions';
+import type { HeatHabit } from '../../shared/heat/habit';
 import {
   ASSUMED_HELIX_ENERGY_J,
   ASSUMED_WET_MULTIPLIER,
@@ -7,12 +10,24 @@ import {
   HELIX_HALF_LIFE_MIN,
   MATRIX_HALF_TIME_MIN,
 } from '../../shared/heat/helix';
-import { computeSpeedUp, rateOfHalfLife } from '../../shared/heat/rate';
+import { computeProfile } from '../../shared/heat/profile';
+import { computeSpeedUp } from '../../shared/heat/rate';
 import { exactly } from '../../shared/units/range';
+import { allKnown, twoYearsWet } from '../shared/heat/histories';
 import { checkAnswer, checkFigure } from './check';
 
 const source =
   'published: Kinetics of the changes imparted to the main structural components of human hair by thermal treatment, Thermochim. Acta 661:78–83, 2018 (abstract)';
+
+/** A tool that stays, one minute of contact a week, dry, at the papers' 200 °C. */
+const aMinuteAWeek: HeatHabit = {
+  ...twoYearsWet,
+  tool: 'wand',
+  wetness: 'dry',
+  daysAWeek: 1,
+  stoppedWeeksAgo: 0,
+};
+const noGap: Assumptions = { ...stationAssumptions, gapC: () => exactly(0) };
 
 /** Helix left, %, after contact with a 200 °C iron in this end of the published range. */
 const leftAfter = (seconds: readonly number[], end: 'low' | 'high') => {
@@ -53,10 +68,20 @@ describe('the helix under a 200 °C iron', () => {
   });
 
   it('brings the matrix of bleached hair as near its limit in a minute as that of untreated hair in five', () => {
-    const untreated = Math.exp(-rateOfHalfLife(MATRIX_HALF_TIME_MIN.untreated) * 5);
-    const bleached = Math.exp(-rateOfHalfLife(MATRIX_HALF_TIME_MIN.bleached) * 1);
-    checkFigure({ input: 'five minutes', got: untreated, expected: 0.5, tolerance: 1e-12, source });
-    checkFigure({ input: 'one minute', got: bleached, expected: 0.5, tolerance: 1e-12, source });
+    const minutes = (weeks: number): HeatHabit => ({ ...aMinuteAWeek, weeks });
+    const once = { weeksAgo: exactly(100), place: 'all', sureness: 'told' } as const;
+    const left = (habit: HeatHabit, bleaches: readonly Bleach[]) =>
+      computeProfile({ ...allKnown, habits: [habit], bleaches }, [30], noGap)[0]?.matrixLeft.typical ??
+      Number.NaN;
+    const half = { expected: 0.5, tolerance: 1e-9, source };
+    checkFigure({ input: '5 min at 200 °C, untreated', got: left(minutes(5), []), ...half });
+    checkFigure({ input: '1 min at 200 °C, bleached', got: left(minutes(1), [once]), ...half });
+    checkFigure({
+      input: '1 min at 200 °C, untreated',
+      got: left(minutes(1), []),
+      ...half,
+      expected: 2 ** -0.2,
+    });
   });
 });
 

@@ -11,8 +11,7 @@ describe('where a figure comes from', () => {
   });
 
   it.each(marks.filter(([, mark]) => mark.startsWith('published: ')))('%s names its year', (_id, mark) => {
-    if (mark !== heatMarks.matrixLeft) expect(mark).toMatch(/\b(19|20)\d\d\b/);
-    else expect(heatMarks.helixLeft).toMatch(/\b2018\b/);
+    expect(mark).toMatch(/\b(19|20)\d\d\b/);
   });
 
   it('is read apart into its kind and its source', () => {

@@ -1,5 +1,5 @@
 import { usualGrowth } from '../../shared/heat/growth';
-import type { HairHistory } from '../../shared/heat/profile';
+import type { HairHistory } from '../../shared/heat/hairHistory';
 import { exactly, makeRange } from '../../shared/units/range';
 
 const iron = {
@@ -38,12 +38,12 @@ export const fullHead: HairHistory = {
     { ...iron, wetness: 'dry', settingC: 220, daysAWeek: 1, weeks: 40.5, stoppedWeeksAgo: 101.25 },
   ],
   bleaches: [
-    { weeksAgo: exactly(6), reach: 'roots', sureness: 'told' },
-    { weeksAgo: exactly(14.5), reach: 'roots', sureness: 'told' },
-    { weeksAgo: makeRange(20, 24, 30), reach: 'all', sureness: 'told' },
-    { weeksAgo: makeRange(30, 40, 80), reach: 'ends', sureness: 'likely' },
-    { weeksAgo: makeRange(40, 60, 120), reach: 'unknown', sureness: 'likely' },
-    { weeksAgo: makeRange(50, 80, 200), reach: 'all', sureness: 'possible' },
+    { weeksAgo: exactly(6), place: 'newGrowth', sureness: 'told' },
+    { weeksAgo: exactly(14.5), place: 'oldest', sureness: 'told' },
+    { weeksAgo: makeRange(20, 24, 30), place: 'all', sureness: 'told' },
+    { weeksAgo: makeRange(30, 40, 80), place: 'band', sureness: 'likely' },
+    { weeksAgo: makeRange(40, 60, 120), place: 'unknown', sureness: 'likely' },
+    { weeksAgo: makeRange(50, 80, 200), place: 'all', sureness: 'possible' },
   ],
   growth: usualGrowth,
   lengthCm: makeRange(38, 45, 52),

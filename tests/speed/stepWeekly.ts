@@ -1,7 +1,7 @@
 import { BLEACH_LOG_LOSS, findBleachReach, findEndsFrom } from '../../shared/chemistry/bleach';
 import { accountFor, type HabitAccount } from '../../shared/heat/account';
 import { stationAssumptions } from '../../shared/heat/assumptions';
-import type { HairHistory } from '../../shared/heat/profile';
+import type { HairHistory } from '../../shared/heat/hairHistory';
 import { type Account, accounts, pickOther } from '../../shared/units/account';
 
 /** What one place has gone through in one account, as −ln of what is left and as minutes. */
@@ -14,23 +14,27 @@ export interface Stepped {
 }
 
 /** The part of one week, so many weeks ago, in which she did so and that hair was there. */
-const partOf = (week: number, ageWeeks: number, { stoppedWeeksAgo, startedWeeksAgo }: HabitAccount): number =>
-  Math.max(0, Math.min(week + 1, startedWeeksAgo, ageWeeks) - Math.max(week, stoppedWeeksAgo));
+const partOf = (week: number, ageWeeks: number, { stoppedWeeksAgo, weeks }: HabitAccount): number =>
+  Math.max(0, Math.min(week + 1, stoppedWeeksAgo + weeks, ageWeeks) - Math.max(week, stoppedWeeksAgo));
 
 /**
  * The plain way to the same profile, to hold the closed form against: week by week backwards from today, what each
- * habit did to the hair that was there. It wastes nothing on purpose: rates are worked out once, no object is made in a
+ * habit did to the hair that was there. Rates and the reach of bleach are the station's own: what is held against each
+ * other are weeks and sums; the rates are checked under tests/evidence. It wastes nothing on purpose: rates are worked out once, no object is made in a
  * loop, and it ends with the hair's age.
  */
 export function stepWeekly(
   { habits, bleaches, growth, lengthCm, pigment }: HairHistory,
   places: readonly number[],
 ): Readonly<Record<Account, readonly Stepped[]>> {
-  const endsFrom = findEndsFrom(lengthCm.typical);
+  const strand = { endsFromCm: findEndsFrom(lengthCm.typical), tipCm: lengthCm.typical };
   const stepOne = (account: Account): readonly Stepped[] => {
     const reckoned = habits.map((habit) => accountFor(habit, lengthCm, pigment, stationAssumptions, account));
-    const reached = bleaches.flatMap((bleach) => findBleachReach(bleach, growth, endsFrom, account) ?? []);
-    const oldest = reckoned.reduce((most, { startedWeeksAgo }) => Math.max(most, startedWeeksAgo), 0);
+    const reached = bleaches.flatMap((bleach) => findBleachReach(bleach, growth, strand, account) ?? []);
+    const oldest = reckoned.reduce(
+      (most, { stoppedWeeksAgo, weeks }) => Math.max(most, stoppedWeeksAgo + weeks),
+      0,
+    );
     return places.map((cm) => {
       const ageWeeks = cm / pickOther(growth, account);
       let helix = 0;

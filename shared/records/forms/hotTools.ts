@@ -107,7 +107,7 @@ export const hotToolsForm = {
   },
   bleachReach: {
     kind: 'choice',
-    options: ['all', 'roots', 'ends', 'unknown'],
+    options: ['all', 'roots', 'ends', 'band', 'unknown'],
     or: 'unknown',
     more: true,
     when: bleached,

@@ -2,11 +2,11 @@ import { createMemo, Show } from 'solid-js';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity, formatRange } from '../../../shared/units/format';
-import { StrandMap } from '../../parts/StrandMap';
+import { StrandMap } from '../../parts/strandMap/StrandMap';
 import { useWords } from '../../parts/useWords';
 import '../map/map.css';
-import { sayStrandMap } from '../map/sayHair';
 import { roundRange } from '../map/saySizes';
+import { sayStrandMap } from '../map/sayStrandMap';
 import { viewHair } from '../map/viewHair';
 import { WhyOfHair } from '../map/WhyOfHair';
 
@@ -15,6 +15,7 @@ export function HeatPanel(props: { readonly answers: Answers; readonly settings:
   const words = useWords();
   const said = () => words.hair;
   const view = createMemo(() => viewHair(props.answers, props.settings));
+  const map = createMemo(() => sayStrandMap(view(), props.answers, words, props.settings.units));
   const isNothingTold = () => view().history.habits.length === 0 && view().history.bleaches.length === 0;
   const sayTip = (name: 'ironMin' | 'boilEquivalents') => {
     const range = roundRange(view().tip[name], name === 'ironMin' ? 0 : 1);
@@ -37,7 +38,7 @@ export function HeatPanel(props: { readonly answers: Answers; readonly settings:
           </p>
           <WhyOfHair view={view()} answers={props.answers} settings={props.settings} />
         </div>
-        <StrandMap view={sayStrandMap(view(), props.answers, words, props.settings.units)} />
+        <StrandMap view={map()} />
         <p class="soft">{words.general.estimate}</p>
       </Show>
     </section>

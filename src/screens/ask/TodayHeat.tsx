@@ -1,6 +1,6 @@
 import { For, Show } from 'solid-js';
 import { LONGEST_PASS_SECONDS } from '../../../shared/heat/passes';
-import { findMark } from '../../../shared/heat/thresholds';
+import { findMark, isOfHair, listThresholdsMet } from '../../../shared/heat/thresholds';
 import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../shared/units/format';
@@ -8,9 +8,14 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import { HandCaution } from '../../parts/HandCaution';
 import { useWords } from '../../parts/useWords';
 import { sayWithKind } from '../map/sayHair';
-import { listHairThresholds } from './heatSaid';
 
 type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
+
+/** What today's setting does to dry hair at the worst: one of each kind of source, as many as fit. */
+const listWorst = (settingC: number) => {
+  const met = listThresholdsMet(brand(settingC), 'dry').filter(isOfHair);
+  return met.filter((id, index) => !met.slice(index + 1).some((hotter) => findMark(hotter) === findMark(id)));
+};
 
 /** What today's tool and setting reach on dry hair, once both are told. */
 export function TodayHeat(props: {
@@ -28,7 +33,7 @@ export function TodayHeat(props: {
   };
   const reached = () => {
     const today = styled();
-    return today === undefined ? [] : listHairThresholds(today.settingC);
+    return today === undefined ? [] : listWorst(today.settingC);
   };
   const title = ({ tool, settingC }: Styled) =>
     words.heat.todayTitle(

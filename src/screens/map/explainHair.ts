@@ -1,13 +1,14 @@
 import { findHairTemperature } from '../../../shared/heat/account';
 import { stationAssumptions } from '../../../shared/heat/assumptions';
+import { isIron } from '../../../shared/heat/habit';
 import { type HeatFigure, heatMarks } from '../../../shared/heat/marks';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import { formatRange, formatTemperature } from '../../../shared/units/format';
 import type { Quantity } from '../../../shared/units/quantity';
-import type { Range } from '../../../shared/units/range';
-import { daysPerWeek } from '../../../shared/units/time';
-import { readMark } from '../../words/marks';
+import { type Range, scale } from '../../../shared/units/range';
+import { weeksPerMeanMonth } from '../../../shared/units/time';
+import { saySource } from '../../words/saySource';
 import type { Words } from '../../words/words';
 import { saySnip } from './sayHair';
 import { sayInputs } from './sayInputs';
@@ -23,15 +24,6 @@ export interface Explained {
   readonly inputs: readonly string[];
   readonly how: string;
   readonly source: string;
-}
-
-/** Days of a month on average: see shared/heat/growth.ts. */
-const monthsAWeek = daysPerWeek / 30.4375;
-
-/** A source as it is said: its kind in words, then the citation as it stands. */
-export function saySource(mark: string, words: Words): string {
-  const { kind, source } = readMark(mark);
-  return words.hair.source(words.hair.kinds[kind], source);
 }
 
 /** Every figure of this hair, each with its inputs, its formula in words, its source and its mark. */
@@ -52,19 +44,24 @@ export function explainHair(
     const said = sayShares(left, units, locale);
     return isBeyond ? hair.onlyBand(said) : said;
   };
-  const temperatures = view.history.habits.map((habit) => findHairTemperature(habit, stationAssumptions));
+  const temperatures = view.history.habits
+    .filter(({ tool }) => isIron(tool))
+    .map((habit) =>
+      formatRange(findHairTemperature(habit, stationAssumptions), 'temperature', units, locale),
+    );
+  const isMeasured = view.history.growth.low === view.history.growth.high;
   const values: Readonly<Record<HeatFigure, string>> = {
-    ageWeeks: hair.months(likely(roundRange(tip.ageWeeks, 9, monthsAWeek), 'count', 0)),
+    ageWeeks: hair.months(likely(scale(tip.ageWeeks, 1 / weeksPerMeanMonth), 'count', 0)),
     ironMin: likely(tip.ironMin, 'minutes', 0),
     boilEquivalents: likely(tip.boilEquivalents, 'count', 1),
     contactMin: likely(tip.contactMin, 'minutes', 1),
-    hairTemperature: temperatures.map((hairC) => formatRange(hairC, 'temperature', units, locale)).join(', '),
+    hairTemperature: hair.list(temperatures),
     helixLeft: share(tip.helixLeft, tip.isBeyond.helix),
     matrixLeft: share(tip.matrixLeft, tip.isBeyond.helix),
     tryptophanLeft: share(tip.tryptophanLeft, tip.isBeyond.tryptophan),
     bleaches: likely(tip.bleaches, 'count', 0),
     boilingPoint: formatTemperature(view.boilsAt, units, locale),
-    whereToSnip: view.snips.map((snip) => saySnip(snip, words, units)).join('; '),
+    whereToSnip: hair.list(view.snips.map((snip) => saySnip(snip, words, units))),
   };
   const ids = Object.keys(heatMarks) as readonly HeatFigure[];
   return ids
@@ -75,6 +72,6 @@ export function explainHair(
       value: values[id],
       inputs: inputs[id],
       how: hair.how[id](how),
-      source: saySource(heatMarks[id], words),
+      source: id === 'ageWeeks' && isMeasured ? hair.measuredOnHer : saySource(heatMarks[id], words),
     }));
 }

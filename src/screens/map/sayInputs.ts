@@ -1,17 +1,18 @@
 import { readHabit } from '../../../shared/hair/readHistory';
 import { findHairTemperature } from '../../../shared/heat/account';
 import { stationAssumptions } from '../../../shared/heat/assumptions';
-import { toCmAMonth, toCmAWeek } from '../../../shared/heat/growth';
-import { isIron } from '../../../shared/heat/habit';
+import { DEFAULT_SECONDS_A_SECTION, isIron } from '../../../shared/heat/habit';
 import type { HeatFigure } from '../../../shared/heat/marks';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { HabitAnswers } from '../../../shared/records/forms/hotTools';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity, formatRange } from '../../../shared/units/format';
 import type { Quantity } from '../../../shared/units/quantity';
+import { scale } from '../../../shared/units/range';
+import { weeksPerMeanMonth } from '../../../shared/units/time';
 import type { Words } from '../../words/words';
 import { findAltitudeUnit, fromMetres } from '../settings/settingsDraft';
-import { roundRange, sayAbout, sayLikely } from './saySizes';
+import { roundRange, sayAboutRange, sayLikely } from './saySizes';
 import type { HairView } from './viewHair';
 
 /** From what is each figure reckoned: her answers and the figures before it, in words. */
@@ -32,11 +33,12 @@ export function sayInputs(
 
   const irons = (answers.hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));
   const nameOf = ({ tool }: HabitAnswers) => words.asked.hotTools.habits.rows.tool.options[tool];
-  const wetnessOf = ({ wetness }: HabitAnswers) => words.asked.hotTools.habits.rows.wetness.options[wetness];
   const sayTool = (habit: HabitAnswers) =>
     said.tool(nameOf(habit), [
-      wetnessOf(habit).toLowerCase(),
-      told('seconds', habit.secondsASection, 'seconds'),
+      said.wetness[habit.wetness],
+      habit.secondsASection === DEFAULT_SECONDS_A_SECTION
+        ? said.usualSeconds(write(habit.secondsASection, 'seconds'))
+        : told('seconds', habit.secondsASection, 'seconds'),
       told('days', habit.daysAWeek, 'count'),
       told('months', habit.forMonths, 'count'),
       ...((habit.stoppedMonthsAgo ?? 0) === 0 ? [] : [told('stopped', habit.stoppedMonthsAgo ?? 0, 'count')]),
@@ -44,12 +46,14 @@ export function sayInputs(
   const sayHeat = (habit: HabitAnswers) => {
     const hairC = findHairTemperature(readHabit(habit), stationAssumptions);
     const setting = told('setting', habit.settingC, 'temperature');
-    return said.tool(nameOf(habit), [setting, said.hair(formatRange(hairC, 'temperature', units, locale))]);
+    return said.tool(nameOf(habit), [
+      setting,
+      said.hair(formatRange(hairC, 'temperature', units, locale)),
+      said.wetness[habit.wetness],
+    ]);
   };
-  const { low, typical, high } = view.history.growth;
-  const perMonth = toCmAMonth(1) / toCmAWeek(1);
-  const growth = { low: low * perMonth, typical: typical * perMonth, high: high * perMonth };
-  const length = said.length(sayAbout(view.lengthCm, units, locale));
+  const growth = scale(view.history.growth, weeksPerMeanMonth);
+  const length = said.length(sayAboutRange(view.history.lengthCm, units, words));
   const { tip } = view;
   const contact = said.contact(band(tip.contactMin, 'minutes', 1));
   const bleach = tip.bleaches.high === 0 ? said.noBleach : said.bleaches(band(tip.bleaches, 'count'));
@@ -64,12 +68,7 @@ export function sayInputs(
       ...irons.map((habit) => said.tool(nameOf(habit), [said.plate(write(habit.plateWidthCm, 'length'))])),
     ],
     hairTemperature: irons.map(sayHeat),
-    helixLeft: [
-      contact,
-      ...irons.map(sayHeat),
-      ...irons.map((habit) => wetnessOf(habit).toLowerCase()),
-      bleach,
-    ],
+    helixLeft: [contact, ...irons.map(sayHeat), bleach],
     matrixLeft: [contact, ...irons.map(sayHeat), bleach],
     tryptophanLeft: [contact, ...irons.map(sayHeat)],
     bleaches: [bleach],

@@ -3,6 +3,7 @@ import { formatLength, formatQuantity, formatRange } from '../../../shared/units
 import type { Centimetre } from '../../../shared/units/length';
 import { findShownUnit, type Quantity, roundTo, type UnitSettings } from '../../../shared/units/quantity';
 import type { Range } from '../../../shared/units/range';
+import type { Words } from '../../words/words';
 
 /** As finely as hair is measured by eye: whole centimetres, half inches. */
 const shownStep = { cm: 1, in: 0.5 } as const;
@@ -13,6 +14,14 @@ export function sayAbout(cm: number, units: UnitSettings, locale: string): strin
   const step = shownStep[units.length];
   const shown = Math.round(toShown(cm) / step) * step;
   return formatLength(brand<Centimetre>(toCanonical(shown)), units, locale);
+}
+
+/** From about how long to how long? One figure where it was measured. */
+export function sayAboutRange({ low, typical, high }: Range, units: UnitSettings, words: Words): string {
+  const say = (cm: number) => sayAbout(cm, units, words.locale);
+  return low === high
+    ? say(typical)
+    : words.hair.likely(say(typical), words.hair.fromTo(say(low), say(high)));
 }
 
 /** The range in another unit, rounded for reading. */

@@ -3,7 +3,8 @@ import { readHistory } from '../../../shared/hair/readHistory';
 import { listSnips, type Snip } from '../../../shared/hair/whereToSnip';
 import { placeZone, type Stretch } from '../../../shared/hair/zonePlaces';
 import { computeBoilingPoint } from '../../../shared/heat/boilingPoint';
-import { computeProfile, type HairAt, type HairHistory } from '../../../shared/heat/profile';
+import type { HairHistory } from '../../../shared/heat/hairHistory';
+import { computeProfile, computeTip, type HairAt } from '../../../shared/heat/profile';
 import { listReached, type Reached } from '../../../shared/heat/reached';
 import { listPlannedZones } from '../../../shared/judgement/findings';
 import { isLifting } from '../../../shared/judgement/stops';
@@ -47,15 +48,13 @@ export function viewHair(answers: Answers, settings: Settings): HairView {
   const lengthCm = history.lengthCm.typical;
   const places = Array.from({ length: PLACES }, (_, index) => (index * lengthCm) / (PLACES - 1));
   const profile = computeProfile(history, places);
-  const tip = profile.at(-1);
-  if (tip === undefined) throw new RangeError('hair without a tip');
   const boilsAt = computeBoilingPoint(settings.altitudeM);
   const { client, hotTools } = answers;
   return {
     history,
     lengthCm,
     profile,
-    tip,
+    tip: computeTip(history),
     landmarks: placeLandmarks(client?.length, lengthCm),
     reach: findReach(answers, lengthCm),
     snips: listSnips(history, {

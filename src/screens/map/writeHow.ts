@@ -1,6 +1,11 @@
 import { BLEACH_LOG_LOSS } from '../../../shared/chemistry/bleach';
 import { ASSUMED_GAP_GLIDING_C, ASSUMED_GAP_HELD_C } from '../../../shared/heat/hairTemperature';
-import { ASSUMED_WET_MULTIPLIER, HELIX_HALF_LIFE_MIN, helixMeasured } from '../../../shared/heat/helix';
+import {
+  ASSUMED_DAMP_MULTIPLIER,
+  ASSUMED_WET_MULTIPLIER,
+  HELIX_HALF_LIFE_MIN,
+  helixMeasured,
+} from '../../../shared/heat/helix';
 import { tryptophanMeasured } from '../../../shared/heat/tryptophan';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatRange, formatTemperature } from '../../../shared/units/format';
@@ -19,6 +24,7 @@ export function writeHow(units: UnitSettings, locale: string): HowFigures {
     at: temperature(helixMeasured.atC),
     halfLife: formatRange(HELIX_HALF_LIFE_MIN, 'minutes', units, locale),
     water: formatRange(ASSUMED_WET_MULTIPLIER, 'count', units, locale),
+    dampness: formatRange(ASSUMED_DAMP_MULTIPLIER, 'count', units, locale),
     perBleach: sayShares(exactly(Math.exp(-BLEACH_LOG_LOSS)), units, locale),
     measuredFrom: temperature(tryptophanMeasured.fromC),
     measuredTo: temperature(tryptophanMeasured.toC),

@@ -5,10 +5,10 @@ import { formatQuantity } from '../../../shared/units/format';
 import { Caution } from '../../parts/Caution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
-import { StrandMap } from '../../parts/StrandMap';
+import { StrandMap } from '../../parts/strandMap/StrandMap';
 import { useWords } from '../../parts/useWords';
 import '../layout.css';
-import { sayStrandMap } from '../map/sayHair';
+import { sayStrandMap } from '../map/sayStrandMap';
 import '../map/map.css';
 import { viewHair } from '../map/viewHair';
 import { WhyOfHair } from '../map/WhyOfHair';
@@ -54,6 +54,9 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   const said = () => words.strandTest.preparing;
   const view = createMemo(() => viewPreparing(props.consultation, props.settings, props.nowMs));
   const hair = createMemo(() => viewHair(props.consultation.record.answers, props.settings));
+  const map = createMemo(() =>
+    sayStrandMap(hair(), props.consultation.record.answers, words, props.settings.units, 'whereToSnip'),
+  );
   const sender = createSender(props);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   /** Until the glass is read nothing else comes first. */
@@ -123,12 +126,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
           </Show>
           <Show when={isClear()}>
             <section class="panel heat-panel" data-panel="strand-map">
-              <StrandMap
-                view={{
-                  ...sayStrandMap(hair(), props.consultation.record.answers, words, props.settings.units),
-                  reached: [],
-                }}
-              />
+              <StrandMap view={map()} />
               <WhyOfHair
                 view={hair()}
                 answers={props.consultation.record.answers}

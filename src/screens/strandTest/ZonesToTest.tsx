@@ -16,7 +16,7 @@ export function ZonesToTest(
   const write = (value: number, quantity: 'count' | 'level') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const names = createMemo(() => props.view.zones.map(({ zone }) => zone));
-  const findSnip = (name: Zone) => props.hair.snips.find(({ zone }) => zone === name);
+  const listSnips = (name: Zone) => props.hair.snips.filter(({ zone }) => zone === name);
   const find = (name: Zone) => props.view.zones.find(({ zone }) => zone === name);
   return (
     <section class="panel">
@@ -46,16 +46,16 @@ export function ZonesToTest(
                       </>
                     )}
                   </Show>
-                  <Show when={zone().state !== 'current' && findSnip(name)}>
+                  <For each={zone().state === 'current' ? [] : listSnips(name)}>
                     {(snip) => (
                       <span class="soft" data-line="snip">
                         {words.hair.said.snip(
-                          write(props.hair.snips.indexOf(snip()) + 1, 'count'),
-                          saySnip(snip(), words, props.settings.units),
+                          write(props.hair.snips.indexOf(snip) + 1, 'count'),
+                          saySnip(snip, words, props.settings.units),
                         )}
                       </span>
                     )}
-                  </Show>
+                  </For>
                 </li>
               )}
             </Show>

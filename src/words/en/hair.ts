@@ -1,6 +1,6 @@
 import type { SnipReason } from '../../../shared/hair/whereToSnip';
 import type { HeatFigure } from '../../../shared/heat/marks';
-import type { HairThresholdId } from '../hairThreshold';
+import type { HairThresholdId } from '../../../shared/heat/thresholds';
 import type { MarkKind } from '../marks';
 
 /** Figures inside the sentences below, written in the station's units. */
@@ -10,6 +10,7 @@ export interface HowFigures {
   readonly at: string;
   readonly halfLife: string;
   readonly water: string;
+  readonly dampness: string;
   readonly perBleach: string;
   readonly measuredFrom: string;
   readonly measuredTo: string;
@@ -24,36 +25,39 @@ const how: Readonly<Record<HeatFigure, (figures: HowFigures) => string>> = {
   boilEquivalents: () =>
     'Wet iron minutes ÷ 30. A picture to talk by, not a measurement. Damp minutes are not in it.',
   contactMin: () =>
-    'Iron minutes × width of the plate ÷ length ironed, where the plate glides. A tool that stays: its whole hold.',
+    'Iron minutes × width of the plate ÷ the length of today, where the plate glides. A tool that stays: its whole hold.',
   hairTemperature: ({ gapGliding, gapHeld }) =>
-    `The setting less ${gapGliding} where a plate glides, less ${gapHeld} where a tool stays.`,
-  helixLeft: ({ at, halfLife, water, perBleach, measuredSeconds }) =>
-    `Half of it goes in ${halfLife} of contact at ${at}, faster when hotter, ${water} times as fast with water in the hair. Each bleach leaves ${perBleach}. Measured at ${at}, up to ${measuredSeconds}.`,
+    `The setting less ${gapGliding} where a plate glides, less ${gapHeld} where a tool stays. Wet hair stays near the boil while it is wet; that is left out here.`,
+  helixLeft: ({ at, halfLife, water, dampness, perBleach, measuredSeconds }) =>
+    `Half of it goes in ${halfLife} of contact at ${at}, faster when hotter, ${water} times as fast on wet hair, ${dampness} on damp. Each bleach leaves ${perBleach}. Measured at ${at}, up to ${measuredSeconds}.`,
   matrixLeft: ({ at }) =>
-    `How far what holds the helix is from its limit: half the way in about 5 min of contact at ${at}, in about 1 min once bleached.`,
+    `How far heat alone leaves what holds the helix from its limit: half the way in about 5 min of contact at ${at}, in about 1 min once bleached. What bleach itself takes, and water, are not in it.`,
   tryptophanLeft: ({ measuredFrom, measuredTo, measuredMinutes }) =>
-    `By the temperature of the hair and the minutes of contact; water makes no difference. Measured from ${measuredFrom} to ${measuredTo}, up to ${measuredMinutes}.`,
+    `By heat and minutes of contact; water makes no difference. Measured on light-brown and on white or bleached hair from ${measuredFrom} to ${measuredTo}, up to ${measuredMinutes}.`,
   bleaches: ({ perBleach }) => `Each bleach that met this hair leaves ${perBleach} of the helix.`,
   boilingPoint: () => 'Height above the sea, the air’s pressure there, and where water boils under it.',
   whereToSnip: () => 'In each zone the colour goes to: where least is left by the careful end of the band.',
 };
 
+/** For what a setting is hot enough, after "hot enough for". */
 const reached: Readonly<Record<HairThresholdId, string>> = {
-  waterBoils: 'water boils in it',
-  poresBegin: 'tiny holes begin',
-  helixMeltsInWater: 'wet hair gives way inside',
-  poresRiseFast: 'tiny holes grow fast',
-  cortexSoftens: 'the core softens',
-  meltsOnSlowPasses: 'slow passes melt it',
-  hairBurns: 'hair burns',
-  helixMeltsDry: 'dry hair gives way inside',
+  waterBoils: 'boiling water',
+  poresBegin: 'tiny holes',
+  helixMeltsInWater: 'melting in water',
+  poresRiseFast: 'many tiny holes',
+  cortexSoftens: 'softening',
+  meltsOnSlowPasses: 'melting on slow passes',
+  hairBurns: 'burning',
+  helixMeltsDry: 'melting when dry',
 };
 
 const why: Readonly<Record<SnipReason, string>> = {
   ironedWet: 'ironed wet',
+  mayBeIronedWet: 'may be ironed wet',
   ironed: 'ironed most',
   bleached: 'bleached',
-  band: 'most bleach lies there',
+  mayBeBleached: 'may be bleached',
+  mostBleach: 'most bleach lies there',
   overlap: 'colour runs over onto older hair',
   oldest: 'the oldest hair of it',
   finest: 'the finest hair',
@@ -83,6 +87,7 @@ export const hair = {
   boils: 'half hours in boiling water',
   band: (range: string) => `(${range})`,
   likely: (likely: string, range: string) => `about ${likely} (${range})`,
+  fromTo: (from: string, to: string) => `${from} to ${to}`,
   onlyBand: (range: string) => `${range}, beyond what was measured`,
   nothingTold: 'No hot tool and no bleach told. The strand still decides.',
   counts: 'iron minutes',
@@ -96,20 +101,33 @@ export const hair = {
   },
   reach: { fullHead: 'colour: all of it', roots: 'colour: roots', endsOut: 'colour: not the ends' },
   bleached: (times: string) => `bleached ${times}×`,
-  reached,
+  mayBeBleached: (times: string) => `perhaps bleached ${times}×`,
+  hotEnough: (what: string, kind: string) => `hot enough for ${what} (${kind})`,
+  mayBeHotEnough: (what: string, kind: string) => `perhaps for ${what} (${kind})`,
   ofKind: (what: string, kind: string) => `${what} (${kind})`,
+  reached,
   kinds,
   /** Beside a name on the map there is room for no more. */
   shortKinds,
   said: {
     line: (tip: string, minutes: string) =>
-      `From the scalp to the tip at ${tip}: iron minutes up to ${minutes}.`,
-    snip: (number: string, where: string) => `Snip ${number}: ${where}.`,
+      `From the scalp to the tip at ${tip}: iron minutes up to ${minutes}`,
+    snip: (number: string, where: string) => `Snip ${number}: ${where}`,
+    bleached: (times: string, from: string, to: string) => `${times} from ${from} to ${to}`,
   },
   snip: (place: string, at: string, reasons: readonly string[]) =>
     `${place}, ${at} from the scalp: ${reasons.join(', ')}`,
+  /** A place around the head inside a sentence. */
+  places: {
+    hairline: 'the hairline',
+    fringe: 'the fringe',
+    crown: 'the crown',
+    whereIroned: 'where she irons',
+    oldBleach: 'the old bleach band',
+    nape: 'the nape',
+  },
   snipHint: (place: string, at: string) =>
-    `By the map: ${place.toLowerCase()}, ${at} from the scalp, not the nape.`,
+    `By the map: ${place}, ${at} from the scalp. Not the nape unless it is worse.`,
   why,
   figures: {
     ageWeeks: 'Age of the hair at the tip',
@@ -118,7 +136,7 @@ export const hair = {
     contactMin: 'Contact minutes at the tip',
     hairTemperature: 'Temperature of the hair',
     helixLeft: 'Helix left at the tip',
-    matrixLeft: 'Matrix, before its limit',
+    matrixLeft: 'Matrix: left by heat alone',
     tryptophanLeft: 'Tryptophan left at the tip',
     bleaches: 'Times of bleach at the tip',
     boilingPoint: 'Water boils here at',
@@ -127,12 +145,16 @@ export const hair = {
   how,
   from: 'From',
   howSaid: 'How',
+  measuredOnHer: 'Measured on her',
+  sentence: (parts: readonly string[]) => parts.map((part) => `${part}.`).join(' '),
+  list: (parts: readonly string[]) => parts.join('; '),
   source: (kind: string, source: string) => (source === '' ? kind : `${kind}: ${source}`),
   inputs: {
     length: (length: string) => `length ${length}`,
     growth: (growth: string) => `growth ${growth} a month`,
     tool: (tool: string, parts: readonly string[]) => `${tool}: ${parts.join(', ')}`,
     seconds: (seconds: string) => `${seconds} a section`,
+    usualSeconds: (seconds: string) => `${seconds} a section, as is usual`,
     days: (days: string) => `${days} days a week`,
     months: (months: string) => `for ${months} months`,
     stopped: (months: string) => `stopped ${months} months ago`,
@@ -151,6 +173,7 @@ export const hair = {
     hair: (temperature: string) => `hair at ${temperature}`,
     bleaches: (count: string) => `bleached ${count} times`,
     noBleach: 'no bleach told',
+    wetness: { wet: 'wet', damp: 'damp', dry: 'dry', unknown: 'wet or dry not known' },
     altitude: (height: string) => `${height} above the sea`,
   },
   plateIsHotter: 'By the setting. A plate is hotter than the hair under it.',

@@ -1,10 +1,10 @@
-import type { HairThresholdId } from '../hairThreshold';
+import type { HairThresholdId } from '../../../shared/heat/thresholds';
 import { figures } from './figures';
 
 const thresholds: Readonly<Record<HairThresholdId, string>> = {
   waterBoils: 'boils the water in the hair',
   poresBegin: 'tiny holes begin inside the hair',
-  helixMeltsInWater: 'the inner structure of wet hair gives way',
+  helixMeltsInWater: 'in water under pressure the inner structure gives way',
   poresRiseFast: 'the holes grow fast',
   cortexSoftens: 'the core of the hair softens',
   meltsOnSlowPasses: 'slow passes melt it',

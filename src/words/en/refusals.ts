@@ -48,6 +48,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
   noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
+  growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 

@@ -67,7 +67,7 @@ describe('bleach', () => {
     expect(bleaches.map(({ sureness }) => sureness)).toEqual(['told', 'told', 'told']);
     expect(bleaches[0]?.weeksAgo).toEqual(exactly(13));
     expect(bleaches[1]?.weeksAgo.low).toBeGreaterThan(13);
-    expect(bleaches.every(({ reach }) => reach === 'roots')).toBe(true);
+    expect(bleaches.map(({ place }) => place)).toEqual(['newGrowth', 'oldest', 'oldest']);
   });
 
   it('is once for certain, and more often perhaps, where she knows that but not how often', () => {
@@ -76,13 +76,39 @@ describe('bleach', () => {
     const sure = bleaches.map(({ sureness }) => sureness);
     expect(sure.slice(0, 3)).toEqual(['told', 'likely', 'possible']);
     expect(bleaches[0]?.weeksAgo).toEqual(ASSUMED_LAST_BLEACH_WEEKS);
-    expect(bleaches[0]?.reach).toBe('unknown');
+    expect(bleaches[0]?.place).toBe('unknown');
   });
 
   it('is not ruled out, and not certain, where nobody knows what was on it', () => {
     const { bleaches } = tell({ history: ['unknown'], bleaches: 'unknown' });
     expect(bleaches.map(({ sureness }) => sureness)).not.toContain('told');
     expect(bleaches[0]?.sureness).toBe('likely');
+  });
+
+  it.each(['all', 'roots', 'ends', 'unknown'] as const)(
+    'counts as often on the oldest ends as she told, where it went %s',
+    (bleachReach) => {
+      for (const lastBleachMonthsAgo of ['unknown', 1, 60] as const) {
+        const history = tell({ history: ['lightener'], bleaches: 6, lastBleachMonthsAgo, bleachReach });
+        expect(computeProfile(history, [history.lengthCm.typical])[0]?.bleaches).toEqual(exactly(6));
+      }
+    },
+  );
+
+  it('in a band lies in it each time, and not on the ends', () => {
+    const history = tell({
+      history: ['lightener'],
+      bleaches: 2,
+      lastBleachMonthsAgo: 6,
+      bleachReach: 'band',
+    });
+    const counts = computeProfile(history, [2, 7.5, 30]).map(({ bleaches }) => bleaches.typical);
+    expect(counts).toEqual([0, 2, 0]);
+  });
+
+  it('lets hair of a head that was bleached lose tryptophan as either kind', () => {
+    expect(tell({ history: ['lightener'] }, { greyPercent: 0 }).pigment).toBe('both');
+    expect(tell({ history: ['unknown'] }, { greyPercent: 0 }).pigment).toBe('both');
   });
 
   it('told as none is none', () => {

@@ -1,25 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { findEndsFrom } from '../../../shared/chemistry/bleach';
 import { listSnips, type SnipPlan } from '../../../shared/hair/whereToSnip';
-import type { HairHistory } from '../../../shared/heat/profile';
-import { exactly } from '../../../shared/units/range';
+import type { HairHistory } from '../../../shared/heat/hairHistory';
+import { exactly, makeRange } from '../../../shared/units/range';
 import { allKnown, twoYearsWet } from '../heat/histories';
 
 const fullHead: SnipPlan = { zones: ['lengths', 'ends'], isLifting: true };
 const untouched: HairHistory = { ...allKnown, habits: [] };
+const bleach = { weeksAgo: exactly(40), place: 'all', sureness: 'told' } as const;
 
 describe('where to snip', () => {
-  it('is at the oldest hair of each zone where nothing was done to it, from the finest hair', () => {
+  it('is at the oldest hair of each zone where nothing was done to it, at two places', () => {
     expect(listSnips(untouched, fullHead)).toEqual([
-      { zone: 'lengths', cm: findEndsFrom(30), place: 'hairline', why: ['oldest'] },
+      { zone: 'lengths', cm: findEndsFrom(30), place: 'crown', why: ['oldest'] },
       { zone: 'ends', cm: 30, place: 'hairline', why: ['oldest'] },
     ]);
   });
 
-  it('is where she irons, and for lightening from a second place too', () => {
+  it('is where she irons for the ends, and for lightening at the finest hair for the lengths', () => {
     const [lengths, ends] = listSnips(allKnown, fullHead);
-    expect(lengths).toEqual({ zone: 'lengths', cm: 20, place: 'whereIroned', why: ['ironedWet'] });
-    expect(ends).toEqual({ zone: 'ends', cm: 30, place: 'hairline', why: ['ironedWet', 'finest'] });
+    expect(lengths).toEqual({ zone: 'lengths', cm: 20, place: 'hairline', why: ['finest'] });
+    expect(ends).toEqual({ zone: 'ends', cm: 30, place: 'whereIroned', why: ['ironedWet'] });
     const toned = listSnips(allKnown, { ...fullHead, isLifting: false });
     expect(toned.map(({ place }) => place)).toEqual(['whereIroned', 'whereIroned']);
   });
@@ -44,19 +45,30 @@ describe('where to snip', () => {
     expect(snips.map(({ cm }) => cm)).toEqual([findEndsFrom(30)]);
   });
 
-  it('goes to an old band of bleach, wherever it lies', () => {
-    const touchUp = { weeksAgo: exactly(40), reach: 'roots', sureness: 'told' } as const;
-    const [snip] = listSnips({ ...untouched, bleaches: [touchUp] }, { zones: ['lengths'], isLifting: true });
-    expect(snip).toEqual({ zone: 'lengths', cm: 14, place: 'oldBleach', why: ['band'] });
+  it('is also in a band of old bleach, where that is not the weakest place', () => {
+    const band = { ...bleach, place: 'band' } as const;
+    const plan: SnipPlan = { zones: ['lengths', 'ends'], isLifting: true };
+    expect(listSnips({ ...allKnown, bleaches: [band] }, plan)).toEqual([
+      { zone: 'lengths', cm: 20, place: 'whereIroned', why: ['ironedWet'] },
+      { zone: 'lengths', cm: 14, place: 'oldBleach', why: ['mostBleach'] },
+      { zone: 'ends', cm: 30, place: 'whereIroned', why: ['ironedWet'] },
+    ]);
+    const [weakest] = listSnips({ ...untouched, bleaches: [band] }, { zones: ['lengths'], isLifting: true });
+    expect(weakest).toEqual({ zone: 'lengths', cm: 14, place: 'oldBleach', why: ['bleached'] });
   });
 
-  it('calls hair bleached all along bleached, not a band', () => {
-    const all = { weeksAgo: exactly(0), reach: 'all', sureness: 'told' } as const;
-    const [, ends] = listSnips({ ...untouched, bleaches: [all] }, { ...fullHead, isLifting: false });
-    expect(ends).toMatchObject({ place: 'oldBleach', why: ['bleached'] });
-  });
-
-  it('names dry ironing as that', () => {
+  it('names what was told as told, and what nobody knows as may be', () => {
+    const told = listSnips({ ...untouched, bleaches: [bleach] }, { ...fullHead, isLifting: false });
+    expect(told.map(({ why }) => why)).toEqual([['bleached'], ['bleached']]);
+    const unsure = { ...bleach, weeksAgo: makeRange(0, 10, 20), sureness: 'possible' } as const;
+    const [maybe] = listSnips({ ...untouched, bleaches: [unsure] }, { ...fullHead, isLifting: false });
+    expect(maybe).toMatchObject({ place: 'hairline', why: ['mayBeBleached'] });
+    const wetness = 'unknown' as const;
+    const [wet] = listSnips(
+      { ...allKnown, habits: [{ ...twoYearsWet, wetness }] },
+      { ...fullHead, isLifting: false },
+    );
+    expect(wet).toMatchObject({ place: 'whereIroned', why: ['mayBeIronedWet'] });
     const dry = { ...allKnown, habits: [{ ...twoYearsWet, wetness: 'dry' as const }] };
     expect(listSnips(dry, { zones: ['lengths'], isLifting: false })[0]?.why).toEqual(['ironed']);
   });

@@ -3,8 +3,9 @@ import type { Bleach } from '../../../shared/chemistry/bleach';
 import type { Assumptions } from '../../../shared/heat/assumptions';
 import { usualGrowth } from '../../../shared/heat/growth';
 import { ASSUMED_PLATE_WIDTH_CM, type HeatHabit, type Tool } from '../../../shared/heat/habit';
-import type { HairHistory } from '../../../shared/heat/profile';
+import type { HairHistory } from '../../../shared/heat/hairHistory';
 import { exactly, makeRange } from '../../../shared/units/range';
+import { toWeeks } from '../../../shared/units/time';
 import { numberBetween } from '../seeded';
 
 /** A minute a section, three days a week, for two years, on wet hair, still. */
@@ -45,13 +46,21 @@ const orUnknown = (min: number, max: number) =>
     { weight: 1, arbitrary: fc.constant('unknown' as const) },
   );
 
+/** As it is told: any time, whole months in the trade's weeks, or not known. */
+const orMonths = (most: number) =>
+  fc.oneof(
+    { weight: 2, arbitrary: numberBetween(0, toWeeks(most)) },
+    { weight: 2, arbitrary: fc.integer({ min: 0, max: most }).map(toWeeks) },
+    { weight: 1, arbitrary: fc.constant('unknown' as const) },
+  );
+
 /** A habit of which some or all is known. */
 export const anyHabit: fc.Arbitrary<HeatHabit> = fc.record({
   tool: fc.constantFrom(...tools),
   wetness: fc.constantFrom('wet', 'damp', 'dry', 'unknown'),
   daysAWeek: orUnknown(0, 7),
-  weeks: orUnknown(0, 1_500),
-  stoppedWeeksAgo: orUnknown(0, 300),
+  weeks: orMonths(360),
+  stoppedWeeksAgo: orMonths(72),
   secondsASection: orUnknown(0, 600),
   passes: orUnknown(1, 30),
   settingC: orUnknown(40, 250),
@@ -67,7 +76,7 @@ const sorted = (min: number, max: number) =>
 /** A bleach at a time that is known or not. */
 export const anyBleach: fc.Arbitrary<Bleach> = fc.record({
   weeksAgo: sorted(0, 300),
-  reach: fc.constantFrom('all', 'roots', 'ends', 'unknown'),
+  place: fc.constantFrom('all', 'ends', 'newGrowth', 'band', 'oldest', 'unknown'),
   sureness: fc.constantFrom('told', 'likely', 'possible'),
 });
 

@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Assumptions, stationAssumptions } from '../../../shared/heat/assumptions';
+import { usualGrowth } from '../../../shared/heat/growth';
 import type { HeatHabit } from '../../../shared/heat/habit';
-import { computeProfile, type HairAt, type HairHistory } from '../../../shared/heat/profile';
+import type { HairHistory } from '../../../shared/heat/hairHistory';
+import { computeProfile, computeTip, type HairAt } from '../../../shared/heat/profile';
 import { exactly, makeRange, type Range } from '../../../shared/units/range';
+import { toWeeks } from '../../../shared/units/time';
 import { holds, numberBetween } from '../seeded';
 import { allKnown, anyHabit, anyHistory, anyPlace, pinned, twoYearsWet } from './histories';
 
@@ -21,19 +24,40 @@ const near = (got: number, expected: number, relative = 1e-9) =>
 const isOneFigure = ({ low, high }: Range) => low === high;
 
 describe('a band', () => {
-  it('is in order, never negative, and no share is more than all', () => {
+  const expectOrdered = (hair: HairAt) => {
+    for (const name of [...minutes, ...shares, 'bleaches', 'ageWeeks'] as const) {
+      const { low, typical, high } = hair[name];
+      if (!(0 <= low && low <= typical && typical <= high)) expect({ name, ...hair[name] }).toBe('a range');
+    }
+    for (const name of shares) if (hair[name].high > 1) expect({ name, ...hair[name] }).toBe('a share');
+  };
+  const wholeStrand = Array.from({ length: 120 }, (_, index) => index);
+
+  it('is in order all along the strand, never negative, and no share is more than all', () => {
     holds(
-      fc.property(anyHistory, anyPlace, (history, cm) => {
-        const hair = at(history, cm);
-        for (const name of [...minutes, ...shares, 'bleaches', 'ageWeeks'] as const) {
-          const { low, typical, high } = hair[name];
-          expect(low).toBeGreaterThanOrEqual(0);
-          expect(typical).toBeGreaterThanOrEqual(low);
-          expect(high).toBeGreaterThanOrEqual(typical);
-        }
-        for (const name of shares) expect(hair[name].high).toBeLessThanOrEqual(1);
+      fc.property(anyHistory, (history) => {
+        for (const hair of computeProfile(history, wholeStrand)) expectOrdered(hair);
+        expectOrdered(computeTip(history));
       }),
+      2_000,
     );
+  });
+
+  it.each([2, 5, 7, 10, 13, 17, 20, 23, 26, 29])(
+    'is in order for %d months and “don’t know” when she stopped, to the last bit',
+    (months) => {
+      const habits = [{ ...twoYearsWet, weeks: toWeeks(months), stoppedWeeksAgo: 'unknown' as const }];
+      for (const hair of computeProfile({ ...allKnown, growth: usualGrowth, habits }, wholeStrand)) {
+        expectOrdered(hair);
+      }
+    },
+  );
+
+  it('is as wide at the tip as the length was told, and no wider by the tape', () => {
+    const shorter = { ...allKnown, growth: exactly(0.4), lengthCm: makeRange(20, 30, 40) };
+    expect(computeTip(shorter).ironMin).toEqual(makeRange(150, 225, 300));
+    expect(computeTip({ ...shorter, lengthCm: exactly(30) }).ironMin).toEqual(exactly(225));
+    expect(computeTip(allKnown)).toEqual(at(allKnown, 30));
   });
 
   it('is wide, and never none, where she doesn’t know', () => {
@@ -52,7 +76,7 @@ describe('a band', () => {
         twoYearsWet,
         { ...twoYearsWet, tool: 'wand', wetness: 'damp', stoppedWeeksAgo: 26, settingC: 180 },
       ],
-      bleaches: [{ weeksAgo: exactly(30), reach: 'all', sureness: 'told' }],
+      bleaches: [{ weeksAgo: exactly(30), place: 'all', sureness: 'told' }],
     };
     for (let cm = 0; cm <= 30; cm += 0.5) {
       const hair = at(everything, cm, pinned);
@@ -252,7 +276,7 @@ describe('nothing', () => {
 });
 
 describe('bleach', () => {
-  const once = { weeksAgo: exactly(40), reach: 'all', sureness: 'told' } as const;
+  const once = { weeksAgo: exactly(40), place: 'all', sureness: 'told' } as const;
 
   it('takes its published share of the hair that was there, and none of what grew since', () => {
     const history = { ...allKnown, habits: [], bleaches: [once, once] };
@@ -313,8 +337,10 @@ describe('beyond what was measured', () => {
     expect(at(history({ settingC: 200, weeks: 26.7 }), 30, noGap).isBeyond.helix).toBe(true);
   });
 
-  it('is said of tryptophan on bleached hair, which nobody measured', () => {
-    const bleaches = [{ weeksAgo: exactly(40), reach: 'all', sureness: 'told' } as const];
-    expect(at({ ...allKnown, habits: [gentle], bleaches }, 30, noGap).isBeyond.tryptophan).toBe(true);
+  it('is said of the helix of any hair that was not dry', () => {
+    for (const wetness of ['wet', 'damp', 'unknown'] as const) {
+      const habits = [{ ...gentle, settingC: 200, wetness }];
+      expect(at({ ...allKnown, habits }, 30, noGap).isBeyond.helix).toBe(true);
+    }
   });
 });

@@ -10,6 +10,14 @@ const idsOf = (habits: (typeof twoYearsWet)[], boilsAt = seaLevel) =>
   listReached({ ...allKnown, habits }, boilsAt).map(({ id }) => id);
 
 describe('what heat reached', () => {
+  it('tells a setting that was told from one that nobody knows', () => {
+    const unknown = { ...twoYearsWet, settingC: 'unknown' as const };
+    const reached = listReached({ ...allKnown, habits: [twoYearsWet, unknown] }, seaLevel);
+    const told = reached.filter(({ isTold }) => isTold).map(({ id }) => id);
+    expect(told).toEqual(idsOf([twoYearsWet]));
+    expect(reached.find(({ id }) => id === 'hairBurns')?.isTold).toBe(false);
+  });
+
   it('is each threshold once, coolest first, from the hair outwards that was there', () => {
     const stopped = { ...twoYearsWet, settingC: 155, stoppedWeeksAgo: 40 };
     const reached = listReached({ ...allKnown, habits: [stopped, { ...stopped, settingC: 151 }] }, seaLevel);

@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heatThresholds, listThresholdsMet } from '../../../shared/heat/thresholds';
 import { brand } from '../../../shared/units/brand';
-import { type Celsius, type Fahrenheit, toCelsius } from '../../../shared/units/temperature';
+import type { Celsius } from '../../../shared/units/temperature';
 import { holds, numberBetween } from '../seeded';
 
 const celsius = (value: number) => brand<Celsius>(value);
-const fahrenheit = (value: number) => toCelsius(brand<Fahrenheit>(value));
 
 describe('the thresholds', () => {
   it('stand coolest first, once each, every one with its mark', () => {
@@ -44,7 +43,9 @@ describe('the thresholds', () => {
   });
 
   it('read a setting that is not known as a hot one, and nothing at all as nothing', () => {
-    expect(listThresholdsMet('unknown', 'wet')).toEqual(listThresholdsMet(fahrenheit(450), 'wet'));
+    for (const wetness of ['wet', 'dry', 'unknown'] as const) {
+      expect(listThresholdsMet('unknown', wetness)).toEqual(listThresholdsMet(celsius(250), wetness));
+    }
     expect(listThresholdsMet(celsius(Number.NaN), 'wet')).toEqual(listThresholdsMet('unknown', 'wet'));
     expect(listThresholdsMet('unknown', 'dry')).toContain('cortexSoftens');
     expect(listThresholdsMet(celsius(20), 'wet')).toEqual([]);

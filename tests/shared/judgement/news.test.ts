@@ -106,3 +106,35 @@ describe('what is new since last time', () => {
     ]);
   });
 });
+
+describe('times counted back', () => {
+  const from = (hotTools: object) => ({
+    ...last,
+    answers: { ...answers, hotTools: { ...answers.hotTools, ...hotTools } },
+  });
+  const findAfter = (then: object, now: object) => findNews(from(then), say('hotTools', { ...then, ...now }));
+
+  it('are news where she took up again what she had stopped, and none where she stopped', () => {
+    const stopped = (stoppedMonthsAgo: number | 'unknown') => ({ habits: [{ ...habit, stoppedMonthsAgo }] });
+    expect(findAfter(stopped(36), stopped(0))).toEqual(['oftener']);
+    expect(findAfter(stopped(36), stopped('unknown'))).toEqual(['oftener']);
+    expect(findAfter(stopped(36), stopped(38))).toEqual([]);
+    expect(findAfter(stopped(0), stopped(2))).toEqual([]);
+    expect(findAfter(stopped('unknown'), stopped(0))).toEqual([]);
+  });
+
+  it('and a bleach since then, or a wider one, are news though the count stands', () => {
+    const told = {
+      history: ['lightener'],
+      bleaches: 'unknown',
+      lastBleachMonthsAgo: 24,
+      bleachReach: 'ends',
+    };
+    expect(findAfter(told, { lastBleachMonthsAgo: 0 })).toEqual(['bleach']);
+    expect(findAfter(told, { lastBleachMonthsAgo: 'unknown' })).toEqual(['bleach']);
+    expect(findAfter(told, { bleachReach: 'all' })).toEqual(['bleach']);
+    expect(findAfter(told, { bleachReach: 'unknown' })).toEqual(['bleach']);
+    expect(findAfter(told, { lastBleachMonthsAgo: 26 })).toEqual([]);
+    expect(findAfter(told, { bleachReach: 'band' })).toEqual([]);
+  });
+});

@@ -8,7 +8,7 @@ import { andThen, day, nothing, startAtMs, story, type Told, tell } from './tell
 const { answers } = tell(story).record;
 const last: LastTime = {
   id: 'done0001',
-  endedAtMs: 1,
+  endedAtMs: startAtMs - day,
   isDone: true,
   hasStandingStop: false,
   answers,
@@ -65,6 +65,41 @@ describe('nothing new since last time', () => {
     };
     expect(findOwnChemistry(gloss)).toBe('gloss');
     expect(findOwnChemistry({ ...gloss, zones: [] })).toBeNull();
+  });
+
+  it('counts times back from today: longer by the months gone, and no root length of then', () => {
+    const [habit] = answers.hotTools?.habits ?? [];
+    if (habit === undefined) throw new Error('no habit');
+    const hotTools = {
+      ...answers.hotTools,
+      habits: [habit, { ...habit, stoppedMonthsAgo: 6 }, { ...habit, forMonths: 'unknown' as const }],
+      history: ['lightener' as const],
+      bleaches: 2,
+      lastBleachMonthsAgo: 12,
+      bleachReach: 'ends' as const,
+      growth: 'measured' as const,
+      regrowthCm: 3,
+      regrowthWeeks: 12,
+    };
+    const threeMonths = { ...last, endedAtMs: startAtMs - 91 * day, answers: { ...answers, hotTools } };
+    const elsewhere = { ...threeMonths, zones: [] };
+    const said = say(elsewhere, today).record.answers.hotTools;
+    expect(said?.habits?.map(({ forMonths, stoppedMonthsAgo }) => [forMonths, stoppedMonthsAgo])).toEqual([
+      [Number(habit.forMonths) + 3, 0],
+      [habit.forMonths, 9],
+      ['unknown', 0],
+    ]);
+    expect(said).toMatchObject({
+      bleaches: 2,
+      lastBleachMonthsAgo: 15,
+      bleachReach: 'ends',
+      growth: 'usual',
+    });
+    expect(said?.regrowthCm).toBeUndefined();
+    const here = say(threeMonths, today).record.answers.hotTools;
+    expect(here).toMatchObject({ bleaches: 3, lastBleachMonthsAgo: 3, bleachReach: 'unknown' });
+    const yearsLater = say({ ...elsewhere, endedAtMs: startAtMs - 40 * 365 * day }, today);
+    expect(yearsLater.record.answers.hotTools?.habits?.[0]?.forMonths).toBe(360);
   });
 
   it('calls a relaxer of just now gone only after two weeks: common practice, no source', () => {

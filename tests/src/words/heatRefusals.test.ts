@@ -1,14 +1,24 @@
 import { describe, expect, it } from 'vitest';
+import { classify } from '../../../shared/records/classify';
 import type { Form } from '../../../shared/records/form';
 import { clientForm } from '../../../shared/records/forms/client';
 import { hotToolsForm } from '../../../shared/records/forms/hotTools';
 import { type RawForm, readForm } from '../../../shared/records/readForm';
+import { beginRecord } from '../../../shared/records/record';
+import { defaultSettings } from '../../../shared/records/settings';
 import { sayFieldRefusal } from '../../../src/words/sayRefusal';
 import { findWords } from '../../../src/words/words';
 
 const metric = { temperature: 'C', mass: 'g', length: 'cm' } as const;
 const customary = { temperature: 'F', mass: 'oz', length: 'in' } as const;
 const words = findWords('en');
+const context = {
+  atMs: 1,
+  by: 'Opal',
+  settingsId: 1,
+  settings: { ...defaultSettings, units: metric },
+  inheritsStop: false,
+};
 
 const iron = { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '200' };
 const withIron = (change: RawForm): RawForm => ({
@@ -60,5 +70,19 @@ describe('what cannot be is said at its field', () => {
     expect(sayAt(hotToolsForm, bleached)[0]).toMatch(/^lastBleachMonthsAgo: That lies in the future\./);
     const grown = { ...withIron({}), growth: 'measured', regrowthCm: '2', regrowthWeeks: '-8' };
     expect(sayAt(hotToolsForm, grown)[0]).toMatch(/^regrowthWeeks: That lies in the future\./);
+  });
+
+  it('hair that grew faster, or more slowly, than any', () => {
+    const grown = (regrowthCm: string, regrowthWeeks: string) => {
+      const answers = { ...withIron({}), growth: 'measured', regrowthCm, regrowthWeeks };
+      const told = classify(beginRecord('her'), { type: 'ANSWERED', step: 'hotTools', answers }, context);
+      return told.ok || told.error.kind !== 'fields'
+        ? []
+        : told.error.fields.map((each) => `${each.path}: ${sayFieldRefusal(each, words, metric)}`);
+    };
+    const sentence = 'regrowthCm: No hair grows so fast, or so slowly. Look at tape and date again.';
+    expect(grown('10', '4')).toEqual([sentence]);
+    expect(grown('1', '26')).toEqual([sentence]);
+    expect(grown('3', '12')).toEqual([]);
   });
 });

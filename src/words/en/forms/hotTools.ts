@@ -89,7 +89,11 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       wellWater: 'Well water',
     },
   },
-  bleaches: { ask: 'How often bleached, the oldest ends?', short: 'Bleached' },
+  bleaches: {
+    ask: 'How often bleached, the oldest ends?',
+    short: 'Bleached',
+    hint: 'Of a band that left the ends out: how often there.',
+  },
   lastBleachMonthsAgo: {
     ask: 'How many months ago was the last bleach?',
     short: 'Last bleach',
@@ -99,7 +103,13 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   bleachReach: {
     ask: 'Where did the bleach go?',
     short: 'Bleach on',
-    options: { all: 'All of it', roots: 'New growth only', ends: 'Ends only', unknown: "Don't know" },
+    options: {
+      all: 'All of it',
+      roots: 'Each new growth',
+      ends: 'Ends only',
+      band: 'A band, not the ends',
+      unknown: "Don't know",
+    },
   },
   relaxedWithinTwoWeeks: {
     ask: 'Relaxer, perm or keratin in the last two weeks?',

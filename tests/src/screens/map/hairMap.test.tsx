@@ -3,9 +3,9 @@ import { createSignal } from 'solid-js';
 import { describe, expect, it } from 'vitest';
 import type { Answers } from '../../../../shared/records/forms/asked';
 import { defaultSettings, type Settings } from '../../../../shared/records/settings';
-import { StrandMap } from '../../../../src/parts/StrandMap';
+import { StrandMap } from '../../../../src/parts/strandMap/StrandMap';
 import { explainHair } from '../../../../src/screens/map/explainHair';
-import { sayStrandMap } from '../../../../src/screens/map/sayHair';
+import { sayStrandMap } from '../../../../src/screens/map/sayStrandMap';
 import { viewHair } from '../../../../src/screens/map/viewHair';
 import { findWords } from '../../../../src/words/words';
 
@@ -43,8 +43,9 @@ const explain = (answers: Answers, settings = metric) =>
 describe('the strand map', () => {
   it('says the whole picture in words', () => {
     expect(plain(mapOf(told).said)).toBe(
-      'From the scalp to the tip at 33 cm: iron minutes up to 312 min. colour: all of it. tiny holes grow fast (published). ' +
-        'water boils in it (common practice). Snip 1: Where she irons, 23 cm from the scalp: ironed wet. Snip 2: Hairline, 33 cm from the scalp: ironed wet, the finest hair.',
+      'From the scalp to the tip at 33 cm: iron minutes up to about 312 min (284–312 min). colour: all of it. ' +
+        'hot enough for many tiny holes (published). hot enough for boiling water (common practice). ' +
+        'Snip 1: Hairline, 23 cm from the scalp: the finest hair. Snip 2: Where she irons, 33 cm from the scalp: ironed wet.',
     );
   });
 
@@ -83,9 +84,37 @@ describe('the strand map', () => {
     expect(map.bleached[0]?.fromCm).toBeLessThan(7.5);
   });
 
+  it('says bleach in its words as it draws it, and as perhaps where nobody told so much', () => {
+    const bleached = { history: ['lightener' as const], lastBleachMonthsAgo: 6 };
+    const map = mapOf(tell({ ...bleached, bleaches: 1, bleachReach: 'all' }));
+    expect(plain(map.said)).toContain('bleached 1× from 7 cm to 33 cm.');
+    const unsure = mapOf(tell({ ...bleached, bleaches: 'unknown' }));
+    expect(plain(unsure.said)).toContain('perhaps bleached 2× from');
+  });
+
+  it('leaves the heat out of picture and words where it is only asked where to snip', () => {
+    const map = sayStrandMap(viewHair(told, metric), told, words, metric.units, 'whereToSnip');
+    expect(map.reached).toEqual([]);
+    expect(map.said).not.toContain('hot enough');
+    expect(map.said).toContain('Snip 2');
+  });
+
+  it('calls what only an unknown setting may have reached perhaps', () => {
+    const names = (habits: NonNullable<NonNullable<Answers['hotTools']>['habits']>) =>
+      mapOf(tell({ habits })).reached.map(({ name }) => name);
+    expect(names([{ ...iron, settingC: 'unknown' }])).toEqual([
+      'perhaps for melting on slow passes (published)',
+      'perhaps for burning (common practice)',
+    ]);
+    expect(names([iron, { ...iron, settingC: 'unknown' }])).toEqual([
+      'hot enough for many tiny holes (published)',
+      'hot enough for boiling water (common practice)',
+    ]);
+  });
+
   it('starts a threshold where hair was there when she still did', () => {
     const [reached] = mapOf(tell({ habits: [{ ...iron, stoppedMonthsAgo: 12 }] })).reached;
-    expect(reached?.fromCm).toBeCloseTo(52 * 0.2569, 5);
+    expect(reached?.fromCm).toBeCloseTo(52 * 0.2177, 5);
   });
 
   it('is flat and has one line where nothing was told', () => {
@@ -118,7 +147,9 @@ describe('why', () => {
     const { helixLeft, tryptophanLeft, ironMin } = explain(told);
     expect(plain(helixLeft?.value ?? '')).toMatch(/^\d+–\d+ %, beyond what was measured$/);
     expect(plain(tryptophanLeft?.value ?? '')).toMatch(/^\d+–\d+ %, beyond what was measured$/);
-    expect(plain(ironMin?.value ?? '')).toBe('312 min');
+    expect(plain(ironMin?.value ?? '')).toBe('about 312 min (284–312 min)');
+    const taped = { ...told, client: { ...told.client, lengthCm: 33 } };
+    expect(plain(explain(taped).ironMin?.value ?? '')).toBe('312 min');
     const once = tell({ habits: [{ ...iron, wetness: 'dry', forMonths: 0.25, daysAWeek: 0.25 }] });
     expect(explain(once).helixLeft?.value).not.toContain('beyond');
   });
@@ -126,7 +157,7 @@ describe('why', () => {
   it('names what she said, and that the rest was taken wide', () => {
     const unsure = tell({ habits: [{ ...iron, daysAWeek: 'unknown', stoppedMonthsAgo: 6 }] });
     expect(plain(explain(unsure).ironMin?.inputs[0] ?? '')).toBe(
-      'Flat iron: wet, 60 s a section, days a week not known: taken wide, for 24 months, stopped 6 months ago',
+      'Flat iron: wet, 60 s a section, as is usual, days a week not known: taken wide, for 24 months, stopped 6 months ago',
     );
   });
 
