@@ -13,7 +13,10 @@ import type { StrandMapView } from './strandMapView';
  */
 export function StrandMap(props: { readonly view: StrandMapView }) {
   const x = createMemo(() => scaleStrand(props.view.lengthCm));
-  const height = () => room.barsFrom - 16 + props.view.reached.length * room.barHeight;
+  const height = () => {
+    const { length } = props.view.reached;
+    return length === 0 ? room.reachY + 30 : room.barsFrom - 12 + length * room.barHeight;
+  };
   return (
     <svg class="strand-map" viewBox={`0 0 ${room.width} ${height()}`} role="img" aria-label={props.view.said}>
       <MinutesChart view={props.view} x={x()} />
