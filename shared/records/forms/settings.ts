@@ -4,8 +4,8 @@ import { shelfForm } from './shelf';
 const services = ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] as const;
 
 /**
- * How is this salon set up? The questions behind `settingsSchema`, with the same limits: a value these fields take,
- * the schema takes too, and their marks stand there. Altitude is in metres; a station that speaks of inches asks it
+ * How is this salon set up? The questions behind `settingsSchema`, with its limits or narrower ones: a value these fields
+ * take, the schema takes too, and their marks stand there. Altitude is in metres; a station that speaks of inches asks it
  * in feet. Ranges: ASSUMED, wide enough that only a slip of the finger lies outside.
  * Checked in tests/src/screens/settings/settingsDraft.test.tsx.
  */

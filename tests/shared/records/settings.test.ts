@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { ASSUMED_LONGEST_LIST } from '../../../shared/chemistry/ingredients/readIngredientList';
+import { shelfForm } from '../../../shared/records/forms/shelf';
 import { defaultSettings, settingsSchema } from '../../../shared/records/settings';
 
 const takes = (skinTestWaitH: number): boolean =>
@@ -38,9 +40,9 @@ describe('the shelf', () => {
   });
 
   it.each([
-    ['a list of too many letters', { ingredients: 'x'.repeat(ASSUMED_LONGEST_LIST + 1) }],
-    ['a maker’s figure no tool is set to', { makerSaysUpToC: 251 }],
-    ['a run past the cap', { trial: { ...trial, bareS: 31 } }],
+    ['a list of too many letters', { ingredients: 'x'.repeat(100_001) }],
+    ['a maker’s figure that nothing made of metal is set to', { makerSaysUpToC: 1001 }],
+    ['a run of more than an hour', { trial: { ...trial, bareS: 3601 } }],
     ['a run below nothing', { trial: { ...trial, bareS: -1 } }],
     ['a run of half a second', { trial: { ...trial, sprayedS: 0.5 } }],
     ['a trial without its second run', { trial: { atMs: trial.atMs, bareS: 12 } }],
@@ -50,7 +52,24 @@ describe('the shelf', () => {
     expect(read({ ...mist, ...more }).success).toBe(false);
   });
 
-  it('takes a list to the last letter', () => {
-    expect(read({ ...mist, ingredients: 'x'.repeat(ASSUMED_LONGEST_LIST) }).success).toBe(true);
+  // Of an edition as it was written: never changed, and another one is added when the shape changes.
+  it('of an edition kept since sprays had lists is read as it was written', () => {
+    const file = join(import.meta.dirname, 'fixtures', 'settingsEdition.json');
+    const edition: unknown = JSON.parse(readFileSync(file, 'utf8'));
+    const taken = v.safeParse(settingsSchema, edition);
+    expect(taken.success && taken.output).toStrictEqual(edition);
+  });
+
+  it('takes all that today’s form takes, and more', () => {
+    const { ingredients, makerSaysUpToC, trial: tried } = shelfForm;
+    const { bareS, sprayedS } = tried.of;
+    const at = (end: 'min' | 'max', by: number) => ({
+      ...mist,
+      makerSaysUpToC: makerSaysUpToC.field[end] + by,
+      trial: { atMs: 0, bareS: bareS.field[end] + Math.max(by, 0), sprayedS: sprayedS.field[end] },
+    });
+    const list = { ...mist, ingredients: 'x'.repeat(ingredients.maxLength + 1) };
+    for (const entry of [at('min', 0), at('max', 0), at('min', -1), at('max', 1), list])
+      expect(read(entry).success, JSON.stringify(entry).slice(0, 160)).toBe(true);
   });
 });
