@@ -43,7 +43,7 @@ export interface NumberQuestion extends Asked {
   readonly or?: number | 'unknown';
 }
 
-/** A short text: a ticket, a batch, a reason. `hasLines`: a long one, kept as it was pasted, line breaks and all. */
+/** A short text: a ticket, a batch, a reason. `hasLines`: a long one, kept as it was pasted, line breaks and tabs too. */
 export interface TextQuestion extends Asked {
   readonly kind: 'text';
   readonly maxLength: number;

@@ -56,11 +56,14 @@ const no = (refusal: FieldRefusal): Read => refuse([refusal]);
 
 // A visible text holds no control characters; a pasted line break would break a label or a table.
 const hasControlCharacter = (text: string): boolean => /\p{Cc}/u.test(text);
+/** In a long text lines end, and a pasted table has tabs: nothing else that cannot be seen is kept. */
+const hasOtherThanLines = (text: string): boolean => /[^\P{Cc}\t\n\r]/u.test(text);
 
 function readText(question: TextQuestion, raw: Raw, path: string): Read {
   const text = typeof raw === 'string' ? raw.trim() : '';
   if (text === '') return question.or === undefined ? no({ path, code: 'empty' }) : accept(question.or);
-  if (question.hasLines !== true && hasControlCharacter(text)) return no({ path, code: 'malformed' });
+  const isBroken = question.hasLines === true ? hasOtherThanLines : hasControlCharacter;
+  if (isBroken(text)) return no({ path, code: 'malformed' });
   if ([...text].length > question.maxLength) return no({ path, code: 'tooLong', most: question.maxLength });
   return accept(text);
 }

@@ -6,6 +6,7 @@ import { clientForm } from '../../../shared/records/forms/client';
 import { openedForm, parkedForm, reactionForm } from '../../../shared/records/forms/course';
 import { heatSprayForm } from '../../../shared/records/forms/heatSpray';
 import { hotToolsForm } from '../../../shared/records/forms/hotTools';
+import { shelfForm } from '../../../shared/records/forms/shelf';
 import { lookForm, skinTestForm } from '../../../shared/records/forms/test';
 import { listUnanswered } from '../../../shared/records/isAsked';
 import { type ReadingContext, readForm } from '../../../shared/records/readForm';
@@ -64,6 +65,16 @@ describe('choices', () => {
 });
 
 describe('texts and times', () => {
+  it('keeps tab, line feed and carriage return in a long text, and no other control character', () => {
+    const said = (ingredients: string) =>
+      refusals(shelfForm, { name: 'Cove mist', kind: 'spray', ingredients, trial: [] });
+    expect(said('Aqua,\r\n dimethicon;\tPARFUM')).toEqual([]);
+    for (let code = 0; code < 0xa0; code += 1) {
+      if ((code >= 0x20 && code < 0x7f) || code === 9 || code === 10 || code === 13) continue;
+      expect(said(`Aqua${String.fromCharCode(code)}Parfum`), String(code)).toEqual(['ingredients malformed']);
+    }
+  });
+
   const opened = (ticket: unknown) => refusals(openedForm, { ticket, chair: '1' });
   it('trims a ticket and refuses an empty, too long or broken one', () => {
     expect(read(openedForm, { ticket: '  Q.F. ', chair: '1' }).value).toEqual({
