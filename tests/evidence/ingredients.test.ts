@@ -3,6 +3,7 @@ import {
   DRYER_HEAT_HELD_SECONDS,
   ethanolFlashPoints,
   filmFormersLessLossPercent,
+  findStressLossPercent,
   formaldehydeLimitsPpm,
   ingredientTemperatures,
   isopropylFlashPoint,
@@ -140,6 +141,7 @@ describe('formaldehyde', () => {
     'BRONOPOL',
     '2-BROMO-2-NITROPROPANE-1,3-DIOL',
     'SODIUM HYDROXYMETHYLGLYCINATE',
+    'METHENAMINE',
   ])('is given off by %s', (name) => {
     const source = 'from memory: de Groot et al., Formaldehyde-releasers, Contact Dermatitis 61:63–85, 2009';
     const got = find(name, 'formaldehydeReleaser')?.mark;
@@ -170,19 +172,27 @@ describe('what burns, scorches or harms', () => {
     });
   });
 
-  it.each(['SUCROSE', 'GLUCOSE', 'FRUCTOSE', 'HONEY', 'MEL', 'MALTOSE', 'LACTOSE'])(
-    'is %s, a sugar',
-    (name) => {
-      const ids = tell(name).map(({ id }) => id);
-      const expected = ['sugarCaramelises', 'sugarBrownsWithProtein', 'sugarScorches'];
-      checkAnswer({
-        input: name,
-        got: ids,
-        expected,
-        source: 'published: Kroh 1994; common practice, no source',
-      });
-    },
-  );
+  it('is sucrose, which browns with protein only once it is split', () => {
+    const source = 'published: Kroh 1994; common practice, no source';
+    const expected = ['sugarCaramelises', 'sucroseBrownsOnceSplit', 'sugarScorches'];
+    checkAnswer({ input: 'SUCROSE', got: tell('SUCROSE').map(({ id }) => id), expected, source });
+  });
+
+  it('is trehalose by practice alone: it does not reduce, and the source names it nowhere', () => {
+    const got = tell('TREHALOSE').map(({ mark }) => mark);
+    checkAnswer({ input: 'TREHALOSE', got, expected: [practice], source: practice });
+  });
+
+  it.each(['GLUCOSE', 'FRUCTOSE', 'HONEY', 'MEL', 'MALTOSE', 'LACTOSE'])('is %s, a sugar', (name) => {
+    const ids = tell(name).map(({ id }) => id);
+    const expected = ['sugarCaramelises', 'sugarBrownsWithProtein', 'sugarScorches'];
+    checkAnswer({
+      input: name,
+      got: ids,
+      expected,
+      source: 'published: Kroh 1994; common practice, no source',
+    });
+  });
 
   it('is glyoxylic acid', () => {
     const source = 'published: N. Engl. J. Med. 2024';
@@ -192,6 +202,23 @@ describe('what burns, scorches or harms', () => {
       expected: source,
       source,
     });
+  });
+});
+
+describe('water', () => {
+  const source =
+    'published: Christian, Winsey, Whatmough, Cornwell, J. Cosmet. Sci. 62:15–27, 2011, Table III';
+
+  it('takes 23.5 % of the break stress before an iron, where ethanol takes 11.8 %', () => {
+    const check = (input: 'waterBased' | 'ethanolBased', expected: number) =>
+      checkFigure({ input, got: findStressLossPercent(input), expected, tolerance: 1e-9, source });
+    check('waterBased', 23.5);
+    check('ethanolBased', 11.8);
+  });
+
+  it('is told to wet the hair, and alcohol is not', () => {
+    const got = find('AQUA, ALCOHOL DENAT.', 'waterWets');
+    checkAnswer({ input: 'AQUA', got: [got?.names, got?.mark], expected: [['AQUA'], source], source });
   });
 });
 

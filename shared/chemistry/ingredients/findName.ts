@@ -1,4 +1,4 @@
-import { findFamily } from './families';
+import { findFamily, findHarmful } from './families';
 import type { Ingredient } from './ingredient';
 import { ASSUMED_LONGEST_NAME, compareBy } from './labelName';
 import { type IngredientGroup, nameTable } from './nameTable';
@@ -31,8 +31,10 @@ export const findExact = (name: string): Row | undefined =>
   name.length > ASSUMED_LONGEST_NAME ? undefined : index.get(compareBy(name));
 
 /** To which group does a name of the table, or of a family, belong? Undefined where nothing is known of it. */
-export const findGroup = (name: string): Row['group'] | undefined =>
-  findExact(name)?.group ?? findFamily(name, findExact)?.group;
+export function findGroup(name: string): Row['group'] | undefined {
+  if (name.length > ASSUMED_LONGEST_NAME) return undefined;
+  return (findExact(name) ?? findFamily(name, findExact) ?? findHarmful(name))?.group;
+}
 
 /** Which one name of the table is a slip of the finger away? Undefined where there are two, or none. */
 function findNearMiss(name: string): string | undefined {
@@ -51,5 +53,7 @@ export function findName(name: string): Pick<Ingredient, 'name' | 'how'> | undef
   const known = findExact(name) ?? findFamily(name, findExact);
   if (known !== undefined) return { name: known.name, how: 'known' };
   const near = findNearMiss(name);
-  return near === undefined ? undefined : { name: near, how: 'corrected' };
+  if (near !== undefined) return { name: near, how: 'corrected' };
+  const harmful = findHarmful(name);
+  return harmful === undefined ? undefined : { name: harmful.name, how: 'known' };
 }

@@ -37,6 +37,11 @@ export const findingTable = [
   },
   { id: 'glyoxylicAcid', groups: ['glyoxylicAcid'], mark: 'published: N. Engl. J. Med. 2024' },
   {
+    id: 'glyoxylicKin',
+    groups: ['glyoxylicKin'],
+    mark: 'assumed: its kin by name; of the acid: N. Engl. J. Med. 2024',
+  },
+  {
     id: 'alcoholBurns',
     groups: ['ethanol'],
     mark: 'published: a table of ethanol–water flash points, publisher not named',
@@ -44,13 +49,19 @@ export const findingTable = [
   { id: 'isopropylBurns', groups: ['isopropyl'], mark: 'from memory: NFPA 325' },
   { id: 'propellantBurns', groups: ['propellant'], mark: practice },
   {
+    id: 'waterWets',
+    groups: ['water'],
+    mark: 'published: Christian, Winsey, Whatmough, Cornwell, J. Cosmet. Sci. 62:15–27, 2011, Table III',
+  },
+  {
     id: 'sugarCaramelises',
-    groups: ['sugar'],
+    groups: ['sugar', 'sucrose'],
     temperatures: temperatures.sugarCaramelises,
     mark: sugars,
   },
   { id: 'sugarBrownsWithProtein', groups: ['sugar'], mark: sugars },
-  { id: 'sugarScorches', groups: ['sugar'], mark: practice },
+  { id: 'sucroseBrownsOnceSplit', groups: ['sucrose'], mark: sugars },
+  { id: 'sugarScorches', groups: ['sugar', 'sucrose', 'trehalose'], mark: practice },
   {
     id: 'siliconeGivesFormaldehyde',
     groups: [...cyclic, 'volatileSilicone', 'silicone', 'siliconeUntold'],

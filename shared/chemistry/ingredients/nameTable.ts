@@ -88,7 +88,6 @@ export const nameTable = {
     ['BUTYROSPERMUM PARKII BUTTER', 'SHEA BUTTER'],
   ],
   sugar: [
-    ['SUCROSE', 'SACCHAROSE', 'SUGAR'],
     ['GLUCOSE', 'DEXTROSE'],
     ['FRUCTOSE', 'LEVULOSE'],
     ['MEL', 'HONEY', 'MIEL'],
@@ -98,9 +97,12 @@ export const nameTable = {
     ['MANNOSE'],
     ['XYLOSE'],
     ['RHAMNOSE'],
-    ['TREHALOSE'],
     ['INVERT SUGAR'],
   ],
+  /** Does not reduce: it browns with protein only once it is split. from memory: sugar chemistry. */
+  sucrose: [['SUCROSE', 'SACCHAROSE', 'SUGAR']],
+  /** Does not reduce, and stands in no source at hand. from memory: sugar chemistry. */
+  trehalose: [['TREHALOSE']],
   formaldehyde: [
     [
       'FORMALDEHYDE',
@@ -124,8 +126,11 @@ export const nameTable = {
     ['QUATERNIUM-15'],
     ['2-BROMO-2-NITROPROPANE-1,3-DIOL', 'BRONOPOL'],
     ['SODIUM HYDROXYMETHYLGLYCINATE'],
+    ['METHENAMINE', 'HEXAMETHYLENETETRAMINE'],
   ],
-  glyoxylicAcid: [['GLYOXYLIC ACID']],
+  glyoxylicAcid: [['GLYOXYLIC ACID', 'GLYOXYLIC ACID MONOHYDRATE']],
+  /** Found by how its name begins, see families.ts. */
+  glyoxylicKin: [['GLYOXYLOYL CARBOCYSTEINE'], ['GLYOXYLOYL KERATIN AMINO ACIDS']],
 } as const satisfies Record<string, readonly (readonly [string, ...string[]])[]>;
 
 export type IngredientGroup = keyof typeof nameTable;

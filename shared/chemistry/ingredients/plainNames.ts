@@ -5,6 +5,7 @@
 export const plainNames = [
   ['PARFUM', 'FRAGRANCE', 'PERFUME'],
   ['GLYCERIN', 'GLYCERINE', 'GLYCEROL'],
+  ['ETHYLENE GLYCOL'],
   ['PROPYLENE GLYCOL'],
   ['BUTYLENE GLYCOL'],
   ['PENTYLENE GLYCOL'],

@@ -36,7 +36,7 @@ const listWritten = (list: readonly Ingredient[], how: Ingredient['how']) => [
   ...new Set(list.filter((ingredient) => ingredient.how === how).map(({ asWritten }) => asWritten)),
 ];
 
-/** What is told of how the list was read? */
+/** What is told of how the list was read? With a name that is not known nothing is said of the list as a whole. */
 const tellReading = (list: readonly Ingredient[], isNothingListed: boolean): readonly IngredientFinding[] => [
   ...(isNothingListed
     ? [
@@ -78,5 +78,6 @@ export function tellIngredients(list: readonly Ingredient[], plate?: Celsius): r
       };
     })
     .filter(({ names }) => names.length > 0);
-  return [...findings, ...tellReading(list, findings.length === 0)];
+  const isAllRead = list.every(({ how }) => how !== 'unknown');
+  return [...findings, ...tellReading(list, findings.length === 0 && isAllRead)];
 }

@@ -4,24 +4,24 @@ import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import './heatSpray.css';
-import { SprayTells } from './SprayTells';
 import { TodayHeat } from './TodayHeat';
-import { tellSpray } from './tellSpray';
+import { TodaySpray } from './TodaySpray';
+import { viewTodaySpray } from './viewTodaySpray';
 
 /** How it is finished today. */
 export function HeatSpray(props: StepProps) {
   const words = useWords();
   const answers = () => props.consultation.record.answers.heatSpray;
   const sprays = () => props.settings.shelf.filter(({ kind }) => kind === 'spray').map(({ name }) => name);
-  const told = createMemo(() => tellSpray(answers(), props.settings, words));
+  const today = createMemo(() => viewTodaySpray(answers(), props.settings, words));
   return (
     <AskPage {...props} step="heatSpray" summary={words.asking.todayTitle} picks={{ spray: sprays() }}>
       <TodayHeat
         answers={answers()}
         units={props.settings.units}
-        tellsFire={told()?.lines.some(({ topic }) => topic === 'fire') === true}
+        tellsFire={today()?.lines.some(({ topic }) => topic === 'fire') === true}
       />
-      <Show when={told()}>{(spray) => <SprayTells told={spray()} />}</Show>
+      <Show when={today()}>{(spray) => <TodaySpray spray={spray()} />}</Show>
       <Show when={sprays().length === 0 && answers()?.finish === 'styled'}>
         <Caution kind="plain">
           <p>{words.asking.shelfEmpty}</p>

@@ -10,13 +10,16 @@ export function ListQuestion(props: {
   readonly path: string;
   readonly typed: string;
   readonly units: UnitSettings;
+  /** Something in it is kept by no field, though it reads as a list. */
+  readonly isMalformed: boolean;
   readonly onChange: (text: string) => void;
 }) {
   const words = useWords();
   const asks = () => words.settings.questions.shelf.rows.ingredients;
   const refusal = createMemo(() => {
     const read = readIngredientList(props.typed.trim());
-    return read.ok || read.error.code === 'empty' ? null : read.error;
+    if (read.ok) return props.isMalformed ? ({ code: 'malformed' } as const) : null;
+    return read.error.code === 'empty' ? null : read.error;
   });
   const saysRefusal = () => {
     const error = refusal();

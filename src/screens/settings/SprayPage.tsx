@@ -10,7 +10,7 @@ import { useMayWrite } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { Editing } from './editing';
 import { ListQuestion } from './ListQuestion';
-import { ListTold } from './ListTold';
+import { ListReading } from './ListReading';
 import './sprayPage.css';
 import { sayLastTrial } from './sprayRow';
 
@@ -47,6 +47,7 @@ export function SprayPage(props: {
           path={path('ingredients')}
           typed={typed()}
           units={props.units}
+          isMalformed={props.editing.refusals().some(({ path: at }) => at === path('ingredients'))}
           onChange={change('ingredients')}
         />
         <Field
@@ -77,7 +78,7 @@ export function SprayPage(props: {
           </BigButton>
         </div>
       </div>
-      <ListTold
+      <ListReading
         list={list()}
         isRefused={list().length === 0 && typed().trim() !== ''}
         makerSaysUpToC={makerSaysUpToC()}

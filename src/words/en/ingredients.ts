@@ -2,6 +2,7 @@ import {
   DRYER_HEAT_HELD_SECONDS,
   ethanolFlashPoints,
   filmFormersLessLossPercent,
+  findStressLossPercent,
   formaldehydeLimitsPpm,
   isopropylFlashPoint,
 } from '../../../shared/chemistry/ingredients/figures';
@@ -31,15 +32,18 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
   formaldehyde: ({ names }) => `${names}: heat drives formaldehyde into the air.`,
   formaldehydeReleaser: ({ names }) => `${names}: lets go of formaldehyde.`,
   glyoxylicAcid: ({ names }) => `${names}: kidney injury was reported.`,
+  glyoxylicKin: ({ names }) => `${names}: kin of glyoxylic acid, of which kidney injury was reported.`,
   alcoholBurns: burnsWet,
   isopropylBurns: burnsWet,
   propellantBurns: ({ names }) => `${names}: a gas that burns. No aerosol near hot plates.`,
+  waterWets: ({ names }) => `${names}: wets the hair. Dry it completely before a plate.`,
   sugarCaramelises: ({ names, at }) => `${names}: sugar, caramelises above about ${at}.`,
   sugarBrownsWithProtein: ({ names }) => `${names}: browns with protein, from lower.`,
+  sucroseBrownsOnceSplit: ({ names }) => `${names}: once split, browns with protein, from lower.`,
   sugarScorches: ({ names }) => `${names}: sugar scorches, and the smell stays.`,
   siliconeGivesFormaldehyde: ({ names, at }) =>
-    `${names}: formaldehyde begins above ${at}, in silicone rubber.`,
-  dimethiconeBreaksDown: ({ names, at }) => `${names}: without air it breaks down above ${at}.`,
+    `${names}: silicone rubber gives off formaldehyde above ${at}.`,
+  dimethiconeBreaksDown: ({ names, at }) => `${names}: breaks down above ${at} without air, in air sooner.`,
   carriersLeave: ({ names }) => `${names}: carrier, leaves.`,
   d4Boils: boils,
   d5Boils: boils,
@@ -54,10 +58,10 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
   polyquaterniumNoFigure: ({ names }) => `${names}: no figure for it is known here.`,
   siliconeSprayHelpsNoMore: ({ at }) => `Above ${at} a silicone spray gives no help.`,
   siliconeHoldsDryerHeat: ({ seconds }) =>
-    `A good silicone spray keeps a dryer’s heat from being felt for ${seconds(DRYER_HEAT_HELD_SECONDS)}.`,
-  nothingListed: () => 'Nothing listed that is known here. That makes it no better and no worse.',
+    `A good silicone spray keeps a dryer’s heat from being felt on skin for ${seconds(DRYER_HEAT_HELD_SECONDS)}.`,
+  nothingListed: () => 'Of these names nothing is told here. That makes it no better and no worse.',
   nameCorrected: ({ names }) => `Read after one slip of the finger: ${names}.`,
-  nameUnknown: ({ names }) => `Not known here: ${names}.`,
+  nameUnknown: ({ names }) => `Not known here: ${names}, so this list cannot be judged.`,
 };
 
 /** What else stands in the source, for whoever asks why. */
@@ -65,6 +69,8 @@ const more: Readonly<Partial<Record<IngredientFindingId, Say>>> = {
   glyoxylicAcid: () => 'In smoothing products.',
   formaldehyde: ({ count }) =>
     `Most in the air: ${count(formaldehydeLimitsPpm.eightHours)} ppm over 8 hours, ${count(formaldehydeLimitsPpm.fifteenMinutes)} ppm over 15 minutes.`,
+  waterWets: ({ percent }) =>
+    `Break stress: ${percent(findStressLossPercent('waterBased'))} less where a water-based spray came before the iron, ${percent(findStressLossPercent('ethanolBased'))} less after an ethanol-based one.`,
   alcoholBurns: ({ heat, percent }) =>
     `Flash point: ${ethanolFlashPoints
       .map(({ flashPoint, weightPercent }) => `${heat(flashPoint)} at ${percent(weightPercent)}`)
@@ -74,9 +80,12 @@ const more: Readonly<Partial<Record<IngredientFindingId, Say>>> = {
   siliconeGivesFormaldehyde: () => 'In air. A film on hair was not measured.',
 };
 
-const refusals: Readonly<Record<IngredientListRefusal['code'], (typed: string, most: string) => string>> = {
+const refusals: Readonly<
+  Record<IngredientListRefusal['code'] | 'malformed', (typed: string, most: string) => string>
+> = {
   empty: () => '',
   nothingRead: () => 'No name in it. Names with commas between them, as on the pack.',
+  malformed: () => 'A mark in it that cannot be seen. Type the name where it stands anew.',
   tooLong: (typed, most) =>
     `${typed} letters: at most ${most} are kept. Shorten it here, it is not saved yet.`,
   tooMany: (_typed, most) =>
@@ -88,10 +97,14 @@ export const ingredients = {
   more,
   refusals,
   /** Today's setting stands above what was said. */
-  settingIsAbove: 'Today’s setting is above that.',
+  isAbove: (says: string) => `${says} Today’s setting is above that.`,
+  /** Which kind of source says so, where there is room for no more. */
+  ofKind: (says: string, kind: string) => `${says.replace(/\.$/, '')} (${kind}).`,
+  names: (names: readonly string[]) => names.join(', '),
+  reading: (parts: readonly string[]) => parts.join(' · '),
   read: (count: string) => `${count} read`,
   corrected: (count: string, names: string) => `${count} corrected: ${names}`,
   asMeant: (written: string, name: string) => `${written} read as ${name}`,
-  unknown: (count: string, names: string) => `${count} not known: ${names}`,
+  unknown: (count: string, names: string) => `${count} not known, so this list cannot be judged: ${names}`,
   andMore: (names: string, count: string) => `${names} and ${count} more`,
 };

@@ -5,7 +5,8 @@ export const spray = {
   tellsTitle: 'What the list tells',
   noListYet: 'No list yet. What it tells stands here as soon as it is typed.',
   notRead: 'Not read yet: see below the list what is in the way.',
-  tellsOnly: 'A list tells no amounts, and not up to which heat a spray serves.',
+  tellsOnly:
+    'A list tells no amounts, and not up to which heat a spray serves. To be below a figure promises nothing.',
   makerSays: (heat: string) => `The maker says up to ${heat}.`,
   tellsAt: (setting: string) => `What the list tells at ${setting}`,
   noList: 'No list kept for it: type it once in the settings.',

@@ -188,14 +188,14 @@ describe('a step that asks', () => {
     );
     expect(readAnswers(shown)?.heatSpray).toMatchObject({ spray: 'Cove mist', tool: 'flatIron' });
     expect(shown.find('[data-panel=today-heat] li').dataset.threshold).toBe('cortexSoftens');
-    const lines = [...shown.container.querySelectorAll<HTMLElement>('[data-panel=spray-tells] [data-topic]')];
-    expect(lines.map(({ dataset }) => dataset.topic)).toEqual(['fire', 'scorches', 'stays', 'leaves']);
+    const lines = [...shown.container.querySelectorAll<HTMLElement>('[data-panel=today-spray] [data-topic]')];
+    expect(lines.map(({ dataset }) => dataset.topic)).toEqual(['fire', 'wets', 'scorches', 'stays']);
     expect(shown.find('[data-topic=scorches]').textContent).toBe(
-      'SUCROSE: sugar scorches, and the smell stays.',
+      'SUCROSE: sugar scorches, and the smell stays (common practice).',
     );
     expect(shown.look('[data-caution=spray]')).toBeNull();
     await shown.tap('[data-act=explain]');
-    expect(shown.find('[data-finding=sugarCaramelises]').textContent).toContain('published: Kroh');
+    expect(shown.find('[data-finding=sugarCaramelises]').textContent).toContain('Published: Kroh');
     // ASSUMED_REST_H: her plan says the opposite of today's finish, and that is told before she chooses.
     expect(shown.find('[data-line=rest-after]').textContent).toContain('48 h without heat after colour');
   });
@@ -214,10 +214,10 @@ describe('a spray without a list', () => {
     await shown.type('spray', 'Gravel foam');
     await shown.answer(['tool', 'flatIron'], ['settingC', '400']);
     await shown.tap('[data-ledger=summary]');
-    expect(shown.find('[data-panel=spray-tells]').textContent?.trim()).toBe(
+    expect(shown.find('[data-panel=today-spray]').textContent?.trim()).toBe(
       'No list kept for it: type it once in the settings.',
     );
-    expect(shown.look('[data-panel=spray-tells] :is(input, textarea)')).toBeNull();
+    expect(shown.look('[data-panel=today-spray] :is(input, textarea)')).toBeNull();
     expect(shown.find('[data-caution=spray]').textContent).toContain('No aerosol or alcohol spray');
   });
 });

@@ -53,11 +53,11 @@ describe('the page of a spray', () => {
 
   it('says live what was read, corrected and not known, and keeps the list as it was typed', async () => {
     const kept = await openSpray();
-    expect(seen('[data-panel=list-told]')).toContain('No list yet.');
+    expect(seen('[data-panel=list-reading]')).toContain('No list yet.');
     const pasted = 'Ingredients: Aqua,\n dimethicon; HARBOURIUM COVEATE.';
     await type(list, pasted);
     expect(seen('[data-line=read]')).toBe(
-      '3 read · 1 corrected: dimethicon read as DIMETHICONE · 1 not known: HARBOURIUM COVEATE.',
+      '3 read · 1 corrected: dimethicon read as DIMETHICONE · 1 not known, so this list cannot be judged: HARBOURIUM COVEATE.',
     );
     await press('save-settings');
     expect(kept()).toEqual({ ...mist, ingredients: pasted });
@@ -67,10 +67,17 @@ describe('the page of a spray', () => {
   it('says each thing with where it is from', async () => {
     await openSpray();
     await type(list, 'AQUA, SUCROSE');
-    expect(told()).toEqual(['sugarCaramelises', 'sugarBrownsWithProtein', 'sugarScorches', 'carriersLeave']);
+    expect(told()).toEqual([
+      'waterWets',
+      'sugarCaramelises',
+      'sucroseBrownsOnceSplit',
+      'sugarScorches',
+      'carriersLeave',
+    ]);
+    expect(seen('[data-finding=waterWets]')).toContain('23.5 % less');
     expect(seen('[data-finding=sugarCaramelises]')).toContain('248 °F');
-    expect(seen('[data-finding=sugarCaramelises] .mark')).toContain('published: Kroh');
-    expect(seen('[data-finding=sugarScorches] .mark')).toBe('common practice, no source');
+    expect(seen('[data-finding=sugarCaramelises] .mark')).toContain('Published: Kroh');
+    expect(seen('[data-finding=sugarScorches] .mark')).toBe('Common practice, no source');
   });
 
   it('takes a list away again, and is whole without one', async () => {
@@ -112,7 +119,7 @@ describe('the page of a spray', () => {
 
   it('gives a figure only where the maker does, and as the maker’s', async () => {
     const kept = await openSpray({ ...mist, ingredients: 'DIMETHICONE' });
-    expect(seen('[data-panel=list-told]')).not.toContain('up to 4');
+    expect(seen('[data-panel=list-reading]')).not.toContain('up to 4');
     await type(maker, '900');
     expect(said(maker)).toContain('Too high.');
     expect(seen('[data-line=maker]')).toBe('');

@@ -25,15 +25,15 @@ export interface FindingSaid {
 const NAMED = 1;
 
 const shorten = (names: readonly string[], most: number, words: Words, write: (count: number) => string) => {
-  const first = names.slice(0, most).join(', ');
+  const first = words.ingredients.names(names.slice(0, most));
   return names.length <= most ? first : words.ingredients.andMore(first, write(names.length - most));
 };
 
 /**
  * What does this list tell, in words, worst first? With the plate's setting it says what that is above. `isShort`: a
- * line of the first name. Checked in tests/src/screens/sprayTold.test.tsx.
+ * line of the first name. Checked in tests/src/screens/sayIngredients.test.tsx.
  */
-export function sayList(
+export function sayFindings(
   list: readonly Ingredient[],
   words: Words,
   units: UnitSettings,
@@ -61,8 +61,7 @@ export function sayList(
     const says = words.ingredients.says[id](figures);
     return {
       id,
-      says:
-        stands === 'above' && isPlaced(id) && !isShort ? `${says} ${words.ingredients.settingIsAbove}` : says,
+      says: stands === 'above' && isPlaced(id) && !isShort ? words.ingredients.isAbove(says) : says,
       more: words.ingredients.more[id]?.(figures) ?? '',
       mark,
       names,
@@ -90,5 +89,5 @@ export function sayMaker(
   if (makerSaysUpToC === undefined) return null;
   const claim = words.spray.makerSays(formatTemperature(brand(makerSaysUpToC), units, words.locale));
   const isAbove = plate !== undefined && plate > makerSaysUpToC;
-  return { says: isAbove ? `${claim} ${words.ingredients.settingIsAbove}` : claim, isAbove };
+  return { says: isAbove ? words.ingredients.isAbove(claim) : claim, isAbove };
 }

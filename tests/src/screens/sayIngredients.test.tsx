@@ -3,7 +3,7 @@ import { readIngredientList } from '../../../shared/chemistry/ingredients/readIn
 import { brand } from '../../../shared/units/brand';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { pickChairLines } from '../../../src/screens/ask/chairLines';
-import { sayList, sayMaker } from '../../../src/screens/sprayTold';
+import { sayFindings, sayMaker } from '../../../src/screens/sayIngredients';
 import { findWords } from '../../../src/words/words';
 
 const words = findWords('en');
@@ -16,15 +16,16 @@ const read = (text: string) => {
   return list.value;
 };
 const say = (text: string, plateC?: number, units = metric) =>
-  sayList(read(text), words, units, plateC === undefined ? {} : { plate: brand(plateC) });
-const chair = (text: string, plateC: number, makerSaysUpToC?: number) => {
-  const list = sayList(read(text), words, metric, { plate: brand(plateC), isShort: true });
+  sayFindings(read(text), words, units, plateC === undefined ? {} : { plate: brand(plateC) });
+type Tool = Parameters<typeof pickChairLines>[2];
+const chair = (text: string, plateC: number, makerSaysUpToC?: number, tool: Tool = 'flatIron') => {
+  const list = sayFindings(read(text), words, metric, { plate: brand(plateC), isShort: true });
   const maker = sayMaker(makerSaysUpToC, brand(plateC), words, metric);
-  return pickChairLines(list, maker).map((line) => ({ ...line, says: plain(line.says) }));
+  return pickChairLines(list, maker, tool, words).map((line) => ({ ...line, says: plain(line.says) }));
 };
 /** Everything the table knows that harms, scorches, burns, leaves and stays. */
 const everything =
-  'FORMALIN, DMDM HYDANTOIN, GLYOXYLIC ACID, ALCOHOL DENAT., SUCROSE, DIMETHICONE, CYCLOPENTASILOXANE, AQUA, PARFUM';
+  'FORMALIN, DMDM HYDANTOIN, GLYOXYLIC ACID, GLYOXYLOYL CARBOCYSTEINE, ALCOHOL DENAT., SUCROSE, DIMETHICONE, CYCLOPENTASILOXANE, AQUA, PARFUM';
 
 describe('what a list tells, in words', () => {
   it('has a mark for each thing, and each name it is told of', () => {
@@ -59,7 +60,7 @@ describe('what a list tells, in words', () => {
   ])('says at %d °C which boiling points today’s setting is above', (plateC, above) => {
     const told = say('CYCLOTETRASILOXANE, CYCLOPENTASILOXANE, CYCLOHEXASILOXANE', plateC);
     const found = told.filter(
-      ({ id, says }) => id.endsWith('Boils') && says.includes(words.ingredients.settingIsAbove),
+      ({ id, says }) => id.endsWith('Boils') && says.includes('Today’s setting is above that.'),
     );
     expect(found.map(({ id }) => id)).toEqual(above);
   });
@@ -77,7 +78,7 @@ describe('at the chair', () => {
   it('four lines stand at the most, worst first', () => {
     expect(chair(everything, 200, 180)).toEqual([
       { topic: 'formaldehyde', says: expect.stringContaining('formaldehyde into the air'), isGrave: true },
-      { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury was reported.', isGrave: true },
+      { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury was reported (published).', isGrave: true },
       { topic: 'tooHot', says: expect.stringContaining('The maker says up to 180 °C.'), isGrave: true },
       { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: false },
     ]);
@@ -85,11 +86,26 @@ describe('at the chair', () => {
 
   it('a maker’s figure that is not passed comes last, and is nothing grave', () => {
     expect(chair('AQUA, DIMETHICONE', 140, 230)).toEqual([
-      { topic: 'stays', says: 'DIMETHICONE: stays on the hair.', isGrave: false },
-      { topic: 'leaves', says: 'AQUA: carrier, leaves.', isGrave: false },
+      {
+        topic: 'wets',
+        says: 'AQUA: wets the hair. Dry it completely before a plate (published).',
+        isGrave: false,
+      },
+      { topic: 'stays', says: 'DIMETHICONE: stays on the hair (from memory).', isGrave: false },
+      { topic: 'leaves', says: 'AQUA: carrier, leaves (from memory).', isGrave: false },
       { topic: 'maker', says: 'The maker says up to 230 °C.', isGrave: false },
-      { topic: 'dryer', says: expect.stringContaining('a dryer’s heat'), isGrave: false },
     ]);
+  });
+
+  it('a dryer’s heat is told of a dryer only, and of skin; wet hair under a plate of all but a dryer', () => {
+    const topicsOf = (tool: Tool) =>
+      chair('AQUA, DIMETHICONE', 140, undefined, tool).map(({ topic }) => topic);
+    expect(topicsOf('dryer')).toEqual(['stays', 'leaves', 'dryer']);
+    for (const tool of ['flatIron', 'curlingIron', 'hotBrush', undefined] as const)
+      expect(topicsOf(tool)).toEqual(['wets', 'stays', 'leaves']);
+    expect(chair('DIMETHICONE', 140, undefined, 'dryer').at(-1)?.says).toBe(
+      'A good silicone spray keeps a dryer’s heat from being felt on skin for 30 s (common practice).',
+    );
   });
 
   it('what begins only above today’s setting is not said', () => {
@@ -97,15 +113,35 @@ describe('at the chair', () => {
     const silicone = (plateC: number) =>
       chair('DIMETHICONE', plateC).find(({ topic }) => topic === 'silicone')?.says;
     expect(silicone(148)).toBeUndefined();
-    expect(silicone(150)).toContain('silicone rubber');
+    expect(silicone(150)).toContain('silicone rubber gives off formaldehyde');
     expect(silicone(210)).toContain('gives no help');
   });
 
   it('a list of names that tell nothing says that, and not that all is well', () => {
-    expect(chair('HARBOURIUM COVEATE', 200)[0]).toMatchObject({
+    expect(chair('PARFUM', 200)[0]).toMatchObject({
       topic: 'reading',
       says: expect.stringContaining('no better and no worse'),
     });
+  });
+
+  it('a name that is not known comes first, is never cut, and nothing is said of the list as a whole', () => {
+    expect(chair('HARBOURIUM COVEATE', 200)).toEqual([
+      {
+        topic: 'unknown',
+        says: 'Not known here: HARBOURIUM COVEATE, so this list cannot be judged.',
+        isGrave: false,
+      },
+    ]);
+    const whole = chair(`${everything}, HARBOURIUM COVEATE, SANDBAR EXTRACT`, 200, 180);
+    expect(whole.map(({ topic }) => topic)).toEqual(['unknown', 'formaldehyde', 'kidney', 'tooHot']);
+    expect(whole[0]?.says).toContain('HARBOURIUM COVEATE and 1 more, so this list cannot be judged.');
+  });
+
+  it('where something breaks down without air is never said, at whatever setting', () => {
+    for (const plateC of [140, 240, 249, 250])
+      for (const { says } of chair('DIMETHICONE', plateC)) expect(says).not.toMatch(/without air|250/);
+    const told = say('DIMETHICONE', 200).find(({ id }) => id === 'dimethiconeBreaksDown');
+    expect(told?.says).toContain('in air sooner');
   });
 
   it('of many names the first stands, and how many more', () => {

@@ -3,12 +3,13 @@ import type { Ingredient } from '../../../shared/chemistry/ingredients/ingredien
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import { sayList, sayMaker } from '../sprayTold';
+import { saySource } from '../../words/saySource';
+import { sayFindings, sayMaker } from '../sayIngredients';
 
 const once = (said: readonly string[]): readonly string[] => [...new Set(said)];
 
 /** What was read of the list, and what that tells, each thing with its mark: live, while it is typed. */
-export function ListTold(props: {
+export function ListReading(props: {
   readonly list: readonly Ingredient[];
   /** Something is typed that is no list: why stands at its field. */
   readonly isRefused: boolean;
@@ -22,23 +23,23 @@ export function ListTold(props: {
     const find = (how: Ingredient['how']) => props.list.filter((each) => each.how === how);
     const corrected = once(find('corrected').map((each) => said().asMeant(each.asWritten, each.name)));
     const unknown = once(find('unknown').map(({ asWritten }) => asWritten));
-    return [
+    return said().reading([
       said().read(write(props.list.length)),
-      ...(corrected.length === 0 ? [] : [said().corrected(write(corrected.length), corrected.join(', '))]),
-      ...(unknown.length === 0 ? [] : [said().unknown(write(unknown.length), unknown.join(', '))]),
-    ].join(' · ');
+      ...(corrected.length === 0 ? [] : [said().corrected(write(corrected.length), said().names(corrected))]),
+      ...(unknown.length === 0 ? [] : [said().unknown(write(unknown.length), said().names(unknown))]),
+    ]);
   });
   /** How it was read stands in one line already. */
   const told = createMemo(() =>
-    sayList(props.list, words, props.units).filter(
+    sayFindings(props.list, words, props.units).filter(
       ({ id }) => id !== 'nameCorrected' && id !== 'nameUnknown',
     ),
   );
   const maker = () => sayMaker(props.makerSaysUpToC, undefined, words, props.units);
   return (
     <section
-      class="panel list-told"
-      data-panel="list-told"
+      class="panel list-reading"
+      data-panel="list-reading"
       aria-label={words.spray.tellsTitle}
       // It scrolls by itself beside what is typed: keys need to reach it.
       tabindex="0"
@@ -56,7 +57,7 @@ export function ListTold(props: {
           <For each={told()}>
             {(finding) => (
               <li data-finding={finding.id}>
-                {finding.says} {finding.more} <span class="mark">{finding.mark}</span>
+                {finding.says} {finding.more} <span class="mark">{saySource(finding.mark, words)}</span>
               </li>
             )}
           </For>
