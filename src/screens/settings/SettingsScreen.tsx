@@ -151,11 +151,10 @@ export function SettingsScreen(
         units={props.inForce.units}
         nowMs={props.nowMs}
         onBack={() => place.toSpray(place.row('trial') ?? 0)}
-        onSave={(trial) => {
+        onKeep={(trial) => {
           const row = place.row('trial') ?? 0;
           editing.changeRow(row, 'trial', [trial]);
           place.toSpray(row);
-          void save();
         }}
       />
     </Show>

@@ -38,6 +38,11 @@ export function SprayPage(props: {
     const read = readNumber(String(row().makerSaysUpToC ?? ''), makerSays.field, props.units);
     return read.ok ? read.value : undefined;
   };
+  const saysTrial = () => {
+    const last = sayLastTrial(row(), words, props.units);
+    if (last === null) return words.warmthTrial.noneYet;
+    return props.editing.isTrialSaved(props.row) ? last : words.warmthTrial.unsaved(last);
+  };
   const change = (name: string) => (value: unknown) =>
     props.editing.changeRow(props.row, name, value === '' ? undefined : String(value));
   return (
@@ -72,7 +77,7 @@ export function SprayPage(props: {
           />
         </Field>
         <div class="last-trial">
-          <p data-line="trial">{sayLastTrial(row(), words, props.units) ?? words.warmthTrial.noneYet}</p>
+          <p data-line="trial">{saysTrial()}</p>
           <BigButton act="warmth-trial" onPress={props.onTrial}>
             {words.warmthTrial.open}
           </BigButton>

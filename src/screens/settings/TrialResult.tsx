@@ -38,7 +38,7 @@ export function TrialResult(props: { readonly times: Partial<WarmthTimes>; reado
           <div class="trial-told" data-told={tells().code} role="status">
             <p class="big-word">{tells().says}</p>
             <p>{said().ofSkin}</p>
-            <p>{`${said().betterTitle}: ${said().better}`}</p>
+            <p>{said().betterWay}</p>
           </div>
         )}
       </Show>

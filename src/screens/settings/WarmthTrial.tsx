@@ -19,7 +19,8 @@ export function WarmthTrial(props: {
   readonly units: UnitSettings;
   readonly nowMs: number;
   readonly onBack: () => void;
-  readonly onSave: (trial: RawForm) => void;
+  /** It is kept with the spray, unsaved as all that was changed in the settings. */
+  readonly onKeep: (trial: RawForm) => void;
 }) {
   const words = useWords();
   const said = () => words.warmthTrial;
@@ -86,10 +87,10 @@ export function WarmthTrial(props: {
             {(done) => (
               <BigButton
                 kind="primary"
-                act="save-trial"
-                onPress={() => props.onSave(writeTrial(done(), props.nowMs))}
+                act="keep-trial"
+                onPress={() => props.onKeep(writeTrial(done(), props.nowMs))}
               >
-                {said().save}
+                {said().keep}
               </BigButton>
             )}
           </Match>

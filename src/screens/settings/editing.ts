@@ -1,4 +1,4 @@
-import { createMemo, createSignal } from 'solid-js';
+import { createMemo, createSignal, untrack } from 'solid-js';
 import type { FieldRefusal, Raw, RawForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import type { Result } from '../../../shared/result';
@@ -26,9 +26,11 @@ export function createEditing(props: SettingsInUse) {
   const [hasTried, setHasTried] = createSignal(false);
   const [isSaved, setIsSaved] = createSignal(false);
   const form = createMemo(() => findSettingsForm(props.inForce.units));
+  /** Not read anew each second: a list may be long, and what was stamped by then is looked at when it is saved. */
   const refusals = createMemo((): readonly FieldRefusal[] => {
-    if (!hasTried()) return listMistakes(form(), draft.raw(), readAsStation(props.inForce, props.nowMs));
-    const read = readSettings(draft.raw(), props.inForce, props.nowMs);
+    const nowMs = untrack(() => props.nowMs);
+    if (!hasTried()) return listMistakes(form(), draft.raw(), readAsStation(props.inForce, nowMs));
+    const read = readSettings(draft.raw(), props.inForce, nowMs);
     return read.ok ? [] : read.error;
   });
   const touch = () => {
@@ -46,6 +48,11 @@ export function createEditing(props: SettingsInUse) {
     isChanged: () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce)),
     /** One row of the shelf as it stands in its fields. */
     row: (index: number): RawForm => rows()[index] ?? {},
+    /** The last trial of this row is among those in force, or there is none. */
+    isTrialSaved: (index: number): boolean => {
+      const [tried] = readRows(rows()[index]?.trial);
+      return tried === undefined || props.inForce.shelf.some(({ trial }) => trial?.atMs === tried.atMs);
+    },
     changeRow: (index: number, name: string, value: Raw) => {
       const change = (row: RawForm, at: number) => (at === index ? { ...row, [name]: value } : row);
       draft.set('shelf', rows().map(change));

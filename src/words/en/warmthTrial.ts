@@ -10,13 +10,15 @@ const tells: Readonly<Record<WarmthTold['code'], (by: string) => string>> = {
   neitherFelt: () => `No warmth came in ${figures.warmthCap} on either: nothing told. Do not go hotter.`,
 };
 
+const better = 'A heat strip under a cut swatch, sprayed and dry: it shows what comes through to hair.';
+
 /** Dryer on two forearms: what it needs, and what it tells. */
 export const warmthTrial = {
   title: (spray: string) => `Warmth trial · ${spray}`,
   before: 'Before you start',
   /** `distance`: at least so far. */
   rules: (distance: string): readonly string[] => [
-    'On your own arms only. Not on numb, sore or broken skin.',
+    'On your own arms only. Not on numb, sore or broken skin, and not if a spray ever made it react.',
     'Spray one forearm and let it dry completely. Leave the other bare.',
     `Dryer only, never an iron. Lowest heat, at least ${distance} away.`,
     `Stop at the first warmth. It ends at ${figures.warmthCap}, felt or not.`,
@@ -25,7 +27,8 @@ export const warmthTrial = {
   tellsTitle: 'What it tells',
   ofSkin: 'It tells of skin, not of hair under a plate.',
   betterTitle: 'The better way',
-  better: 'A heat strip under a cut swatch, sprayed and dry: it shows what comes through to hair.',
+  betterWay: `The better way: ${better}`,
+  better,
   arms: { bare: 'Bare forearm', sprayed: 'Sprayed forearm' },
   start: { bare: 'Start: bare forearm', sprayed: 'Start: sprayed forearm' },
   running: 'Stop at the first warmth',
@@ -37,9 +40,10 @@ export const warmthTrial = {
   again: 'Begin again',
   notFelt: `none in ${figures.warmthCap}`,
   tells,
-  save: 'Save',
+  keep: 'Keep it with the spray',
   /** How the last one went, on the page of the spray. */
   last: (day: string, bare: string, sprayed: string) => `Trial ${day}: bare ${bare}, sprayed ${sprayed}.`,
+  unsaved: (last: string) => `${last} Not saved yet.`,
   noneYet: 'No warmth trial yet.',
   open: 'Warmth trial',
 };

@@ -106,6 +106,16 @@ describe('the page of a spray', () => {
     expect(typed(list)).toBe(text);
   });
 
+  it('says at the field that a mark nobody sees is not kept', async () => {
+    const kept = await openSpray();
+    await type(list, 'AQUA, PARFUM\u0007');
+    expect(said(list)).toContain('A mark in it that cannot be seen.');
+    await press('save-settings');
+    expect(kept()).toEqual(mist);
+    await type(list, 'AQUA,\n\tPARFUM');
+    expect(said(list)).toBe('');
+  });
+
   it('reads markup as a name that nobody knows', async () => {
     const kept = await openSpray();
     const script = '<script>broken=1</script>';

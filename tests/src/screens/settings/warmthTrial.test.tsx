@@ -51,7 +51,14 @@ describe('the warmth trial', () => {
   it('says what it needs before it starts: dryer alone, lowest heat, a foot away, on oneself', async () => {
     await openTrial();
     const rules = seen('.trial-rules');
-    for (const said of ['Dryer only, never an iron', 'Lowest heat', '12 in', 'own arms only', 'broken skin'])
+    for (const said of [
+      'Dryer only, never an iron',
+      'Lowest heat',
+      '12 in',
+      'own arms only',
+      'broken skin',
+      'made it react',
+    ])
       expect(rules).toContain(said);
     expect(rules).toContain('It ends at 30 s');
     expect(rules).toContain('heat strip under a cut swatch');
@@ -69,12 +76,27 @@ describe('the warmth trial', () => {
     await run(pass, 25);
     expect(seen('[data-told]')).toContain('With the spray warmth came 13 s later.');
     expect(seen('[data-told]')).toContain('of skin, not of hair under a plate');
-    await press('save-trial');
+    await press('keep-trial');
+    expect(inForce().shelf[1]?.trial).toBeUndefined();
+    expect(seen('[data-line=trial]')).toBe('Trial Thu, Nov 12: bare 12 s, sprayed 25 s. Not saved yet.');
+    await press('save-settings');
     expect(inForce().shelf).toEqual([
       { name: 'Sandbar cream', kind: 'colour' },
       { name: 'Cove mist', kind: 'spray', trial: { atMs: start + 37_000, bareS: 12, sprayedS: 25 } },
     ]);
     expect(seen('[data-line=trial]')).toBe('Trial Thu, Nov 12: bare 12 s, sprayed 25 s.');
+  });
+
+  it('saves nothing else that was changed in the settings', async () => {
+    const { inForce, pass } = await openTrial();
+    await press('leave-trial');
+    await type('shelf.1.ingredients', 'AQUA');
+    await press('warmth-trial');
+    await run(pass, 5);
+    await run(pass, 20);
+    await press('keep-trial');
+    expect(inForce().shelf[1]).toEqual({ name: 'Cove mist', kind: 'spray' });
+    expect(seen('.step-actions')).toContain('Not saved yet.');
   });
 
   it('stops by itself at 30 s, and a tap that comes too late starts nothing', async () => {
@@ -89,7 +111,8 @@ describe('the warmth trial', () => {
     expect(hasAct('start-run')).toBe(false);
     await press('warm');
     expect(seen('[data-told]')).toContain('no warmth came in 30 s. Bare it did.');
-    await press('save-trial');
+    await press('keep-trial');
+    await press('save-settings');
     expect(inForce().shelf[1]?.trial).toMatchObject({ bareS: 14, sprayedS: null });
   });
 
@@ -111,7 +134,9 @@ describe('the warmth trial', () => {
     await press('warmth-trial');
     await run(pass, 5);
     await run(pass, 20);
-    await press('save-trial');
+    await press('keep-trial');
+    expect(inForce().shelf[1]?.trial).toBeUndefined();
+    await press('save-settings');
     expect(inForce().shelf[1]?.trial).toBeUndefined();
     expect(seen('[data-question="shelf.1.makerSaysUpToC"] .field-refusal')).toContain('Too high.');
     expect(seen('[data-line=trial]')).toContain('bare 5 s, sprayed 20 s');
