@@ -87,7 +87,7 @@ export function sayMaker(
   units: UnitSettings,
 ): MakerSaid | null {
   if (makerSaysUpToC === undefined) return null;
-  const claim = words.spray.makerSays(formatTemperature(brand(makerSaysUpToC), units, words.locale));
+  const heat = formatTemperature(brand(makerSaysUpToC), units, words.locale);
   const isAbove = plate !== undefined && plate > makerSaysUpToC;
-  return { says: isAbove ? words.ingredients.isAbove(claim) : claim, isAbove };
+  return { says: isAbove ? words.spray.makerSaysLess(heat) : words.spray.makerSays(heat), isAbove };
 }

@@ -6,8 +6,6 @@ import type { FindingSaid, MakerSaid } from '../sayIngredients';
 
 /** What is read at the chair: a line each of what belongs together, in the order in which it matters there. */
 const topics = {
-  /** Before all else, so that no other line stands for a list of which a part is not known. */
-  unknown: ['nameUnknown'],
   formaldehyde: ['formaldehyde', 'formaldehydeReleaser'],
   kidney: ['glyoxylicAcid', 'glyoxylicKin'],
   tooHot: [],
@@ -21,6 +19,7 @@ const topics = {
   maker: [],
   measured: ['filmFormersMeasured', 'polyquaterniumNoFigure'],
   dryer: ['siliconeHoldsDryerHeat'],
+  unknown: ['nameUnknown'],
   reading: ['nothingListed', 'nameCorrected'],
 } as const satisfies Readonly<Record<string, readonly IngredientFindingId[]>>;
 
@@ -29,8 +28,8 @@ type Topic = keyof typeof topics;
 const order = Object.keys(topics) as readonly Topic[];
 
 /**
- * So many lines are read at a glance from the chair. Assumed because a panel of more is read by nobody; a name that is
- * not known and the three that are grave are never cut by it.
+ * So many lines are read at a glance from the chair, beside the one of names that are not known. Assumed because a panel
+ * of more is read by nobody; what harms and what burns is never cut by it.
  */
 export const ASSUMED_CHAIR_LINES = 4;
 
@@ -53,7 +52,7 @@ const isOfTool = (topic: Topic, tool: HeatSprayAnswers['tool'] | undefined): boo
 
 /**
  * What of all that the list tells is read at the chair, worst first, a line a topic and four at the most, each with
- * its kind of source? What only begins above today's setting stands behind Why.
+ * its kind of source? Before them names that are not known: no line may stand for a list of which a part is not read. What only begins above today's setting stands behind Why.
  * Checked in tests/src/screens/sayIngredients.test.tsx.
  */
 export function pickChairLines(
@@ -72,9 +71,10 @@ export function pickChairLines(
     if (found === undefined || withoutKind.has(topic)) return found?.says;
     return words.ingredients.ofKind(found.says, words.hair.shortKinds[readMark(found.mark).kind]);
   };
-  return order
+  const lines = order
     .filter((topic) => isOfTool(topic, tool))
     .map((topic) => ({ topic, says: findSays(topic) ?? '', isGrave: grave.has(topic) }))
-    .filter(({ says }) => says !== '')
-    .slice(0, ASSUMED_CHAIR_LINES);
+    .filter(({ says }) => says !== '');
+  const unknown = lines.filter(({ topic }) => topic === 'unknown');
+  return [...unknown, ...lines.filter(({ topic }) => topic !== 'unknown').slice(0, ASSUMED_CHAIR_LINES)];
 }

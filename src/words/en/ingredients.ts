@@ -24,23 +24,23 @@ export interface FindingFigures {
 
 type Say = (figures: FindingFigures) => string;
 
-const burnsWet: Say = ({ names }) => `${names}: wet near a hot plate it can catch fire.`;
+const burnsWet: Say = ({ names }) => `${names}: wet near a plate it can burn.`;
 const boils: Say = ({ names, at }) => `${names} boils at ${at}.`;
 
 /** What a list tells, each in one short sentence. None of them says that something is safe or protects. */
 const says: Readonly<Record<IngredientFindingId, Say>> = {
-  formaldehyde: ({ names }) => `${names}: heat drives formaldehyde into the air.`,
+  formaldehyde: ({ names }) => `${names}: heat frees formaldehyde.`,
   formaldehydeReleaser: ({ names }) => `${names}: lets go of formaldehyde.`,
-  glyoxylicAcid: ({ names }) => `${names}: kidney injury was reported.`,
-  glyoxylicKin: ({ names }) => `${names}: kin of glyoxylic acid, of which kidney injury was reported.`,
+  glyoxylicAcid: ({ names }) => `${names}: kidney injury reported.`,
+  glyoxylicKin: ({ names }) => `${names}: kin of glyoxylic acid, kidney injury reported of that.`,
   alcoholBurns: burnsWet,
   isopropylBurns: burnsWet,
   propellantBurns: ({ names }) => `${names}: a gas that burns. No aerosol near hot plates.`,
-  waterWets: ({ names }) => `${names}: wets the hair. Dry it completely before a plate.`,
+  waterWets: ({ names }) => `${names}: dry the hair completely before a plate.`,
   sugarCaramelises: ({ names, at }) => `${names}: sugar, caramelises above about ${at}.`,
   sugarBrownsWithProtein: ({ names }) => `${names}: browns with protein, from lower.`,
   sucroseBrownsOnceSplit: ({ names }) => `${names}: once split, browns with protein, from lower.`,
-  sugarScorches: ({ names }) => `${names}: sugar scorches, and the smell stays.`,
+  sugarScorches: ({ names }) => `${names}: scorches, and the smell stays.`,
   siliconeGivesFormaldehyde: ({ names, at }) =>
     `${names}: silicone rubber gives off formaldehyde above ${at}.`,
   dimethiconeBreaksDown: ({ names, at }) => `${names}: breaks down above ${at} without air, in air sooner.`,
@@ -56,7 +56,7 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
     return `${names}: ${count(from)}–${percent(to)} less tryptophan lost, measured at ${at} only.`;
   },
   polyquaterniumNoFigure: ({ names }) => `${names}: no figure for it is known here.`,
-  siliconeSprayHelpsNoMore: ({ at }) => `Above ${at} a silicone spray gives no help.`,
+  siliconeSprayHelpsNoMore: ({ at }) => `Above ${at} silicone gives no help.`,
   siliconeHoldsDryerHeat: ({ seconds }) =>
     `A good silicone spray keeps a dryer’s heat from being felt on skin for ${seconds(DRYER_HEAT_HELD_SECONDS)}.`,
   nothingListed: () => 'Of these names nothing is told here. That makes it no better and no worse.',
@@ -68,9 +68,9 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
 const more: Readonly<Partial<Record<IngredientFindingId, Say>>> = {
   glyoxylicAcid: () => 'In smoothing products.',
   formaldehyde: ({ count }) =>
-    `Most in the air: ${count(formaldehydeLimitsPpm.eightHours)} ppm over 8 hours, ${count(formaldehydeLimitsPpm.fifteenMinutes)} ppm over 15 minutes.`,
+    `Into the air. Most allowed there: ${count(formaldehydeLimitsPpm.eightHours)} ppm over 8 hours, ${count(formaldehydeLimitsPpm.fifteenMinutes)} ppm over 15 minutes.`,
   waterWets: ({ percent }) =>
-    `Break stress: ${percent(findStressLossPercent('waterBased'))} less where a water-based spray came before the iron, ${percent(findStressLossPercent('ethanolBased'))} less after an ethanol-based one.`,
+    `Water wets the hair. Break stress: ${percent(findStressLossPercent('waterBased'))} less where a water-based spray came before the iron, ${percent(findStressLossPercent('ethanolBased'))} less after an ethanol-based one.`,
   alcoholBurns: ({ heat, percent }) =>
     `Flash point: ${ethanolFlashPoints
       .map(({ flashPoint, weightPercent }) => `${heat(flashPoint)} at ${percent(weightPercent)}`)

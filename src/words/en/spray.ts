@@ -8,6 +8,8 @@ export const spray = {
   tellsOnly:
     'A list tells no amounts, and not up to which heat a spray serves. To be below a figure promises nothing.',
   makerSays: (heat: string) => `The maker says up to ${heat}.`,
+  /** Today's setting is above it. */
+  makerSaysLess: (heat: string) => `The maker says up to ${heat}: today is above that.`,
   tellsAt: (setting: string) => `What the list tells at ${setting}`,
   noList: 'No list kept for it: type it once in the settings.',
 };

@@ -122,7 +122,6 @@ function lengthen(answers: RawForm, settings: Settings): RawForm {
   return {
     ...answers,
     ...(answers.line === undefined ? {} : { line: longLine }),
-    ...(answers.spray === undefined ? {} : { spray: longSpray }),
   };
 }
 

@@ -191,7 +191,7 @@ describe('a step that asks', () => {
     const lines = [...shown.container.querySelectorAll<HTMLElement>('[data-panel=today-spray] [data-topic]')];
     expect(lines.map(({ dataset }) => dataset.topic)).toEqual(['fire', 'wets', 'scorches', 'stays']);
     expect(shown.find('[data-topic=scorches]').textContent).toBe(
-      'SUCROSE: sugar scorches, and the smell stays (common practice).',
+      'SUCROSE: scorches, and the smell stays (common practice).',
     );
     expect(shown.look('[data-caution=spray]')).toBeNull();
     await shown.tap('[data-act=explain]');

@@ -75,11 +75,11 @@ describe('what a list tells, in words', () => {
 });
 
 describe('at the chair', () => {
-  it('four lines stand at the most, worst first', () => {
+  it('four lines stand at the most where every name is known, worst first', () => {
     expect(chair(everything, 200, 180)).toEqual([
-      { topic: 'formaldehyde', says: expect.stringContaining('formaldehyde into the air'), isGrave: true },
-      { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury was reported (published).', isGrave: true },
-      { topic: 'tooHot', says: expect.stringContaining('The maker says up to 180 °C.'), isGrave: true },
+      { topic: 'formaldehyde', says: expect.stringContaining('heat frees formaldehyde'), isGrave: true },
+      { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury reported (published).', isGrave: true },
+      { topic: 'tooHot', says: 'The maker says up to 180 °C: today is above that.', isGrave: true },
       { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: false },
     ]);
   });
@@ -88,7 +88,7 @@ describe('at the chair', () => {
     expect(chair('AQUA, DIMETHICONE', 140, 230)).toEqual([
       {
         topic: 'wets',
-        says: 'AQUA: wets the hair. Dry it completely before a plate (published).',
+        says: 'AQUA: dry the hair completely before a plate (published).',
         isGrave: false,
       },
       { topic: 'stays', says: 'DIMETHICONE: stays on the hair (from memory).', isGrave: false },
@@ -133,7 +133,7 @@ describe('at the chair', () => {
       },
     ]);
     const whole = chair(`${everything}, HARBOURIUM COVEATE, SANDBAR EXTRACT`, 200, 180);
-    expect(whole.map(({ topic }) => topic)).toEqual(['unknown', 'formaldehyde', 'kidney', 'tooHot']);
+    expect(whole.map(({ topic }) => topic)).toEqual(['unknown', 'formaldehyde', 'kidney', 'tooHot', 'fire']);
     expect(whole[0]?.says).toContain('HARBOURIUM COVEATE and 1 more, so this list cannot be judged.');
   });
 
