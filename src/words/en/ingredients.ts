@@ -68,7 +68,7 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
 const more: Readonly<Partial<Record<IngredientFindingId, Say>>> = {
   glyoxylicAcid: () => 'In smoothing products.',
   formaldehyde: ({ count }) =>
-    `Into the air. Most allowed there: ${count(formaldehydeLimitsPpm.eightHours)} ppm over 8 hours, ${count(formaldehydeLimitsPpm.fifteenMinutes)} ppm over 15 minutes.`,
+    `Most in the air: ${count(formaldehydeLimitsPpm.eightHours)} ppm over 8 hours, ${count(formaldehydeLimitsPpm.fifteenMinutes)} ppm over 15 minutes.`,
   waterWets: ({ percent }) =>
     `Water wets the hair. Break stress: ${percent(findStressLossPercent('waterBased'))} less where a water-based spray came before the iron, ${percent(findStressLossPercent('ethanolBased'))} less after an ethanol-based one.`,
   alcoholBurns: ({ heat, percent }) =>

@@ -9,7 +9,7 @@ export const spray = {
     'A list tells no amounts, and not up to which heat a spray serves. To be below a figure promises nothing.',
   makerSays: (heat: string) => `The maker says up to ${heat}.`,
   /** Today's setting is above it. */
-  makerSaysLess: (heat: string) => `The maker says up to ${heat}: today is above that.`,
-  tellsAt: (setting: string) => `What the list tells at ${setting}`,
+  makerSaysLess: (heat: string) => `The maker says up to ${heat}. Today is above.`,
+  tellsAt: (setting: string) => `The list at ${setting}`,
   noList: 'No list kept for it: type it once in the settings.',
 };

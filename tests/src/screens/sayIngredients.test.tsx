@@ -79,7 +79,7 @@ describe('at the chair', () => {
     expect(chair(everything, 200, 180)).toEqual([
       { topic: 'formaldehyde', says: expect.stringContaining('heat frees formaldehyde'), isGrave: true },
       { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury reported (published).', isGrave: true },
-      { topic: 'tooHot', says: 'The maker says up to 180 °C: today is above that.', isGrave: true },
+      { topic: 'tooHot', says: 'The maker says up to 180 °C. Today is above.', isGrave: true },
       { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: false },
     ]);
   });
