@@ -9,11 +9,11 @@ export const room = {
   flagHeight: 34,
   countsY: 60,
   chartTop: 78,
-  chartBottom: 208,
-  strandTop: 216,
+  chartBottom: 196,
+  strandTop: 204,
   strandHeight: 26,
-  reachY: 288,
-  barsFrom: 316,
+  reachY: 276,
+  barsFrom: 318,
   barHeight: 34,
 } as const;
 

@@ -1,12 +1,13 @@
 import { For, Show } from 'solid-js';
 import { LONGEST_PASS_SECONDS } from '../../../shared/heat/passes';
-import { findMark, isOfHair, listThresholdsMet } from '../../../shared/heat/thresholds';
+import { findMark, type HairThresholdId, isOfHair, listThresholdsMet } from '../../../shared/heat/thresholds';
 import type { HeatSprayAnswers } from '../../../shared/records/forms/heatSpray';
 import { brand } from '../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { HandCaution } from '../../parts/HandCaution';
 import { useWords } from '../../parts/useWords';
+import { readMark } from '../../words/marks';
 import { sayWithKind } from '../map/sayHair';
 
 type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
@@ -14,7 +15,8 @@ type Styled = Required<Pick<HeatSprayAnswers, 'tool' | 'settingC'>>;
 /** What today's setting does to dry hair at the worst: one of each kind of source, as many as fit. */
 const listWorst = (settingC: number) => {
   const met = listThresholdsMet(brand(settingC), 'dry').filter(isOfHair);
-  return met.filter((id, index) => !met.slice(index + 1).some((hotter) => findMark(hotter) === findMark(id)));
+  const kindOf = (id: HairThresholdId) => readMark(findMark(id)).kind;
+  return met.filter((id, index) => !met.slice(index + 1).some((hotter) => kindOf(hotter) === kindOf(id)));
 };
 
 /** What today's tool and setting reach on dry hair, once both are told. */
