@@ -45,10 +45,19 @@ export function createAsking(step: AskStep, props: StepProps) {
     );
   let sent = untrack(() => writeAnswers(kept()));
 
-  const refusals = createMemo<readonly FieldRefusal[]>(() => {
+  const listUnread = (): readonly FieldRefusal[] => {
     if (!isNextTried()) return listMistakes(form, draft.raw(), readNow());
     const read = readForm(form, draft.raw(), readNow());
     return read.ok ? [] : read.error;
+  };
+  /** What each field alone could not tell: two answers that do not go together are said at one of them. */
+  const listConflicts = (): readonly FieldRefusal[] => {
+    const said = refusal();
+    return said?.kind === 'fields' ? said.fields : [];
+  };
+  const refusals = createMemo<readonly FieldRefusal[]>(() => {
+    const unread = listUnread();
+    return [...unread, ...listConflicts().filter(({ path }) => unread.every((each) => each.path !== path))];
   });
 
   function writeAnswers(raw: RawForm): string {
@@ -109,7 +118,9 @@ export function createAsking(step: AskStep, props: StepProps) {
   };
 
   /** Nothing is missing and nothing is wrong: Next is what there is to do. */
-  const isComplete = createMemo(() => readForm(form, draft.raw(), readNow()).ok);
+  const isComplete = createMemo(
+    () => listConflicts().length === 0 && readForm(form, draft.raw(), readNow()).ok,
+  );
 
   return {
     falling,

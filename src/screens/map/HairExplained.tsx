@@ -37,7 +37,10 @@ export function HairExplained(props: {
           <For each={reached()}>
             {(each) => (
               <li data-threshold={each.id}>
-                {words.heat.thresholds[each.id]} <span class="soft">{saySource(each.mark, words)}</span>
+                {words.heat.thresholds[each.id]}{' '}
+                <span class="soft">
+                  {each.isTold ? '' : said().settingNotKnown} {saySource(each.mark, words)}
+                </span>
               </li>
             )}
           </For>

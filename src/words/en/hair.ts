@@ -180,5 +180,6 @@ export const hair = {
   months: (count: string) => `${count} months`,
   notReckoned:
     'Relaxer, perm and colour are in none of these figures: nothing published says how much they take.',
-  thresholdsTitle: 'Heat that was reached',
+  thresholdsTitle: 'Set hot enough for',
+  settingNotKnown: 'Perhaps: the setting is not known.',
 };

@@ -128,6 +128,22 @@ describe('a step that asks', () => {
     ]);
   });
 
+  it('says at the field that no hair grows so, goes no further, and goes on once it is put right', async () => {
+    const shown = await startClient();
+    await shown.answer(...clientAnswers);
+    await shown.tap('[data-act=next]');
+    await shown.answer(['habits', 'none'], ['smoke', 'no'], ['history', 'gloss'], ['growth', 'measured']);
+    await shown.answer(['regrowthWeeks', '4']);
+    await shown.type('regrowthCm', '10');
+    await shown.tap('[data-act=next]');
+    expect(readStep(shown)).toBe('hotTools');
+    expect(shown.find('[data-ledger="regrowthCm"]').dataset.state).toBe('refused');
+    expect(shown.container.textContent).toContain('No hair grows so fast, or so slowly.');
+    await shown.type('regrowthCm', '0.5');
+    await shown.tap('[data-act=next]');
+    expect(readStep(shown)).toBe('feelHair');
+  });
+
   it('gives a range where she does not know', async () => {
     const shown = await startClient();
     await shown.answer(...clientAnswers);
