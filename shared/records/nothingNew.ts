@@ -5,9 +5,11 @@ import { askForms } from './forms/asked';
 import { hotToolsForm } from './forms/hotTools';
 import type { LastTime } from './lastTime';
 import type { RawForm } from './readForm';
-import { ageHabits, countBack, countMonths, forgetRegrowth } from './sinceLastTime';
+import { bringUpToDate, countMonths } from './sinceLastTime';
 import { type AskStep, askSteps } from './steps';
 import { writeForm } from './writeForm';
+
+const { field: lastBleach } = hotToolsForm.lastBleachMonthsAgo;
 
 /** What is asked anew at every visit, whatever was said last time: options of the forms, by name. */
 export interface AskedToday {
@@ -42,22 +44,15 @@ function addOwn(last: LastTime): readonly string[] {
   return [...new Set([...told.filter((item) => item !== 'none'), own])];
 }
 
-/** What lightened it last time counts among the bleaches today, and is the last of them; where it went is its own. */
+/** What lightened it last time counts among the bleaches today, and is the last of them. */
 function addBleach(last: LastTime, nowMs: number): RawForm {
-  const told = last.answers.hotTools ?? {};
-  const gone = countMonths(last, nowMs);
-  const { lastBleachMonthsAgo: question } = hotToolsForm;
-  if (findOwnChemistry(last) !== 'lightener') {
-    const before = told.lastBleachMonthsAgo;
-    if (before === undefined || before === 'unknown') return {};
-    return { lastBleachMonthsAgo: countBack(before, question, gone) };
-  }
-  const before = told.bleaches ?? 0;
-  const ends = last.answers.client?.reach;
+  if (findOwnChemistry(last) !== 'lightener') return {};
+  const { client, hotTools } = last.answers;
+  const before = hotTools?.bleaches ?? 0;
   return {
     bleaches: before === 'unknown' ? before : String(before + 1),
-    lastBleachMonthsAgo: countBack(0, question, gone),
-    ...(before === 0 ? { bleachReach: ends === 'fullHead' ? 'all' : 'unknown' } : { bleachReach: 'unknown' }),
+    lastBleachMonthsAgo: String(Math.min(countMonths(last, nowMs), lastBleach.max)),
+    bleachReach: before === 0 && client?.reach === 'fullHead' ? 'all' : 'unknown',
   };
 }
 
@@ -72,22 +67,11 @@ function tellRelaxed({ answers, endedAtMs }: LastTime, nowMs: number): RawForm {
 }
 
 /** What is told of each step today, beside what was told last time. */
-function listToday(
-  last: LastTime,
-  today: AskedToday,
-  units: UnitSettings,
-  nowMs: number,
-): { readonly [S in AskStep]: RawForm } {
+function listToday(last: LastTime, today: AskedToday, nowMs: number): { readonly [S in AskStep]: RawForm } {
   const { reactions, scalp, ageBand, nape, mid, ends, breakage, wetStretch } = today;
   return {
     client: { reactions, scalp, ageBand },
-    hotTools: {
-      ...ageHabits(last, units, nowMs),
-      history: addOwn(last),
-      ...addBleach(last, nowMs),
-      ...tellRelaxed(last, nowMs),
-      ...forgetRegrowth,
-    },
+    hotTools: { history: addOwn(last), ...addBleach(last, nowMs), ...tellRelaxed(last, nowMs) },
     feelHair: { nape, mid, ends, breakage, wetStretch },
     heatSpray: {},
   };
@@ -95,9 +79,8 @@ function listToday(
 
 /**
  * "Nothing new, all as last time": which taps is that?
- * Every step answered as last time but for what is asked anew and for times counted back from a day, and confirmed, in
- * order. What was never asked last time
- * stays unanswered, and its step is not taken as said; what stops her today stops there.
+ * Every step answered as last time, brought up to date, but for what is asked anew, and confirmed, in order. What was
+ * never asked last time stays unanswered, and its step is not taken as said; what stops her today stops there.
  * Checked in tests/shared/records/nothingNew.test.ts.
  */
 export function tellNothingNew(
@@ -106,12 +89,13 @@ export function tellNothingNew(
   units: UnitSettings,
   nowMs: number,
 ): readonly RawEvent[] {
-  const anew = listToday(last, today, units, nowMs);
+  const anew = listToday(last, today, nowMs);
+  const before = bringUpToDate(last, nowMs);
   return askSteps.flatMap((step): readonly RawEvent[] => [
     {
       type: 'ANSWERED',
       step,
-      answers: { ...writeForm(askForms[step], last.answers[step] ?? {}, units), ...anew[step] },
+      answers: { ...writeForm(askForms[step], before[step] ?? {}, units), ...anew[step] },
     },
     { type: 'STEP_CONFIRMED', answers: { step } },
   ]);

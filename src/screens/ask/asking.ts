@@ -26,7 +26,8 @@ export function createAsking(step: AskStep, props: StepProps) {
   const form: Form = askForms[step];
   const kept = (): RawForm => {
     const { answers, lastTime } = props.consultation.record;
-    return writeKept(form, answers[step] ?? listAsLastTime(lastTime, step), props.settings);
+    const nowMs = untrack(() => props.nowMs);
+    return writeKept(form, answers[step] ?? listAsLastTime(lastTime, step, nowMs), props.settings);
   };
   /** A correction or another day takes answers back: then nothing that was typed before comes up again. */
   const draft = untrack(() =>
