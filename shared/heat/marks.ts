@@ -1,6 +1,7 @@
 /**
- * Where each figure comes from, in one of the four marks, for whoever asks "why?" beside it.
- * Checked by tests/evidence/marks.test.ts: each stands in a mark's words, and none is missing.
+ * Where each figure comes from, for whoever asks "why?" beside it: one of the four marks, or exact where it is geometry.
+ * What is assumed in a figure whose rate is published is named behind it.
+ * Checked by tests/evidence/marks.test.ts: each begins with its mark.
  */
 export const heatMarks = {
   ageWeeks:
@@ -16,8 +17,7 @@ export const heatMarks = {
     'published: Thermochim. Acta 661:78–83, 2018 (abstract), under a 200 °C iron. Other temperatures: assumed',
   tryptophanLeft:
     'published: McMullen & Jachowicz, J. Cosmet. Sci. 49:245–256, 1998, pp. 248–249, under irons of 132 and 152 °C. Carried on by the same energy elsewhere: assumed',
-  bleaches:
-    'published: Wortmann, Springob, Sendelbach, J. Cosmet. Sci. 53:219–228, 2002, Fig. 4 (each bleach)',
+  bleaches: 'assumed: told, but for when and where each went, as far as that was not told',
   boilingPoint: 'published: U.S. Standard Atmosphere 1976 with IAPWS R7-97(2012)',
   whereToSnip: 'common practice, no source: where it was hottest, wettest and oldest, not the nape',
 } as const;

@@ -74,8 +74,9 @@ const concerns = (hair: NeedsHair, wetness: Wetness | 'unknown'): boolean =>
 /**
  * What does this setting reach, on hair that wet?
  * Coolest first; a threshold is met when the setting is at it or above, though practice says "above 400 °F": the
- * careful side. "Don't know" is read as the hottest that can be told, and so is a setting that is no number. What melts on slow passes is
- * left out only where each pass is known to be short. Water boils where it boils in this salon: `boilsAt`.
+ * careful side. "Don't know" is read as the hottest that can be told, and so is a setting that is no number. What melts
+ * on slow passes is left out only where each pass is known to be short. Water boils where it boils in this salon:
+ * `boilsAt`.
  * Checked by tests/shared/heat/thresholds.test.ts, tests/evidence/heatPractice.test.ts and heatThresholds.test.ts.
  */
 export function listThresholdsMet(

@@ -1,26 +1,23 @@
 import { usualGrowth } from '../../shared/heat/growth';
 import type { HairHistory } from '../../shared/heat/hairHistory';
 import { exactly, makeRange } from '../../shared/units/range';
-
-const iron = {
-  tool: 'flatIron',
-  wetness: 'wet',
-  daysAWeek: 3,
-  weeks: 104,
-  stoppedWeeksAgo: 0,
-  secondsASection: 60,
-  passes: 6,
-  settingC: 200,
-  plateWidthCm: 2.54,
-} as const;
+import { twoYearsWet } from '../shared/heat/histories';
 
 /** Five tools and six times of bleach, half of it not known: the most a head brings to the station. Invented. */
 export const fullHead: HairHistory = {
   habits: [
-    iron,
-    { ...iron, tool: 'wand', wetness: 'dry', settingC: 180, daysAWeek: 2, weeks: 60, stoppedWeeksAgo: 20 },
+    twoYearsWet,
     {
-      ...iron,
+      ...twoYearsWet,
+      tool: 'wand',
+      wetness: 'dry',
+      settingC: 180,
+      daysAWeek: 2,
+      weeks: 60,
+      stoppedWeeksAgo: 20,
+    },
+    {
+      ...twoYearsWet,
       tool: 'curlingIron',
       wetness: 'unknown',
       settingC: 'unknown',
@@ -28,14 +25,14 @@ export const fullHead: HairHistory = {
       weeks: 150,
     },
     {
-      ...iron,
+      ...twoYearsWet,
       tool: 'hotBrush',
       wetness: 'damp',
       settingC: 160,
       weeks: 'unknown',
       stoppedWeeksAgo: 'unknown',
     },
-    { ...iron, wetness: 'dry', settingC: 220, daysAWeek: 1, weeks: 40.5, stoppedWeeksAgo: 101.25 },
+    { ...twoYearsWet, wetness: 'dry', settingC: 220, daysAWeek: 1, weeks: 40.5, stoppedWeeksAgo: 101.25 },
   ],
   bleaches: [
     { weeksAgo: exactly(6), place: 'newGrowth', sureness: 'told' },

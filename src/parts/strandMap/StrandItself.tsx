@@ -11,6 +11,9 @@ export function StrandItself(props: {
 }) {
   const widthOn = ({ fromCm, toCm }: MapStretch) => props.x(toCm) - props.x(fromCm);
   const middleOf = ({ fromCm, toCm }: MapStretch) => (props.x(fromCm) + props.x(toCm)) / 2;
+  /** Its whole name where it has room, else what is left of it, else nothing: the text of the map says it. */
+  const nameOn = (stretch: MapStretch) =>
+    [stretch.name, stretch.short ?? ''].find((name) => widthOf(name) < widthOn(stretch)) ?? '';
   return (
     <>
       <rect
@@ -32,11 +35,9 @@ export function StrandItself(props: {
               height={room.strandHeight - 6}
               rx="4"
             />
-            <Show when={widthOn(stretch) > widthOf(stretch.name)}>
-              <text class="map-on-strand" x={middleOf(stretch)} y={room.strandTop + 20} text-anchor="middle">
-                {stretch.name}
-              </text>
-            </Show>
+            <text class="map-on-strand" x={middleOf(stretch)} y={room.strandTop + 20} text-anchor="middle">
+              {nameOn(stretch)}
+            </text>
           </g>
         )}
       </For>

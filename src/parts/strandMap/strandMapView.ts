@@ -12,6 +12,8 @@ export interface MapStretch {
   readonly fromCm: number;
   readonly toCm: number;
   readonly name: string;
+  /** Where the name has no room: what is left of it. */
+  readonly short?: string;
 }
 
 /** Everything that is drawn, in words already: the picture computes nothing but places. */

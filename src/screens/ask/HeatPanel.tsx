@@ -5,7 +5,7 @@ import { formatQuantity, formatRange } from '../../../shared/units/format';
 import { StrandMap } from '../../parts/strandMap/StrandMap';
 import { useWords } from '../../parts/useWords';
 import '../map/map.css';
-import { roundRange } from '../map/saySizes';
+import { roundAsKnown, roundRange } from '../map/saySizes';
 import { sayStrandMap } from '../map/sayStrandMap';
 import { viewHair } from '../map/viewHair';
 import { WhyOfHair } from '../map/WhyOfHair';
@@ -18,7 +18,7 @@ export function HeatPanel(props: { readonly answers: Answers; readonly settings:
   const map = createMemo(() => sayStrandMap(view(), props.answers, words, props.settings.units));
   const isNothingTold = () => view().history.habits.length === 0 && view().history.bleaches.length === 0;
   const sayTip = (name: 'ironMin' | 'boilEquivalents') => {
-    const range = roundRange(view().tip[name], name === 'ironMin' ? 0 : 1);
+    const range = name === 'ironMin' ? roundRange(view().tip[name], 0) : roundAsKnown(view().tip[name]);
     const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
     if (range.low === range.high) return { likely: write(range.typical), band: '' };
     const band = said().band(formatRange(range, 'count', props.settings.units, words.locale));

@@ -36,11 +36,11 @@ export const ASSUMED_CHAIR_LINES = 4;
 export interface ChairLine {
   readonly topic: Topic;
   readonly says: string;
-  /** It harms her or whoever stands beside her, or the maker himself says less than today's setting. */
+  /** It harms or burns her or whoever stands beside her, or the maker himself says less than today's setting. */
   readonly isGrave: boolean;
 }
 
-const grave: ReadonlySet<Topic> = new Set(['formaldehyde', 'kidney', 'tooHot']);
+const grave: ReadonlySet<Topic> = new Set(['formaldehyde', 'kidney', 'tooHot', 'fire']);
 /** How the list was read has no source. */
 const withoutKind: ReadonlySet<Topic> = new Set(['unknown', 'reading']);
 
@@ -52,7 +52,8 @@ const isOfTool = (topic: Topic, tool: HeatSprayAnswers['tool'] | undefined): boo
 
 /**
  * What of all that the list tells is read at the chair, worst first, a line a topic and four at the most, each with
- * its kind of source? Before them names that are not known: no line may stand for a list of which a part is not read. What only begins above today's setting stands behind Why.
+ * its kind of source? Before them names that are not known: no line may stand for a list of which a part is not read.
+ * What only begins above today's setting stands behind Why.
  * Checked in tests/src/screens/sayIngredients.test.tsx.
  */
 export function pickChairLines(

@@ -21,6 +21,7 @@ export function HairExplained(props: {
   const figures = createMemo(() => explainHair(props.view, props.answers, words, props.settings));
   const ids = createMemo(() => figures().map(({ id }) => id), [], { equals: isSameList });
   const find = (id: HeatFigure) => figures().find((figure) => figure.id === id);
+  const isBeyond = () => Object.values(props.view.tip.isBeyond).some(Boolean);
   const reached = () => listReachedByHair(props.view.reached);
   return (
     <div class="hair-explained">
@@ -47,6 +48,9 @@ export function HairExplained(props: {
         </ul>
         <p>{said().plateIsHotter}</p>
       </Show>
+      <Show when={isBeyond()}>
+        <p data-line="beyond">{said().beyond}</p>
+      </Show>
       <p>{said().notReckoned}</p>
       <p class="soft">{words.general.estimate}</p>
     </div>
@@ -62,7 +66,9 @@ function OneFigure(props: { readonly figure: Explained; readonly isOpen: boolean
   return (
     <details class="explained" data-explained={props.figure.id} open={props.isOpen}>
       <summary>
-        <span>{props.figure.name}</span> <strong>{props.figure.value}</strong>
+        <span class="explained-line">
+          <span>{props.figure.name}</span> <strong>{props.figure.value}</strong>
+        </span>
       </summary>
       <dl>
         <Show when={props.figure.inputs.length > 0}>

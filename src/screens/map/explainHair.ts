@@ -12,7 +12,7 @@ import { saySource } from '../../words/saySource';
 import type { Words } from '../../words/words';
 import { saySnip } from './sayHair';
 import { sayInputs } from './sayInputs';
-import { roundRange, sayLikely, sayShares } from './saySizes';
+import { roundAsKnown, roundRange, sayLikely, sayShares } from './saySizes';
 import type { HairView } from './viewHair';
 import { writeHow } from './writeHow';
 
@@ -40,6 +40,8 @@ export function explainHair(
   const how = writeHow(units, locale);
   const likely = (range: Range, quantity: Quantity, digits: number) =>
     sayLikely(roundRange(range, digits), quantity, units, locale, hair.likely);
+  const asKnown = (range: Range, quantity: Quantity) =>
+    sayLikely(roundAsKnown(range), quantity, units, locale, hair.likely);
   const share = (left: Range, isBeyond: boolean) => {
     const said = sayShares(left, units, locale);
     return isBeyond ? hair.onlyBand(said) : said;
@@ -53,8 +55,8 @@ export function explainHair(
   const values: Readonly<Record<HeatFigure, string>> = {
     ageWeeks: hair.months(likely(scale(tip.ageWeeks, 1 / weeksPerMeanMonth), 'count', 0)),
     ironMin: likely(tip.ironMin, 'minutes', 0),
-    boilEquivalents: likely(tip.boilEquivalents, 'count', 1),
-    contactMin: likely(tip.contactMin, 'minutes', 1),
+    boilEquivalents: asKnown(tip.boilEquivalents, 'count'),
+    contactMin: asKnown(tip.contactMin, 'minutes'),
     hairTemperature: hair.list(temperatures),
     helixLeft: share(tip.helixLeft, tip.isBeyond.helix),
     matrixLeft: share(tip.matrixLeft, tip.isBeyond.helix),

@@ -70,8 +70,9 @@ export function drawBleached(
       continue;
     }
     const say = told.has(count) ? words.hair.bleached : words.hair.mayBeBleached;
-    const name = say(formatQuantity(count, 'count', units, words.locale));
-    stretches.push({ id: String(count), fromCm: hair.cm, toCm: hair.cm, name });
+    const times = formatQuantity(count, 'count', units, words.locale);
+    const name = { name: say(times), short: words.hair.times(times) };
+    stretches.push({ id: String(count), fromCm: hair.cm, toCm: hair.cm, ...name });
   }
   return stretches.filter(({ id }) => id !== '0');
 }

@@ -12,7 +12,7 @@ import { scale } from '../../../shared/units/range';
 import { weeksPerMeanMonth } from '../../../shared/units/time';
 import type { Words } from '../../words/words';
 import { findAltitudeUnit, fromMetres } from '../settings/settingsDraft';
-import { roundRange, sayAboutRange, sayLikely } from './saySizes';
+import { roundAsKnown, roundRange, sayAboutRange, sayLikely } from './saySizes';
 import type { HairView } from './viewHair';
 
 /** From what is each figure reckoned: her answers and the figures before it, in words. */
@@ -28,8 +28,8 @@ export function sayInputs(
   const write = (value: number, quantity: Quantity) => formatQuantity(value, quantity, units, locale);
   const told = (name: keyof typeof said.notKnown, value: number | 'unknown', quantity: Quantity) =>
     value === 'unknown' ? said.notKnown[name] : said[name](write(value, quantity));
-  const band = (range: HairView['tip']['ironMin'], quantity: Quantity, digits = 0) =>
-    sayLikely(roundRange(range, digits), quantity, units, locale, hair.likely);
+  const band = (range: HairView['tip']['ironMin'], quantity: Quantity) =>
+    sayLikely(roundRange(range, 0), quantity, units, locale, hair.likely);
 
   const irons = (answers.hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));
   const nameOf = ({ tool }: HabitAnswers) => words.asked.hotTools.habits.rows.tool.options[tool];
@@ -55,7 +55,9 @@ export function sayInputs(
   const growth = scale(view.history.growth, weeksPerMeanMonth);
   const length = said.length(sayAboutRange(view.history.lengthCm, units, words));
   const { tip } = view;
-  const contact = said.contact(band(tip.contactMin, 'minutes', 1));
+  const contact = said.contact(
+    sayLikely(roundAsKnown(tip.contactMin), 'minutes', units, locale, hair.likely),
+  );
   const bleach = tip.bleaches.high === 0 ? said.noBleach : said.bleaches(band(tip.bleaches, 'count'));
   const height = write(Math.round(fromMetres(altitudeM, units)), 'count');
   return {

@@ -31,6 +31,10 @@ export const roundRange = ({ low, typical, high }: Range, digits: number, factor
   high: roundTo(high * factor, digits),
 });
 
+/** As finely as it is known: a tenth where it is one figure or small, whole where it is a band of ten and more. */
+export const roundAsKnown = (range: Range): Range =>
+  roundRange(range, range.low < range.high && range.typical >= 10 ? 0 : 1);
+
 /** A difference of temperatures has no zero of its own: °F are nine fifths of °C. */
 const differenceIn = { C: 1, F: 9 / 5 } as const;
 

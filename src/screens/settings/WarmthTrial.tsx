@@ -63,14 +63,12 @@ export function WarmthTrial(props: {
         </Switch>
       </div>
       <PageActions>
-        <Show
-          when={startedAtMs() !== null || times().bareS !== undefined}
-          fallback={
-            <BigButton act="leave-trial" isWay onPress={props.onBack}>
-              {words.general.back}
-            </BigButton>
-          }
-        >
+        <Show when={run() === null}>
+          <BigButton act="leave-trial" isWay onPress={props.onBack}>
+            {words.general.back}
+          </BigButton>
+        </Show>
+        <Show when={startedAtMs() !== null || times().bareS !== undefined}>
           <BigButton act="trial-again" onPress={begin}>
             {said().again}
           </BigButton>

@@ -88,7 +88,7 @@ export const hair = {
   band: (range: string) => `(${range})`,
   likely: (likely: string, range: string) => `about ${likely} (${range})`,
   fromTo: (from: string, to: string) => `${from} to ${to}`,
-  onlyBand: (range: string) => `${range}, beyond what was measured`,
+  onlyBand: (range: string) => `beyond what was measured: ${range}`,
   nothingTold: 'No hot tool and no bleach told. The strand still decides.',
   counts: 'iron minutes',
   scalp: 'scalp',
@@ -100,6 +100,7 @@ export const hair = {
     waist: 'waist',
   },
   reach: { fullHead: 'colour: all of it', roots: 'colour: roots', endsOut: 'colour: not the ends' },
+  times: (times: string) => `${times}×`,
   bleached: (times: string) => `bleached ${times}×`,
   mayBeBleached: (times: string) => `perhaps bleached ${times}×`,
   hotEnough: (what: string, kind: string) => `hot enough for ${what} (${kind})`,
@@ -116,7 +117,7 @@ export const hair = {
     bleached: (times: string, from: string, to: string) => `${times} from ${from} to ${to}`,
   },
   snip: (place: string, at: string, reasons: readonly string[]) =>
-    `${place}, ${at} from the scalp: ${reasons.join(', ')}`,
+    `${place}: ${at} down the strand, ${reasons.join(', ')}`,
   /** A place around the head inside a sentence. */
   places: {
     hairline: 'the hairline',
@@ -127,7 +128,7 @@ export const hair = {
     nape: 'the nape',
   },
   snipHint: (place: string, at: string) =>
-    `By the map: ${place}, ${at} from the scalp. Not the nape unless it is worse.`,
+    `By the map: ${place}, ${at} down the strand. Not the nape unless it is worse.`,
   why,
   figures: {
     ageWeeks: 'Age of the hair at the tip',
@@ -178,6 +179,8 @@ export const hair = {
   },
   plateIsHotter: 'By the setting. A plate is hotter than the hair under it.',
   months: (count: string) => `${count} months`,
+  beyond:
+    'Beyond what was measured a band says little: carried on so far, hair that is used every day would read as gone, and it plainly is not. The strand decides.',
   notReckoned:
     'Relaxer, perm and colour are in none of these figures: nothing published says how much they take.',
   thresholdsTitle: 'Set hot enough for',

@@ -61,7 +61,7 @@ const says: Readonly<Record<IngredientFindingId, Say>> = {
     `A good silicone spray keeps a dryer’s heat from being felt on skin for ${seconds(DRYER_HEAT_HELD_SECONDS)}.`,
   nothingListed: () => 'Of these names nothing is told here. That makes it no better and no worse.',
   nameCorrected: ({ names }) => `Read after one slip of the finger: ${names}.`,
-  nameUnknown: ({ names }) => `Not known here: ${names}, so this list cannot be judged.`,
+  nameUnknown: ({ names }) => `Not known here: ${names}, so the list cannot be judged as a whole.`,
 };
 
 /** What else stands in the source, for whoever asks why. */
@@ -105,6 +105,7 @@ export const ingredients = {
   read: (count: string) => `${count} read`,
   corrected: (count: string, names: string) => `${count} corrected: ${names}`,
   asMeant: (written: string, name: string) => `${written} read as ${name}`,
-  unknown: (count: string, names: string) => `${count} not known, so this list cannot be judged: ${names}`,
+  unknown: (count: string, names: string) =>
+    `${count} not known, so the list cannot be judged as a whole: ${names}`,
   andMore: (names: string, count: string) => `${names} and ${count} more`,
 };

@@ -4,8 +4,8 @@ import { figures } from './figures';
 const tells: Readonly<Record<WarmthTold['code'], (by: string) => string>> = {
   later: (by) => `With the spray warmth came ${by} later.`,
   sooner: (by) => `With the spray warmth came ${by} sooner.`,
-  laterThanCap: () => `With the spray no warmth came in ${figures.warmthCap}. Bare it did.`,
-  soonerThanCap: () => `Bare no warmth came in ${figures.warmthCap}. With the spray it did.`,
+  laterThanCap: () => `With the spray, no warmth came in ${figures.warmthCap}. Bare, it did.`,
+  soonerThanCap: () => `Bare, no warmth came in ${figures.warmthCap}. With the spray it did.`,
   alike: () => `Too close to tell: under ${figures.warmthTelling} apart.`,
   neitherFelt: () => `No warmth came in ${figures.warmthCap} on either: nothing told. Do not go hotter.`,
 };
@@ -21,7 +21,7 @@ export const warmthTrial = {
     'On your own arms only. Not on numb, sore or broken skin, and not if a spray ever made it react.',
     'Spray one forearm and let it dry completely. Leave the other bare.',
     `Dryer only, never an iron. Lowest heat, at least ${distance} away.`,
-    `Stop at the first warmth. It ends at ${figures.warmthCap}, felt or not.`,
+    `Somebody else taps. Stop at the first warmth. It ends at ${figures.warmthCap}, felt or not.`,
   ],
   marks: `${figures.warmthCap}: common practice, no source. The distance is our own choice: further is fine.`,
   tellsTitle: 'What it tells',

@@ -141,6 +141,9 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
   preparing: {
     empty: still('preparing', alone(allAsked)),
     usual: after('preparing', alone(allAsked), 'test-ends'),
+    also: {
+      noSkinTest: still('preparing', alone(allAsked.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'))),
+    },
     full: still(
       'preparing',
       among([

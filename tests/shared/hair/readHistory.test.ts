@@ -7,17 +7,8 @@ import { type HotToolsAnswers, hotToolsForm } from '../../../shared/records/form
 import { type RawForm, readForm } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { exactly } from '../../../shared/units/range';
+import { ironTold } from './told';
 
-const habit = {
-  tool: 'flatIron',
-  wetness: 'wet',
-  daysAWeek: 3,
-  forMonths: 24,
-  settingC: 200,
-  secondsASection: 60,
-  plateWidthCm: 2.54,
-  passes: 'unknown',
-} as const;
 const tell = (hotTools: NonNullable<Answers['hotTools']>, client: NonNullable<Answers['client']> = {}) =>
   readHistory({ hotTools, client });
 
@@ -29,9 +20,9 @@ describe('her answers', () => {
   });
 
   it('give a habit in the trade’s weeks, still done where nobody said that she stopped', () => {
-    const [still] = tell({ habits: [habit] }).habits;
+    const [still] = tell({ habits: [ironTold] }).habits;
     expect(still).toMatchObject({ weeks: 104, stoppedWeeksAgo: 0 });
-    const [stopped] = tell({ habits: [{ ...habit, forMonths: 'unknown', stoppedMonthsAgo: 6 }] }).habits;
+    const [stopped] = tell({ habits: [{ ...ironTold, forMonths: 'unknown', stoppedMonthsAgo: 6 }] }).habits;
     expect(stopped).toMatchObject({ weeks: 'unknown', stoppedWeeksAgo: 26 });
   });
 

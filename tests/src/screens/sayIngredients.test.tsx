@@ -80,7 +80,7 @@ describe('at the chair', () => {
       { topic: 'formaldehyde', says: expect.stringContaining('heat frees formaldehyde'), isGrave: true },
       { topic: 'kidney', says: 'GLYOXYLIC ACID: kidney injury reported (published).', isGrave: true },
       { topic: 'tooHot', says: 'The maker says up to 180 °C. Today is above.', isGrave: true },
-      { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: false },
+      { topic: 'fire', says: expect.stringContaining('ALCOHOL DENAT.'), isGrave: true },
     ]);
   });
 
@@ -128,13 +128,15 @@ describe('at the chair', () => {
     expect(chair('HARBOURIUM COVEATE', 200)).toEqual([
       {
         topic: 'unknown',
-        says: 'Not known here: HARBOURIUM COVEATE, so this list cannot be judged.',
+        says: 'Not known here: HARBOURIUM COVEATE, so the list cannot be judged as a whole.',
         isGrave: false,
       },
     ]);
     const whole = chair(`${everything}, HARBOURIUM COVEATE, SANDBAR EXTRACT`, 200, 180);
     expect(whole.map(({ topic }) => topic)).toEqual(['unknown', 'formaldehyde', 'kidney', 'tooHot', 'fire']);
-    expect(whole[0]?.says).toContain('HARBOURIUM COVEATE and 1 more, so this list cannot be judged.');
+    expect(whole[0]?.says).toContain(
+      'HARBOURIUM COVEATE and 1 more, so the list cannot be judged as a whole.',
+    );
   });
 
   it('where something breaks down without air is never said, at whatever setting', () => {

@@ -90,9 +90,9 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     },
   },
   bleaches: {
-    ask: 'How often bleached, the oldest ends?',
+    ask: 'How many times bleached, at the oldest ends?',
     short: 'Bleached',
-    hint: 'Of a band that left the ends out: how often there.',
+    hint: 'If only a band was bleached: how many times there.',
   },
   lastBleachMonthsAgo: {
     ask: 'How many months ago was the last bleach?',
@@ -119,7 +119,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   growth: {
     ask: 'Was her growth measured?',
     short: 'Growth',
-    hint: 'By what has grown since a colour of known date. If not, the usual growth is taken, wide.',
+    hint: 'By what has grown since a colour of known date. If not, a wide usual range is taken.',
     options: { usual: 'Not measured', measured: 'Measured' },
   },
   regrowthCm: { ask: 'How much has grown since that colour?', short: 'Grown' },

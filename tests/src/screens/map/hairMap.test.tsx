@@ -8,25 +8,16 @@ import { explainHair } from '../../../../src/screens/map/explainHair';
 import { sayStrandMap } from '../../../../src/screens/map/sayStrandMap';
 import { viewHair } from '../../../../src/screens/map/viewHair';
 import { findWords } from '../../../../src/words/words';
+import { ironTold } from '../../../shared/hair/told';
 
 const words = findWords('en');
 const metric: Settings = {
   ...defaultSettings,
   units: { temperature: 'C', mass: 'g', length: 'cm' },
 };
-const iron = {
-  tool: 'flatIron',
-  wetness: 'wet',
-  daysAWeek: 3,
-  forMonths: 24,
-  settingC: 200,
-  secondsASection: 60,
-  plateWidthCm: 2.54,
-  passes: 'unknown',
-} as const;
 const told: Answers = {
   client: { service: 'lighten', reach: 'fullHead', length: 'collarbone', greyPercent: 0 },
-  hotTools: { habits: [iron], history: ['none'] },
+  hotTools: { habits: [ironTold], history: ['none'] },
 };
 const tell = (change: Partial<NonNullable<Answers['hotTools']>>): Answers => ({
   ...told,
@@ -45,7 +36,7 @@ describe('the strand map', () => {
     expect(plain(mapOf(told).said)).toBe(
       'From the scalp to the tip at 33 cm: iron minutes up to about 312 min (284–312 min). colour: all of it. ' +
         'hot enough for many tiny holes (published). hot enough for boiling water (common practice). ' +
-        'Snip 1: Hairline, 23 cm from the scalp: the finest hair. Snip 2: Where she irons, 33 cm from the scalp: ironed wet.',
+        'Snip 1: Hairline: 23 cm down the strand, the finest hair. Snip 2: Where she irons: 33 cm down the strand, ironed wet.',
     );
   });
 
@@ -61,7 +52,7 @@ describe('the strand map', () => {
       'waterBoils',
     ]);
     const before = line();
-    setAnswers(tell({ habits: [{ ...iron, forMonths: 12, settingC: 230 }] }));
+    setAnswers(tell({ habits: [{ ...ironTold, forMonths: 12, settingC: 230 }] }));
     expect(line()).not.toBe(before);
     expect([...find('[data-reached]')].map((bar) => bar.getAttribute('data-reached'))).toEqual([
       'meltsOnSlowPasses',
@@ -102,18 +93,18 @@ describe('the strand map', () => {
   it('calls what only an unknown setting may have reached perhaps', () => {
     const names = (habits: NonNullable<NonNullable<Answers['hotTools']>['habits']>) =>
       mapOf(tell({ habits })).reached.map(({ name }) => name);
-    expect(names([{ ...iron, settingC: 'unknown' }])).toEqual([
+    expect(names([{ ...ironTold, settingC: 'unknown' }])).toEqual([
       'perhaps for melting on slow passes (published)',
       'perhaps for burning (common practice)',
     ]);
-    expect(names([iron, { ...iron, settingC: 'unknown' }])).toEqual([
+    expect(names([ironTold, { ...ironTold, settingC: 'unknown' }])).toEqual([
       'hot enough for many tiny holes (published)',
       'hot enough for boiling water (common practice)',
     ]);
   });
 
   it('starts a threshold where hair was there when she still did', () => {
-    const [reached] = mapOf(tell({ habits: [{ ...iron, stoppedMonthsAgo: 12 }] })).reached;
+    const [reached] = mapOf(tell({ habits: [{ ...ironTold, stoppedMonthsAgo: 12 }] })).reached;
     expect(reached?.fromCm).toBeCloseTo(52 * 0.2177, 5);
   });
 
@@ -145,17 +136,17 @@ describe('why', () => {
 
   it('gives a band, and never a figure, beyond what was measured', () => {
     const { helixLeft, tryptophanLeft, ironMin } = explain(told);
-    expect(plain(helixLeft?.value ?? '')).toMatch(/^\d+–\d+ %, beyond what was measured$/);
-    expect(plain(tryptophanLeft?.value ?? '')).toMatch(/^\d+–\d+ %, beyond what was measured$/);
+    expect(plain(helixLeft?.value ?? '')).toMatch(/^beyond what was measured: \d+–\d+ %$/);
+    expect(plain(tryptophanLeft?.value ?? '')).toMatch(/^beyond what was measured: \d+–\d+ %$/);
     expect(plain(ironMin?.value ?? '')).toBe('about 312 min (284–312 min)');
     const taped = { ...told, client: { ...told.client, lengthCm: 33 } };
     expect(plain(explain(taped).ironMin?.value ?? '')).toBe('312 min');
-    const once = tell({ habits: [{ ...iron, wetness: 'dry', forMonths: 0.25, daysAWeek: 0.25 }] });
+    const once = tell({ habits: [{ ...ironTold, wetness: 'dry', forMonths: 0.25, daysAWeek: 0.25 }] });
     expect(explain(once).helixLeft?.value).not.toContain('beyond');
   });
 
   it('names what she said, and that the rest was taken wide', () => {
-    const unsure = tell({ habits: [{ ...iron, daysAWeek: 'unknown', stoppedMonthsAgo: 6 }] });
+    const unsure = tell({ habits: [{ ...ironTold, daysAWeek: 'unknown', stoppedMonthsAgo: 6 }] });
     expect(plain(explain(unsure).ironMin?.inputs[0] ?? '')).toBe(
       'Flat iron: wet, 60 s a section, as is usual, days a week not known: taken wide, for 24 months, stopped 6 months ago',
     );

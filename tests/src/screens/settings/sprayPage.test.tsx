@@ -1,12 +1,7 @@
-import { render } from '@solidjs/testing-library';
-import { createSignal } from 'solid-js';
-import { describe, expect, it, onTestFinished } from 'vitest';
-import { salon } from '../../../../seeds/salon';
+import { describe, expect, it } from 'vitest';
 import type { Settings } from '../../../../shared/records/settings';
-import { accept } from '../../../../shared/result';
-import { dropDrafts } from '../../../../src/screens/keptDraft';
-import { SettingsScreen } from '../../../../src/screens/settings/SettingsScreen';
 import { choose, hasAct, press, said, seen, title, type, typed } from '../bench';
+import { openShelf } from './openShelf';
 
 const list = 'shelf.1.ingredients';
 const maker = 'shelf.1.makerSaysUpToC';
@@ -14,27 +9,7 @@ const mist: Settings['shelf'][number] = { name: 'Cove mist', kind: 'spray' };
 
 /** The page of a spray, on a station that keeps what it is given. */
 async function openSpray(entry = mist) {
-  const [inForce, setInForce] = createSignal<Settings>({
-    ...salon,
-    shelf: [{ name: 'Sandbar cream', kind: 'colour' }, entry],
-  });
-  const { unmount } = render(() => (
-    <SettingsScreen
-      inForce={inForce()}
-      nowMs={0}
-      save={async (next) => {
-        setInForce(next);
-        return accept(undefined);
-      }}
-      onBar={() => undefined}
-    />
-  ));
-  onTestFinished(() => {
-    unmount();
-    dropDrafts('settings');
-  });
-  await press('section-shelf');
-  await press('open-spray');
+  const { inForce } = await openShelf(entry);
   return () => inForce().shelf[1];
 }
 
@@ -57,7 +32,7 @@ describe('the page of a spray', () => {
     const pasted = 'Ingredients: Aqua,\n dimethicon; HARBOURIUM COVEATE.';
     await type(list, pasted);
     expect(seen('[data-line=read]')).toBe(
-      '3 read · 1 corrected: dimethicon read as DIMETHICONE · 1 not known, so this list cannot be judged: HARBOURIUM COVEATE.',
+      '3 read · 1 corrected: dimethicon read as DIMETHICONE · 1 not known, so the list cannot be judged as a whole: HARBOURIUM COVEATE.',
     );
     await press('save-settings');
     expect(kept()).toEqual({ ...mist, ingredients: pasted });

@@ -1,44 +1,14 @@
-import { render } from '@solidjs/testing-library';
-import { createSignal } from 'solid-js';
-import { describe, expect, it, onTestFinished } from 'vitest';
-import type { Settings } from '../../../../shared/records/settings';
-import { accept } from '../../../../shared/result';
-import { dropDrafts } from '../../../../src/screens/keptDraft';
-import { SettingsScreen } from '../../../../src/screens/settings/SettingsScreen';
+import { describe, expect, it } from 'vitest';
 import { act, hasAct, press, seen, type } from '../bench';
-import { settings } from '../playStory';
+import { openShelf } from './openShelf';
 
 const start = Date.UTC(2026, 10, 12, 17, 30);
 
 /** The warmth trial of the salon’s spray, on a clock that the test moves. */
 async function openTrial() {
-  const [inForce, setInForce] = createSignal<Settings>({
-    ...settings,
-    shelf: [
-      { name: 'Sandbar cream', kind: 'colour' },
-      { name: 'Cove mist', kind: 'spray' },
-    ],
-  });
-  const [nowMs, setNowMs] = createSignal(start);
-  const { unmount } = render(() => (
-    <SettingsScreen
-      inForce={inForce()}
-      nowMs={nowMs()}
-      save={async (next) => {
-        setInForce(next);
-        return accept(undefined);
-      }}
-      onBar={() => undefined}
-    />
-  ));
-  onTestFinished(() => {
-    unmount();
-    dropDrafts('settings');
-  });
-  await press('section-shelf');
-  await press('open-spray');
+  const opened = await openShelf({ name: 'Cove mist', kind: 'spray' }, start);
   await press('warmth-trial');
-  return { inForce, pass: (seconds: number) => setNowMs((now) => now + seconds * 1000) };
+  return opened;
 }
 
 const run = async (pass: (seconds: number) => void, seconds: number) => {
@@ -110,7 +80,7 @@ describe('the warmth trial', () => {
     expect(seen('.clock-digits')).toBe('30 s');
     expect(hasAct('start-run')).toBe(false);
     await press('warm');
-    expect(seen('[data-told]')).toContain('no warmth came in 30 s. Bare it did.');
+    expect(seen('[data-told]')).toContain('no warmth came in 30 s. Bare, it did.');
     await press('keep-trial');
     await press('save-settings');
     expect(inForce().shelf[1]?.trial).toMatchObject({ bareS: 14, sprayedS: null });
