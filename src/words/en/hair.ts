@@ -117,7 +117,7 @@ export const hair = {
     bleached: (times: string, from: string, to: string) => `${times} from ${from} to ${to}`,
   },
   snip: (place: string, at: string, reasons: readonly string[]) =>
-    `${place}: ${at} down the strand, ${reasons.join(', ')}`,
+    `${place}, ${at} down the strand: ${reasons.join(', ')}`,
   /** A place around the head inside a sentence. */
   places: {
     hairline: 'the hairline',

@@ -36,7 +36,7 @@ describe('the strand map', () => {
     expect(plain(mapOf(told).said)).toBe(
       'From the scalp to the tip at 33 cm: iron minutes up to about 312 min (284–312 min). colour: all of it. ' +
         'hot enough for many tiny holes (published). hot enough for boiling water (common practice). ' +
-        'Snip 1: Hairline: 23 cm down the strand, the finest hair. Snip 2: Where she irons: 33 cm down the strand, ironed wet.',
+        'Snip 1: Hairline, 23 cm down the strand: the finest hair. Snip 2: Where she irons, 33 cm down the strand: ironed wet.',
     );
   });
 
