@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 const known: readonly string[] = [
   'ASSUMED_ARMED_MS',
   'ASSUMED_ASK_AGAIN_MS',
+  'ASSUMED_AT_ONCE_TURN',
   'ASSUMED_BLEACHES',
   'ASSUMED_BLEACHES_SUSPECT',
   'ASSUMED_BLEACH_EVERY_WEEKS',
@@ -53,6 +54,7 @@ const known: readonly string[] = [
   'ASSUMED_PITCH_HZ',
   'ASSUMED_PLATE_WIDTH_CM',
   'ASSUMED_PULSE_S',
+  'ASSUMED_RATES_TRIED',
   'ASSUMED_RATIO_TOLERANCE',
   'ASSUMED_REST_H',
   'ASSUMED_ROOM_C',
@@ -65,6 +67,7 @@ const known: readonly string[] = [
   'ASSUMED_SILENT_OVER_MS',
   'ASSUMED_SKIN_TEST_LAPSES_DAYS',
   'ASSUMED_STOPPED_WEEKS',
+  'ASSUMED_STRAIGHT_TURN',
   'ASSUMED_STRANDS_WHEN_HIGH',
   'ASSUMED_TELLING_S',
   'ASSUMED_TEST_MAX_G',
