@@ -11,6 +11,8 @@ export function LargeClock(props: {
   readonly nowMs: number;
   readonly units: UnitSettings;
   readonly children: JSX.Element;
+  /** One line below both. */
+  readonly below?: JSX.Element;
 }) {
   return (
     <div class="large-clock">
@@ -21,6 +23,7 @@ export function LargeClock(props: {
         units={props.units}
       >
         <div class="clock-aside">{props.children}</div>
+        {props.below}
       </ClockFace>
     </div>
   );

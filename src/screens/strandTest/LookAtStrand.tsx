@@ -17,6 +17,7 @@ import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
 import { listAllLevels, listLevelPicks } from './levelPicks';
 import { RunningLine } from './RunningLine';
+import { UndertoneLine } from './UndertoneLine';
 
 const { when: _strandLevel, ...level } = lookForm.level;
 const { when: _strandFeel, ...feel } = lookForm.feel;
@@ -84,15 +85,18 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
       <RunningLine {...props} not={props.zone} />
       <Switch
         fallback={
-          <Tiles question="feel" label={asks().feel.ask} size="large" takesFocus>
-            <For each={feel.options}>
-              {(option) => (
-                <Tile option={option} onPress={() => void keep(option)}>
-                  {asks().feel.options[option]}
-                </Tile>
-              )}
-            </For>
-          </Tiles>
+          <>
+            <UndertoneLine level={Number(chosen())} />
+            <Tiles question="feel" label={asks().feel.ask} size="large" takesFocus>
+              <For each={feel.options}>
+                {(option) => (
+                  <Tile option={option} onPress={() => void keep(option)}>
+                    {asks().feel.options[option]}
+                  </Tile>
+                )}
+              </For>
+            </Tiles>
+          </>
         }
       >
         <Match when={chosen() === undefined}>

@@ -8,16 +8,15 @@ import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { LargeClock } from '../clocks/LargeClock';
 import { OtherClocks } from '../clocks/OtherClocks';
 import '../layout.css';
 import { MoreTime } from '../MoreTime';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Discard } from './Discard';
-import { LevelPlot } from './LevelPlot';
 import { LookAtStrand } from './LookAtStrand';
 import { OneOutcome } from './OneOutcome';
+import { OneStrand } from './OneStrand';
 import { ProcessingActions } from './ProcessingActions';
 import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
@@ -102,8 +101,7 @@ function Clocks(
   const words = useWords();
   const said = () => words.strandTest.processing;
   const sender = createSender(props);
-  const write = (value: number, quantity: 'count' | 'level') =>
-    formatQuantity(value, quantity, props.settings.units, words.locale);
+  const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const running = () =>
     props.view.running.map(({ zone, clock, strand }) => ({ zone, clock, strandNumber: strand.number }));
   const hasRows = () =>
@@ -112,16 +110,6 @@ function Clocks(
     props.view.free.length > 0 ||
     (props.one?.mayExtendMin ?? 0) > 0;
   const lastLook = () => props.one?.strand.looks.at(-1);
-  const sayLastLook = () => {
-    const look = lastLook();
-    if (look?.feel === undefined) return said().noLook;
-    const level =
-      look.level === undefined || look.level === 'unknown'
-        ? words.general.dontKnow
-        : write(look.level, 'level');
-    const feel = words.strandTest.forms.look.feel.options[look.feel];
-    return said().lastLook(level, feel.toLocaleLowerCase(words.locale));
-  };
 
   return (
     <StepPage
@@ -138,20 +126,12 @@ function Clocks(
     >
       <Show when={props.one}>
         {(one) => (
-          <LargeClock
-            clock={one().clock}
-            strandNumber={one().strand.number}
+          <OneStrand
+            consultation={props.consultation}
+            settings={props.settings}
             nowMs={props.nowMs}
-            units={props.settings.units}
-          >
-            <LevelPlot
-              record={props.consultation.record}
-              strand={one().strand}
-              units={props.settings.units}
-              missed={one().reading.missedLooks}
-            />
-            <p class="clock-aside-line">{sayLastLook()}</p>
-          </LargeClock>
+            one={one()}
+          />
         )}
       </Show>
       <Show when={hasRows()}>
@@ -171,8 +151,7 @@ function Clocks(
                 onClick={() => props.onInside({ kind: 'outcome', zone: strand.zone })}
               >
                 <span>
-                  <strong>{words.clock.strandName(write(strand.number, 'count'), strand.zone)}</strong>{' '}
-                  {said().off}
+                  <strong>{words.clock.strandName(write(strand.number), strand.zone)}</strong> {said().off}
                 </span>
               </button>
             )}

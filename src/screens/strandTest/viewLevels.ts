@@ -1,11 +1,6 @@
+import type { LevelSeen } from '../../../shared/chemistry/liftReadings';
 import type { ConsultationRecord, StrandRecord } from '../../../shared/records/record';
 import { msPerMinute } from '../../../shared/units/time';
-
-/** How light it was, and after how many minutes. */
-export interface LevelSeen {
-  readonly atMin: number;
-  readonly level: number;
-}
 
 /** What was read of one strand so far, and what it is to reach; nothing in it is reckoned ahead. */
 export interface LevelsView {
@@ -20,7 +15,8 @@ export interface LevelsView {
 const asLevel = (answer: unknown): number | null => (typeof answer === 'number' ? answer : null);
 
 /**
- * Which levels were seen on this strand, and when? The one told before it counts as the start.
+ * Which levels were seen on this strand, and when? The one told before it counts as the start. A look's time is that of
+ * its clock, which goes along when the tablet's own clock is put right.
  * Checked in tests/src/screens/strandTest/viewLevels.test.tsx.
  */
 export function viewLevels(
@@ -30,9 +26,10 @@ export function viewLevels(
   const told = asLevel(zone === 'ends' ? answers.client?.endsLevel : answers.client?.naturalLevel);
   const clock = clocks.find((each) => each.id === id);
   const startedAtMs = clock?.startedAtMs ?? atMs;
-  const looked = looks.flatMap((look) => {
+  const looked = looks.flatMap((look, index) => {
     const level = asLevel(look.level);
-    return level === null ? [] : [{ atMin: (look.atMs - startedAtMs) / msPerMinute, level }];
+    const lookedAtMs = clock?.lookedAtMs[index] ?? look.atMs;
+    return level === null ? [] : [{ atMin: (lookedAtMs - startedAtMs) / msPerMinute, level }];
   });
   const seen = told === null ? looked : [{ atMin: 0, level: told }, ...looked];
   const target = asLevel(answers.client?.targetLevel);

@@ -3,6 +3,7 @@ import type { Grade } from '../../../shared/records/gradeOutcome';
 import { figures } from './figures';
 import { strandForms } from './forms/strand';
 import { general } from './general';
+import { lift } from './lift';
 
 const flags: Readonly<Record<RedFlag, string>> = {
   ironedWet: 'ironed wet, or she does not know',
@@ -31,6 +32,7 @@ export const gradeWords: Readonly<Record<Grade, string>> = {
 
 export const strandTest = {
   forms: strandForms,
+  lift,
   flags,
   care,
   grades: gradeWords,

@@ -81,6 +81,12 @@ export function untilConfirmed(step: string): readonly StoryStep[] {
   return steps.slice(0, last + 1);
 }
 
+/** Looks at a strand that was begun just now: after two minutes, then every three, the levels in turn. */
+export const looks = (zone: string, ...levels: readonly string[]): readonly StoryStep[] =>
+  levels.map((level, index) =>
+    event('LOOKED', { of: 'strand', zone, level, feel: 'sound' }, (index === 0 ? 2 : 3) * minuteMs),
+  );
+
 const off = (zone: string, afterMs = 1_000) => event('STRAND_TAKEN_OFF', { zone, why: 'timeIsUp' }, afterMs);
 const { raw: outcomeTold } = steps.find(({ raw }) => raw.type === 'OUTCOME_RECORDED') ?? {};
 export const outcome = (zone: string, answers: RawForm = {}) =>

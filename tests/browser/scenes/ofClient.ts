@@ -9,6 +9,7 @@ import {
   event,
   lengthsOn,
   longSpray,
+  looks,
   manyTools,
   minuteMs,
   nowMs,
@@ -36,6 +37,7 @@ const asked = {
   feelHair: untilConfirmed('hotTools'),
   heatSpray: untilConfirmed('feelHair'),
 };
+const oneStrand = until('STRAND_STARTED', 'ends');
 const allAsked = untilConfirmed('heatSpray');
 
 const client = say('client', {
@@ -175,7 +177,27 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     },
     also: {
       two: still('processing', alone(until('LOOKED', 'lengths'), minuteMs)),
+      lift: still('processing', alone([...oneStrand, ...looks('ends', '5.5', '5.5', '6')], minuteMs)),
+      liftSoon: still(
+        'processing',
+        alone([...oneStrand, ...looks('ends', '5.5', '5.5', '6', '6', '6.5', '6.5')], minuteMs),
+      ),
+      liftFull: still('processing', among([...oneStrand, ...looks('ends', '5.5', '5.5', '6')], minuteMs)),
+      liftSlow: still(
+        'processing',
+        alone([...oneStrand, ...looks('ends', '5', '5.5', '5.5', '5.5', '6')], minuteMs),
+      ),
+      liftFalls: still('processing', among([...oneStrand, ...looks('ends', '6.5', '5.5')], minuteMs)),
       look: after('processing', alone(until('STRAND_STARTED', 'lengths'), 3 * minuteMs), 'look'),
+      feel: {
+        logs: alone(until('STRAND_STARTED', 'lengths'), 3 * minuteMs),
+        go: async (hand) => {
+          await open(hand);
+          await hand.act('look');
+          await hand.press('[data-option="5.5"]');
+        },
+        shows: '[data-line="undertone"]',
+      },
       another: after('processing', alone(until('STRAND_STARTED', 'ends')), 'another-strand'),
       oneOff: still('processing', among(until('STRAND_BROKE'))),
       outcome: after('processing', among(until('STRAND_BROKE')), 'outcome-ends'),
