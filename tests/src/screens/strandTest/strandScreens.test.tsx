@@ -145,6 +145,48 @@ describe('a strand in the mix', () => {
     expect(title()).toBe('Strand in the mix');
   });
 
+  it('says after the fourth level when she is where she wants to be, and shows the undertone at each', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    const forecast = '[data-line="forecast"]';
+    for (const [minutes, level] of [
+      [2, '5.5'],
+      [3, '5.5'],
+      [3, '6'],
+    ] as const) {
+      expect(seen(forecast)).toContain('Too few looks to say');
+      expect(seen(forecast)).not.toContain('dries out');
+      bench.pass(minutes * minute);
+      await press('look');
+      expect(seen('[data-line="undertone"]')).toBe('');
+      await choose('level', level);
+      const undertone = level === '6' ? 'gold-orange' : 'orange to gold-orange';
+      expect(seen('[data-line="undertone"]')).toBe(`Undertone to expect here: ${undertone}`);
+      await choose('feel', 'sound');
+    }
+    expect(seen(forecast)).toMatch(
+      /^Level 7 expected about \d\d:\d\d, .*Lightener that dries out stops lifting\.$/,
+    );
+    const picture = document.querySelector('.level-plot svg')?.getAttribute('aria-label');
+    expect(picture).toContain(
+      'level 6 after 8\u00a0min, ahead: about level 7 after 25\u00a0min, from 5.5 to ',
+    );
+    const clocks = bench
+      .consultation()
+      .record.clocks.map(({ dueAtMs, startedAtMs }) => dueAtMs - startedAtMs);
+    expect(clocks).toEqual([25 * minute]);
+    bench.pass(17 * minute);
+    expect(seen(forecast)).toBe('');
+  });
+
+  it('shows no undertone for a level that nobody could tell', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    bench.pass(3 * minute);
+    await press('look');
+    await choose('level', 'unknown');
+    expect(title()).toBe('How does it feel?');
+    expect(seen('[data-line="undertone"]')).toBe('');
+  });
+
   it('comes off in one tap once its time is up, and only for a reason before', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     await press('take-off');

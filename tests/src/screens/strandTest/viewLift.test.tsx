@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import type { LiftForecast } from '../../../../shared/chemistry/liftForecast';
+import { sayForecast } from '../../../../src/screens/strandTest/sayForecast';
+import { viewLevels } from '../../../../src/screens/strandTest/viewLevels';
+import { viewLift } from '../../../../src/screens/strandTest/viewLift';
+import { findWords } from '../../../../src/words/words';
+import { type Played, playUntil, settings, tap } from '../playStory';
+
+const minute = 60_000;
+const started = playUntil('STRAND_STARTED', 'ends');
+
+/** Looks at the ends, the first after two minutes, then every three; the last one feels like this. */
+const look = (levels: readonly string[], feel = 'sound'): Played =>
+  levels.reduce(
+    (played, level, index) =>
+      tap(played, (index === 0 ? 2 : 3) * minute, {
+        type: 'LOOKED',
+        answers: {
+          of: 'strand',
+          zone: 'ends',
+          level,
+          feel: index === levels.length - 1 ? feel : 'sound',
+        },
+      }),
+    started,
+  );
+
+const viewOf = ({ consultation: { record } }: Played, isOver = false) => {
+  const [strand] = record.strands;
+  const clock = record.clocks.find(({ id }) => id === strand?.clock);
+  if (strand === undefined || clock === undefined) throw new Error('no strand');
+  return viewLift(viewLevels(record, strand), strand, clock, isOver);
+};
+
+describe('the lift of a strand', () => {
+  it('is drawn to the last look, and dotted with its band to the end of its own time', () => {
+    const { fitted, ahead, forecast } = viewOf(look(['5.5', '5.5', '6']));
+    expect([fitted[0]?.atMin, fitted.at(-1)?.atMin]).toEqual([0, 8]);
+    expect([ahead[0]?.atMin, ahead.at(-1)?.atMin]).toEqual([8, 25]);
+    expect(fitted.at(-1)?.level).toBeCloseTo(ahead[0]?.level ?? 0, 9);
+    for (const { low, level, high } of ahead) {
+      expect(low).toBeLessThanOrEqual(level);
+      expect(level).toBeLessThanOrEqual(high);
+    }
+    expect(forecast).toMatchObject({ kind: 'expected', atMin: 23, earliestMin: 11, latestMin: null });
+  });
+
+  it('ends with a longer time, which a person gave', () => {
+    const longer = tap(look(['5.5', '5.5', '6']), minute, {
+      type: 'CLOCK_EXTENDED',
+      answers: { clock: 'strand-ends-1', minutes: '5', reason: 'liftIsSlow' },
+    });
+    expect(viewOf(longer).ahead.at(-1)?.atMin).toBe(30);
+  });
+
+  it.each([
+    ['too few levels', look(['5.5', '6']), 'tooFew'],
+    ['looks that nobody could read', look(['5.5', 'unknown', '6']), 'tooFew'],
+    ['a level that fell', look(['6.5', '5.5', '6']), 'falling'],
+    ['the level she wants', look(['5.5', '6', '7']), 'reached'],
+    ['no lift', look(['5', '5', '5.5']), 'noLift'],
+  ])('says only why after %s', (_what, played, why) => {
+    expect(viewOf(played)).toMatchObject({ ahead: [], forecast: { kind: 'none', why } });
+  });
+
+  it('says nothing of what comes where it is to come off', () => {
+    const nothing = { ahead: [], forecast: null };
+    expect(viewOf(look(['5.5', '5.5', '6'], 'stretchy'))).toMatchObject(nothing);
+    expect(viewOf(look(['5.5', '5.5', '6']), true)).toMatchObject(nothing);
+    expect(viewOf(look(['5.5', '5.5', '6'])).ahead).not.toEqual([]);
+  });
+
+  it('stays as it was when the tablet’s clock is put back two hours', () => {
+    const looked = look(['5.5', '5.5', '6']);
+    const corrected = tap(looked, minute, {
+      type: 'CLOCK_CORRECTED',
+      answers: { shiftMs: String(-120 * minute) },
+    });
+    expect(viewOf(corrected)).toEqual(viewOf(looked));
+  });
+});
+
+describe('the forecast in words', () => {
+  const clock = { startedAtMs: started.atMs, dueAtMs: started.atMs + 25 * minute };
+  const words = findWords('en');
+  const at = (atMin: number) => words.moments.time(started.atMs + atMin * minute);
+  const say = (forecast: LiftForecast, nowMin = 9) =>
+    sayForecast(forecast, 7, clock, started.atMs + nowMin * minute, words, settings.units);
+  const expected = { kind: 'expected', atMin: 17, earliestMin: 14, latestMin: 20 } as const;
+
+  it.each([
+    [expected, `Level 7 expected about ${at(17)}, between ${at(14)} and ${at(20)}.`],
+    [{ ...expected, earliestMin: 17, latestMin: 17 }, `Level 7 expected about ${at(17)}.`],
+    [
+      { ...expected, latestMin: null },
+      `Level 7 expected about ${at(17)}, ${at(14)} at the earliest, perhaps not before it comes off.`,
+    ],
+    [
+      { ...expected, earliestMin: 17, latestMin: null },
+      `Level 7 expected about ${at(17)} or later, perhaps not before it comes off.`,
+    ],
+    [
+      { kind: 'hardly', earliestMin: 23 },
+      `Level 7 hardly before it comes off at ${at(25)}, ${at(23)} at the earliest.`,
+    ],
+    [{ kind: 'notInTime' }, `Will not reach level 7 before it comes off at ${at(25)}.`],
+    [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when level 7 comes: it takes 4 levels.'],
+    [{ kind: 'none', why: 'notAbove' }, 'It was level 7 or lighter at the start: no lift to wait for.'],
+  ] as const)('%j is said', (forecast, sentence) => {
+    expect(say(forecast)).toBe(sentence);
+  });
+
+  it('asks for a look once its time is past', () => {
+    expect(say(expected, 17)).toContain('expected about');
+    expect(say(expected, 17.1)).toBe(`Level 7 was expected about ${at(17)}: look now.`);
+  });
+});
