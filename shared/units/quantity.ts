@@ -10,11 +10,12 @@ export interface UnitSettings {
   readonly length: 'cm' | 'in';
 }
 
-/** Everything that is typed or shown as a number. Canonical units: °C, g, cm, %, vol, min, s; the rest have none. */
+/** Everything that is typed or shown as a number. Canonical units: °C, g, cm, mm, %, vol, min, s; the rest have none. */
 export type Quantity =
   | 'temperature'
   | 'mass'
   | 'length'
+  | 'millimetres'
   | 'percent'
   | 'volume'
   | 'minutes'
@@ -64,6 +65,8 @@ const converted = {
 } as const satisfies Record<UnitSettings[keyof UnitSettings], ShownUnit>;
 
 const fixed = {
+  /** A ruler on the glass is read in millimetres, whatever the station's lengths are told in. */
+  millimetres: asIs('mm', 1),
   percent: asIs('%', 1),
   volume: asIs('vol', 1),
   minutes: asIs('min', 1),

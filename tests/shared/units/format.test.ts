@@ -23,6 +23,7 @@ const quantities: readonly Quantity[] = [
   'temperature',
   'mass',
   'length',
+  'millimetres',
   'percent',
   'volume',
   'minutes',

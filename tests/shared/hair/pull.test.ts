@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  ASSUMED_LIGHT_PULL_FROM_PERCENT,
+  ASSUMED_SPRINGS_BACK_FROM_PERCENT,
+  findPullMarksMm,
+  type PullReadings,
+  pullField,
+  readPull,
+} from '../../../shared/hair/pull';
+import {
+  ASSUMED_LIGHT_PULL_LIMIT_PERCENT,
+  MEAN_BREAK_PERCENT,
+  stretchVerdicts,
+} from '../../../shared/hair/stretch';
+import { defaultSettings } from '../../../shared/records/settings';
+import { readNumber } from '../../../shared/units/numberField';
+import { holds, numberBetween } from '../seeded';
+
+const pull = (restMm: number, pulledMm: number, backMm: number | null) => {
+  const read = readPull({ restMm, pulledMm, backMm });
+  if (!read.ok) throw new Error(read.error);
+  return read.value;
+};
+
+describe('the marks of a light pull', () => {
+  it('lie at 20 and at 30 % of the rest, and none lies beyond', () => {
+    const { fromMm, toMm } = findPullMarksMm(110);
+    expect(fromMm).toBeCloseTo(132, 9);
+    expect(toMm).toBeCloseTo(143, 9);
+    expect(Object.keys(findPullMarksMm(110))).toEqual(['fromMm', 'toMm']);
+    expect(ASSUMED_LIGHT_PULL_LIMIT_PERCENT).toBeLessThan(MEAN_BREAK_PERCENT);
+  });
+});
+
+describe('three readings of a strand', () => {
+  it.each([
+    ['all of it back', 100, 125, 100, 'springsBack', 'sound'],
+    ['a curl that came back shorter', 100, 125, 96, 'springsBack', 'sound'],
+    ['80 % back', 100, 125, 105, 'springsBack', 'sound'],
+    ['a millimetre less', 100, 125, 106, 'staysLong', 'slow'],
+    ['none of it back', 100, 125, 125, 'staysLong', 'slow'],
+    ['it ran on', 100, 125, 140, 'staysLong', 'slow'],
+    ['at 30 %', 100, 130, 100, 'springsBack', 'sound'],
+    ['a millimetre past 30 %', 100, 131, 100, 'springsBack', 'gummy'],
+    ['past 30 % and long', 100, 180, 170, 'staysLong', 'gummy'],
+    ['four times its length', 100, 400, 100, 'springsBack', 'gummy'],
+    ['it snapped', 100, 110, null, 'snaps', 'broken'],
+    ['it snapped at once', 100, 100, null, 'snaps', 'broken'],
+  ] as const)('%s: %d, %d, %s mm', (_name, restMm, pulledMm, backMm, returned, verdict) => {
+    expect(pull(restMm, pulledMm, backMm)).toMatchObject({ returned, verdict });
+  });
+
+  it('say nothing of a strand that sprang back from less than 20 %, and all else of one that did not', () => {
+    expect(pull(100, 119, 100).isTooLight).toBe(true);
+    expect(pull(100, 120, 100).isTooLight).toBe(false);
+    expect(pull(100, 119, 119).isTooLight).toBe(false);
+    expect(pull(100, 105, null).isTooLight).toBe(false);
+  });
+
+  it.each([
+    [0, 120, 100, 'notALength'],
+    [100, 90, 100, 'shorterThanRest'],
+    [100, 100, 100, 'notPulled'],
+    [100, 120, 0, 'notALength'],
+    [Number.NaN, 120, 100, 'notFinite'],
+    [100, Number.POSITIVE_INFINITY, null, 'notFinite'],
+  ] as const)('of %d, %d, %s mm are refused as %s', (restMm, pulledMm, backMm, error) => {
+    expect(readPull({ restMm, pulledMm, backMm })).toEqual({ ok: false, error });
+  });
+
+  it('never give a better verdict for a longer stretch or a poorer return', () => {
+    const rank = (readings: PullReadings) => {
+      const read = readPull(readings);
+      if (!read.ok) throw new Error(read.error);
+      return stretchVerdicts.indexOf(read.value.verdict);
+    };
+    const percent = numberBetween(1, 80);
+    const share = numberBetween(0, 1);
+    holds(
+      fc.property(
+        numberBetween(20, 400),
+        percent,
+        numberBetween(0, 80),
+        share,
+        share,
+        (rest, by, more, a, b) => {
+          const end = (extension: number, lost: number): PullReadings => ({
+            restMm: rest,
+            pulledMm: rest * (1 + extension / 100),
+            backMm: rest * (1 + (extension / 100) * lost),
+          });
+          expect(rank(end(by + more, Math.max(a, b)))).toBeGreaterThanOrEqual(rank(end(by, Math.min(a, b))));
+        },
+      ),
+    );
+  });
+
+  it('leave a fifth in doubt at the lightest pull of 5 cm, read to a millimetre twice', () => {
+    const stretchedMm = (50 * ASSUMED_LIGHT_PULL_FROM_PERCENT) / 100;
+    expect(100 - (2 / stretchedMm) * 100).toBeCloseTo(ASSUMED_SPRINGS_BACK_FROM_PERCENT, 9);
+  });
+});
+
+describe('a typed reading', () => {
+  const read = (text: string) => readNumber(text, pullField, defaultSettings.units);
+
+  it.each([
+    ['0', 'tooLow'],
+    ['-4', 'tooLow'],
+    ['3000', 'tooHigh'],
+    ['', 'empty'],
+    ['1e309', 'notFinite'],
+    ['eleven', 'notANumber'],
+  ])('of “%s” is refused as %s', (text, code) => {
+    expect(read(text)).toMatchObject({ ok: false, error: { code, min: 1, max: 1500, unit: 'mm' } });
+  });
+
+  it('is taken to a tenth of a millimetre', () => {
+    expect(read('112.5')).toEqual({ ok: true, value: 112.5 });
+  });
+});
