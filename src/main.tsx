@@ -4,9 +4,11 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
 import { App } from './screens/App';
+import { RulerProvider } from './screens/ruler/rulerInUse';
 import { createStation } from './station/createStation';
 import { createDemo, findEdition } from './station/demo/createDemo';
 import { createTablet } from './tablet/createTablet';
+import { createRuler } from './tablet/ruler';
 
 const place = document.getElementById('station');
 if (place) {
@@ -15,7 +17,12 @@ if (place) {
       const station = createStation(edition);
       const tablet = createTablet();
       const demo = createDemo(edition);
-      return <App station={station} tablet={tablet} demo={demo} />;
+      const ruler = createRuler();
+      return (
+        <RulerProvider value={ruler}>
+          <App station={station} tablet={tablet} demo={demo} />
+        </RulerProvider>
+      );
     }, place),
   );
 }

@@ -16,6 +16,8 @@ export function PartSheet(props: {
   readonly picks?: Picks;
   /** What else is wrong at a field, beside what the form itself says. */
   readonly also?: readonly FieldRefusal[];
+  /** A way beside a question, in its corner. */
+  readonly corner?: (path: string) => JSX.Element;
   /** The name of what the answers come to. */
   readonly summary: string;
   readonly children: JSX.Element;
@@ -32,6 +34,7 @@ export function PartSheet(props: {
       nowMs={props.step.nowMs}
       picks={props.picks ?? {}}
       summary={props.summary}
+      corner={(path) => props.corner?.(path)}
     >
       {props.children}
     </Sheet>

@@ -1,4 +1,5 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
+import { ASSUMED_LIGHT_PULL_FROM_PERCENT } from '../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
@@ -39,6 +40,7 @@ export function writeFigures(locale: string) {
     fewestHairs: write(min, 'count'),
     glass: write(INCOMPATIBILITY_MS / msPerMinute, 'minutes'),
     highestLevel: write(level.max, 'level'),
+    lightPullFrom: write(ASSUMED_LIGHT_PULL_FROM_PERCENT, 'percent'),
     lightPull: write(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, 'percent'),
     longestPass: write(LONGEST_PASS_SECONDS, 'seconds'),
     lowestLevel: write(level.min, 'level'),

@@ -36,6 +36,8 @@ export function Sheet(props: {
   readonly together?: readonly Together[];
   /** Something has to be done before the next question: then what the answers come to is shown, and says what. */
   readonly isPaused?: boolean;
+  /** A way beside a question, in its corner: how else its answer can be found. */
+  readonly corner?: (path: string) => JSX.Element;
   /** The name of what the answers come to: its line at the end of the ledger. */
   readonly summary?: string;
   /** What the answers come to: shown once all is said, or when its line is tapped. */
@@ -154,6 +156,7 @@ export function Sheet(props: {
                   nowMs={props.nowMs}
                   picks={props.picks}
                   takesFocus={untrack(hasMoved)}
+                  corner={props.corner?.(path)}
                   onChange={(value) => change(at(), value)}
                   onDone={() => goTo(findGoal(path))}
                   onGoTo={goTo}

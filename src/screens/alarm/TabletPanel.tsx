@@ -18,7 +18,7 @@ export function TabletPanel(props: { readonly tablet: TabletInUse }) {
   };
   return (
     <section class="panel tablet-panel" data-panel="tablet">
-      <h2>{said().title}</h2>
+      <h2>{said().soundAndScreen}</h2>
       <p data-tablet={props.tablet.sound()}>{saySound()}</p>
       <p data-tablet={props.tablet.screen()}>{sayScreen()}</p>
       <BigButton act="try-sound" isWay onPress={() => props.tablet.tryOut()}>

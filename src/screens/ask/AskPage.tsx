@@ -25,6 +25,8 @@ export function AskPage(
     readonly summary: string;
     readonly children?: JSX.Element | ((asking: Asking) => JSX.Element);
     readonly together?: readonly Together[];
+    /** A way beside a question, in its corner. */
+    readonly corner?: (path: string, asking: Asking) => JSX.Element;
     /** Something has to be done before the next question: by what was tapped so far. */
     readonly isPaused?: (raw: RawForm) => boolean;
     /** What has to be done first, in words: then Next waits. */
@@ -83,6 +85,7 @@ export function AskPage(
         picks={props.picks ?? {}}
         summary={props.summary}
         together={props.together ?? []}
+        corner={(path) => props.corner?.(path, asking)}
         isPaused={props.isPaused?.(asking.draft.raw()) === true}
       >
         <Show

@@ -7,6 +7,8 @@ import { Caution } from '../../parts/Caution';
 import { ClockFace } from '../../parts/ClockFace';
 import { useWords } from '../../parts/useWords';
 import { isDamp } from '../explainRefusal';
+import { fillFeel } from '../ruler/fills';
+import { MeasureStretch } from '../ruler/MeasureStretch';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import type { Asking } from './asking';
@@ -39,6 +41,15 @@ export function FeelHair(props: StepProps) {
       </Caution>
     </section>
   );
+  const renderCorner = (path: string, { draft }: Asking) => (
+    <Show when={path === 'wetStretch'}>
+      <MeasureStretch
+        units={props.settings.units}
+        sayFill={(pulled) => words.asked.feelHair.wetStretch.options[fillFeel(pulled).wetStretch]}
+        onFill={(pulled) => draft.set('wetStretch', fillFeel(pulled).wetStretch)}
+      />
+    </Show>
+  );
   return (
     <AskPage
       {...props}
@@ -47,6 +58,7 @@ export function FeelHair(props: StepProps) {
       heldUp={isDamp(props.consultation.record) ? asking.dampTitle : null}
       together={[{ names: touches, option: 'dry', words: asking.touch }]}
       isPaused={isToldDamp}
+      corner={renderCorner}
     >
       {(asked: Asking) => (
         <>

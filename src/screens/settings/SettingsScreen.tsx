@@ -10,6 +10,9 @@ import { findTabletLack } from '../alarm/TabletNote';
 import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
 import '../layout.css';
+import { RulerPage } from '../ruler/RulerPage';
+import { RulerPanel } from '../ruler/RulerPanel';
+import { useRuler } from '../ruler/rulerInUse';
 import { showFirstRefused } from '../showFirstRefused';
 import { createEditing, type SettingsInUse } from './editing';
 import { SettingsTiles } from './SettingsTiles';
@@ -40,7 +43,7 @@ export function SettingsScreen(
   const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
   const section = createMemo((): SettingsSection | null => {
     const { at } = place.page();
-    return at === 'all' || at === 'tablet' || at === 'spray' || at === 'trial' ? null : at;
+    return at === 'all' || at === 'tablet' || at === 'ruler' || at === 'spray' || at === 'trial' ? null : at;
   });
   const formHere = createMemo(() => {
     const here = section();
@@ -88,7 +91,12 @@ export function SettingsScreen(
             </Caution>
           </Match>
           <Match when={place.page().at === 'tablet' && props.tablet}>
-            {(tablet) => <TabletPanel tablet={tablet()} />}
+            {(tablet) => (
+              <>
+                <TabletPanel tablet={tablet()} />
+                <RulerPanel units={props.inForce.units} onSet={place.toRuler} />
+              </>
+            )}
           </Match>
           <Match when={spray() !== null}>
             <SprayPage
@@ -144,20 +152,26 @@ export function SettingsScreen(
     </main>
   );
 
+  const ruler = useRuler();
   return (
-    <Show when={place.row('trial') !== null} fallback={renderSettings()}>
-      <WarmthTrial
-        spray={nameRow(place.row('trial') ?? 0)}
-        units={props.inForce.units}
-        nowMs={props.nowMs}
-        onBack={() => place.toSpray(place.row('trial') ?? 0)}
-        onKeep={(trial) => {
-          const row = place.row('trial') ?? 0;
-          editing.changeRow(row, 'trial', [trial]);
-          place.toSpray(row);
-        }}
-      />
-    </Show>
+    <Switch fallback={renderSettings()}>
+      <Match when={place.page().at === 'ruler' && ruler}>
+        {(here) => <RulerPage ruler={here()} onLeave={() => place.toSection('tablet')} />}
+      </Match>
+      <Match when={place.row('trial') !== null}>
+        <WarmthTrial
+          spray={nameRow(place.row('trial') ?? 0)}
+          units={props.inForce.units}
+          nowMs={props.nowMs}
+          onBack={() => place.toSpray(place.row('trial') ?? 0)}
+          onKeep={(trial) => {
+            const row = place.row('trial') ?? 0;
+            editing.changeRow(row, 'trial', [trial]);
+            place.toSpray(row);
+          }}
+        />
+      </Match>
+    </Switch>
   );
 }
 

@@ -1,9 +1,9 @@
 import { createSignal } from 'solid-js';
 import { findSection, type SettingsSection } from './settingsSections';
 
-/** Which page of the settings: all of them, one topic, or one spray of the shelf by its row. */
+/** Which page of the settings: all of them, one topic, the ruler of this tablet, or one spray of the shelf by its row. */
 export type SettingsPage =
-  | { readonly at: 'all' | 'tablet' | SettingsSection }
+  | { readonly at: 'all' | 'tablet' | 'ruler' | SettingsSection }
   | { readonly at: 'spray' | 'trial'; readonly row: number };
 
 const rowPath = /^shelf\.(\d+)\.(?:ingredients|makerSaysUpToC|trial)/;
@@ -20,6 +20,7 @@ export function createSettingsPlace() {
   return {
     page,
     toAll: () => setPage({ at: 'all' }),
+    toRuler: () => setPage({ at: 'ruler' }),
     toSection: (at: SettingsSection | 'tablet') => setPage({ at }),
     toSpray: (row: number) => setPage({ at: 'spray', row }),
     toTrial: (row: number) => setPage({ at: 'trial', row }),

@@ -1,4 +1,5 @@
 import { Show } from 'solid-js';
+import type { PulledStrand } from '../../../shared/hair/pull';
 import type { Form } from '../../../shared/records/form';
 import { outcomeForm } from '../../../shared/records/forms/test';
 import type { StrandRecord } from '../../../shared/records/record';
@@ -10,6 +11,8 @@ import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
+import { fillOutcome } from '../ruler/fills';
+import { MeasureStretch } from '../ruler/MeasureStretch';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { listLevelPicks } from './levelPicks';
@@ -39,6 +42,23 @@ export function OneOutcome(
   const record = async () => {
     if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
   };
+  const asks = () => words.strandTest.forms.outcome;
+  const sayFill = (pulled: PulledStrand) => {
+    const { stretch, wentPast30 } = fillOutcome(pulled);
+    const past = wentPast30 === undefined ? [] : [words.ruler.pastIs(asks().wentPast30.options[wentPast30])];
+    return [asks().stretch.options[stretch], ...past].join(' · ');
+  };
+  const fill = (pulled: PulledStrand) => {
+    for (const [name, option] of Object.entries(fillOutcome(pulled))) {
+      asked.draft.set(name, option);
+      asked.onChange(name, option);
+    }
+  };
+  const renderCorner = (path: string) => (
+    <Show when={path === 'stretch'}>
+      <MeasureStretch units={props.settings.units} sayFill={sayFill} onFill={fill} />
+    </Show>
+  );
   return (
     <StepPage
       page={props.page}
@@ -77,9 +97,10 @@ export function OneOutcome(
         step={props}
         form={asked}
         questions={form}
-        words={words.strandTest.forms.outcome}
+        words={asks()}
         picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
         summary={said().summary}
+        corner={renderCorner}
       >
         <p class="big-word">{said().allSaid}</p>
         <Show when={props.by !== ''}>

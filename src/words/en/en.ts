@@ -27,6 +27,7 @@ import { notices } from './notices';
 import { rail } from './rail';
 import { reaction } from './reaction';
 import { refusals } from './refusals';
+import { ruler } from './ruler';
 import { rules } from './rules';
 import { settings } from './settings';
 import { sheet } from './sheet';
@@ -60,6 +61,7 @@ export const en = {
   ingredients,
   asking,
   refusals,
+  ruler,
   rules,
   clockDoubt,
   colourOn,

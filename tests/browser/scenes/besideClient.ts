@@ -26,6 +26,7 @@ import {
   withClosed,
   withSkinTests,
 } from './houses';
+import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
 import type { SceneHand } from './sceneHand';
 
@@ -38,6 +39,8 @@ export type BesideName =
   | 'skinTestOfClient'
   | 'settings'
   | 'warmthTrial'
+  | 'measure'
+  | 'setRuler'
   | 'whyOfSpray'
   | 'whyOfHair'
   | 'day'
@@ -379,6 +382,8 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       }),
     },
   },
+  measure: scenesOfMeasure,
+  setRuler: scenesOfSetRuler,
   day: {
     empty: scene(emptyHouse, 'main[data-step="day"]', ({ act }) => act('day')),
     usual: scene(withClosed(usualHouse, tickets.slice(3, 5)), 'main[data-step="day"]', ({ act }) =>

@@ -23,6 +23,8 @@ interface SheetQuestionProps {
   readonly picks: Picks | undefined;
   /** Whether the eyes and the keys are taken to it: not when the page has just come up. */
   readonly takesFocus: boolean;
+  /** Beside the heading: how else its answer can be found. */
+  readonly corner: JSX.Element;
   readonly onChange: (value: Raw) => void;
   readonly onDone: () => void;
   readonly onGoTo: (path: string) => void;
@@ -57,6 +59,7 @@ export function SheetQuestion(props: SheetQuestionProps) {
           {ask()}
         </h2>
       </legend>
+      {props.corner}
       <Show when={props.place.words.hint}>{(hint) => <p class="sheet-hint">{hint()}</p>}</Show>
       <p class="field-refusal" id={nameRefusalId(props.place.path)} aria-live="polite">
         {saysRefusal()}

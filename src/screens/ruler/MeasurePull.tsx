@@ -1,0 +1,100 @@
+import { createMemo, Match, Show, Switch } from 'solid-js';
+import type { PulledStrand } from '../../../shared/hair/pull';
+import { formatQuantity } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { BigButton } from '../../parts/BigButton';
+import { useWords } from '../../parts/useWords';
+import { createPull, readings } from './createPull';
+import { createRoom } from './createRoom';
+import { PullTold } from './PullTold';
+import { ReadingInHand } from './ReadingInHand';
+import { Ruler } from './Ruler';
+import './ruler.css';
+
+/** One wet strand along the ruler: at rest, lightly pulled, let go; then what that says. One reading at a time. */
+export function MeasurePull(props: {
+  readonly pxPerMm: number;
+  readonly units: UnitSettings;
+  readonly sayFill: (pulled: PulledStrand) => string;
+  readonly onFill: (pulled: PulledStrand) => void;
+  readonly onSetRuler: () => void;
+}) {
+  const words = useWords();
+  const said = () => words.ruler;
+  const pull = createPull(() => props.units);
+  const glass = createRoom(() => document.documentElement);
+  const write = (mm: number) => formatQuantity(mm, 'millimetres', props.units, words.locale);
+  const marks = createMemo(() =>
+    readings.flatMap((reading) => {
+      const mm = pull.find(reading);
+      return mm === null ? [] : [{ mm, isHere: pull.at() === reading }];
+    }),
+  );
+  const here = () => {
+    const at = pull.at();
+    return at === 'told' ? null : at;
+  };
+  return (
+    <div class="measure" data-reading={pull.at()}>
+      <Ruler
+        pxPerMm={props.pxPerMm}
+        isUpright={glass().high > glass().wide}
+        marks={marks()}
+        pull={pull.marks()}
+        label={said().steps[here() ?? 'back'].ask}
+        write={write}
+        onTap={pull.tap}
+      />
+      <div class="measure-words">
+        <Switch>
+          <Match when={here()}>
+            {(reading) => <ReadingInHand pull={pull} reading={reading()} units={props.units} />}
+          </Match>
+          <Match when={pull.told()}>
+            {(told) => <PullTold told={told()} units={props.units} fills={props.sayFill(told())} />}
+          </Match>
+        </Switch>
+        <div class="dialog-actions">
+          <Show
+            when={here() === 'rest'}
+            fallback={
+              <BigButton act="reading-back" onPress={pull.back}>
+                {words.general.back}
+              </BigButton>
+            }
+          >
+            <BigButton kind="quiet" act="set-ruler" isWay onPress={props.onSetRuler}>
+              {said().setAgain}
+            </BigButton>
+          </Show>
+          <Show when={here() === 'pulled' || here() === 'back'}>
+            <BigButton act="snapped" onPress={pull.snap}>
+              {said().snapped}
+            </BigButton>
+          </Show>
+          <Switch>
+            <Match when={here()}>
+              {(reading) => (
+                <BigButton kind="primary" act="reading-next" onPress={pull.next}>
+                  {said().steps[reading()].next}
+                </BigButton>
+              )}
+            </Match>
+            <Match when={pull.told()?.isTooLight}>
+              <BigButton kind="primary" act="measure-again" onPress={pull.again}>
+                {said().again}
+              </BigButton>
+            </Match>
+            <Match when={pull.told()}>
+              {(told) => (
+                <BigButton kind="primary" act="fill-answer" onPress={() => props.onFill(told())}>
+                  {said().fill}
+                </BigButton>
+              )}
+            </Match>
+          </Switch>
+        </div>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import { Show } from 'solid-js';
+import type { PulledStrand } from '../../../shared/hair/pull';
+import { formatPercent } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import { useWords } from '../../parts/useWords';
+
+/** What three readings say: the verdict in words, its per cent, and which answer it would tap. */
+export function PullTold(props: {
+  readonly told: PulledStrand;
+  readonly units: UnitSettings;
+  readonly fills: string;
+}) {
+  const words = useWords();
+  const said = () => words.ruler;
+  const write = (percent: number) => formatPercent(percent, props.units, words.locale);
+  const sayReturn = () => {
+    const { returnPercent } = props.told;
+    return returnPercent === null ? '' : said().gaveBack(write(returnPercent));
+  };
+  return (
+    <section class="pull-told" data-verdict={props.told.isTooLight ? 'tooLight' : props.told.verdict}>
+      <p class="big-word">{props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}</p>
+      <p class="lead" data-line="figures">
+        {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
+      </p>
+      <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>
+        <p data-line="fills">
+          {said().fills} <strong>{props.fills}</strong>
+        </p>
+        <p class="soft">{said().confirm}</p>
+      </Show>
+    </section>
+  );
+}

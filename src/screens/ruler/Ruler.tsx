@@ -1,0 +1,126 @@
+import { createMemo, Index, Show } from 'solid-js';
+import { useWords } from '../../parts/useWords';
+import { createRoom } from './createRoom';
+import { drawTicks, END_PX, findMostMm, findPoint, listTens, START_PX } from './drawRuler';
+import { PullBand } from './PullBand';
+import './ruler.css';
+
+/** A reading on the ruler; the one in hand is moved by a tap. */
+export interface Mark {
+  readonly mm: number;
+  readonly isHere: boolean;
+}
+
+/** Across the edge, px: how broad it is, where its figures stand, and how long a reading is that is not in hand. */
+const ACROSS_PX = 128;
+const FIGURES_PX = 60;
+const PASSED_PX = 80;
+
+const keySteps: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowDown: 1,
+  ArrowLeft: -1,
+  ArrowUp: -1,
+  PageDown: 10,
+  PageUp: -10,
+};
+
+/**
+ * A ruler in true millimetres along the long edge of the glass, zero where the strand is held. A tap or the arrow keys
+ * read it; between its two marks a light pull ends.
+ */
+export function Ruler(props: {
+  readonly pxPerMm: number;
+  readonly isUpright: boolean;
+  readonly marks: readonly Mark[];
+  /** Where the light pull ends, mm: from and to; null before the rest is read. */
+  readonly pull: { readonly fromMm: number; readonly toMm: number } | null;
+  readonly label: string;
+  readonly write: (mm: number) => string;
+  readonly onTap: (mm: number) => void;
+}) {
+  const words = useWords();
+  let place!: HTMLDivElement;
+  const room = createRoom(() => place);
+  const longPx = () => (props.isUpright ? room().high : room().wide);
+  const mostMm = createMemo(() => findMostMm(longPx(), props.pxPerMm));
+  const along = (mm: number) => START_PX + mm * props.pxPerMm;
+  const point = (mm: number, acrossPx: number) => findPoint(along(mm), acrossPx, props.isUpright);
+  const lineAt = (mm: number, acrossPx: number) => {
+    const [from, to] = [point(mm, 0), point(mm, acrossPx)];
+    return `M${from.x} ${from.y} L${to.x} ${to.y}`;
+  };
+  const here = () => props.marks.find(({ isHere }) => isHere)?.mm ?? 0;
+  const isShort = () => props.pull !== null && along(props.pull.toMm) > longPx() - END_PX && longPx() > 0;
+
+  const readTap = (event: MouseEvent) => {
+    const { left, top, width, height } = place.getBoundingClientRect();
+    const share = props.isUpright ? (event.clientY - top) / height : (event.clientX - left) / width;
+    const mm = (share * longPx() - START_PX) / props.pxPerMm;
+    if (Number.isFinite(mm)) props.onTap(mm);
+  };
+  const readKey = (event: KeyboardEvent) => {
+    const by = keySteps[event.key];
+    if (by === undefined) return;
+    event.preventDefault();
+    props.onTap(here() + by);
+  };
+
+  return (
+    <div class="ruler" data-upright={props.isUpright}>
+      <div
+        ref={place}
+        class="ruler-room"
+        role="slider"
+        tabIndex={0}
+        aria-label={props.label}
+        aria-orientation={props.isUpright ? 'vertical' : 'horizontal'}
+        aria-valuemin={0}
+        aria-valuemax={mostMm()}
+        aria-valuenow={here()}
+        aria-valuetext={props.write(here())}
+        onClick={readTap}
+        onKeyDown={readKey}
+      >
+        <svg
+          viewBox={props.isUpright ? `0 0 ${ACROSS_PX} ${longPx()}` : `0 0 ${longPx()} ${ACROSS_PX}`}
+          aria-hidden="true"
+        >
+          <Show when={props.pull}>
+            {(pull) => (
+              <PullBand
+                pull={pull()}
+                along={along}
+                longPx={longPx()}
+                acrossPx={ACROSS_PX}
+                isUpright={props.isUpright}
+              />
+            )}
+          </Show>
+          <path class="ruler-ticks" d={drawTicks(mostMm(), props.pxPerMm, props.isUpright)} />
+          <Index each={listTens(mostMm())}>
+            {(mm) => (
+              <text class="ruler-figure" {...point(mm(), FIGURES_PX)} text-anchor="middle">
+                {mm()}
+              </text>
+            )}
+          </Index>
+          <Index each={props.marks.filter(({ mm }) => along(mm) <= longPx())}>
+            {(mark) => (
+              <path
+                class="ruler-mark"
+                data-here={mark().isHere}
+                d={lineAt(mark().mm, mark().isHere ? ACROSS_PX : PASSED_PX)}
+              />
+            )}
+          </Index>
+        </svg>
+      </div>
+      <Show when={isShort()}>
+        <p class="ruler-short" role="status">
+          {words.ruler.offGlass}
+        </p>
+      </Show>
+    </div>
+  );
+}

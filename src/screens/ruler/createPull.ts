@@ -1,0 +1,113 @@
+import { createMemo, createSignal } from 'solid-js';
+import { findPullMarksMm, type PulledStrand, pullField, readPull } from '../../../shared/hair/pull';
+import { computeExtensionPercent, type StretchRefusal } from '../../../shared/hair/stretch';
+import { type NumberRefusal, readNumber } from '../../../shared/units/numberField';
+import type { UnitSettings } from '../../../shared/units/quantity';
+
+/** The readings in the order in which they are made. */
+export const readings = ['rest', 'pulled', 'back'] as const;
+export type Reading = (typeof readings)[number];
+
+/** What is wrong with the reading in hand: its text, or its place beside the others. */
+export type PullFault =
+  | { readonly kind: 'text'; readonly number: NumberRefusal }
+  | { readonly kind: 'order'; readonly code: StretchRefusal };
+
+const clean = { rest: '', pulled: '', back: '' } as const satisfies Readonly<Record<Reading, string>>;
+
+/**
+ * One strand being measured: three readings, tapped on the ruler or typed, one after the other, then what they say.
+ * What was typed stays as it was typed. Checked in tests/src/screens/ruler/measureStretch.test.tsx.
+ */
+export function createPull(units: () => UnitSettings) {
+  const [texts, setTexts] = createSignal<Readonly<Record<Reading, string>>>(clean);
+  const [at, setAt] = createSignal<Reading | 'told'>('rest');
+  const [hasSnapped, setHasSnapped] = createSignal(false);
+  const [isTried, setIsTried] = createSignal(false);
+  const read = (reading: Reading) => readNumber(texts()[reading], pullField, units());
+  const find = (reading: Reading): number | null => {
+    const figure = read(reading);
+    return figure.ok ? figure.value : null;
+  };
+  const set = (reading: Reading, text: string) => setTexts({ ...texts(), [reading]: text });
+  const pulled = createMemo(() => {
+    const [restMm, pulledMm, backMm] = [find('rest'), find('pulled'), find('back')];
+    if (restMm === null) return null;
+    if (hasSnapped())
+      return readPull({ restMm, pulledMm: Math.max(pulledMm ?? restMm, restMm), backMm: null });
+    return pulledMm === null || backMm === null ? null : readPull({ restMm, pulledMm, backMm });
+  });
+  const extension = () => computeExtensionPercent(find('rest') ?? Number.NaN, find('pulled') ?? Number.NaN);
+  const findOrderFault = (reading: Reading): StretchRefusal | null => {
+    if (reading === 'rest') return null;
+    const stretched = extension();
+    if (!stretched.ok) return stretched.error;
+    return stretched.value === 0 ? 'notPulled' : null;
+  };
+  const fault = createMemo((): PullFault | null => {
+    const here = at();
+    if (here === 'told') return null;
+    const figure = read(here);
+    if (!figure.ok) {
+      const isOpen = figure.error.code === 'empty' && !isTried();
+      return isOpen ? null : { kind: 'text', number: figure.error };
+    }
+    const code = findOrderFault(here);
+    return code === null ? null : { kind: 'order', code };
+  });
+  const goTo = (next: Reading | 'told') => {
+    setIsTried(false);
+    setAt(next);
+  };
+  return {
+    at,
+    texts,
+    find,
+    fault,
+    type: (text: string) => {
+      const here = at();
+      if (here !== 'told') set(here, text);
+    },
+    /** So many millimetres, on the ruler: to half a millimetre, and never less than the first one. */
+    tap: (mm: number) => {
+      const here = at();
+      if (here !== 'told') set(here, String(Math.max(Math.round(mm * 2) / 2, pullField.min)));
+    },
+    marks: () => {
+      const restMm = at() === 'rest' ? null : find('rest');
+      return restMm === null ? null : findPullMarksMm(restMm);
+    },
+    /** How far it is pulled so far, %; null while nobody can tell. */
+    extensionPercent: (): number | null => {
+      const stretched = extension();
+      return stretched.ok ? stretched.value : null;
+    },
+    next: () => {
+      const here = at();
+      if (here === 'told') return;
+      setIsTried(true);
+      if (fault() !== null) return;
+      goTo(readings[readings.indexOf(here) + 1] ?? 'told');
+    },
+    back: () => {
+      const here = at();
+      setHasSnapped(false);
+      goTo(here === 'told' ? 'back' : (readings[readings.indexOf(here) - 1] ?? 'rest'));
+    },
+    snap: () => {
+      setHasSnapped(true);
+      goTo('told');
+    },
+    again: () => {
+      setTexts(clean);
+      setHasSnapped(false);
+      goTo('rest');
+    },
+    told: (): PulledStrand | null => {
+      const said = pulled();
+      return at() === 'told' && said?.ok === true ? said.value : null;
+    },
+  };
+}
+
+export type Pull = ReturnType<typeof createPull>;

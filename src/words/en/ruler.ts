@@ -1,0 +1,80 @@
+import type { StretchRefusal, StretchVerdict } from '../../../shared/hair/stretch';
+import { figures } from './figures';
+
+const verdicts: Readonly<Record<StretchVerdict, string>> = {
+  sound: 'It springs back.',
+  slow: 'Slow: it stays long.',
+  gummy: `Past ${figures.lightPull} on a light pull: gummy.`,
+  broken: 'It snapped.',
+};
+
+const faults: Readonly<Record<StretchRefusal, string>> = {
+  notFinite: 'One of the readings is no number. Go back and read it again.',
+  notALength: 'Nothing is no length. Read it again.',
+  shorterThanRest: 'That is shorter than at rest. Read it again, or go back to the rest.',
+  notPulled: 'That is as long as at rest. Pull lightly, to the first mark.',
+};
+
+/** The ruler on the glass: laying a card on it once, and a wet strand along it. */
+export const ruler = {
+  measure: 'Measure it',
+  measured: (percent: string) => `Measured: ${percent}`,
+  title: 'Measure the wet stretch',
+  steps: {
+    rest: {
+      ask: 'How long is it at rest?',
+      how: 'Pull the curl straight first. Hold the wet strand at 0, just above the glass, and tap where it ends.',
+      next: 'Next: pull',
+    },
+    pulled: {
+      ask: `Pull lightly: ${figures.lightPullFrom} to ${figures.lightPull}, never more`,
+      how: 'Into the coloured band, no further. Tap how far it went, wherever that was.',
+      next: 'Next: let go',
+    },
+    back: {
+      ask: 'Let go: where did it come back to?',
+      how: 'Let it lie for a moment, straight but not pulled, and tap where it ends now.',
+      next: 'What it says',
+    },
+  },
+  less: '− 1 mm',
+  oneMore: '+ 1 mm',
+  further: (percent: string) => `${percent}: a little further, to the first mark.`,
+  enough: (percent: string) => `${percent}: enough. Let go.`,
+  past: (percent: string) => `${percent}: past ${figures.lightPull}. No further: let go. It is kept as seen.`,
+  offGlass: `${figures.lightPull} lies beyond this glass: take a shorter piece, or type what another ruler says.`,
+  snapped: 'It snapped',
+  verdicts,
+  stretched: (percent: string) => `Stretched ${percent}.`,
+  gaveBack: (percent: string) => `Gave back ${percent} of that.`,
+  fills: 'Fills in:',
+  confirm: 'You confirm it: tap the answer. What you felt comes first.',
+  pastIs: (answer: string) => `past ${figures.lightPull}: ${answer}`,
+  fill: 'Fill it in',
+  tooLight: 'Too light a pull to tell.',
+  tooLightHint: `It came back from less than ${figures.lightPullFrom}: any hair does. Measure again, or answer by feel.`,
+  again: 'Measure again',
+  faults,
+  setAgain: 'Set the ruler again',
+  without: 'Go on without it',
+  percentMark: (percent: number) => `${percent} %`,
+  set: {
+    title: 'Set the ruler of this tablet',
+    page: 'Ruler',
+    notSet: 'Not set on this tablet yet. Once is enough; the three answers do without it.',
+    isSet: 'Set for this tablet.',
+    open: 'Set the ruler',
+    lay: 'Lay a bank or identity card flat on the glass, long side up, into the corner of the thick lines.',
+    move: 'Move the two copper lines until they lie along its other edges.',
+    keepHint: 'Take the card away and keep it.',
+    card: 'the card',
+    lines: 'The two lines',
+    linesAt: (px: string) => `${px} px wide`,
+    muchLess: '− 10',
+    less: '− 1',
+    more: '+ 1',
+    muchMore: '+ 10',
+    keep: 'It fits: keep it',
+    kept: (perMm: string) => `Set: ${perMm} px are a millimetre here. Zooming is reckoned with.`,
+  },
+};

@@ -1,0 +1,95 @@
+import type { Page } from 'playwright-core';
+import { until, untilConfirmed } from './clients';
+import { alone, among } from './houses';
+import type { Scene, ScenesOf } from './scene';
+import type { SceneHand } from './sceneHand';
+
+const dialog = 'dialog[open] .measure';
+
+/** A card was laid on this glass: 5.87 dots a millimetre, a tablet of ten inches. */
+export const setRuler = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const { width, height } = window.screen;
+    const sides = [width, height].map((px) => Math.round(px * window.devicePixelRatio));
+    const of = sides.sort((one, other) => one - other).join('x');
+    localStorage.setItem('strandproof.ruler', JSON.stringify({ dotsPerMm: 5.87, of }));
+  });
+
+const toFeel = async (hand: SceneHand) => {
+  await hand.open(3);
+  await hand.press('[data-ledger="wetStretch"]');
+  await hand.act('measure');
+};
+const toOutcome = async (hand: SceneHand) => {
+  await hand.open(3);
+  await hand.press('[data-ledger="stretch"]');
+  await hand.act('measure');
+};
+/** Readings typed one after the other, each but the last taken. */
+const read = async ({ type, act }: SceneHand, ...texts: readonly string[]) => {
+  for (const [index, text] of texts.entries()) {
+    if (index > 0) await act('reading-next');
+    await type('.reading input', text);
+  }
+};
+const asked = untilConfirmed('hotTools');
+const scene = (logs: Scene['logs'], shows: string, go: NonNullable<Scene['go']>): Scene => ({
+  logs,
+  harm: setRuler,
+  shows,
+  go,
+});
+const told = (logs: Scene['logs'], verdict: string, ...texts: readonly string[]): Scene =>
+  scene(logs, `${dialog} [data-verdict="${verdict}"]`, async (hand) => {
+    await toOutcome(hand);
+    await read(hand, ...texts);
+    await hand.act('reading-next');
+  });
+const off = until('STRAND_TAKEN_OFF');
+
+/** Measuring a wet strand on the glass. */
+export const scenesOfMeasure: ScenesOf = {
+  empty: scene(alone(asked), `${dialog}[data-reading="rest"]`, toFeel),
+  usual: scene(alone(asked), `${dialog}[data-reading="pulled"]`, async (hand) => {
+    await toFeel(hand);
+    await read(hand, '112', '139');
+  }),
+  full: scene(among(off), `${dialog} [data-past="true"]`, async (hand) => {
+    await toOutcome(hand);
+    await read(hand, '143.5', '199.5');
+  }),
+  error: scene(alone(asked), `${dialog} .field-refusal:not(:empty)`, async (hand) => {
+    await toFeel(hand);
+    await read(hand, '3000');
+    await hand.act('reading-next');
+  }),
+  also: {
+    offGlass: scene(alone(asked), '.ruler-short', async (hand) => {
+      await toFeel(hand);
+      await read(hand, '180', '170');
+    }),
+    back: scene(alone(asked), `${dialog}[data-reading="back"]`, async (hand) => {
+      await toFeel(hand);
+      await read(hand, '112', '139', '120');
+    }),
+    sound: told(alone(off), 'sound', '112', '139', '113'),
+    gummy: told(among(off), 'gummy', '112', '152', '131'),
+    tooLight: told(alone(off), 'tooLight', '112', '120', '112'),
+  },
+};
+
+/** Setting the ruler with a card: before measuring, and among the settings. */
+export const scenesOfSetRuler: ScenesOf = {
+  empty: { logs: alone(asked), shows: '.set-ruler', go: toFeel },
+  usual: scene(alone(asked), 'main[data-step="ruler"]', async (hand) => {
+    await hand.act('settings');
+    await hand.press('[data-act="who-Opal"]');
+    await hand.act('section-tablet');
+    await hand.act('to-ruler');
+  }),
+  full: scene(among(off), '.set-ruler', async (hand) => {
+    await toOutcome(hand);
+    await hand.act('set-ruler');
+  }),
+  error: 'it takes whatever the lines say, and they never leave what glass is',
+};
