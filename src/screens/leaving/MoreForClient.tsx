@@ -9,13 +9,14 @@ import { mayTell, TellsOf } from '../reaction/TellsOf';
 import { createSender } from '../sender';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import type { StepProps } from '../stepProps';
+import { mayPrintCard, PrintCard } from '../strandCard/PrintCard';
 import { EndForm } from './EndForm';
 import { GlassReacted, mayReactInGlass } from './GlassReacted';
 import './leaving.css';
 import { ParkForm } from './ParkForm';
 import { isNothingDone, StartedByMistake } from './StartedByMistake';
 
-const ways = ['back', 'park', 'end', 'tells', 'glass', 'mistake'] as const;
+const ways = ['back', 'park', 'end', 'tells', 'glass', 'card', 'mistake'] as const;
 type Way = (typeof ways)[number];
 
 /** What is open for this client from every step: a tile for each, and behind it one thing to do. */
@@ -43,6 +44,7 @@ export function MoreForClient(
     end: () => true,
     tells: () => mayTell(props),
     glass: () => mayReactInGlass(props),
+    card: () => mayPrintCard(props),
     mistake: isMistake,
   };
   const labels: Readonly<Record<Way, string>> = {
@@ -51,6 +53,7 @@ export function MoreForClient(
     end: words.leaving.end,
     tells: words.reaction.tells.open,
     glass: words.strandTest.glass.late,
+    card: words.strandCard.open,
     mistake: words.leaving.byMistake,
   };
   const open = createMemo(() => ways.filter((each) => isThere[each]()));
@@ -77,6 +80,7 @@ export function MoreForClient(
     end: () => <EndForm {...props} />,
     tells: () => <TellsOf {...props} isOpenAtFirst onTold={() => props.onDone()} />,
     glass: () => <GlassReacted {...props} onTold={() => props.onDone()} />,
+    card: () => <PrintCard {...props} />,
     mistake: () => <StartedByMistake {...props} />,
   };
 

@@ -1,11 +1,12 @@
+import { Show } from 'solid-js';
 import { ASSUMED_LIGHT_PULL_FROM_PERCENT } from '../../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../../shared/hair/stretch';
 import { useWords } from '../../parts/useWords';
-import { findPoint } from './drawRuler';
+import { ACROSS_PX, findPoint } from './drawRuler';
 
-/** Between figures and edge, px: where the two marks say what they are. */
-const SAID_PX = 104;
+/** How far beside its mark a word stands, px, lying and upright, and how much room it needs. */
 const BESIDE_PX = 8;
+const UPRIGHT_PX = 18;
 const LETTER_PX = 16;
 
 /** Where a light pull ends on the ruler: a band from 20 to 30 % with a word at each side, and nothing beyond. */
@@ -13,43 +14,39 @@ export function PullBand(props: {
   readonly pull: { readonly fromMm: number; readonly toMm: number };
   readonly along: (mm: number) => number;
   readonly longPx: number;
-  readonly acrossPx: number;
   readonly isUpright: boolean;
 }) {
   const words = useWords();
-  const ends = () => {
-    const from = Math.min(props.along(props.pull.fromMm), props.longPx);
-    return { from, to: Math.min(props.along(props.pull.toMm), props.longPx) };
-  };
+  const across = () => ACROSS_PX[props.isUpright ? 'upright' : 'lying'];
+  const from = () => Math.min(props.along(props.pull.fromMm), props.longPx);
+  const to = () => Math.min(props.along(props.pull.toMm), props.longPx);
   const band = () => {
-    const { from, to } = ends();
+    const size = to() - from();
     return props.isUpright
-      ? { x: 0, y: from, width: props.acrossPx, height: to - from }
-      : { x: from, y: 0, width: to - from, height: props.acrossPx };
+      ? { x: 0, y: from(), width: across().edge, height: size }
+      : { x: from(), y: 0, width: size, height: across().edge };
   };
-  const stop = () => {
-    const { to } = ends();
-    return props.isUpright ? `M0 ${to} H${props.acrossPx}` : `M${to} 0 V${props.acrossPx}`;
-  };
-  const beside = (isEnd: boolean) => {
-    const { from, to } = ends();
-    const off = BESIDE_PX + (props.isUpright ? LETTER_PX / 2 : 0);
-    return findPoint(isEnd ? to + off : from - off, SAID_PX, props.isUpright);
-  };
-  const anchor = (isEnd: boolean) => {
-    if (props.isUpright) return 'middle';
-    return isEnd ? 'start' : 'end';
-  };
+  const stop = () => (props.isUpright ? `M0 ${to()} H${across().edge}` : `M${to()} 0 V${across().edge}`);
+  const off = () => (props.isUpright ? UPRIGHT_PX : BESIDE_PX);
+  const say = (percent: number, alongPx: number, side: 'start' | 'end') => (
+    <Show when={alongPx > 0 && alongPx < props.longPx - LETTER_PX}>
+      <text
+        class="ruler-said"
+        {...findPoint(alongPx, across().said, props.isUpright)}
+        text-anchor={props.isUpright ? 'middle' : side}
+      >
+        {words.ruler.percentMark(percent)}
+      </text>
+    </Show>
+  );
   return (
     <>
       <rect class="ruler-pull" {...band()} />
-      <path class="ruler-stop" d={stop()} />
-      <text class="ruler-said" {...beside(false)} text-anchor={anchor(false)}>
-        {words.ruler.percentMark(ASSUMED_LIGHT_PULL_FROM_PERCENT)}
-      </text>
-      <text class="ruler-said" {...beside(true)} text-anchor={anchor(true)}>
-        {words.ruler.percentMark(ASSUMED_LIGHT_PULL_LIMIT_PERCENT)}
-      </text>
+      <Show when={to() < props.longPx}>
+        <path class="ruler-stop" d={stop()} />
+      </Show>
+      {say(ASSUMED_LIGHT_PULL_FROM_PERCENT, from() - off(), 'end')}
+      {say(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, to() + off(), 'start')}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { createMemo, Index, Show } from 'solid-js';
 import { useWords } from '../../parts/useWords';
 import { createRoom } from './createRoom';
-import { drawTicks, END_PX, findMostMm, findPoint, listTens, START_PX } from './drawRuler';
+import { ACROSS_PX, drawTicks, END_PX, findMostMm, findPoint, listTens, START_PX } from './drawRuler';
 import { PullBand } from './PullBand';
 import './ruler.css';
 
@@ -10,11 +10,6 @@ export interface Mark {
   readonly mm: number;
   readonly isHere: boolean;
 }
-
-/** Across the edge, px: how broad it is, where its figures stand, and how long a reading is that is not in hand. */
-const ACROSS_PX = 128;
-const FIGURES_PX = 60;
-const PASSED_PX = 80;
 
 const keySteps: Readonly<Record<string, number>> = {
   ArrowRight: 1,
@@ -46,10 +41,14 @@ export function Ruler(props: {
   const mostMm = createMemo(() => findMostMm(longPx(), props.pxPerMm));
   const along = (mm: number) => START_PX + mm * props.pxPerMm;
   const point = (mm: number, acrossPx: number) => findPoint(along(mm), acrossPx, props.isUpright);
-  const lineAt = (mm: number, acrossPx: number) => {
-    const [from, to] = [point(mm, 0), point(mm, acrossPx)];
+  const lineAt = (mm: number, fromPx: number, toPx: number) => {
+    const [from, to] = [point(mm, fromPx), point(mm, toPx)];
     return `M${from.x} ${from.y} L${to.x} ${to.y}`;
   };
+  /** Through the ticks, and beyond the figures where it is the one in hand. */
+  const drawMark = ({ mm, isHere }: Mark) =>
+    [lineAt(mm, 0, across().freeFrom), isHere ? lineAt(mm, across().freeTo, across().edge) : ''].join(' ');
+  const across = () => ACROSS_PX[props.isUpright ? 'upright' : 'lying'];
   const here = () => props.marks.find(({ isHere }) => isHere)?.mm ?? 0;
   const isShort = () => props.pull !== null && along(props.pull.toMm) > longPx() - END_PX && longPx() > 0;
 
@@ -83,36 +82,22 @@ export function Ruler(props: {
         onKeyDown={readKey}
       >
         <svg
-          viewBox={props.isUpright ? `0 0 ${ACROSS_PX} ${longPx()}` : `0 0 ${longPx()} ${ACROSS_PX}`}
+          viewBox={props.isUpright ? `0 0 ${across().edge} ${longPx()}` : `0 0 ${longPx()} ${across().edge}`}
           aria-hidden="true"
         >
           <Show when={props.pull}>
-            {(pull) => (
-              <PullBand
-                pull={pull()}
-                along={along}
-                longPx={longPx()}
-                acrossPx={ACROSS_PX}
-                isUpright={props.isUpright}
-              />
-            )}
+            {(pull) => <PullBand pull={pull()} along={along} longPx={longPx()} isUpright={props.isUpright} />}
           </Show>
           <path class="ruler-ticks" d={drawTicks(mostMm(), props.pxPerMm, props.isUpright)} />
           <Index each={listTens(mostMm())}>
             {(mm) => (
-              <text class="ruler-figure" {...point(mm(), FIGURES_PX)} text-anchor="middle">
+              <text class="ruler-figure" {...point(mm(), across().figures)} text-anchor="middle">
                 {mm()}
               </text>
             )}
           </Index>
           <Index each={props.marks.filter(({ mm }) => along(mm) <= longPx())}>
-            {(mark) => (
-              <path
-                class="ruler-mark"
-                data-here={mark().isHere}
-                d={lineAt(mark().mm, mark().isHere ? ACROSS_PX : PASSED_PX)}
-              />
-            )}
+            {(mark) => <path class="ruler-mark" data-here={mark().isHere} d={drawMark(mark())} />}
           </Index>
         </svg>
       </div>

@@ -29,3 +29,12 @@ export const drawTicks = (mostMm: number, pxPerMm: number, isUpright: boolean): 
 /** So far along the ruler and so far in from the edge: where on the drawing? */
 export const findPoint = (alongPx: number, acrossPx: number, isUpright: boolean): { x: number; y: number } =>
   isUpright ? { x: acrossPx, y: alongPx } : { x: alongPx, y: acrossPx };
+
+/**
+ * Across the edge, px: how broad it is, where its figures stand, between what a reading leaves them to be read, and
+ * where the two marks of the pull say what they are. Upright, figures lie beside those words and need more.
+ */
+export const ACROSS_PX = {
+  lying: { edge: 128, figures: 57, freeFrom: 42, freeTo: 72, said: 104 },
+  upright: { edge: 172, figures: 66, freeFrom: 42, freeTo: 92, said: 130 },
+} as const;

@@ -35,6 +35,7 @@ import { skinTest } from './skinTest';
 import { skinTests } from './skinTests';
 import { spray } from './spray';
 import { start } from './start';
+import { strandCard } from './strandCard';
 import { strandTest } from './strandTest';
 import { warmthTrial } from './warmthTrial';
 import { windowPart } from './window';
@@ -75,6 +76,7 @@ export const en = {
   settings,
   sheet,
   spray,
+  strandCard,
   strandTest,
   warmthTrial,
   asked: {
