@@ -24,12 +24,12 @@ export function StrandCard(props: {
   const sayLevels = () => {
     const { shown, left } = listCardLevels(props.record, strand());
     const all = shown.map(({ atMin, level }) =>
-      said().levelAt(write(level, 'level'), write(Math.floor(atMin), 'minutes')),
+      said().levelAt(write(level, 'level'), write(Math.floor(atMin), 'count')),
     );
     const [first = said().noLevel, ...rest] = all;
-    return left === 0
-      ? [first, ...rest].join(' · ')
-      : [first, said().levelsLeft(write(left, 'count')), ...rest].join(' · ');
+    const told = left === 0 ? [first, ...rest] : [first, said().levelsLeft(write(left, 'count')), ...rest];
+    // A line ends behind a dot and never begins with one.
+    return told.join('\u00a0· ');
   };
   const sayStretch = () => {
     const { stretch, wentPast30 } = outcome();
@@ -59,7 +59,10 @@ export function StrandCard(props: {
       [
         'fibre',
         said().fibre,
-        [forms().outcome.fibre.options[fibre], said().graded(words.strandTest.grades[grade])].join(' · '),
+        [
+          forms().outcome.fibre.options[fibre],
+          ...(grade === fibre ? [] : [said().graded(words.strandTest.grades[grade])]),
+        ].join(' · '),
       ],
       ['stretch', said().stretch, sayStretch()],
       ['level', forms().outcome.level.ask, level === undefined ? said().none : write(level, 'level')],
