@@ -100,6 +100,16 @@ describe('the strand card on paper', () => {
     },
   );
 
+  it('is seen to need a second page where it does', async () => {
+    const pages = await withScene('strandCard-usual', async (page) => {
+      await page.evaluate(() => {
+        document.querySelector<HTMLElement>('.paper')?.style.setProperty('height', '150mm');
+      });
+      return listPages(await page.pdf({ preferCSSPageSize: true }));
+    });
+    expect(pages).toHaveLength(2);
+  });
+
   it('leaves what the browser prints of any other screen alone', async () => {
     const pages = await withScene('bar-usual', async (page) =>
       listPages(await page.pdf({ preferCSSPageSize: true })),

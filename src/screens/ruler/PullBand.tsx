@@ -1,6 +1,4 @@
 import { Show } from 'solid-js';
-import { ASSUMED_LIGHT_PULL_FROM_PERCENT } from '../../../shared/hair/pull';
-import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../../shared/hair/stretch';
 import { useWords } from '../../parts/useWords';
 import { ACROSS_PX, findPoint } from './drawRuler';
 
@@ -28,14 +26,14 @@ export function PullBand(props: {
   };
   const stop = () => (props.isUpright ? `M0 ${to()} H${across().edge}` : `M${to()} 0 V${across().edge}`);
   const off = () => (props.isUpright ? UPRIGHT_PX : BESIDE_PX);
-  const say = (percent: number, alongPx: number, side: 'start' | 'end') => (
+  const say = (told: string, alongPx: number, side: 'start' | 'end') => (
     <Show when={alongPx > 0 && alongPx < props.longPx - LETTER_PX}>
       <text
         class="ruler-said"
         {...findPoint(alongPx, across().said, props.isUpright)}
         text-anchor={props.isUpright ? 'middle' : side}
       >
-        {words.ruler.percentMark(percent)}
+        {told}
       </text>
     </Show>
   );
@@ -45,8 +43,8 @@ export function PullBand(props: {
       <Show when={to() < props.longPx}>
         <path class="ruler-stop" d={stop()} />
       </Show>
-      {say(ASSUMED_LIGHT_PULL_FROM_PERCENT, from() - off(), 'end')}
-      {say(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, to() + off(), 'start')}
+      {say(words.ruler.markFrom, from() - off(), 'end')}
+      {say(words.ruler.markTo, to() + off(), 'start')}
     </>
   );
 }

@@ -19,7 +19,9 @@ export function PullTold(props: {
   };
   return (
     <section class="pull-told" data-verdict={props.told.isTooLight ? 'tooLight' : props.told.verdict}>
-      <p class="big-word">{props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}</p>
+      <h3 class="big-word">
+        {props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}
+      </h3>
       <p class="lead" data-line="figures">
         {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
       </p>

@@ -92,10 +92,10 @@ export function SettingsScreen(
           </Match>
           <Match when={place.page().at === 'tablet' && props.tablet}>
             {(tablet) => (
-              <>
+              <div class="columns">
                 <TabletPanel tablet={tablet()} />
                 <RulerPanel units={props.inForce.units} onSet={place.toRuler} />
-              </>
+              </div>
             )}
           </Match>
           <Match when={spray() !== null}>

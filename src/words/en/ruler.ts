@@ -57,7 +57,8 @@ export const ruler = {
   faults,
   setAgain: 'Set the ruler again',
   without: 'Go on without it',
-  percentMark: (percent: number) => `${percent} %`,
+  markFrom: figures.lightPullFrom,
+  markTo: figures.lightPull,
   set: {
     title: 'Set the ruler of this tablet',
     page: 'Ruler',

@@ -18,6 +18,7 @@ describe('a figure inside a sentence', () => {
       '20',
       '30 min',
       '10',
+      '20 %',
       '30 %',
       '10 s',
       '1',
