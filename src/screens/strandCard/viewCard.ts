@@ -1,5 +1,6 @@
+import type { LevelSeen } from '../../../shared/chemistry/liftReadings';
 import type { ConsultationRecord, OutcomeRecord, StrandRecord } from '../../../shared/records/record';
-import { type LevelSeen, viewLevels } from '../strandTest/viewLevels';
+import { viewLevels } from '../strandTest/viewLevels';
 
 /** A strand that can be taped to a card: it was tested today's way, and said what it said. */
 export type CardStrand = StrandRecord & { readonly outcome: OutcomeRecord };
