@@ -1,6 +1,7 @@
-import { type JSX, Show } from 'solid-js';
+import { For, type JSX, Show } from 'solid-js';
 import type { BackStep } from '../../shared/records/steps';
 import { BigButton } from './BigButton';
+import { HoldButton } from './HoldButton';
 import { PageActions } from './PageActions';
 import './page.css';
 import { useWords } from './useWords';
@@ -12,6 +13,12 @@ export interface PageSurroundings {
   /** Something is on skin: then "burning or reaction" is one tap away. */
   readonly isOnSkin: boolean;
   readonly onReaction: () => void;
+  /** Strands in the mix: that one breaks is held from every view but those that hold it themselves. */
+  readonly breaking: readonly {
+    readonly zone: string;
+    readonly label: string;
+    readonly onHeld: () => void;
+  }[];
   /** Ending, parking, going back. */
   readonly onMore: () => void;
   readonly onBar: () => void;
@@ -28,6 +35,8 @@ export function StepPage(props: {
   readonly title: string;
   /** Added to the kicker: "strand 1, hairline". */
   readonly also?: string;
+  /** Its own actions say that a strand breaks. */
+  readonly holdsBreaking?: boolean;
   /** Nothing more can be done for this client: only the way to the bar is open. */
   readonly isOver?: boolean;
   readonly children: JSX.Element;
@@ -65,6 +74,11 @@ export function StepPage(props: {
             {words.general.reaction}
           </BigButton>
         </Show>
+        <For each={props.holdsBreaking === true ? [] : props.page.breaking}>
+          {(strand) => (
+            <HoldButton label={strand.label} act="strand-broke" option={strand.zone} onHeld={strand.onHeld} />
+          )}
+        </For>
         {props.actions}
       </PageActions>
     </div>

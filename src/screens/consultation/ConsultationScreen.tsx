@@ -26,6 +26,7 @@ import { screenOf, stepOf } from '../screenOf';
 import { SkinTestPage } from '../skinTest/SkinTestPage';
 import { SkinTestWayProvider } from '../skinTest/skinTestWay';
 import type { StepProps, Submit, SubmitAll } from '../stepProps';
+import { createBreaking } from '../strandTest/breaking';
 import './consultation.css';
 import { screens } from './screens';
 
@@ -80,6 +81,7 @@ export function ConsultationScreen(props: {
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
   const isOnSkin = createMemo(() => isAnythingOnHead(props.consultation.record));
+  const breaking = createBreaking(given);
   /**
    * Where another window writes, its every entry makes the screen anew; here the draft is the person's own. Other units
    * make it anew as well, so that no figure in a field changes its unit.
@@ -98,6 +100,9 @@ export function ConsultationScreen(props: {
     },
     get isOnSkin() {
       return isOnSkin();
+    },
+    get breaking() {
+      return breaking();
     },
     onReaction: () => rinseSteps.open(),
     onMore: () => setIsMoreOpen(true),

@@ -38,7 +38,7 @@ export function CarePage(
   const short = () => props.view.waters.find(({ isLongEnough }) => !isLongEnough);
   return (
     <StepPage
-      page={{ ...props.page, isOnSkin: false }}
+      page={{ ...props.page, isOnSkin: false, breaking: [] }}
       title={said().care.ask}
       actions={
         <>

@@ -24,7 +24,7 @@ export function NonePage(
   };
   return (
     <StepPage
-      page={{ ...props.page, isOnSkin: false }}
+      page={{ ...props.page, isOnSkin: false, breaking: [] }}
       title={said().none.ask}
       {...(props.by === '' ? {} : { also: props.by })}
       actions={

@@ -91,7 +91,7 @@ function DoNow(
 
   return (
     <StepPage
-      page={{ ...props.page, isOnSkin: false }}
+      page={{ ...props.page, isOnSkin: false, breaking: [] }}
       title={props.view.care === 'seen' ? said().titleRecorded : said().title}
       actions={
         <>

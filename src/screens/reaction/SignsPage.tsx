@@ -37,7 +37,7 @@ export function SignsPage(
   };
   return (
     <StepPage
-      page={{ ...props.page, isOnSkin: false }}
+      page={{ ...props.page, isOnSkin: false, breaking: [] }}
       title={said().signs.ask}
       actions={
         <>

@@ -58,6 +58,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
   return (
     <StepPage
       page={props.page}
+      holdsBreaking
       title={chosen() === undefined ? asks().level.ask : asks().feel.ask}
       {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={

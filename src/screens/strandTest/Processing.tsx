@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Match, on, Show, Switch } from 'solid-js';
 import type { StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
@@ -36,22 +36,34 @@ export type Inside =
 export function Processing(props: StepProps) {
   const [inside, setInside] = createSignal<Inside | null>(null);
   const [chosen, setChosen] = createSignal<Zone | null>(null);
+  /** Of which strand the page inside is: another one that gets more urgent never takes its place. */
+  const [zoneInside, setZoneInside] = createSignal<Zone | null>(null);
   const view = createMemo(() => viewProcessing(props.consultation, props.nowMs));
   const one = createMemo(() => view().running.find(({ zone }) => zone === chosen()) ?? view().running[0]);
   const leave = () => setInside(null);
   const another = () => (inside() === 'another' ? view().free.at(-1) : undefined);
-  const isInside = (kind: Inside) => (inside() === kind ? one() : undefined);
+  const goInside = (to: Inside) => {
+    setZoneInside(one()?.zone ?? null);
+    setInside(to);
+  };
+  const here = createMemo(() => view().running.find(({ zone }) => zone === zoneInside()));
+  const isInside = (kind: Inside) => (inside() === kind ? here() : undefined);
   const offInside = (kind: 'outcome' | 'putAside') => {
     const open = inside();
     if (open === null || typeof open === 'string' || open.kind !== kind) return undefined;
     return view().off.find(({ zone }) => zone === open.zone);
   };
   const recording = createMemo(() => offInside('outcome'), undefined, { equals: isSameStrand });
-  const name = () => one()?.zone;
+  const name = createMemo(() => here()?.zone);
+
+  /** It broke, or is off: nothing of it is open any more. */
+  createEffect(
+    on(name, (_now, before) => before !== undefined && isOfOne(inside()) && leave(), { defer: true }),
+  );
 
   return (
     <Switch
-      fallback={<Clocks {...props} view={view()} one={one()} onChoose={setChosen} onInside={setInside} />}
+      fallback={<Clocks {...props} view={view()} one={one()} onChoose={setChosen} onInside={goInside} />}
     >
       <Match when={another()} keyed>
         {(zone) => <StartStrand {...props} zone={zone} onClose={leave} />}
@@ -65,7 +77,7 @@ export function Processing(props: StepProps) {
       <Match when={isInside('discard') && name()} keyed>
         {(zone) => <Discard {...props} zone={zone} onClose={leave} />}
       </Match>
-      <Match when={isInside('moreTime') && one()?.clock.id} keyed>
+      <Match when={isInside('moreTime')?.clock.id} keyed>
         {(clockId) => <MoreTime {...props} clockId={clockId} onClose={leave} />}
       </Match>
       <Match when={recording()} keyed>
@@ -85,6 +97,8 @@ export function Processing(props: StepProps) {
     </Switch>
   );
 }
+
+const isOfOne = (inside: Inside | null): boolean => typeof inside === 'string' && inside !== 'another';
 
 /** Its record is made anew by every tap; it is the same strand for all that. */
 const isSameStrand = (one: StrandRecord | undefined, other: StrandRecord | undefined): boolean =>
@@ -114,6 +128,7 @@ function Clocks(
   return (
     <StepPage
       page={props.page}
+      holdsBreaking
       title={said().title}
       {...(props.one === undefined
         ? {}

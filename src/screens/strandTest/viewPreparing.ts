@@ -7,6 +7,7 @@ import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { judgeRisk, listRedFlags, type RedFlag, type Risk } from '../../../shared/judgement/risk';
 import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
 import { listStops, listUnsaid } from '../../../shared/judgement/stops';
+import { findStrandKind } from '../../../shared/judgement/strandKind';
 import { type ClockReading, readClock } from '../../../shared/records/clock';
 import { passDay } from '../../../shared/records/passedDay';
 import { findStrand, type OverrideRecord, type StrandRecord } from '../../../shared/records/record';
@@ -33,6 +34,8 @@ export interface PreparingView {
   readonly zones: readonly ZoneToTest[];
   readonly flags: readonly RedFlag[];
   readonly risk: Risk;
+  /** A full strand for lightening and lift, a short one where colour is only deposited. */
+  readonly kind: ReturnType<typeof findStrandKind>;
   /** Strands asked for in all at this risk, and those that count already. */
   readonly strandsAsked: number;
   readonly strandsTested: number;
@@ -72,6 +75,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     zones: planned,
     flags: listRedFlags(record.answers),
     risk,
+    kind: findStrandKind(record.answers.client?.service),
     strandsAsked: Math.max(planned.length, risk === 'high' ? ASSUMED_STRANDS_WHEN_HIGH : 1),
     strandsTested: gatherFindings(record, settings, nowMs).strands,
     openRules,

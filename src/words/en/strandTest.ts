@@ -16,6 +16,12 @@ const flags: Readonly<Record<RedFlag, string>> = {
   notKnown: 'something about it is not known',
 };
 
+/** What the strand has to go through, by what she wants. */
+const kinds = {
+  full: 'Full strand: the whole time meant for the head.',
+  short: 'Short strand: colour is only deposited, so the product’s own time is enough.',
+} as const;
+
 const care: Readonly<Record<Risk, string>> = {
   low: 'Nothing told or felt makes it suspect. One strand a zone decides.',
   raised: 'Suspect hair. Look every 3 min.',
@@ -35,6 +41,7 @@ export const strandTest = {
   lift,
   flags,
   care,
+  kinds,
   grades: gradeWords,
   preparing: {
     title: 'Snip and test a strand',

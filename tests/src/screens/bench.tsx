@@ -8,6 +8,7 @@ import type { BackStep } from '../../../shared/records/steps';
 import { accept, refuse } from '../../../shared/result';
 import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
 import type { StepProps, Submit, SubmitAll } from '../../../src/screens/stepProps';
+import { createBreaking } from '../../../src/screens/strandTest/breaking';
 import { type Played, settings } from './playStory';
 
 /** A screen over a consultation that the real judge and the real chart move on; only the store is left out. */
@@ -49,6 +50,12 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
       },
       submit,
     });
+    const breaking = createBreaking({
+      get consultation() {
+        return consultation();
+      },
+      submit,
+    });
     return (
       <Dynamic
         component={shown()}
@@ -56,7 +63,7 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
         settings={settings}
         nowMs={nowMs()}
         by={by}
-        page={page}
+        page={{ ...page, breaking: breaking() }}
         submit={submit}
         submitAll={submitAll}
         rinseSteps={rinseSteps}

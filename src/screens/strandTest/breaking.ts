@@ -1,0 +1,23 @@
+import { createMemo } from 'solid-js';
+import { useWords } from '../../parts/useWords';
+import type { StepProps } from '../stepProps';
+
+/**
+ * Each strand in the mix, to be held from every view when it breaks: lightener takes no notice of which page is open.
+ * Checked in tests/src/screens/strandTest/breaking.test.tsx.
+ */
+export function createBreaking(props: Pick<StepProps, 'consultation' | 'submit'>) {
+  const words = useWords();
+  const zones = createMemo(
+    () => props.consultation.record.strands.filter(({ ended }) => ended === null).map(({ zone }) => zone),
+    [],
+    { equals: (one, other) => one.join() === other.join() },
+  );
+  return createMemo(() =>
+    zones().map((zone) => ({
+      zone,
+      label: words.strandTest.processing.broke(words.general.zones[zone]),
+      onHeld: () => void props.submit({ type: 'STRAND_BROKE', answers: { zone } }),
+    })),
+  );
+}
