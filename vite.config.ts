@@ -1,8 +1,9 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { buildServiceWorker } from './scripts/serviceWorker.mjs';
 
 export default defineConfig({
-  plugins: [solid()],
+  plugins: [solid(), buildServiceWorker()],
   build: {
     target: 'es2022',
     // The policy of scripts/serve.mjs allows no inline script and no data: font, so nothing is inlined.

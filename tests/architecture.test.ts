@@ -90,6 +90,10 @@ describe('a planted import against the one way is found', () => {
     ['src/station/demo.ts', "import { day } from '../../seeds/day';"],
     ['src/screens/bar/Bar.tsx', "export const late = () => import('../../demo/day');"],
     ['src/demo/day.ts', "import { submit } from '../station/submit';"],
+    ['src/offline/serviceWorker.ts', "import { append } from '../storage/copies';"],
+    ['src/offline/serviceWorker.ts', "import { get } from 'idb-keyval';"],
+    ['src/tablet/pageKeeper.ts', "import '../offline/serviceWorker';"],
+    ['src/station/submit.ts', "import { precache } from 'workbox-precaching';"],
   ])('%s: %s', (path, text) => {
     expect(plant(findForbidden, path, text)).toHaveLength(1);
   });

@@ -28,6 +28,9 @@ describe('the compiler', () => {
     ['src/storage/a.ts', 'export const a = document.title;', 'TS2584'],
     ['src/demo/a.ts', "import { submit } from '../station/submit';\nexport const a = submit;", 'TS6307'],
     ['src/demo/a.ts', 'export const a = document.title;', 'TS2584'],
+    ['src/offline/a.ts', "import { submit } from '../station/submit';\nexport const a = submit;", 'TS6307'],
+    ['src/offline/a.ts', 'export const a = document.title;', 'TS2584'],
+    ['src/tablet/a.ts', "import '../offline/serviceWorker';", 'TS6307'],
     ['src/a.ts', "import { seen } from '../tests/way';\nexport const a = seen;", 'TS6307'],
     ['seeds/a.ts', "import { submit } from '../src/station/submit';\nexport const a = submit;", 'TS6307'],
     ['scripts/a.mjs', '/** @type {number} */\nexport const a = "one";', 'TS2322'],
@@ -113,6 +116,11 @@ describe('the linter', () => {
     [
       'src/demo/a.ts',
       "import { submit } from '../station/submit';\nexport const a = submit;",
+      'noRestrictedImports',
+    ],
+    [
+      'src/offline/a.ts',
+      "import { copies } from '../storage/copies';\nexport const a = copies;",
       'noRestrictedImports',
     ],
     ['shared/a.ts', 'export const a = Date.now();', 'noRestrictedGlobals'],

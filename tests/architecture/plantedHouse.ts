@@ -10,7 +10,7 @@ const settings = [
   'package.json',
   'tsconfig.base.json',
   'tsconfig.json',
-  ...['shared', 'machines', 'src', 'src/storage', 'src/demo', 'seeds', 'scripts', 'tests'].map(
+  ...['shared', 'machines', 'src', 'src/storage', 'src/demo', 'src/offline', 'seeds', 'scripts', 'tests'].map(
     (name) => `${name}/tsconfig.json`,
   ),
 ];
@@ -26,6 +26,7 @@ const honest: Record<string, string> = {
   'src/parts/clock.ts': "import { words } from '../words/en';\n\nexport const clock = words;\n",
   'src/screens/bar.ts': "import { clock } from '../parts/clock';\n\nexport const bar = clock;\n",
   'src/demo/day.ts': "import { story } from '../../seeds/story';\n\nexport const day = story;\n",
+  'src/offline/serviceWorker.ts': "self.addEventListener('activate', () => undefined);\n",
   'seeds/story.ts': "import type { Result } from '../shared/result';\n\nexport const story: Result = 1;\n",
   'scripts/serve.mjs': 'export const serve = 1;\n',
   'tests/way.ts': "import { way } from '../machines/way';\n\nexport const seen = way;\n",

@@ -3,10 +3,11 @@ import { listen, makeServer } from '../../scripts/server.mjs';
 
 /**
  * Opens the station's own server on a free port, with what this run has built.
- * `address` ends without a slash. A given port keeps the origin, and so the store, across two servers.
+ * `address` ends without a slash. A given port keeps the origin, and so the store, across two servers; a given folder
+ * is another build.
  */
-export async function startStation(port = 0) {
-  const server = makeServer(inject('stationFolder'));
+export async function startStation(port = 0, folder = inject('stationFolder')) {
+  const server = makeServer(folder);
   const opened = await listen(server, { host: '127.0.0.1', port });
   return {
     address: `http://127.0.0.1:${opened}`,

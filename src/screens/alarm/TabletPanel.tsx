@@ -1,9 +1,10 @@
+import { Show } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { TabletInUse } from '../../tablet/createTablet';
 import './alarm.css';
 
-/** Is the sound on, and does the screen stay awake? And a way to hear it. */
+/** Is the sound on, does the screen stay awake, would the page open without the network? And a way to hear it. */
 export function TabletPanel(props: { readonly tablet: TabletInUse }) {
   const words = useWords();
   const said = () => words.alarm;
@@ -16,11 +17,16 @@ export function TabletPanel(props: { readonly tablet: TabletInUse }) {
     if (screen === 'awake') return said().screenIsAwake;
     return screen === 'resting' ? said().screenRests : said().screen[screen];
   };
+  const sayPage = () => {
+    const page = props.tablet.page();
+    return page === 'asking' ? null : said().page[page];
+  };
   return (
     <section class="panel tablet-panel" data-panel="tablet">
       <h2>{said().soundAndScreen}</h2>
       <p data-tablet={props.tablet.sound()}>{saySound()}</p>
       <p data-tablet={props.tablet.screen()}>{sayScreen()}</p>
+      <Show when={sayPage()}>{(line) => <p data-tablet={props.tablet.page()}>{line()}</p>}</Show>
       <BigButton act="try-sound" isWay onPress={() => props.tablet.tryOut()}>
         {said().tryOut}
       </BigButton>

@@ -1,4 +1,4 @@
-/** What the tablet itself gives, or does not: sound, and a screen that stays awake. */
+/** What the tablet itself gives, or does not: sound, a screen that stays awake, a page that opens without the network. */
 export const alarm = {
   silence: 'Silence',
   sound: {
@@ -8,6 +8,10 @@ export const alarm = {
   screen: {
     refused: 'The screen may go dark: plug the tablet in, or set it to stay on.',
     unavailable: 'The screen may go dark: set the tablet to stay on.',
+  },
+  page: {
+    kept: 'Without the network the station opens as ever.',
+    refused: 'Without the network this page would not open again.',
   },
   title: 'This tablet',
   soundAndScreen: 'Sound and screen',

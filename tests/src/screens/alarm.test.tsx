@@ -17,14 +17,16 @@ const untilStrand = endsIronedWet.steps.slice(
 function makeDevice() {
   const [sound, setSound] = createSignal<ReturnType<TabletInUse['sound']>>('ready');
   const [screen, setScreen] = createSignal<ReturnType<TabletInUse['screen']>>('awake');
+  const [page, setPage] = createSignal<ReturnType<TabletInUse['page']>>('kept');
   const calls: boolean[] = [];
   const device: TabletInUse = {
     sound,
     screen,
+    page,
     tryOut: () => undefined,
     call: (isCalling) => calls.push(isCalling),
   };
-  return { device, setSound, setScreen, calls: () => calls, isCalling: () => calls.at(-1) };
+  return { device, setSound, setScreen, setPage, calls: () => calls, isCalling: () => calls.at(-1) };
 }
 
 /** Q.F. at chair 3 has a strand in the mix; nobody is named. */
@@ -119,10 +121,11 @@ describe('the alarm', () => {
 });
 
 describe('what the tablet lacks', () => {
-  it('is said at the bar in one line: the sound first, then the screen; and nothing once all is well', async () => {
+  it('is said at the bar in one line: the sound first, then the screen, then the network; and nothing once all is well', async () => {
     const made = makeDevice();
     made.setSound('asleep');
     made.setScreen('refused');
+    made.setPage('refused');
     const shown = await showStation({ settings: salon, device: made.device });
     const says = () => shown.look('.tablet-note')?.textContent ?? null;
     expect(says()).toBe('No sound yet: touch the screen once.');
@@ -131,6 +134,8 @@ describe('what the tablet lacks', () => {
     made.setSound('ready');
     expect(says()).toContain('The screen may go dark: plug the tablet in');
     made.setScreen('awake');
+    expect(says()).toBe('Without the network this page would not open again.');
+    made.setPage('kept');
     expect(says()).toBeNull();
     expect(shown.find('h1').className).toBe('');
   });

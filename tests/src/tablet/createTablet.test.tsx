@@ -42,4 +42,21 @@ describe('the tablet', () => {
     expect([tablet.sound(), tablet.screen()]).toEqual(['unavailable', 'unavailable']);
     dispose();
   });
+
+  it.each([
+    ['has no way to keep a page', null, 'refused'],
+    ['is not asked to', undefined, 'asking'],
+  ] as const)('says of its page what a browser does that %s', async (_title, pageWorkers, state) => {
+    const [tablet, dispose] = createRoot<[TabletInUse, () => void]>((end) => [
+      createTablet({
+        openAudio: () => null,
+        wakeLocks: undefined,
+        ...(pageWorkers === undefined ? {} : { pageWorkers }),
+      }),
+      end,
+    ]);
+    await settle();
+    expect(tablet.page()).toBe(state);
+    dispose();
+  });
 });
