@@ -2,7 +2,9 @@ import { createHash } from 'node:crypto';
 import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { writeServiceWorker } from '../../scripts/serviceWorker.mjs';
+import { patience } from './person';
 
 const listPaths = async (folder: string): Promise<readonly string[]> =>
   (await readdir(folder, { recursive: true, withFileTypes: true }))
@@ -42,13 +44,19 @@ export const digestCached = (page: Page): Promise<Readonly<Record<string, string
 export const isKept = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 
-/** Asks for a newer edition, as a browser does at each opening, and waits until it lies ready. */
-export const fetchNext = (page: Page): Promise<void> =>
-  page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update();
-    while (registration.waiting === null) await new Promise((resolve) => setTimeout(resolve, 20));
-  });
+/** Waits until the browser, which looks for a newer edition by itself at each opening, has all of it. */
+export const isNextHere = (page: Page): Promise<void> =>
+  expect
+    .poll(
+      () =>
+        page.evaluate(async () => {
+          const registration = await navigator.serviceWorker.ready;
+          const main = await caches.match('/assets/index-nextnext.js', { ignoreSearch: true });
+          return main !== undefined && registration.installing === null;
+        }),
+      patience,
+    )
+    .toBe(true);
 
 /** The main script of the page that is open. */
 export const readEdition = (page: Page): Promise<string> =>

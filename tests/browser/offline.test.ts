@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, launchKillableBrowser, tabletLandscape } from './browser';
-import { digestBuilt, digestCached, fetchNext, isKept, makeNextBuild, readEdition } from './keptPage';
+import { digestBuilt, digestCached, isKept, isNextHere, makeNextBuild, readEdition } from './keptPage';
 import { plantLogs } from './kills/plant';
 import { leave, readBack, tap, visit } from './kills/readBack';
 import { makeSalonDay } from './kills/salonDay';
@@ -197,7 +197,8 @@ describe('a new build', () => {
     const old = await readEdition(page);
     await served.close();
     served = await startStation(served.port, next);
-    await fetchNext(page);
+    await page.reload();
+    await isNextHere(page);
     await page.reload();
     const other = await openStation();
     expect([await readEdition(page), await readEdition(other)]).toEqual([old, old]);

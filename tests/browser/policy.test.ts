@@ -89,6 +89,13 @@ describe('the page under its policy', () => {
     expect(said).toEqual(Array(2).fill(`TypeError: No script from elsewhere: ${address}`));
   });
 
+  it('refuses a service worker from elsewhere', async () => {
+    const said = await page.evaluate(() =>
+      navigator.serviceWorker.register('https://elsewhere.invalid/worker.js').then(() => 'accepted', String),
+    );
+    expect(said).toBe('TypeError: No script from elsewhere: https://elsewhere.invalid/worker.js');
+  });
+
   it('refuses a script made from text', async () => {
     const said = await page.evaluate(() => {
       try {

@@ -23,6 +23,7 @@ beforeAll(async () => {
   await writeFile(join(above, 'dist-secret', 'a.txt'), 'secret');
   await writeFile(join(folder, 'index.html'), '<!doctype html>station');
   await writeFile(join(folder, 'icon.svg'), '<svg/>');
+  await writeFile(join(folder, 'serviceWorker.js'), '0');
   await writeFile(join(folder, 'assets', 'index-iX5KrFQB.js'), '0');
   await writeFile(join(folder, 'assets', 'plain.js'), '0');
   server = makeServer(folder);
@@ -68,6 +69,7 @@ describe('the station server', () => {
     const policy = strictHeaders['Content-Security-Policy'];
     expect(policy).not.toMatch(/unsafe|\*|https?:|blob:/);
     expect(policy).toMatch(/^default-src 'none';/);
+    expect(policy.split('; ')).toContain("worker-src 'self'");
     expect(strictHeaders['Permissions-Policy']).toMatch(/camera=\(\).*microphone=\(\)/);
   });
 
@@ -76,6 +78,7 @@ describe('the station server', () => {
     expect(await cacheOf('/assets/index-iX5KrFQB.js')).toBe('public, max-age=31536000, immutable');
     expect(await cacheOf('/assets/plain.js')).toBe('no-cache');
     expect(await cacheOf('/icon.svg')).toBe('no-cache');
+    expect(await cacheOf('/serviceWorker.js')).toBe('no-cache');
   });
 
   it('opens the page for an unknown address that a person goes to, and for nothing else', async () => {
