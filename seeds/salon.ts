@@ -26,6 +26,7 @@ export const salon: Settings = {
     },
   ],
   carried: false,
+  spoken: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

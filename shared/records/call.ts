@@ -4,9 +4,18 @@ import { type Clock, readClock, WARN_BEFORE_MS } from './clock';
 /** Somebody is called to a clock: since when, and what for. */
 export interface Call {
   readonly clock: Clock;
-  readonly why: 'look' | 'basin' | 'over';
+  readonly why: 'look' | 'basin' | 'end' | 'overrun';
   readonly sinceMs: number;
 }
+
+/** How calls differ in sound and sight, the gravest last: a look; off, to the basin or rinsed; and that too late. */
+export const callKinds = ['look', 'due', 'overrun'] as const;
+export type CallKind = (typeof callKinds)[number];
+
+const kindOf = { look: 'look', basin: 'due', end: 'due', overrun: 'overrun' } as const;
+
+/** As which of the three is this call heard and seen? */
+export const findCallKind = ({ why }: Pick<Call, 'why'>): CallKind => kindOf[why];
 
 /**
  * So long an overrun stays silent after somebody silenced it. Assumed because whoever silences it walks to the client
@@ -20,13 +29,16 @@ const findOverCall = (dueAtMs: number, nowMs: number): number =>
 
 /**
  * Does this clock call somebody at this moment? A look from when the newest one fell due; a head from two minutes
- * before its rinse; whatever is over from its end on. Drying hair calls nobody: no chemistry runs.
+ * before its rinse; whatever is over from its end on, and as an overrun from the second call for it. Drying hair calls nobody: no chemistry runs.
  * Checked in tests/shared/records/call.test.ts.
  */
 export function findCall(clock: Clock, nowMs: number): Call | null {
   if (clock.kind === 'dry') return null;
   const { phase, nextLookAtMs } = readClock(clock, nowMs);
-  if (phase === 'over') return { clock, why: 'over', sinceMs: findOverCall(clock.dueAtMs, nowMs) };
+  if (phase === 'over') {
+    const sinceMs = findOverCall(clock.dueAtMs, nowMs);
+    return { clock, why: sinceMs > clock.dueAtMs ? 'overrun' : 'end', sinceMs };
+  }
   if (phase === 'nearlyDue' && clock.kind === 'head') {
     return { clock, why: 'basin', sinceMs: clock.dueAtMs - WARN_BEFORE_MS };
   }
@@ -38,3 +50,18 @@ export function findCall(clock: Clock, nowMs: number): Call | null {
 export const isHeard = ({ clock, sinceMs }: Call, silencedAtMs: number | null = null): boolean =>
   Math.max(clock.acknowledgedAtMs ?? Number.NEGATIVE_INFINITY, silencedAtMs ?? Number.NEGATIVE_INFINITY) >=
   sinceMs;
+
+const gravityOf = (call: Call): number => callKinds.indexOf(findCallKind(call));
+const isOnHead = ({ clock }: Call): number => Number(clock.kind === 'head');
+
+/**
+ * Which of several calls is heard? The gravest; of those one on a head; of those the one that waits longest. Undefined
+ * where nobody is called. Checked in tests/shared/records/call.test.ts.
+ */
+export const findGravest = <T extends Call>(calls: readonly T[]): T | undefined =>
+  [...calls].sort(
+    (one, other) =>
+      gravityOf(other) - gravityOf(one) ||
+      isOnHead(other) - isOnHead(one) ||
+      one.clock.dueAtMs - other.clock.dueAtMs,
+  )[0];

@@ -46,6 +46,8 @@ export const settingsSchema = v.strictObject({
    * owner turns it on; turned off, nothing more is weighed or put on on the strength of one.
    */
   carried: v.optional(v.boolean(), false),
+  /** Is a line spoken after the pulses of a call? Off until somebody turns it on: other clients hear it. */
+  spoken: v.optional(v.boolean(), false),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -84,6 +86,7 @@ export const defaultSettings: Settings = {
   staff: [],
   shelf: [],
   carried: false,
+  spoken: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

@@ -13,6 +13,7 @@ import type { TabletInUse } from '../tablet/createTablet';
 import { holdBack } from '../tablet/holdBack';
 import { passOverDoubleTaps } from '../tablet/passOverDoubleTaps';
 import { createAlarm } from './alarm/createAlarm';
+import type { UnheardCall } from './alarm/listCalls';
 import { Silence } from './alarm/Silence';
 import './app.css';
 import { Bar } from './bar/Bar';
@@ -47,10 +48,14 @@ export function Screens(props: {
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const isWriter = () => state().mode === 'writing';
+  const writeChair = (chair: number) => formatQuantity(chair, 'count', settings().units, words.locale);
   const who = createWho(isWriter);
   const submit = makeSubmit(props.station, who, words.bar.nobodyChosen);
   const submitAll = makeSubmitAll(props.station, who);
-  const alarm = createAlarm(props.station, props.tablet, submit);
+  const sayCall = ({ consultation, clock, why }: UnheardCall): string | null =>
+    settings().spoken ? words.alarm.spoken(writeChair(consultation.record.chair), why, clock.kind) : null;
+  const alarm = createAlarm(props.station, props.tablet, submit, sayCall);
+  createEffect(() => props.tablet?.speakIn(settings().spoken ? words.locale : null));
   const place = createPlace(state, who, alarm.goTo);
 
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
@@ -78,7 +83,6 @@ export function Screens(props: {
     });
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
-  const writeChair = (chair: number) => formatQuantity(chair, 'count', settings().units, words.locale);
   const chosenChair = () => {
     const chair = place.chair();
     return chair === null ? null : writeChair(chair);

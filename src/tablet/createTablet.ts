@@ -1,7 +1,8 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import { keepPage, type PageState, type PageWorkers } from './pageKeeper';
 import type { Audio } from './pulses';
-import { makeSound, type SoundState } from './sound';
+import { type Calling, makeSound, type SoundState } from './sound';
+import { makeSpeech, type SpeechParts, type Synthesis, type Utterance, type VoiceState } from './speech';
 import { makeWakeKeeper, type WakeLocks, type WakeState } from './wakeLock';
 
 /** The tablet itself: its screen that must stay awake, its sound, and its page that must open without the network. */
@@ -9,8 +10,12 @@ export interface TabletInUse {
   readonly sound: Accessor<SoundState>;
   readonly screen: Accessor<WakeState>;
   readonly page: Accessor<PageState>;
-  readonly tryOut: () => void;
-  readonly call: (isCalling: boolean) => void;
+  readonly voice: Accessor<VoiceState>;
+  /** One call, to hear whether it is heard, and a line after it. */
+  readonly tryOut: (line: string | null) => void;
+  readonly call: (calling: Calling | null) => void;
+  /** In which language lines are spoken; null where none are. */
+  readonly speakIn: (language: string | null) => void;
 }
 
 /** What a browser has of them; missing where it has none. */
@@ -19,11 +24,21 @@ export interface TabletParts {
   readonly wakeLocks: WakeLocks | undefined;
   /** Missing where the page is not to be kept: it is being worked on, or was opened from a file. */
   readonly pageWorkers?: PageWorkers | null;
+  readonly speech: SpeechParts | null;
 }
+
+const findSpeech = (): SpeechParts | null =>
+  'speechSynthesis' in window && 'SpeechSynthesisUtterance' in window
+    ? {
+        synthesis: window.speechSynthesis as unknown as Synthesis,
+        makeUtterance: (line) => new SpeechSynthesisUtterance(line) as unknown as Utterance,
+      }
+    : null;
 
 const findParts = (): TabletParts => ({
   openAudio: () => ('AudioContext' in window ? (new AudioContext() as unknown as Audio) : null),
   wakeLocks: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
+  speech: findSpeech(),
   ...(import.meta.env.PROD && location.protocol.startsWith('http')
     ? { pageWorkers: 'serviceWorker' in navigator ? navigator.serviceWorker : null }
     : {}),
@@ -37,22 +52,27 @@ export function createTablet(parts: TabletParts = findParts()): TabletInUse {
   const [sound, setSound] = createSignal<SoundState>('asleep');
   const [screen, setScreen] = createSignal<WakeState>('resting');
   const [page, setPage] = createSignal<PageState>('asking');
-  const voice = makeSound(parts.openAudio, setSound);
+  const [voice, setVoice] = createSignal<VoiceState>('off');
+  const speech = makeSpeech(parts.speech, setVoice);
+  const pulses = makeSound(parts.openAudio, setSound, speech);
   const keeper = makeWakeKeeper(parts.wakeLocks, () => document.visibilityState === 'visible', setScreen);
   if (parts.pageWorkers !== undefined) void keepPage(parts.pageWorkers, setPage);
   const arm = (): void => {
-    voice.arm();
+    pulses.arm();
     keeper.arm();
   };
   const look = (): void => keeper.look();
   const touches = ['pointerup', 'keydown'] as const;
   for (const touch of touches) window.addEventListener(touch, arm, { capture: true });
   document.addEventListener('visibilitychange', look);
+  window.addEventListener('pageshow', look);
   onCleanup(() => {
     for (const touch of touches) window.removeEventListener(touch, arm, { capture: true });
     document.removeEventListener('visibilitychange', look);
-    voice.stop();
+    window.removeEventListener('pageshow', look);
+    pulses.stop();
+    speech.stop();
     keeper.stop();
   });
-  return { sound, screen, page, tryOut: () => voice.tryOut(), call: (isCalling) => voice.call(isCalling) };
+  return { sound, screen, page, voice, tryOut: pulses.tryOut, call: pulses.call, speakIn: speech.speakIn };
 }

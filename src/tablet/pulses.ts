@@ -1,4 +1,6 @@
-/** As much of a Web Audio context as three soft pulses need. */
+import type { CallKind } from '../../shared/records/call';
+
+/** As much of a Web Audio context as soft pulses need. */
 export interface Audio {
   readonly state: string;
   readonly currentTime: number;
@@ -27,36 +29,49 @@ interface Gain {
   connect(to: never): unknown;
 }
 
-/**
- * The fundamental of a pulse, Hz, within 150 to 1000 and with harmonics: published, IEC 60601-1-8 (secondary), from
- * which the shape is borrowed; this is no medical device and claims nothing. Assumed because it is heard over a dryer
- * and does not shrill.
- */
-export const ASSUMED_PITCH_HZ = 440;
-
 /** How loud each harmonic is, the fundamental first. Assumed because small speakers carry the upper ones. */
 export const ASSUMED_HARMONICS = [1, 0.6, 0.45, 0.3, 0.2] as const;
 
-/** One pulse, its swelling and its fading, and the pause to the next, in s. Assumed because nothing in it startles. */
-export const ASSUMED_PULSE_S = { on: 0.2, rise: 0.04, pause: 0.22 } as const;
+/** One pulse, its swelling and its fading, in s. Assumed because nothing in it startles. */
+export const ASSUMED_PULSE_S = { on: 0.2, rise: 0.04 } as const;
+
+/** One call: its pulses by their fundamentals, the pause after each, and from one call to the next. */
+interface Pattern {
+  readonly pitchesHz: readonly number[];
+  readonly pauseS: number;
+  readonly againMs: number;
+}
+
+/**
+ * How does each call sound? Three soft pulses of 150 to 1000 Hz with harmonics, repeated: published, IEC 60601-1-8
+ * (secondary), medium priority, from which the shape is borrowed; this is no medical device and claims nothing. A look
+ * is one low pitch, slow; what is due rises; an overrun falls, twice three, quickly. Assumed because direction and pace
+ * are told apart over a dryer where pitch alone is not, and because what is graver may be heard sooner again without
+ * wearing.
+ */
+export const ASSUMED_CALL_PULSES: Readonly<Record<CallKind, Pattern>> = {
+  look: { pitchesHz: [392, 392, 392], pauseS: 0.3, againMs: 8_000 },
+  due: { pitchesHz: [440, 554, 659], pauseS: 0.22, againMs: 6_000 },
+  overrun: { pitchesHz: [784, 659, 523, 784, 659, 523], pauseS: 0.12, againMs: 5_000 },
+};
 
 /** The gain of a pulse, 0 to 1. Assumed because the tablet's own volume does the rest. */
 const ASSUMED_GAIN = 0.35;
 
-/** Three of them make a call: published, IEC 60601-1-8 (secondary), medium priority. */
-export const PULSES = 3;
-
-/** Plays so many soft pulses, from now on. Answers how long they take, s. */
-export function playPulses(audio: Audio, count: number): number {
-  const { on, rise, pause } = ASSUMED_PULSE_S;
+/** Plays soft pulses of these pitches, from now on. Answers how long they take, s. */
+export function playPulses(
+  audio: Audio,
+  { pitchesHz, pauseS }: Pick<Pattern, 'pitchesHz' | 'pauseS'>,
+): number {
+  const { on, rise } = ASSUMED_PULSE_S;
   const imag = Float32Array.from([0, ...ASSUMED_HARMONICS]);
   const wave = audio.createPeriodicWave(new Float32Array(imag.length), imag);
   const beginS = audio.currentTime + 0.02;
-  for (let pulse = 0; pulse < count; pulse += 1) {
-    const atS = beginS + pulse * (on + pause);
+  pitchesHz.forEach((pitchHz, pulse) => {
+    const atS = beginS + pulse * (on + pauseS);
     const oscillator = audio.createOscillator();
     const gain = audio.createGain();
-    oscillator.frequency.value = ASSUMED_PITCH_HZ;
+    oscillator.frequency.value = pitchHz;
     oscillator.setPeriodicWave(wave as never);
     oscillator.connect(gain as never);
     gain.connect(audio.destination as never);
@@ -66,6 +81,6 @@ export function playPulses(audio: Audio, count: number): number {
     gain.gain.linearRampToValueAtTime(0, atS + on);
     oscillator.start(atS);
     oscillator.stop(atS + on);
-  }
-  return count * (on + pause);
+  });
+  return pitchesHz.length * (on + pauseS);
 }

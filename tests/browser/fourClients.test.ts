@@ -36,6 +36,14 @@ function findNext(clock: Running, nowMs: number): { readonly atMs: number; reado
   return { atMs: look, says: nowMs < look ? 'look in' : 'look now' };
 }
 
+/** As what does it call at this moment: a look, the basin or the end, or that more than three minutes late? */
+function sayCall(clock: Running, nowMs: number): string {
+  const lateMs = nowMs - dueOf(clock);
+  if (lateMs >= 3 * minute) return 'Overrun';
+  if (lateMs >= 0 || (clock.name.startsWith('HEAD') && lateMs >= -2 * minute)) return 'Due now';
+  return clock.looks !== null && nowMs >= clock.startedAtMs + clock.looks[0] * minute ? 'Look due' : 'Next';
+}
+
 /** What hurts soonest comes first: over on a head, over off the head, to the basin, to be looked at, all else. */
 function rank(clock: Running, nowMs: number): number {
   const isHead = clock.name.startsWith('HEAD');
@@ -87,7 +95,7 @@ function sayBar(clocks: readonly Running[], tickets: Readonly<Record<number, str
     })),
     strips: [
       {
-        whose: `Next · Chair ${first?.chair} · ${tickets[first?.chair ?? 0]}`,
+        whose: `${first === undefined ? '' : sayCall(first, nowMs)} · Chair ${first?.chair} · ${tickets[first?.chair ?? 0]}`,
         what: `${first?.name}·${first?.says}`,
         digits: writeDigits((first?.atMs ?? 0) - nowMs),
       },
@@ -165,7 +173,9 @@ describe('four clients with four clocks', () => {
       const [strip] = (await readBar(person)).strips;
       await person.act('strip');
       const kicker = (await person.page.locator('.kicker').textContent()) ?? '';
-      expect(kicker.split(' · ').slice(0, 2).join(' · ')).toBe(strip?.whose.replace('Next · ', ''));
+      expect(kicker.split(' · ').slice(0, 2).join(' · ')).toBe(
+        strip?.whose.split(' · ').slice(1).join(' · '),
+      );
       const [, chair = ''] = /Chair (\d)/.exec(strip?.whose ?? '') ?? [];
       led.push(Number(chair));
       await person.pass(minute);

@@ -24,6 +24,7 @@ export const settingsForm = {
     max: 60,
   },
   carried: { kind: 'choice', options: ['no', 'yes'] },
+  spoken: { kind: 'choice', options: ['no', 'yes'] },
   hasAgeLine: { kind: 'choice', options: ['yes', 'no'] },
   ageLine: {
     kind: 'number',

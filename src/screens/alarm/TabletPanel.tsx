@@ -21,13 +21,15 @@ export function TabletPanel(props: { readonly tablet: TabletInUse }) {
     const page = props.tablet.page();
     return page === 'asking' ? null : said().page[page];
   };
+  const trial = () => (props.tablet.voice() === 'off' ? null : said().spokenTrial);
   return (
     <section class="panel tablet-panel" data-panel="tablet">
       <h2>{said().soundAndScreen}</h2>
       <p data-tablet={props.tablet.sound()}>{saySound()}</p>
       <p data-tablet={props.tablet.screen()}>{sayScreen()}</p>
       <Show when={sayPage()}>{(line) => <p data-tablet={props.tablet.page()}>{line()}</p>}</Show>
-      <BigButton act="try-sound" isWay onPress={() => props.tablet.tryOut()}>
+      <p data-voice={props.tablet.voice()}>{said().voice[props.tablet.voice()]}</p>
+      <BigButton act="try-sound" isWay onPress={() => props.tablet.tryOut(trial())}>
         {said().tryOut}
       </BigButton>
       <p class="soft">{said().tryHint}</p>

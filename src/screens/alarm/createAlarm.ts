@@ -1,4 +1,5 @@
 import { type Accessor, createEffect, createMemo, createSignal } from 'solid-js';
+import { findCallKind, findGravest } from '../../../shared/records/call';
 import type { StationInUse } from '../../station/createStation';
 import type { TabletInUse } from '../../tablet/createTablet';
 import type { SubmitFor } from '../submitting';
@@ -22,6 +23,8 @@ export function createAlarm(
   station: Pick<StationInUse, 'state' | 'nowMs'>,
   tablet: TabletInUse | undefined,
   submit: SubmitFor,
+  /** What is spoken for a call; null where nothing is. */
+  sayCall: (call: UnheardCall) => string | null = () => null,
 ): Alarm {
   const [silenced, setSilenced] = createSignal<ReadonlyMap<string, number>>(new Map());
   // A clock that was set back since would find everything heard until it is as late again.
@@ -37,7 +40,12 @@ export function createAlarm(
     mayCall() ? listUnheard([...station.state().open.values()], silenced(), station.nowMs()) : [],
   );
   const isCalling = createMemo(() => unheard().length > 0);
-  createEffect(() => tablet?.call(isCalling()));
+  /** Of several calls the gravest is heard. */
+  const calling = createMemo(() => {
+    const call = findGravest(unheard());
+    return call === undefined ? null : { kind: findCallKind(call), line: sayCall(call) };
+  });
+  createEffect(() => tablet?.call(calling()));
 
   const hear = (calls: readonly UnheardCall[]): void => {
     if (calls.length === 0) return;

@@ -1,6 +1,8 @@
-import { createMemo } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
+import { findCall, findCallKind } from '../../../shared/records/call';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
+import { CallShape } from '../alarm/CallShape';
 import { sayBarDue } from './sayBarDue';
 import { sayWhose } from './sayWhose';
 import type { BarDue } from './viewBar';
@@ -14,18 +16,31 @@ export function Strip(props: {
 }) {
   const words = useWords();
   const said = createMemo(() => sayBarDue(props.due, props.nowMs, words, props.units));
+  /** As which of the three this calls, silenced or not; null while it does not. */
+  const kind = createMemo(() => {
+    const call = props.due.what === 'clock' ? findCall(props.due.clock, props.nowMs) : null;
+    return call === null ? null : findCallKind(call);
+  });
   return (
     <button
       type="button"
       class="strip"
       data-act="strip"
       data-tone={said().tone}
+      data-call={kind() ?? undefined}
       data-wide={said().digits.length > 6 ? '' : undefined}
       onClick={() => props.onOpen(props.due.consultation.id)}
     >
       <span class="strip-words">
         <span class="strip-whose">
-          {words.bar.next}
+          <Show when={kind()} fallback={words.bar.next}>
+            {(calls) => (
+              <>
+                <CallShape kind={calls()} />
+                <strong>{words.alarm.calls[calls()]}</strong>
+              </>
+            )}
+          </Show>
           {' · '}
           {sayWhose(props.due.consultation, words, props.units)}
         </span>

@@ -1,8 +1,10 @@
 import { Show } from 'solid-js';
+import type { CallKind } from '../../../shared/records/call';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
 import type { Words } from '../../words/words';
+import { CallShape } from '../alarm/CallShape';
 import { sayWhose } from '../bar/sayWhose';
 import './dueElsewhere.css';
 import type { DueNow } from './listDue';
@@ -22,9 +24,17 @@ export function sayDue(
     dry: () => said.dryName,
   };
   const time = words.moments.time(atMs);
-  const says = what === 'end' ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
+  const isOver = what === 'end' || what === 'overrun';
+  const ends = isOver ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
+  const says = what === 'overrun' ? said.elsewhere.overrun(ends) : ends;
   return [sayWhose(consultation, words, units), names[clock.kind](), says].join(' · ');
 }
+
+/** As which of the three calls is it shown? Hair that dries calls nobody, and a reaction is more than a call. */
+const kindOf = ({ clock, what }: DueNow): CallKind | null => {
+  if (clock.kind === 'dry' || what === 'reaction') return null;
+  return what === 'look' || what === 'overrun' ? what : 'due';
+};
 
 /** What is due for another client, in one line above the actions; one tap goes there. */
 export function DueElsewhere(props: {
@@ -45,7 +55,10 @@ export function DueElsewhere(props: {
           data-what={first().clock.kind === 'dry' ? 'look' : first().what}
           onClick={() => props.onOpen(first().consultation.id)}
         >
-          <span>{sayDue(first(), words, props.units)}</span>
+          <span>
+            <Show when={kindOf(first())}>{(kind) => <CallShape kind={kind()} />}</Show>
+            {sayDue(first(), words, props.units)}
+          </span>
           <Show when={props.due.length > 1}>
             <span class="due-more">{words.clock.elsewhere.more(more())}</span>
           </Show>

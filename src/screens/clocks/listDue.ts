@@ -1,12 +1,13 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
+import { findCall } from '../../../shared/records/call';
 import { readClock } from '../../../shared/records/clock';
 import { findLookDueSinceMs } from '../../../shared/records/lookDue';
 import { listClocks, type RunningClock, sortByUrgency } from '../bar/viewBar';
 
 /** Something that somebody has to do for a client now. */
 export interface DueNow extends RunningClock {
-  /** A look; to the basin; off or rinsed or read; or a reaction with colour still on. */
-  readonly what: 'look' | 'basin' | 'end' | 'reaction';
+  /** A look; to the basin; off or rinsed or read, or that too late; or a reaction with colour still on. */
+  readonly what: 'look' | 'basin' | 'end' | 'overrun' | 'reaction';
   /** Since when it is due; at the basin, when it is to be rinsed. */
   readonly atMs: number;
 }
@@ -18,7 +19,10 @@ function readDue(running: RunningClock, nowMs: number): DueNow | null {
   if (clock.kind === 'head' && consultation.state.context.facts.care !== 'calm') {
     return { ...running, what: 'reaction', atMs: clock.startedAtMs };
   }
-  if (phase === 'over') return { ...running, what: 'end', atMs: clock.dueAtMs };
+  if (phase === 'over') {
+    const isOverrun = findCall(clock, nowMs)?.why === 'overrun';
+    return { ...running, what: isOverrun ? 'overrun' : 'end', atMs: clock.dueAtMs };
+  }
   if (phase === 'nearlyDue' && clock.kind === 'head')
     return { ...running, what: 'basin', atMs: clock.dueAtMs };
   if (lookDueSinceMs !== null) return { ...running, what: 'look', atMs: lookDueSinceMs };

@@ -54,6 +54,7 @@ export function draftSettings(settings: Settings): RawForm {
     staff: staff.map((name) => ({ name })),
     shelf: shelf.map(draftEntry),
     carried: settings.carried ? 'yes' : 'no',
+    spoken: settings.spoken ? 'yes' : 'no',
     hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
     ageLine: profile.ageLine ?? undefined,
     skinTestWaitH: profile.skinTestWaitH,
@@ -96,6 +97,7 @@ export function readSettings(
     staff: said.staff.map(({ name }) => name),
     shelf: said.shelf.map(makeEntry),
     carried: said.carried === 'yes',
+    spoken: said.spoken === 'yes',
     profile: {
       ageLine: said.ageLine ?? null,
       skinTestWaitH: said.skinTestWaitH,

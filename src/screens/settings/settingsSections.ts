@@ -7,7 +7,7 @@ type Name = keyof typeof settingsForm;
  * of them: checked in tests/src/screens/settings/settingsScreen.test.tsx.
  */
 export const settingsSections = {
-  salon: ['chairs', 'altitude'],
+  salon: ['chairs', 'altitude', 'spoken'],
   staff: ['staff'],
   shelf: ['shelf'],
   units: ['temperature', 'mass', 'length', 'scaleStepG'],

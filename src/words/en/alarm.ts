@@ -1,6 +1,59 @@
+import type { Call, CallKind } from '../../../shared/records/call';
+import type { Clock } from '../../../shared/records/clock';
+
+/** How each call is called, beside its shape and its sound. */
+const calls: Readonly<Record<CallKind, string>> = {
+  look: 'Look due',
+  due: 'Due now',
+  overrun: 'Overrun',
+};
+
+const ends: Readonly<Record<Clock['kind'], string>> = {
+  strand: 'take the strand off',
+  head: 'rinse',
+  incompatibility: 'read the glass',
+  dry: 'feel the hair',
+};
+
+/** What is to be done, as it is spoken. */
+const sayToDo = (why: Call['why'], kind: Clock['kind']): string => {
+  if (why === 'basin') return 'to the basin';
+  if (why === 'look') return kind === 'head' ? 'look at the colour' : 'look at the strand';
+  return ends[kind];
+};
+
 /** What the tablet itself gives, or does not: sound, a screen that stays awake, a page that opens without the network. */
 export const alarm = {
   silence: 'Silence',
+  calls,
+  /** Spoken aloud where other clients hear it: a chair, and neither name nor ticket. */
+  spoken: (chair: string, why: Call['why'], kind: Clock['kind']) =>
+    why === 'overrun'
+      ? `Chair ${chair}, overrun: ${sayToDo(why, kind)}`
+      : `Chair ${chair}: ${sayToDo(why, kind)}`,
+  spokenTrial: 'This is how a chair is called.',
+  voice: {
+    off: 'No line is spoken. It can be turned on under “The salon”.',
+    ready: 'A line is spoken after the pulses.',
+    noVoice: 'No line is spoken: this tablet has no voice of its own for this language. The pulses go on.',
+    refused: 'No line is spoken: the browser refused. The pulses go on.',
+    unavailable: 'No line is spoken: this browser cannot speak. The pulses go on.',
+  },
+  check: {
+    offer: 'Try the sound',
+    title: 'Can you hear it?',
+    ask: 'Stand where you work, with the dryers on. Try the sound, then say if it was heard.',
+    heard: 'I heard it',
+    notHeard: 'I did not',
+    later: 'Not now',
+    notHeardNote: 'Not heard: turn it up, try again',
+    whatToDo: [
+      'Press the volume key at the tablet’s side until it is loud.',
+      'Switch silent mode and “do not disturb” off.',
+      'Take out what is plugged into it, and switch off what is connected without a wire.',
+    ],
+    stays: 'A note stays at the bar until it is heard.',
+  },
   sound: {
     asleep: 'No sound yet: touch the screen once.',
     unavailable: 'No sound: this browser gives none. Keep the bar in sight.',

@@ -64,6 +64,7 @@ export const clock = {
   elsewhere: {
     look: (since: string) => `look now, since ${since}`,
     basin: (at: string) => `to the basin, rinse at ${at}`,
+    overrun: (ends: string) => `overrun, ${ends}`,
     reaction: (since: string) => `burning or reaction, on since ${since}`,
     end: {
       strand: (since: string) => `take off now, since ${since}`,

@@ -45,6 +45,11 @@ const questions: FormWords<typeof settingsForm> = {
     hint: `Deposit only, the same mix, nothing new, the strand no older than ${figures.carriedLapsesWeeks} weeks, and today’s wet stretch. Else a strand each time.`,
     options: { no: 'No, a strand each time', yes: 'Yes' },
   },
+  spoken: {
+    ask: 'Is a line spoken after the pulses?',
+    hint: '“Chair 3: rinse.” No name and no ticket, since other clients hear it.',
+    options: { no: 'No', yes: 'Yes' },
+  },
   hasAgeLine: {
     ask: 'Is anybody too young to be coloured here?',
     hint: 'EU and UK label text: not meant for under 16 (Reg. 1223/2009, Annex III).',

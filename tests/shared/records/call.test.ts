@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { ASSUMED_SILENT_OVER_MS, findCall, isHeard } from '../../../shared/records/call';
+import {
+  ASSUMED_SILENT_OVER_MS,
+  findCall,
+  findCallKind,
+  findGravest,
+  isHeard,
+} from '../../../shared/records/call';
 import type { Clock } from '../../../shared/records/clock';
 import { makeStrandClock } from './strandClock';
 
@@ -20,9 +26,10 @@ describe('a clock calls somebody', () => {
     ['for each look anew that is missed', strand, 7, ['look', 7]],
     ['for a head two minutes before its rinse', head, 23, ['basin', 23]],
     ['not sooner', head, 22.99, null],
-    ['at the end', strand, 25, ['over', 25]],
-    ['again after some minutes over', strand, 25 + ASSUMED_SILENT_OVER_MS / minute, ['over', 28]],
-    ['with the newest call of those', head, 32, ['over', 31]],
+    ['at the end', strand, 25, ['end', 25]],
+    ['as its end until a moment before it calls again', strand, 27.99, ['end', 25]],
+    ['again after some minutes over', strand, 25 + ASSUMED_SILENT_OVER_MS / minute, ['overrun', 28]],
+    ['with the newest call of those', head, 32, ['overrun', 31]],
     ['never once it is off', { ...strand, endedAtMs: at(20) }, 40, null],
     ['never for hair that dries', { ...head, kind: 'dry' }, 40, null],
   ] as const)('%s', (_title, clock, min, expected) => {
@@ -45,5 +52,31 @@ describe('a clock calls somebody', () => {
   it('is silenced by this tablet too, where nothing can be written', () => {
     const found = findCall(head, at(24));
     expect(found && [isHeard(found, at(22)), isHeard(found, at(23))]).toEqual([false, true]);
+  });
+});
+
+describe('of several calls', () => {
+  const callOf = (clock: Clock, min: number) => {
+    const found = findCall(clock, at(min));
+    if (found === null) throw new Error(`${clock.id} does not call at ${min} min`);
+    return found;
+  };
+  const look = callOf(strand, 2);
+  const basin = callOf(head, 23);
+  const end = callOf({ ...strand, id: 'strand-ends-2' }, 25);
+  const overrun = callOf({ ...strand, id: 'strand-ends-3' }, 28);
+
+  it('each is heard as one of three', () => {
+    expect([look, basin, end, overrun].map(findCallKind)).toEqual(['look', 'due', 'due', 'overrun']);
+  });
+
+  it.each([
+    ['nobody where nobody is called', [], undefined],
+    ['what is due before a look', [look, end], end],
+    ['an overrun of a strand before a head that is to go to the basin', [basin, overrun, look], overrun],
+    ['a head before a strand that is due as well', [end, basin], basin],
+  ] as const)('is heard: %s', (_title, calls, expected) => {
+    expect(findGravest(calls)).toBe(expected);
+    expect(findGravest([...calls].reverse())).toBe(expected);
   });
 });

@@ -18,15 +18,30 @@ function makeDevice() {
   const [sound, setSound] = createSignal<ReturnType<TabletInUse['sound']>>('ready');
   const [screen, setScreen] = createSignal<ReturnType<TabletInUse['screen']>>('awake');
   const [page, setPage] = createSignal<ReturnType<TabletInUse['page']>>('kept');
-  const calls: boolean[] = [];
+  const [voice, setVoice] = createSignal<ReturnType<TabletInUse['voice']>>('off');
+  const calls: Parameters<TabletInUse['call']>[0][] = [];
+  const languages: (string | null)[] = [];
+  const tried: (string | null)[] = [];
   const device: TabletInUse = {
     sound,
     screen,
     page,
-    tryOut: () => undefined,
-    call: (isCalling) => calls.push(isCalling),
+    voice,
+    tryOut: (line) => tried.push(line),
+    call: (calling) => calls.push(calling),
+    speakIn: (language) => languages.push(language),
   };
-  return { device, setSound, setScreen, setPage, calls: () => calls, isCalling: () => calls.at(-1) };
+  return {
+    device,
+    setSound,
+    setScreen,
+    setPage,
+    setVoice,
+    tried,
+    language: () => languages.at(-1),
+    calling: () => calls.at(-1),
+    isCalling: () => calls.at(-1) !== null,
+  };
 }
 
 /** Q.F. at chair 3 has a strand in the mix; nobody is named. */
@@ -117,6 +132,46 @@ describe('the alarm', () => {
     await shown.tap('[data-act=silence]');
     expect(shown.isCalling()).toBe(false);
     expect(shown.readRecord()?.clocks[0]?.acknowledgedAtMs).toBeNull();
+  });
+});
+
+describe('the three calls', () => {
+  const shape = (shown: Awaited<ReturnType<typeof showStrand>>) => [
+    shown.calling()?.kind,
+    shown.look('[data-act=strip] [data-shape]')?.dataset.shape,
+    shown.look('.strip-whose strong')?.textContent,
+  ];
+
+  it('differ in sound, in shape and in word: a look, the end, and an overrun', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 2 * minute - 1000);
+    expect(shape(shown)).toEqual([undefined, undefined, undefined]);
+    await shown.turnClock(shown.startedAtMs + 2 * minute);
+    expect(shape(shown)).toEqual(['look', 'look', 'Look due']);
+    const dueAtMs = shown.readRecord()?.clocks[0]?.dueAtMs ?? 0;
+    await shown.turnClock(dueAtMs);
+    expect(shape(shown)).toEqual(['due', 'due', 'Due now']);
+    await shown.turnClock(dueAtMs + 3 * minute);
+    expect(shape(shown)).toEqual(['overrun', 'overrun', 'Overrun']);
+  });
+
+  it('keep shape and word when they are silenced', async () => {
+    const shown = await showStrand();
+    await shown.turnClock(shown.startedAtMs + 2 * minute);
+    await shown.tap('[data-act=silence]');
+    expect([shown.calling(), ...shape(shown).slice(1)]).toEqual([null, 'look', 'Look due']);
+  });
+
+  it('are spoken only where that is turned on, with the chair and neither ticket nor name', async () => {
+    const quiet = await showStrand();
+    await quiet.turnClock(quiet.startedAtMs + 2 * minute);
+    expect([quiet.calling()?.line, quiet.language()]).toEqual([null, null]);
+    const shown = await showStrand();
+    await shown.station.saveSettings('Opal', { ...salon, spoken: true });
+    await shown.turnClock(shown.startedAtMs + 2 * minute);
+    expect([shown.calling()?.line, shown.language()]).toEqual(['Chair 3: look at the strand', 'en']);
+    await shown.turnClock(shown.readRecord()?.clocks[0]?.dueAtMs ?? 0);
+    expect(shown.calling()?.line).toBe('Chair 3: take the strand off');
   });
 });
 

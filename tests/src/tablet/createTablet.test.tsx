@@ -14,6 +14,7 @@ describe('the tablet', () => {
       const [tablet, dispose] = createRoot<[TabletInUse, () => void]>((end) => [
         createTablet({
           openAudio: () => fake.audio,
+          speech: null,
           wakeLocks: {
             request: async () => {
               asked += 1;
@@ -34,7 +35,7 @@ describe('the tablet', () => {
 
   it('has neither sound nor a lock where the browser has none, and says so after the first touch', async () => {
     const [tablet, dispose] = createRoot<[TabletInUse, () => void]>((end) => [
-      createTablet({ openAudio: () => null, wakeLocks: undefined }),
+      createTablet({ openAudio: () => null, wakeLocks: undefined, speech: null }),
       end,
     ]);
     window.dispatchEvent(new Event('pointerup'));

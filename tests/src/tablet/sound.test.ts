@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ASSUMED_CALL_AGAIN_MS, makeSound, type SoundState } from '../../../src/tablet/sound';
+import { callKinds } from '../../../shared/records/call';
+import { ASSUMED_CALL_PULSES, ASSUMED_PULSE_S } from '../../../src/tablet/pulses';
+import { ASSUMED_SPOKEN_EACH, type Calling, makeSound, type SoundState } from '../../../src/tablet/sound';
 import { makeFakeAudio } from './fakeAudio';
 
 beforeEach(() => {
@@ -8,6 +10,9 @@ beforeEach(() => {
 afterEach(() => {
   vi.useRealTimers();
 });
+
+const look: Calling = { kind: 'look', line: null };
+const { againMs } = ASSUMED_CALL_PULSES.look;
 
 const pass = (ms: number) => vi.advanceTimersByTimeAsync(ms);
 
@@ -23,8 +28,8 @@ function makeHeard(fake = makeFakeAudio()) {
 describe('the sound', () => {
   it('is asleep before the first touch, and plays nothing', async () => {
     const { sound, played } = makeHeard();
-    sound.call(true);
-    sound.tryOut();
+    sound.call(look);
+    sound.tryOut(null);
     await pass(60_000);
     expect([sound.state(), played.length]).toEqual(['asleep', 0]);
   });
@@ -43,8 +48,8 @@ describe('the sound', () => {
     sound.arm();
     await pass(0);
     played.length = 0;
-    sound.call(true);
-    sound.call(true);
+    sound.call(look);
+    sound.call(look);
     expect(played).toHaveLength(3);
     for (const { pitchHz, harmonics } of played) {
       expect(pitchHz).toBeGreaterThanOrEqual(150);
@@ -52,16 +57,16 @@ describe('the sound', () => {
       expect(harmonics).toBeGreaterThanOrEqual(4);
     }
     expect(new Set(played.map(({ atS }) => atS)).size).toBe(3);
-    await pass(2 * ASSUMED_CALL_AGAIN_MS);
+    await pass(2 * againMs);
     expect(played).toHaveLength(9);
-    sound.call(false);
-    await pass(10 * ASSUMED_CALL_AGAIN_MS);
+    sound.call(null);
+    await pass(10 * againMs);
     expect(played).toHaveLength(9);
   });
 
   it('calls at the touch that wakes it, if something is due', async () => {
     const { sound, played } = makeHeard();
-    sound.call(true);
+    sound.call(look);
     sound.arm();
     await pass(0);
     expect(played).toHaveLength(3);
@@ -71,10 +76,10 @@ describe('the sound', () => {
     const { sound, played, told, turn } = makeHeard();
     sound.arm();
     await pass(0);
-    sound.call(true);
+    sound.call(look);
     turn('suspended');
     const before = played.length;
-    await pass(5 * ASSUMED_CALL_AGAIN_MS);
+    await pass(5 * againMs);
     expect([played.length, told]).toEqual([before, ['ready', 'asleep']]);
     turn('running');
     expect(played.length).toBe(before + 3);
@@ -106,10 +111,91 @@ describe('the sound', () => {
     const { sound, played, isClosed } = makeHeard();
     sound.arm();
     await pass(0);
-    sound.call(true);
+    sound.call(look);
     sound.stop();
     const before = played.length;
-    await pass(5 * ASSUMED_CALL_AGAIN_MS);
+    await pass(5 * againMs);
     expect([played.length, isClosed()]).toEqual([before, true]);
+  });
+
+  it.each(callKinds)('is within what a soft call is, and its own, for %s', async (kind) => {
+    const { sound, played } = makeHeard();
+    sound.arm();
+    await pass(0);
+    played.length = 0;
+    sound.call({ kind, line: null });
+    expect(played.length % 3).toBe(0);
+    for (const { pitchHz, harmonics } of played) {
+      expect(pitchHz).toBeGreaterThanOrEqual(150);
+      expect(pitchHz).toBeLessThanOrEqual(1000);
+      expect(harmonics).toBeGreaterThanOrEqual(4);
+    }
+    const others = callKinds.filter((other) => other !== kind);
+    const melody = played.map(({ pitchHz }) => pitchHz);
+    for (const other of others) expect(ASSUMED_CALL_PULSES[other].pitchesHz).not.toEqual(melody);
+    const steps = melody.slice(1, 3).map((pitchHz, pulse) => Math.sign(pitchHz - (melody[pulse] ?? 0)));
+    expect(steps).toEqual({ look: [0, 0], due: [1, 1], overrun: [-1, -1] }[kind]);
+  });
+
+  it('leaves a pause between two calls of a kind', () => {
+    for (const { pitchesHz, pauseS, againMs: again } of Object.values(ASSUMED_CALL_PULSES)) {
+      expect(pitchesHz.length * (ASSUMED_PULSE_S.on + pauseS)).toBeLessThan(again / 2000);
+    }
+  });
+
+  it('plays what is graver at once, and no longer what it was', async () => {
+    const { sound, played } = makeHeard();
+    sound.arm();
+    await pass(0);
+    sound.call(look);
+    await pass(1_000);
+    played.length = 0;
+    sound.call({ kind: 'overrun', line: null });
+    await pass(ASSUMED_CALL_PULSES.overrun.againMs);
+    const { pitchesHz } = ASSUMED_CALL_PULSES.overrun;
+    expect(played.map(({ pitchHz }) => pitchHz)).toEqual([...pitchesHz, ...pitchesHz]);
+  });
+
+  it('speaks after the pulses of every so many calls, never instead of them, and hushes when silenced', async () => {
+    const said: string[] = [];
+    const fake = makeFakeAudio();
+    const voice = { speak: (line: string) => void said.push(line), hush: () => void said.push('hush') };
+    const sound = makeSound(
+      () => fake.audio,
+      () => undefined,
+      voice,
+    );
+    sound.arm();
+    await pass(0);
+    fake.played.length = 0;
+    sound.call({ kind: 'look', line: 'Chair 3: look at the strand' });
+    expect([fake.played.length, said]).toEqual([3, []]);
+    await pass(2_000);
+    expect(said).toEqual(['Chair 3: look at the strand']);
+    await pass(againMs * (ASSUMED_SPOKEN_EACH - 1));
+    expect([fake.played.length, said.length]).toEqual([3 * ASSUMED_SPOKEN_EACH, 1]);
+    await pass(againMs);
+    expect([fake.played.length, said.length]).toEqual([3 * (ASSUMED_SPOKEN_EACH + 1), 2]);
+    sound.call(null);
+    expect(said.at(-1)).toBe('hush');
+    await pass(10 * againMs);
+    expect(said).toHaveLength(3);
+  });
+
+  it('says nothing of a call that was silenced during its pulses', async () => {
+    const said: string[] = [];
+    const fake = makeFakeAudio();
+    const sound = makeSound(
+      () => fake.audio,
+      () => undefined,
+      { speak: (line) => void said.push(line), hush: () => undefined },
+    );
+    sound.arm();
+    await pass(0);
+    sound.call({ kind: 'due', line: 'Chair 1: rinse' });
+    await pass(100);
+    sound.call(null);
+    await pass(10_000);
+    expect(said).toEqual([]);
   });
 });
