@@ -36,27 +36,45 @@ const countLooksBegun = (clock: Clock, nowMs: number): number => {
   return sinceFirstMs < 0 ? 0 : Math.floor(sinceFirstMs / clock.looks.everyMs) + 1;
 };
 
+/** In which intervals was looked? A look counts for the one it was made in, and none after the end. */
+const listLooked = (clock: Clock): ReadonlySet<number> =>
+  new Set(
+    clock.lookedAtMs
+      .filter((lookMs) => lookMs < clock.dueAtMs)
+      .map((lookMs) => countLooksBegun(clock, lookMs)),
+  );
+
+/**
+ * Which looks were missed by now, each as the moment it fell due? An interval that ended without a look is a missed one,
+ * and stays one when somebody looks after the end; the interval that runs is not over yet. In ms since 1970-01-01 UTC,
+ * the earliest first; exact. Checked in tests/shared/records/clock.test.ts.
+ */
+export function listMissedLooks(clock: Clock, nowMs: number): readonly number[] {
+  const { looks, startedAtMs } = clock;
+  if (looks === null) return [];
+  const atMs = clock.endedAtMs ?? nowMs;
+  const begun = countLooksBegun(clock, atMs);
+  const looked = listLooked(clock);
+  const closed = atMs < clock.dueAtMs ? Math.max(0, begun - 1) : begun;
+  return Array.from({ length: closed }, (_, index) => index)
+    .filter((index) => !looked.has(index + 1))
+    .map((index) => startedAtMs + looks.firstAfterMs + index * looks.everyMs);
+}
+
 /**
  * What does this clock say now?
- * A look counts for the interval in which it was made; an interval that ended without one is a missed look, and
- * stays one when somebody looks after the end.
  * Exact in milliseconds; checked in tests/shared/records/clock.test.ts.
  */
 export function readClock(clock: Clock, nowMs: number): ClockReading {
   const atMs = clock.endedAtMs ?? nowMs;
   const begun = countLooksBegun(clock, atMs);
-  const inTime = clock.lookedAtMs.filter((lookMs) => lookMs < clock.dueAtMs);
-  const looked = new Set(inTime.map((lookMs) => countLooksBegun(clock, lookMs)));
-  const isLookOpen = begun > 0 && !looked.has(begun) && atMs < clock.dueAtMs;
-  let missedLooks = 0;
-  const closed = atMs < clock.dueAtMs ? begun - 1 : begun;
-  for (let look = 1; look <= closed; look += 1) if (!looked.has(look)) missedLooks += 1;
+  const isLookOpen = begun > 0 && !listLooked(clock).has(begun) && atMs < clock.dueAtMs;
   const remainingMs = clock.dueAtMs - atMs;
   return {
     phase: readPhase(clock, remainingMs, isLookOpen),
     remainingMs,
     nextLookAtMs: findNextLook(clock, begun, isLookOpen),
-    missedLooks,
+    missedLooks: listMissedLooks(clock, nowMs).length,
   };
 }
 

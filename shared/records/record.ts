@@ -29,6 +29,8 @@ export interface StrandRecord extends StrandAnswers, Stamp {
   /** What the plan was when this strand was started; it stands for that plan only. */
   readonly planKey: string;
   readonly looks: readonly (LookAnswers & Stamp)[];
+  /** When looks fell due that nobody made, by the newest entry of the log; all of them once it has ended. */
+  readonly missedLooksAtMs: readonly number[];
   /** Why it was taken off; null while it runs, and when it broke. */
   readonly why: string | null;
   readonly ended: (Stamp & { readonly how: 'takenOff' | 'broke' | 'discarded' }) | null;
@@ -75,6 +77,8 @@ export interface BowlRecord extends BowlAnswers, Stamp {
   readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
   readonly clock: string | null;
   readonly looks: readonly (LookAnswers & Stamp)[];
+  /** As for a strand. */
+  readonly missedLooksAtMs: readonly number[];
 }
 
 export interface OverrideRecord extends Stamp {

@@ -1,5 +1,6 @@
 import { endClocks } from './clock';
 import type { ConsultationEvent, EventOf, EventType } from './event';
+import { noteMissedLooks } from './missedLooks';
 import { passDay } from './passedDay';
 import { beginRecord, type ConsultationRecord } from './record';
 import { answerReducers } from './reduce/answers';
@@ -16,7 +17,8 @@ export function reduce(record: ConsultationRecord, event: ConsultationEvent): Co
   const stamp = { atMs: event.atMs, by: event.by, seq: record.nextSeq };
   const change = applyTo(today, event, stamp);
   const next = { ...today, ...change, nextSeq: stamp.seq + 1, newestAtMs: event.atMs };
-  return next.ended === null ? next : { ...next, clocks: endClocks(next.clocks, event.atMs) };
+  const over = next.ended === null ? next : { ...next, clocks: endClocks(next.clocks, event.atMs) };
+  return noteMissedLooks(over, event.atMs);
 }
 
 const applyTo = <T extends EventType>(

@@ -61,6 +61,7 @@ export const bowlReducers = {
       state: 'weighed',
       clock: null,
       looks: [],
+      missedLooksAtMs: [],
     };
     return { bowls: [...record.bowls, bowl] };
   },

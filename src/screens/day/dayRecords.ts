@@ -1,5 +1,6 @@
 import { type ClosedRecord, parseClosedLog } from '../../../shared/records/closedRecord';
 import type { ConsultationEvent } from '../../../shared/records/event';
+import { noteMissedLooks } from '../../../shared/records/missedLooks';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import { fold } from '../../../shared/records/reduce';
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
@@ -49,7 +50,10 @@ export function gatherDay(
     closed: today.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
       log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
     ),
-    open: [...state.open.values()].map(({ record, log }) => ({ record, log })),
+    open: [...state.open.values()].map(({ record, log }) => ({
+      record: noteMissedLooks(record, nowMs),
+      log,
+    })),
     skinTests: state.skinTests.filter(({ newestAtMs }) => nameDay(newestAtMs) === day),
     unread: today.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
   };

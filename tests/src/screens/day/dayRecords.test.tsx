@@ -29,6 +29,17 @@ describe('the records of a day', () => {
     expect(gatherDay(state, whole.atMs + 86_400_000).closed).toEqual([]);
   });
 
+  it('say of a strand that still runs which looks were missed by now', () => {
+    const { consultation, atMs } = playUntil('STRAND_STARTED');
+    const day = gatherDay(
+      { closed: [], skinTests: [], open: new Map([['run', consultation]]) },
+      atMs + 600_000,
+    );
+    const [missed] = day.open.flatMap(({ record }) => record.strands.map((strand) => strand.missedLooksAtMs));
+    expect(missed?.[0]).toBe(atMs + 120_000);
+    expect(JSON.parse(writeDay(day, false)).open[0].record.strands[0].missedLooksAtMs).toEqual(missed);
+  });
+
   it('hold one whose record is in one copy only once, as still open', () => {
     const id = whole.consultation.id;
     const both = gatherDay({ ...state, open: new Map([[id, whole.consultation]]) }, whole.atMs);
