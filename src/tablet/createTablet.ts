@@ -2,6 +2,7 @@ import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import { keepPage, type PageState, type PageWorkers } from './pageKeeper';
 import type { Audio } from './pulses';
 import { type Calling, makeSound, type SoundState } from './sound';
+import { keepSoundCheck, readSoundCheck, type SoundCheck } from './soundCheck';
 import { makeSpeech, type SpeechParts, type Synthesis, type Utterance, type VoiceState } from './speech';
 import { makeWakeKeeper, type WakeLocks, type WakeState } from './wakeLock';
 
@@ -11,6 +12,9 @@ export interface TabletInUse {
   readonly screen: Accessor<WakeState>;
   readonly page: Accessor<PageState>;
   readonly voice: Accessor<VoiceState>;
+  /** What was said when the sound was last tried on this tablet; null where nobody has. */
+  readonly soundCheck: Accessor<SoundCheck | null>;
+  readonly noteSoundCheck: (answer: SoundCheck['answer'], atMs: number) => void;
   /** One call, to hear whether it is heard, and a line after it. */
   readonly tryOut: (line: string | null) => void;
   readonly call: (calling: Calling | null) => void;
@@ -25,6 +29,7 @@ export interface TabletParts {
   /** Missing where the page is not to be kept: it is being worked on, or was opened from a file. */
   readonly pageWorkers?: PageWorkers | null;
   readonly speech: SpeechParts | null;
+  readonly keep: Pick<Storage, 'getItem' | 'setItem'>;
 }
 
 const findSpeech = (): SpeechParts | null =>
@@ -39,6 +44,11 @@ const findParts = (): TabletParts => ({
   openAudio: () => ('AudioContext' in window ? (new AudioContext() as unknown as Audio) : null),
   wakeLocks: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
   speech: findSpeech(),
+  // Asked for at each use, since a browser may refuse it by throwing.
+  keep: {
+    getItem: (key) => localStorage.getItem(key),
+    setItem: (key, value) => localStorage.setItem(key, value),
+  },
   ...(import.meta.env.PROD && location.protocol.startsWith('http')
     ? { pageWorkers: 'serviceWorker' in navigator ? navigator.serviceWorker : null }
     : {}),
@@ -53,6 +63,7 @@ export function createTablet(parts: TabletParts = findParts()): TabletInUse {
   const [screen, setScreen] = createSignal<WakeState>('resting');
   const [page, setPage] = createSignal<PageState>('asking');
   const [voice, setVoice] = createSignal<VoiceState>('off');
+  const [soundCheck, setSoundCheck] = createSignal(readSoundCheck(parts.keep));
   const speech = makeSpeech(parts.speech, setVoice);
   const pulses = makeSound(parts.openAudio, setSound, speech);
   const keeper = makeWakeKeeper(parts.wakeLocks, () => document.visibilityState === 'visible', setScreen);
@@ -74,5 +85,19 @@ export function createTablet(parts: TabletParts = findParts()): TabletInUse {
     speech.stop();
     keeper.stop();
   });
-  return { sound, screen, page, voice, tryOut: pulses.tryOut, call: pulses.call, speakIn: speech.speakIn };
+  return {
+    sound,
+    screen,
+    page,
+    voice,
+    soundCheck,
+    noteSoundCheck: (answer, atMs) => {
+      const check = { answer, atMs };
+      keepSoundCheck(parts.keep, check);
+      setSoundCheck(check);
+    },
+    tryOut: pulses.tryOut,
+    call: pulses.call,
+    speakIn: speech.speakIn,
+  };
 }

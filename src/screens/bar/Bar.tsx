@@ -8,11 +8,14 @@ import type { StationState } from '../../station/stationState';
 import type { TabletInUse } from '../../tablet/createTablet';
 import type { Alarm } from '../alarm/createAlarm';
 import { Silence } from '../alarm/Silence';
+import { findOffer, SoundCheck, SoundCheckLine } from '../alarm/SoundCheck';
 import { findTabletLack, TabletNote } from '../alarm/TabletNote';
 import './bar.css';
 import { BarWays } from './BarWays';
+import { Cuttings } from './Cuttings';
 import { Ended } from './Ended';
 import { Lanes } from './Lanes';
+import { isCuttingDue, isSameCuttings, listCuttings } from './listCuttings';
 import { ParkedList } from './ParkedList';
 import { Strip } from './Strip';
 import { isBackLate, viewBar } from './viewBar';
@@ -41,17 +44,26 @@ export function Bar(props: {
   readonly offer?: JSX.Element;
 }) {
   const words = useWords();
+  const [isSoundOpen, setIsSoundOpen] = createSignal(false);
   const [isParkedOpen, setIsParkedOpen] = createSignal(false);
   const view = createMemo(() => viewBar([...props.state.open.values()], props.settings.chairs, props.nowMs));
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const late = () => view().parked.filter((each) => isBackLate(each, props.nowMs)).length;
+  const cuttings = createMemo(() => listCuttings(props.state, props.nowMs), [], {
+    equals: isSameCuttings,
+  });
+  const isCuttingToSee = () => cuttings().some((each) => isCuttingDue(each, props.nowMs));
   const sayParked = () => {
     const away = write(view().parked.length + view().waiting.length);
-    return late() === 0 ? words.bar.parked(away) : words.bar.parkedLate(away, write(late()));
+    const parked = late() === 0 ? words.bar.parked(away) : words.bar.parkedLate(away, write(late()));
+    return isCuttingToSee() ? words.bar.cuttings.due(parked) : parked;
   };
   /** The head has room for one thing beside its ways: to be silenced, who was closed, what the tablet lacks. */
+  const soundOffer = () => findOffer(props.tablet, props.nowMs);
   const isNoteShown = () =>
-    props.closed === undefined && !props.alarm.isCalling() && findTabletLack(props.tablet) !== null;
+    props.closed === undefined &&
+    !props.alarm.isCalling() &&
+    (findTabletLack(props.tablet) !== null || soundOffer() !== null);
   const isHeadTaken = () => props.closed !== undefined || props.alarm.isCalling() || isNoteShown();
   const isNobodyHere = () => props.state.mode !== 'starting' && view().places.every(isFree);
 
@@ -61,12 +73,21 @@ export function Bar(props: {
         <h1 class={isHeadTaken() ? 'only-heard' : ''}>{words.bar.title}</h1>
         <Silence alarm={props.alarm} />
         <Ended closed={props.closed} />
-        <Show when={isNoteShown() && props.tablet}>{(tablet) => <TabletNote tablet={tablet()} />}</Show>
+        <Show when={isNoteShown() && props.tablet}>
+          {(tablet) => (
+            <div class="bar-notes">
+              <TabletNote tablet={tablet()} />
+              <Show when={soundOffer()}>
+                {(offer) => <SoundCheckLine offer={offer()} onOpen={() => setIsSoundOpen(true)} />}
+              </Show>
+            </div>
+          )}
+        </Show>
         <BarWays
           by={props.by}
           isWriter={props.isWriter}
           parked={sayParked()}
-          isParkedLate={late() > 0}
+          isParkedLate={late() > 0 || isCuttingToSee()}
           onWho={props.onWho}
           onParked={() => setIsParkedOpen(true)}
           onDay={props.onDay}
@@ -118,10 +139,26 @@ export function Bar(props: {
           onAll={() => setIsParkedOpen(true)}
         />
       </Show>
+      <Show when={props.tablet}>
+        {(tablet) => (
+          <SoundCheck
+            tablet={tablet()}
+            nowMs={props.nowMs}
+            isOpen={isSoundOpen()}
+            onClose={() => setIsSoundOpen(false)}
+          />
+        )}
+      </Show>
       <Dialog isOpen={isParkedOpen()} title={words.bar.parkedTitle} onClose={() => setIsParkedOpen(false)}>
         <ParkedList
           view={view()}
           settings={props.settings}
+          nowMs={props.nowMs}
+          onOpen={(id) => props.onOpen(id)}
+        />
+        <Cuttings
+          cuttings={cuttings()}
+          units={props.settings.units}
           nowMs={props.nowMs}
           onOpen={(id) => props.onOpen(id)}
         />

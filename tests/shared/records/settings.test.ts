@@ -53,11 +53,14 @@ describe('the shelf', () => {
   });
 
   // Of an edition as it was written: never changed, and another one is added when the shape changes.
-  it('of an edition kept since sprays had lists is read as it was written', () => {
-    const file = join(import.meta.dirname, 'fixtures', 'settingsEdition.json');
-    const edition: unknown = JSON.parse(readFileSync(file, 'utf8'));
+  it.each([
+    ['settingsEdition.json', 'sprays had lists', { spoken: false }],
+    ['settingsEdition2.json', 'a line may be spoken', {}],
+  ])('of the edition in %s, kept since %s, is read as it was written', (name, _since, since) => {
+    const file = join(import.meta.dirname, 'fixtures', name);
+    const edition = JSON.parse(readFileSync(file, 'utf8')) as object;
     const taken = v.safeParse(settingsSchema, edition);
-    expect(taken.success && taken.output).toStrictEqual(edition);
+    expect(taken.success && taken.output).toStrictEqual({ ...since, ...edition });
   });
 
   it('takes all that today’s form takes, and more', () => {

@@ -19,6 +19,10 @@ function makeDevice() {
   const [screen, setScreen] = createSignal<ReturnType<TabletInUse['screen']>>('awake');
   const [page, setPage] = createSignal<ReturnType<TabletInUse['page']>>('kept');
   const [voice, setVoice] = createSignal<ReturnType<TabletInUse['voice']>>('off');
+  const [soundCheck, setSoundCheck] = createSignal<ReturnType<TabletInUse['soundCheck']>>({
+    answer: 'heard',
+    atMs: endsIronedWet.startAtMs,
+  });
   const calls: Parameters<TabletInUse['call']>[0][] = [];
   const languages: (string | null)[] = [];
   const tried: (string | null)[] = [];
@@ -27,6 +31,8 @@ function makeDevice() {
     screen,
     page,
     voice,
+    soundCheck,
+    noteSoundCheck: (answer, atMs) => setSoundCheck({ answer, atMs }),
     tryOut: (line) => tried.push(line),
     call: (calling) => calls.push(calling),
     speakIn: (language) => languages.push(language),
@@ -37,6 +43,7 @@ function makeDevice() {
     setScreen,
     setPage,
     setVoice,
+    setSoundCheck,
     tried,
     language: () => languages.at(-1),
     calling: () => calls.at(-1),
@@ -193,5 +200,86 @@ describe('what the tablet lacks', () => {
     made.setPage('kept');
     expect(says()).toBeNull();
     expect(shown.find('h1').className).toBe('');
+  });
+});
+
+describe('the sound at the start of the day', () => {
+  async function showMorning() {
+    const made = makeDevice();
+    made.setSoundCheck(null);
+    const shown = await showStation({ settings: salon, device: made.device });
+    const line = () => shown.look('[data-act=sound-check]')?.textContent ?? null;
+    return { ...shown, ...made, line };
+  }
+
+  it('is offered in one line, tried, and gone for the day once it was heard', async () => {
+    const shown = await showMorning();
+    expect(shown.line()).toBe('Try the sound');
+    await shown.tap('[data-act=sound-check]');
+    expect(shown.find('[data-act=sound-heard]')).toHaveProperty('disabled', true);
+    await shown.tap('[data-act=try-sound]');
+    expect(shown.tried).toEqual([null]);
+    await shown.tap('[data-act=sound-heard]');
+    expect([shown.line(), shown.look('dialog[open]')]).toEqual([null, null]);
+    await shown.turnClock(endsIronedWet.startAtMs + 13 * 60 * minute);
+    expect(shown.line()).toBe('Try the sound');
+  });
+
+  it('that was not heard says what to do, and stays told until it is', async () => {
+    const shown = await showMorning();
+    await shown.tap('[data-act=sound-check]');
+    await shown.tap('[data-act=try-sound]');
+    await shown.tap('[data-act=sound-not-heard]');
+    expect(shown.find('dialog[open]').textContent).toContain('volume key');
+    await shown.tap('[data-act=close-dialog]');
+    expect(shown.line()).toBe('Not heard: turn it up, try again');
+    await shown.tap('[data-act=sound-check]');
+    await shown.tap('[data-act=try-sound]');
+    await shown.tap('[data-act=sound-heard]');
+    expect(shown.line()).toBeNull();
+  });
+
+  it('is put off with one tap, and not offered while there is no sound yet', async () => {
+    const shown = await showMorning();
+    shown.setSound('asleep');
+    expect(shown.line()).toBeNull();
+    shown.setSound('ready');
+    await shown.tap('[data-act=sound-check]');
+    await shown.tap('[data-act=sound-later]');
+    expect(shown.line()).toBeNull();
+  });
+
+  it('waits while the alarm calls, and does not hide what the screen lacks', async () => {
+    const made = makeDevice();
+    made.setSoundCheck(null);
+    made.setScreen('refused');
+    const shown = await showStation({ settings: salon, device: made.device });
+    expect(shown.find('.bar-notes').textContent).toContain('The screen may go dark');
+    expect(shown.find('.bar-notes').textContent).toContain('Try the sound');
+    const id = await shown.play(untilStrand);
+    const startedAtMs = shown.station.readState().open.get(id)?.record.newestAtMs ?? 0;
+    await shown.turnClock(startedAtMs + 2 * minute);
+    expect(shown.look('[data-act=sound-check]')).toBeNull();
+    await shown.tap('[data-act=silence]');
+    expect(shown.look('[data-act=sound-check]')).not.toBeNull();
+  });
+});
+
+describe('the spoken line', () => {
+  it.each([
+    ['noVoice', 'no voice of its own'],
+    ['refused', 'the browser refused'],
+    ['unavailable', 'cannot speak'],
+  ] as const)('that is %s is told under “Sound and screen”', async (state, says) => {
+    const made = makeDevice();
+    made.setVoice(state);
+    const shown = await showStation({ settings: salon, device: made.device });
+    await shown.tap('[data-act=settings]');
+    await shown.tap('[data-act=who-Opal]');
+    await shown.tap('[data-act=section-tablet]');
+    expect(shown.find('[data-voice]').textContent).toContain(says);
+    expect(shown.find('[data-voice]').textContent).toContain('The pulses go on');
+    await shown.tap('[data-act=try-sound]');
+    expect(made.tried).toEqual(['This is how a chair is called.']);
   });
 });

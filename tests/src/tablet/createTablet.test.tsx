@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createTablet, type TabletInUse } from '../../../src/tablet/createTablet';
 import { makeFakeAudio } from './fakeAudio';
 
+const memory = { getItem: () => null, setItem: () => undefined };
 const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe('the tablet', () => {
@@ -15,6 +16,7 @@ describe('the tablet', () => {
         createTablet({
           openAudio: () => fake.audio,
           speech: null,
+          keep: memory,
           wakeLocks: {
             request: async () => {
               asked += 1;
@@ -35,7 +37,7 @@ describe('the tablet', () => {
 
   it('has neither sound nor a lock where the browser has none, and says so after the first touch', async () => {
     const [tablet, dispose] = createRoot<[TabletInUse, () => void]>((end) => [
-      createTablet({ openAudio: () => null, wakeLocks: undefined, speech: null }),
+      createTablet({ openAudio: () => null, wakeLocks: undefined, speech: null, keep: memory }),
       end,
     ]);
     window.dispatchEvent(new Event('pointerup'));
