@@ -22,6 +22,8 @@ export interface Person {
   readonly nowMs: () => number;
   /** Time passes on the tablet; what was due in between happens once. */
   readonly pass: (ms: number) => Promise<void>;
+  /** Time passes on the tablet second by second: each of its timers fires as often as it would. */
+  readonly run: (ms: number) => Promise<void>;
   /** Time passes while the page is hidden and none of its timers runs; then it is seen again. */
   readonly sleep: (ms: number) => Promise<void>;
   readonly press: (what: Locator) => Promise<void>;
@@ -123,6 +125,10 @@ export async function makePerson(
     complaints,
     nowMs: () => nowMs,
     pass,
+    run: async (ms) => {
+      await page.clock.runFor(ms);
+      nowMs += ms;
+    },
     sleep: async (ms) => {
       nowMs += ms;
       await page.clock.setSystemTime(nowMs);
