@@ -127,6 +127,12 @@ const inGlass = [
   ...untilConfirmed('heatSpray').slice(untilConfirmed('hotTools').length),
   event('INCOMPATIBILITY_STARTED'),
 ];
+/** It stood there clear, and is kept. */
+const cuttingKept = [...inGlass, event('INCOMPATIBILITY_READ', { seen: 'nothing' }, hourMs / 2)];
+const toSoundCheck = async ({ page, act }: SceneHand) => {
+  await page.keyboard.press('Shift');
+  await act('sound-check');
+};
 const toBack = async (hand: SceneHand) => {
   await hand.press('.place-free');
   await hand.press('[data-act="who-Opal"]');
@@ -222,6 +228,23 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       new: scene(newHouse, bar),
+      soundToTry: scene(usualHouse, '.sound-check', ({ act }) => act('silence')),
+      soundCheck: scene(emptyHouse, 'dialog[open] [data-act="sound-later"]', toSoundCheck),
+      soundNotHeard: scene(emptyHouse, '.sound-check-parts ul', async (hand) => {
+        await toSoundCheck(hand);
+        await hand.act('try-sound');
+        await hand.act('sound-not-heard');
+      }),
+      soundNoted: scene(fullHouse, '[data-check="notHeard"]', async (hand) => {
+        await hand.page.keyboard.press('Shift');
+        if (await hand.page.locator('.silence').isVisible()) await hand.act('silence');
+        await toSoundCheck(hand);
+        await hand.act('try-sound');
+        await hand.act('sound-not-heard');
+        await hand.act('close-dialog');
+      }),
+      overrun: scene(alone(until('STRAND_STARTED'), 50 * minuteMs), '.strip[data-call="overrun"]'),
+      lookDue: scene(alone(until('STRAND_STARTED'), 4 * minuteMs), '.strip[data-call="look"]'),
       ended: scene(alone(until('FINISHED')), '.ended-said', async (hand) => {
         await hand.open(3);
         await hand.press('[data-question="settingC"] button[data-option]');
@@ -282,6 +305,18 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     usual: scene(usualHouse, dialog, ({ act }) => act('parked')),
     full: scene(fullHouse, dialog, ({ act }) => act('parked')),
     error: 'it shows what is stored and takes nothing',
+    also: {
+      cutting: scene(
+        () => ({ ...usualHouse(), ...alone(cuttingKept, 1_000)() }),
+        'dialog[open] [data-cutting]',
+        ({ act }) => act('parked'),
+      ),
+      cuttingDue: scene(
+        () => ({ ...usualHouse(), ...alone(cuttingKept, 25 * hourMs)() }),
+        'dialog[open] [data-cutting] [data-late]',
+        ({ act }) => act('parked'),
+      ),
+    },
   },
   skinTests: {
     empty: scene(emptyHouse, '[data-act="put-on"]', toSkinTests),
