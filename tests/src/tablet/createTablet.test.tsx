@@ -54,6 +54,8 @@ describe('the tablet', () => {
       createTablet({
         openAudio: () => null,
         wakeLocks: undefined,
+        speech: null,
+        keep: memory,
         ...(pageWorkers === undefined ? {} : { pageWorkers }),
       }),
       end,

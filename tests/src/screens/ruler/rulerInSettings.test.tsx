@@ -11,6 +11,11 @@ import { settings } from '../playStory';
 const tablet: TabletInUse = {
   sound: () => 'ready',
   screen: () => 'awake',
+  page: () => 'kept',
+  voice: () => 'off',
+  soundCheck: () => null,
+  noteSoundCheck: () => undefined,
+  speakIn: () => undefined,
   tryOut: () => undefined,
   call: () => undefined,
 };
