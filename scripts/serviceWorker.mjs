@@ -73,6 +73,7 @@ export function buildServiceWorker() {
     configResolved(config) {
       folder = resolve(config.root, config.build.outDir);
     },
-    closeBundle: () => writeServiceWorker(folder),
+    // Once the files are written, and never after a build that failed.
+    writeBundle: () => writeServiceWorker(folder),
   };
 }

@@ -1,9 +1,11 @@
 import { For, type JSX, Show } from 'solid-js';
 import type { BackStep } from '../../shared/records/steps';
+import type { AnyRefusal } from '../words/sayRefusal';
 import { BigButton } from './BigButton';
 import { HoldButton } from './HoldButton';
 import { PageActions } from './PageActions';
 import './page.css';
+import { Refusal } from './Refusal';
 import { useWords } from './useWords';
 
 /** What surrounds every step of one client: who she is, and the ways that are open from anywhere. */
@@ -19,6 +21,8 @@ export interface PageSurroundings {
     readonly label: string;
     readonly onHeld: () => void;
   }[];
+  /** Why the last of them was not written. */
+  readonly notBroken: AnyRefusal | null;
   /** Ending, parking, going back. */
   readonly onMore: () => void;
   readonly onBar: () => void;
@@ -35,8 +39,8 @@ export function StepPage(props: {
   readonly title: string;
   /** Added to the kicker: "strand 1, hairline". */
   readonly also?: string;
-  /** Its own actions say that a strand breaks. */
-  readonly holdsBreaking?: boolean;
+  /** Of this zone's strand its own actions say that it breaks. */
+  readonly holdsBreaking?: string | undefined;
   /** Nothing more can be done for this client: only the way to the bar is open. */
   readonly isOver?: boolean;
   readonly children: JSX.Element;
@@ -74,7 +78,14 @@ export function StepPage(props: {
             {words.general.reaction}
           </BigButton>
         </Show>
-        <For each={props.holdsBreaking === true ? [] : props.page.breaking}>
+        <Show when={props.page.notBroken}>
+          {(refusal) => (
+            <div class="above-actions">
+              <Refusal refusal={refusal()} />
+            </div>
+          )}
+        </Show>
+        <For each={props.page.breaking.filter(({ zone }) => zone !== props.holdsBreaking)}>
           {(strand) => (
             <HoldButton label={strand.label} act="strand-broke" option={strand.zone} onHeld={strand.onHeld} />
           )}

@@ -124,6 +124,11 @@ export const courseReducers = {
   CLOCK_CORRECTED: (record, { payload, atMs }) => ({
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
     clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
+    // A cutting is looked at again so long after it was read, whatever the wall said in between.
+    incompatibility: record.incompatibility && {
+      ...record.incompatibility,
+      atMs: record.incompatibility.atMs + payload.shiftMs,
+    },
     dampSinceMs: record.dampSinceMs === null ? null : record.dampSinceMs + payload.shiftMs,
     todayAtMs: record.todayAtMs === null ? null : record.todayAtMs + payload.shiftMs,
     stretchAtMs: record.stretchAtMs === null ? null : record.stretchAtMs + payload.shiftMs,

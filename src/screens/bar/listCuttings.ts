@@ -18,6 +18,13 @@ export interface KeptCutting {
   readonly lookAtMs: number;
 }
 
+/** Only who had a glass read can have left a cutting: the others are not read at all. */
+const readsGlass = ({ log }: ClosedRecord): boolean =>
+  log.some(
+    (entry) =>
+      typeof entry === 'object' && entry !== null && 'type' in entry && entry.type === 'INCOMPATIBILITY_READ',
+  );
+
 /** A closed record never changes, so it is read once. */
 const folded = new WeakMap<ClosedRecord, ConsultationRecord | null>();
 
@@ -47,7 +54,7 @@ export function listCuttings(
     open: consultation,
   }));
   const ofClosed = closed
-    .filter((each) => !open.has(each.id) && isRecent(each, nowMs))
+    .filter((each) => !open.has(each.id) && isRecent(each, nowMs) && readsGlass(each))
     .flatMap((each) => {
       const record = foldClosed(each);
       return record === null ? [] : [{ id: each.id, record, open: null }];

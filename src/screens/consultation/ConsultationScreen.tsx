@@ -102,7 +102,10 @@ export function ConsultationScreen(props: {
       return isOnSkin();
     },
     get breaking() {
-      return breaking();
+      return breaking.strands();
+    },
+    get notBroken() {
+      return breaking.refusal();
     },
     onReaction: () => rinseSteps.open(),
     onMore: () => setIsMoreOpen(true),

@@ -58,7 +58,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
   return (
     <StepPage
       page={props.page}
-      holdsBreaking
+      holdsBreaking={props.zone}
       title={chosen() === undefined ? asks().level.ask : asks().feel.ask}
       {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={
@@ -72,6 +72,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
           <HoldButton
             label={said().broke(words.general.zones[props.zone])}
             act="strand-broke"
+            option={props.zone}
             onHeld={() => void broke()}
           />
         </>

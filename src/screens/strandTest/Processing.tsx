@@ -128,7 +128,7 @@ function Clocks(
   return (
     <StepPage
       page={props.page}
-      holdsBreaking
+      holdsBreaking={props.one?.zone}
       title={said().title}
       {...(props.one === undefined
         ? {}

@@ -29,6 +29,7 @@ export function ProcessingActions(props: {
       <HoldButton
         label={said().broke(zoneName())}
         act="strand-broke"
+        option={zone()}
         onHeld={() => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone: zone() } })}
       />
       <BigButton kind={isOver() ? 'attention' : 'plain'} act="take-off" onPress={takeOff}>

@@ -1,5 +1,6 @@
 import { createMemo } from 'solid-js';
 import { useWords } from '../../parts/useWords';
+import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 
 /**
@@ -8,16 +9,18 @@ import type { StepProps } from '../stepProps';
  */
 export function createBreaking(props: Pick<StepProps, 'consultation' | 'submit'>) {
   const words = useWords();
+  const sender = createSender(props);
   const zones = createMemo(
     () => props.consultation.record.strands.filter(({ ended }) => ended === null).map(({ zone }) => zone),
     [],
     { equals: (one, other) => one.join() === other.join() },
   );
-  return createMemo(() =>
+  const strands = createMemo(() =>
     zones().map((zone) => ({
       zone,
       label: words.strandTest.processing.broke(words.general.zones[zone]),
-      onHeld: () => void props.submit({ type: 'STRAND_BROKE', answers: { zone } }),
+      onHeld: () => void sender.send({ type: 'STRAND_BROKE', answers: { zone } }),
     })),
   );
+  return { strands, refusal: sender.refusal };
 }

@@ -3,6 +3,7 @@ import { salon } from '../../../seeds/salon';
 import { ASSUMED_GENTLER_TIME } from '../../../shared/judgement/limits';
 import { judgeStep } from '../../../shared/judgement/stops';
 import type { RawEvent } from '../../../shared/records/classify';
+import { findCuttingLookAtMs } from '../../../shared/records/cutting';
 import { type Ending, endings, findBowl, findStrand, isAnythingOnHead } from '../../../shared/records/record';
 import { fold, reduce } from '../../../shared/records/reduce';
 import {
@@ -164,6 +165,14 @@ describe('a change of the tablet’s clock', () => {
     expect(running(told)).toHaveLength(1);
     expect(told.record.clocks).toHaveLength(3);
     expect(told.record.newestAtMs).toBe(onHead.atMs - hour);
+  });
+
+  it('leaves a cutting as long to be kept as before', () => {
+    const begun = andThen(tell(until('STRAND_STARTED')), { type: 'INCOMPATIBILITY_STARTED' });
+    const read = andThen(begun, { type: 'INCOMPATIBILITY_READ', answers: { seen: 'nothing' } }, 30 * minute);
+    const left = (each: Told) => (findCuttingLookAtMs(each.record, each.atMs) ?? 0) - each.atMs;
+    expect(left(read)).toBe(24 * hour);
+    expect(left(shift(read, -hour))).toBe(24 * hour);
   });
 
   it('leaves on the head as long as before, and the strands that came off as old as before', () => {
