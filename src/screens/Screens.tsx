@@ -27,6 +27,7 @@ import { isSameDue, listDue } from './clocks/listDue';
 import { Day } from './day/Day';
 import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
+import { isSameJumps, viewJumps } from './notices/viewJumps';
 import { createPlace } from './place';
 import { SettingsScreen } from './settings/SettingsScreen';
 import { SkinTests } from './skinTest/SkinTests';
@@ -83,6 +84,9 @@ export function Screens(props: {
     });
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
+  const jumps = createMemo(() => (isWriter() ? viewJumps(state(), props.station.jumps()) : []), [], {
+    equals: isSameJumps,
+  });
   const chosenChair = () => {
     const chair = place.chair();
     return chair === null ? null : writeChair(chair);
@@ -214,6 +218,9 @@ export function Screens(props: {
           units={settings().units}
           whose={whose}
           onDismiss={(notice) => props.station.dismiss(notice)}
+          jumps={jumps()}
+          onSlept={props.station.saySlept}
+          onPutAhead={(jump) => who.asSomebody(() => void props.station.sayPutAhead(who.by(), jump))}
         />
         <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
           <WhoIsIt

@@ -1,8 +1,10 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import type { ClockJump } from '../../shared/records/clockJump';
 import { type Edition, places } from '../storage/edition';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
+import { createClockJumps } from './clockJumps';
 import { makeId } from './makeId';
 import { makeStation } from './makeStation';
 import type { Station } from './station';
@@ -28,6 +30,10 @@ export interface StationInUse
   readonly seenMs: Accessor<number>;
   /** A person says the clock is right now: every consultation is told, and what ran stays as long as it was. */
   readonly correctClocks: (by: string) => ReturnType<Station['correctClocks']>;
+  /** Jumps of the clock that nobody has explained yet; a person says that it slept, or that it was put ahead. */
+  readonly jumps: Accessor<readonly ClockJump[]>;
+  readonly saySlept: (jump: ClockJump) => void;
+  readonly sayPutAhead: Station['sayPutAhead'];
   /** A window that watches asks the one that writes to hand over. */
   readonly askTakeOver: () => void;
 }
@@ -39,7 +45,11 @@ export interface StationInUse
 export function createStation(edition: Edition = 'salon'): StationInUse {
   const { lock, channel: channelName } = places[edition];
   const [state, setState] = createSignal<StationState | undefined>();
-  const { nowMs, refresh, seenMs, trustNow } = createTicker();
+  const { jumps, note: noteJump, forget } = createClockJumps(localStorage);
+  const { nowMs, refresh, seenMs, trustNow } = createTicker({
+    // One window tells of it: the one that writes.
+    onJump: (jump) => readState().mode === 'writing' && noteJump(jump),
+  });
   const channel = new BroadcastChannel(channelName);
   let voice: WriterVoice | null = null;
   let watcher: Watcher | null = null;
@@ -49,6 +59,7 @@ export function createStation(edition: Edition = 'salon'): StationInUse {
     store: openStore(edition),
     now: Date.now,
     makeId,
+    readJumps: jumps,
     publish: (next) => {
       refresh();
       setState(next);
@@ -123,6 +134,13 @@ export function createStation(edition: Edition = 'salon'): StationInUse {
       return corrected;
     },
     dismiss: station.dismiss,
+    jumps,
+    saySlept: forget,
+    sayPutAhead: async (by, jump) => {
+      const said = await station.sayPutAhead(by, jump);
+      if (said.ok) forget(jump);
+      return said;
+    },
     askTakeOver: () => watcher?.askTakeOver(),
   };
 }

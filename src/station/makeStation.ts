@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { beginConsultation } from '../../machines/consultation/consultation';
+import { countJumpSince, isInDoubt } from '../../shared/records/clockJump';
 import { findLastTime } from '../../shared/records/findLastTime';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
@@ -127,6 +128,16 @@ export function makeStation(parts: StationParts): Station {
       if (failed !== undefined) return failed;
       const said = await Promise.all([...readState().open.keys()].map((id) => tapping.submit(id, by, raw)));
       return said.find(({ ok }) => !ok) ?? accept(undefined);
+    },
+
+    async sayPutAhead(by, jump) {
+      for (const test of readState().skinTests.filter((each) => isInDoubt(each, jump))) {
+        const aheadMs = countJumpSince(jump, test.putOnAtMs);
+        const raw = { type: 'CLOCK_PUT_AHEAD', answers: { aheadMs: String(aheadMs) } } as const;
+        const told = await enqueue(SKIN_TESTS, () => skinTests.change(test.id, by, raw));
+        if (!told.ok) return told;
+      }
+      return accept(undefined);
     },
 
     readLogs: memory.logs,

@@ -1,5 +1,7 @@
 import { advance, type Consultation } from '../../machines/consultation/consultation';
+import { findReadableAtMs } from '../../shared/judgement/skinTest';
 import { classify, type RawEvent } from '../../shared/records/classify';
+import { countDoubtMs } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
 import { findCitation, findPutOnRefusal, listStandingTests } from '../../shared/records/skinTest/citation';
 import { classifySkinTest, type RawSkinTestEvent } from '../../shared/records/skinTest/classify';
@@ -12,6 +14,7 @@ import type { Queues } from '../storage/queue';
 import type { Board } from './board';
 import { nameSkinTestLog } from './readLogs';
 import { stampTime } from './stampTime';
+import type { StationParts } from './station';
 import type { SubmitRefusal } from './submitRefusal';
 import type { Taking } from './taking';
 
@@ -44,7 +47,7 @@ export function makeSkinTests(
   board: Board,
   { append, take }: Pick<Taking, 'append' | 'take'>,
   queues: Queues,
-  { now, makeId }: { readonly now: () => number; readonly makeId: () => string },
+  { now, makeId, readJumps = () => [] }: Pick<StationParts, 'now' | 'makeId' | 'readJumps'>,
 ): SkinTestKeeping {
   const find = (id: string | undefined): SkinTest | undefined =>
     board.read().skinTests.find((test) => test.id === id);
@@ -86,7 +89,14 @@ export function makeSkinTests(
   const judge = (test: SkinTest | null, by: string, raw: RawSkinTestEvent) => {
     const { id: settingsId, settings } = board.read().settings;
     const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), test?.newestAtMs ?? 0);
-    return classifySkinTest(test, raw, { settings, settingsId, atMs, by });
+    const event = classifySkinTest(test, raw, { settings, settingsId, atMs, by });
+    if (!event.ok || !('seen' in event.value.payload) || event.value.payload.seen !== 'nothing') return event;
+    const putOnAtMs =
+      test?.putOnAtMs ?? ('putOnAtMs' in event.value.payload ? event.value.payload.putOnAtMs : atMs);
+    const doubtMs = countDoubtMs(readJumps(), putOnAtMs);
+    return atMs < findReadableAtMs(putOnAtMs, settings.profile) + doubtMs
+      ? refuse({ kind: 'waitInDoubt', doubtMs } as const)
+      : event;
   };
 
   const putOn: SkinTestKeeping['putOn'] = async (by, answers, notHers = []) => {

@@ -1,4 +1,5 @@
 import type { RawEvent } from '../../shared/records/classify';
+import type { ClockJump } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
 import type { RawSkinTestEvent } from '../../shared/records/skinTest/classify';
 import type { Result } from '../../shared/result';
@@ -17,6 +18,8 @@ export interface StationParts {
   /** What other windows are to hear; the store's own acknowledgements, in their order. */
   readonly onAcknowledged: (name: string, seq: number, entry: Json) => void;
   readonly onDropped: (name: string) => void;
+  /** Jumps of the tablet's clock that nobody has explained. */
+  readonly readJumps?: () => readonly ClockJump[];
 }
 
 /** What a person does about a skin test that is on. */
@@ -47,6 +50,8 @@ export interface Station {
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
   correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
+  /** A person says that this jump was no sleep: skin tests that were on have waited for so much less. */
+  sayPutAhead(by: string, jump: ClockJump): Promise<Result<void, SubmitRefusal>>;
   /** All that is held, by log: what a newly opened window asks for. */
   readLogs(): Logs;
   /** The newest published state. */

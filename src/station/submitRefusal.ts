@@ -9,6 +9,8 @@ export type SubmitRefusal =
   | SkinTestConflict
   | PutOnRefusal
   | { readonly kind: 'notNow' }
+  /** The clock jumped ahead while a skin test was on, and nobody has said whether it slept. */
+  | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
   | { readonly kind: 'stoppedElsewhere' }
   | { readonly kind: 'noSuchChair' }
   /** `ticket`: whose chair it is. */

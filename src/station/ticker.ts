@@ -1,11 +1,22 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import { type ClockJump, findJump } from '../../shared/records/clockJump';
 
 /**
  * What time is it? One ticker for the whole station, in milliseconds since 1970-01-01 UTC.
  * Armed to the next full second, and woken by visibility, focus and page show, so that a page that slept is right
  * at once. `refresh` is called whenever a state is published, so that no first paint is a second behind.
  */
-export function createTicker(readNow: () => number = Date.now): {
+export function createTicker({
+  readNow = Date.now,
+  readSteady = () => performance.now(),
+  onJump = () => undefined,
+}: {
+  readonly readNow?: () => number;
+  /** A clock that nobody sets, in ms from any beginning. */
+  readonly readSteady?: () => number;
+  /** The clock is further on than the steady one counted: it slept, or was put ahead. */
+  readonly onJump?: (jump: ClockJump) => void;
+} = {}): {
   readonly nowMs: Accessor<number>;
   readonly refresh: () => void;
   /** The latest time the tablet's clock has shown since this page was opened: ahead of now when it was set back. */
@@ -16,13 +27,18 @@ export function createTicker(readNow: () => number = Date.now): {
   const [nowMs, setNowMs] = createSignal(readNow());
   const [seenMs, setSeenMs] = createSignal(nowMs());
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let last = { wallMs: nowMs(), steadyMs: readSteady() };
 
   const refresh = (): void => {
     clearTimeout(timer);
     const atMs = readNow();
+    const both = { wallMs: atMs, steadyMs: readSteady() };
+    const jump = findJump(last, both);
+    last = both;
     setNowMs(atMs);
     setSeenMs((seen) => Math.max(seen, atMs));
     timer = setTimeout(refresh, 1000 - (atMs % 1000));
+    if (jump !== null) onJump(jump);
   };
 
   refresh();

@@ -1,6 +1,6 @@
 import type { ClassifyRefusal } from '../../shared/records/conflict';
 import type { FieldRefusal } from '../../shared/records/readForm';
-import { formatQuantity } from '../../shared/units/format';
+import { formatCountdown, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
 import type { RefusalWords } from './en/refusals';
 import type { Words } from './words';
@@ -10,6 +10,7 @@ export type AnyRefusal =
   | ClassifyRefusal
   | { readonly kind: 'chairTaken'; readonly ticket: string }
   | { readonly kind: 'skinTestTooEarly'; readonly readableAtMs: number }
+  | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
   | { readonly kind: 'skinTestOn' | 'skinTestReacted'; readonly putOnAtMs: number }
   | {
       readonly kind:
@@ -63,6 +64,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.chairTaken(refusal.ticket);
     case 'skinTestTooEarly':
       return words.refusals.skinTestTooEarly(words.moments.dayAndTime(refusal.readableAtMs));
+    case 'waitInDoubt':
+      return words.refusals.waitInDoubt(formatCountdown(refusal.doubtMs));
     case 'skinTestOn':
     case 'skinTestReacted':
       return words.refusals[refusal.kind](words.moments.dayAndTime(refusal.putOnAtMs));

@@ -106,6 +106,23 @@ describe('a call comes when its time has passed, whatever the clock on the wall 
     await page.context().close();
   });
 
+  it('when the clock was set ahead half an hour: the strand counts all of it, and that is told, after a reload too', async () => {
+    const startedAtMs = Date.UTC(2026, 5, 2, 13);
+    const { page, run, calls } = await seatOne(startedAtMs);
+    await run(minute - second);
+    expect(await page.locator('.notice-bar').count()).toBe(0);
+    await page.clock.setSystemTime(startedAtMs + 31 * minute);
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    expect(await digits(page)).toBe('+29:00');
+    expect(calls()).toEqual([[31 * minute, 392]]);
+    expect(await page.locator('.notice-newest').textContent()).toContain('went on by 30:00 at once');
+    await page.reload();
+    await page.locator('[data-act="read-notices"]').tap();
+    await page.locator('[data-act="clock-slept"]').tap();
+    await page.locator('.notice-bar').waitFor({ state: 'detached' });
+    await page.context().close();
+  });
+
   it('drifts by nothing over a day of twelve hours', async () => {
     const startedAtMs = Date.UTC(2026, 5, 2, 11);
     const { page, pass, nowMs } = await seatOne(startedAtMs);

@@ -78,11 +78,16 @@ export const careForm = {
 export const clockForm = { clock: { kind: 'text', maxLength: 40 } } as const satisfies Form;
 
 /**
- * By how much was the tablet's clock set back? Always below zero: a clock that jumps ahead needs no correction.
+ * By how much was the tablet's clock set back? Always below zero.
  * At most about a hundred years: ASSUMED, no tablet's clock begins earlier.
  */
 export const clockCorrectedForm = {
   shiftMs: { kind: 'number', field: { quantity: 'count', min: -3.2e12, max: -1, step: 1 } },
+} as const satisfies Form;
+
+/** By how much was the tablet's clock put ahead while a skin test was on? Range as above. */
+export const clockPutAheadForm = {
+  aheadMs: { kind: 'number', field: { quantity: 'count', min: 1, max: 3.2e12, step: 1 } },
 } as const satisfies Form;
 
 export const nothingForm = {} as const satisfies Form;

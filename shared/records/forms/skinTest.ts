@@ -1,5 +1,5 @@
 import type { AnswersOf, Form } from '../form';
-import { clockCorrectedForm, correctedForm, openedForm } from './course';
+import { clockCorrectedForm, clockPutAheadForm, correctedForm, openedForm } from './course';
 import { skinTestForm } from './test';
 
 /**
@@ -33,6 +33,7 @@ export const skinTestForms = {
   SKIN_TEST_READ: readForm,
   SKIN_TEST_TAKEN_BACK: takenBackForm,
   CLOCK_CORRECTED: clockCorrectedForm,
+  CLOCK_PUT_AHEAD: clockPutAheadForm,
 } as const;
 
 export type PutOnAnswers = AnswersOf<typeof putOnForm>;

@@ -57,7 +57,9 @@ function isSaid(
   profile: LocalProfile,
 ): boolean {
   if (noted.skinTestId !== test.id) return false;
-  if (noted.seen === 'notReadYet') return findSeen(test, profile) === 'notReadYet';
+  if (noted.seen === 'notReadYet') {
+    return findSeen(test, profile) === 'notReadYet' && noted.putOnAtMs === test.putOnAtMs;
+  }
   return noted.seen === test.seen && noted.readAtMs === test.read?.atMs;
 }
 

@@ -34,6 +34,9 @@ export function findSkinTestConflict(
   if (type === 'SKIN_TEST_TAKEN_BACK') {
     return payload.what === 'reading' && test.seen === 'notReadYet' ? notNow : null;
   }
+  if (type === 'CLOCK_PUT_AHEAD') {
+    return test.seen === 'notReadYet' && test.putOnAtMs + payload.aheadMs <= atMs ? null : notNow;
+  }
   if (type !== 'SKIN_TEST_READ') return null;
   const status = judgeTest({ ...test, readAtMs: test.read?.atMs ?? null }, profile, atMs);
   if (status === 'reaction') return notNow;

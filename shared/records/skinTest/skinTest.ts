@@ -61,6 +61,11 @@ function change(test: SkinTest, event: SkinTestEvent): Partial<SkinTest> {
       const isAhead = test.seen === 'nothing' && test.read !== null && test.read.atMs > atMs;
       return { olderByMs: test.olderByMs - event.payload.shiftMs, ...(isAhead ? unread : {}) };
     }
+    case 'CLOCK_PUT_AHEAD': {
+      // By today's clock it was put on later, so it has waited for the shorter time; it lapses after the longer.
+      const { aheadMs } = event.payload;
+      return { putOnAtMs: test.putOnAtMs + aheadMs, olderByMs: test.olderByMs + aheadMs };
+    }
   }
 }
 

@@ -96,5 +96,11 @@ export const notices = {
     `Not saved in ${log}: the store ${failures[kind]}. Tap it again.`,
   notSavedMaybe: (log: string, kind: WriteFailureKind) =>
     `Perhaps not saved in ${log}: the store ${failures[kind]}. What the screen shows now is what is held.`,
+  jumped: (when: string, ahead: string) =>
+    `${when}: the tablet’s clock went on by ${ahead} at once. The tablet slept, or its clock was put ahead.`,
+  runsOn: 'What is in a mix, in a glass or on a head counts the whole time.',
+  testWaits: 'A skin test that is on waits so much longer, until somebody says which it was.',
+  slept: 'It only slept',
+  putAhead: 'It was put ahead',
   lostPlace: (why: LostWhy) => lost[why],
 };

@@ -219,6 +219,11 @@ export const refusals = {
     what: 'It is too early to say that nothing is seen.',
     clears: `May be read from ${when}. A reaction can be noted now.`,
   }),
+  waitInDoubt: (doubt: string): RefusalWords => ({
+    what: `While it was on, the tablet’s clock went on by ${doubt} at once: it may have waited too short.`,
+    clears:
+      'Did the tablet only sleep? Say so in the notice at the foot of the screen. A reaction can be noted now.',
+  }),
   skinTestOn: (putOn: string): RefusalWords => ({
     what: `This ticket has a skin test of that product line on, since ${putOn}.`,
     clears:

@@ -16,7 +16,7 @@ import {
   untilAnswered,
   untilConfirmed,
 } from './clients';
-import { neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
+import { jumpAhead, neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
 import {
   alone,
   among,
@@ -477,7 +477,15 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       ({ act }) => act('read-notices'),
     ),
     error: 'every notice is one',
-    also: { bar: scene(() => ({ ...usualHouse(), ...unreadable }), '.notice-bar') },
+    also: {
+      bar: scene(() => ({ ...usualHouse(), ...unreadable }), '.notice-bar'),
+      jumped: {
+        ...scene(withSkinTests(usualHouse, [['W.K.', 40]]), '[data-act="clock-put-ahead"]', ({ act }) =>
+          act('read-notices'),
+        ),
+        harm: (page) => jumpAhead(page, nowMs - 5 * minuteMs, 9 * hourMs),
+      },
+    },
   },
   clockDoubt: {
     empty: 'without a client nobody is asked',

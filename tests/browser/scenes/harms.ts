@@ -31,6 +31,13 @@ export const refusePlace = (page: Page) =>
     Object.defineProperty(navigator, 'locks', { value: { request } });
   });
 
+/** While this page was open the tablet's clock went on by so much at once, and nobody has said why. */
+export const jumpAhead = (page: Page, atMs: number, aheadMs: number) =>
+  page.addInitScript(
+    (kept) => localStorage.setItem('strandproof.clockJumps', kept),
+    JSON.stringify([{ atMs, aheadMs }]),
+  );
+
 /** Another window of the same tablet writes. */
 export async function writeElsewhere(page: Page): Promise<void> {
   const other = await page.context().newPage();

@@ -5,6 +5,7 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
+import { createClockJumps } from '../../../src/station/clockJumps';
 import type { StationInUse } from '../../../src/station/createStation';
 import type { DemoInUse } from '../../../src/station/demo/createDemo';
 import { makeStation } from '../../../src/station/makeStation';
@@ -29,6 +30,7 @@ export async function showStation(
   const [nowMs, setNowMs] = createSignal(options.atMs ?? endsIronedWet.startAtMs);
   const [seenMs, setSeenMs] = createSignal(nowMs());
   const [published, setPublished] = createSignal<StationState | undefined>();
+  const clockJumps = createClockJumps({ getItem: () => null, setItem: () => undefined });
   let ids = 0;
   const station = makeStation({
     store: switchOn(tablet, undefined, options.change).store,
@@ -37,6 +39,7 @@ export async function showStation(
       ids += 1;
       return `client${String(ids).padStart(4, '0')}`;
     },
+    readJumps: clockJumps.jumps,
     publish: setPublished,
     onAcknowledged: () => undefined,
     onDropped: () => undefined,
@@ -64,6 +67,13 @@ export async function showStation(
       const corrected = await follow(station.correctClocks(by, seenMs()));
       if (corrected.ok) setSeenMs(nowMs());
       return corrected;
+    },
+    jumps: clockJumps.jumps,
+    saySlept: clockJumps.forget,
+    sayPutAhead: async (by, jump) => {
+      const said = await follow(station.sayPutAhead(by, jump));
+      if (said.ok) clockJumps.forget(jump);
+      return said;
     },
     state: () => published() ?? station.readState(),
     nowMs,
@@ -159,6 +169,13 @@ export async function showStation(
     });
     await settle();
   };
+  /** The clock goes on at once, and a clock that nobody sets does not. */
+  const jumpClock = async (aheadMs: number) => {
+    const atMs = nowMs() + aheadMs;
+    await turnClock(atMs);
+    clockJumps.note({ atMs, aheadMs });
+    await settle();
+  };
   /** Steps of a story, as if they had been tapped before anybody looked; answers the id of its consultation. */
   const play = async (steps: readonly StoryStep[], openId?: string): Promise<string> => {
     let id = openId ?? '';
@@ -188,6 +205,7 @@ export async function showStation(
     answer,
     settle,
     turnClock,
+    jumpClock,
   };
 }
 

@@ -1,5 +1,6 @@
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { ClockJump } from '../../../shared/records/clockJump';
 import { createTicker } from '../../../src/station/ticker';
 
 const startAtMs = Date.UTC(2026, 2, 3, 9, 0) + 400;
@@ -9,7 +10,7 @@ afterEach(() => vi.useRealTimers());
 
 const withTicker = (check: (ticker: ReturnType<typeof createTicker>) => void): void =>
   createRoot((dispose) => {
-    check(createTicker(() => Date.now()));
+    check(createTicker({ readNow: () => Date.now() }));
     dispose();
     expect(vi.getTimerCount()).toBe(0);
   });
@@ -39,6 +40,27 @@ describe('the ticker', () => {
         wake();
         expect(nowMs()).toBe(atMs);
       }
+    }));
+
+  it('tells a jump ahead of the clock that nobody sets, once, and none while both count the same', () =>
+    createRoot((dispose) => {
+      let steadyMs = 50;
+      const jumps: ClockJump[] = [];
+      createTicker({
+        readNow: () => Date.now(),
+        readSteady: () => steadyMs,
+        onJump: (jump) => jumps.push(jump),
+      });
+      steadyMs += 7_200_000;
+      vi.setSystemTime(startAtMs + 7_200_000);
+      document.dispatchEvent(new Event('visibilitychange'));
+      expect(jumps).toEqual([]);
+      vi.setSystemTime(startAtMs + 9_000_000);
+      steadyMs += 1000;
+      document.dispatchEvent(new Event('visibilitychange'));
+      window.dispatchEvent(new Event('focus'));
+      expect(jumps).toEqual([{ atMs: startAtMs + 9_000_000, aheadMs: 1_799_000 }]);
+      dispose();
     }));
 
   it('remembers the latest time it showed while the clock is set back, until a person trusts it', () =>

@@ -51,6 +51,11 @@ export const correctClock = (shiftMs: number): RawSkinTestEvent => ({
   answers: { shiftMs: String(shiftMs) },
 });
 
+export const putAhead = (aheadMs: number): RawSkinTestEvent => ({
+  type: 'CLOCK_PUT_AHEAD',
+  answers: { aheadMs: String(aheadMs) },
+});
+
 /** Put on at the start. */
 export const waiting = keep(nothing, putOn(), startAtMs);
 export const clear = keep(waiting, read('nothing'), startAtMs + 49 * hour, 'Juno');

@@ -11,6 +11,7 @@ import {
   type Kept,
   keep,
   nothing,
+  putAhead,
   putOn,
   read,
   startAtMs,
@@ -97,6 +98,22 @@ describe('a skin test by ticket', () => {
     expect(statusOf(doubted, startAtMs + 48 * hour)).toBe('due');
     const fine = keep(clear, correctClock(-4 * hour), startAtMs + 49 * hour);
     expect(statusOf(fine, startAtMs + 49 * hour)).toBe('clear');
+  });
+
+  it('waits so much longer where the clock was put ahead, and lapses no later for it', () => {
+    const ahead = keep(waiting, putAhead(10 * hour), startAtMs + 20 * hour);
+    expect(statusOf(ahead, startAtMs + 58 * hour - 1)).toBe('waiting');
+    expect(statusOf(ahead, startAtMs + 58 * hour)).toBe('due');
+    expect(statusOf(ahead, startAtMs + 28 * day)).toBe('due');
+    expect(statusOf(ahead, startAtMs + 28 * day + 1)).toBe('lapsedUnread');
+    expect(replay(ahead.log)).toEqual({ ok: true, value: ahead.test });
+  });
+
+  it('is not moved by a clock once it was read, nor by more than it has been on', () => {
+    const notNow = { error: { kind: 'notNow' } };
+    expect(judge(clear, putAhead(hour), startAtMs + 50 * hour)).toMatchObject(notNow);
+    expect(judge(waiting, putAhead(20 * hour + 1), startAtMs + 20 * hour)).toMatchObject(notNow);
+    expect(judge(waiting, putAhead(20 * hour), startAtMs + 20 * hour).ok).toBe(true);
   });
 
   it('refuses what is written by nobody, in no way known here, or before its newest entry', () => {
