@@ -30,7 +30,7 @@ export function Notices(props: {
   /** A jump waits for an answer, so it is told first. */
   const first = () => {
     const [jump, notice] = [props.jumps.at(-1), props.notices.at(-1)];
-    if (jump !== undefined) return sayJump(jump, words);
+    if (jump !== undefined) return sayJump({ ...jump, wasRunning: false, holdsSkinTest: false }, words);
     return notice === undefined ? null : say(notice);
   };
   createEffect(() => {

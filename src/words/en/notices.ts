@@ -60,7 +60,7 @@ const lost: Readonly<Record<LostWhy, string>> = {
 
 /** What the station has to tell about its own memory. */
 export const notices = {
-  title: 'About the records',
+  title: 'What the station has to tell',
   count: (count: string) => (count === '1' ? '1 notice' : `${count} notices`),
   read: 'Read',
   dismiss: 'I have read it',
