@@ -1,5 +1,7 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import * as v from 'valibot';
 import { readDotsPerMm } from '../../shared/units/card';
+import { type Kept, keep, readKept } from './keep';
 
 /** How large is a millimetre on this glass? Known once a card was laid on it. */
 export interface RulerInUse {
@@ -12,7 +14,7 @@ export interface RulerInUse {
 
 /** What a browser has of it; `kept` is missing where it keeps nothing. */
 export interface RulerParts {
-  readonly kept: Pick<Storage, 'getItem' | 'setItem'> | undefined;
+  readonly kept: Kept | undefined;
   /** Dots to one px of the page: the glass, times every zoom there is. */
   readonly readScale: () => number;
   /** Which glass is this? Its dots either way round. */
@@ -20,6 +22,7 @@ export interface RulerParts {
 }
 
 const KEY = 'strandproof.ruler';
+const schema = v.object({ dotsPerMm: v.number(), of: v.string() });
 
 /** Where a browser does not tell the zoom of the page, its style does. */
 const readPageZoom = (): number => {
@@ -48,15 +51,9 @@ function findStorage(): Storage | undefined {
 }
 
 /** What was kept of this very glass; anything else, another glass or a damaged line, is none. */
-function readKept({ kept, glass }: RulerParts): number | null {
-  try {
-    const line: unknown = JSON.parse(kept?.getItem(KEY) ?? 'null');
-    if (typeof line !== 'object' || line === null) return null;
-    const { dotsPerMm, of } = line as { dotsPerMm?: unknown; of?: unknown };
-    return of === glass ? readDotsPerMm(dotsPerMm) : null;
-  } catch {
-    return null;
-  }
+function readDots({ kept, glass }: RulerParts): number | null {
+  const line = readKept(kept, KEY, schema);
+  return line?.of === glass ? readDotsPerMm(line.dotsPerMm) : null;
 }
 
 /**
@@ -65,7 +62,7 @@ function readKept({ kept, glass }: RulerParts): number | null {
  * Lives as long as the reactive root that made it. Checked in tests/src/tablet/ruler.test.tsx.
  */
 export function createRuler(parts: RulerParts = findParts()): RulerInUse {
-  const [dotsPerMm, setDotsPerMm] = createSignal(readKept(parts));
+  const [dotsPerMm, setDotsPerMm] = createSignal(readDots(parts));
   const [dotsPerPx, setDotsPerPx] = createSignal(parts.readScale());
   const look = () => setDotsPerPx(parts.readScale());
   const places = [window, window.visualViewport];
@@ -82,11 +79,7 @@ export function createRuler(parts: RulerParts = findParts()): RulerInUse {
     keep: (told) => {
       const believed = readDotsPerMm(told);
       setDotsPerMm(believed);
-      try {
-        parts.kept?.setItem(KEY, JSON.stringify({ dotsPerMm: believed, of: parts.glass }));
-      } catch {
-        // Full or forbidden: the ruler holds until the page is left, and is asked for again.
-      }
+      keep(parts.kept, KEY, { dotsPerMm: believed, of: parts.glass });
     },
   };
 }

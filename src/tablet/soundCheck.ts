@@ -1,41 +1,24 @@
+import * as v from 'valibot';
 import { ASSUMED_SAME_DAY_MS } from '../../shared/judgement/lapse';
+import { type Kept, keep, readKept } from './keep';
 
 /** What was said when the sound was last tried, and when. */
-export interface SoundCheck {
-  readonly answer: 'heard' | 'notHeard' | 'later';
-  readonly atMs: number;
-}
+const schema = v.object({
+  answer: v.picklist(['heard', 'notHeard', 'later']),
+  atMs: v.pipe(v.number(), v.safeInteger()),
+});
+export type SoundCheck = Readonly<v.InferOutput<typeof schema>>;
 
-const answers: readonly unknown[] = ['heard', 'notHeard', 'later'] satisfies SoundCheck['answer'][];
 const KEY = 'strandproof.soundCheck';
-
-type Keep = Pick<globalThis.Storage, 'getItem' | 'setItem'>;
 
 /**
  * Kept beside the records and in neither copy of them: it is about this tablet and this day, nothing is judged by it, and
  * where it is lost the sound is offered once more, which is the safe side. Null where nothing was said or can be read.
  */
-export function readSoundCheck(keep: Keep): SoundCheck | null {
-  try {
-    const kept: unknown = JSON.parse(keep.getItem(KEY) ?? 'null');
-    if (typeof kept !== 'object' || kept === null || !('answer' in kept) || !('atMs' in kept)) return null;
-    const { answer, atMs } = kept;
-    return answers.includes(answer) && typeof atMs === 'number' && Number.isSafeInteger(atMs)
-      ? { answer: answer as SoundCheck['answer'], atMs }
-      : null;
-  } catch {
-    return null;
-  }
-}
+export const readSoundCheck = (kept: Kept): SoundCheck | null => readKept(kept, KEY, schema);
 
 /** A browser that keeps nothing offers the sound anew with the next page. */
-export function keepSoundCheck(keep: Keep, check: SoundCheck): void {
-  try {
-    keep.setItem(KEY, JSON.stringify(check));
-  } catch {
-    // Nothing is judged by it.
-  }
-}
+export const keepSoundCheck = (kept: Kept, check: SoundCheck): void => keep(kept, KEY, check);
 
 /**
  * Does the bar offer to try the sound, or say that it was not heard? Anew after twelve hours, which tells a day from the
