@@ -56,7 +56,9 @@ export function Screens(props: {
   const sayCall = ({ consultation, clock, why }: UnheardCall): string | null =>
     settings().spoken ? words.alarm.spoken(writeChair(consultation.record.chair), why, clock.kind) : null;
   const alarm = createAlarm(props.station, props.tablet, submit, sayCall);
-  createEffect(() => props.tablet?.speakIn(settings().spoken ? words.locale : null));
+  /** Its own signal, so that no entry of anybody begins the language anew. */
+  const language = createMemo(() => (settings().spoken ? words.locale : null));
+  createEffect(() => props.tablet?.speakIn(language()));
   const place = createPlace(state, who, alarm.goTo);
 
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
