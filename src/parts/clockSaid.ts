@@ -1,5 +1,5 @@
+import { findCall } from '../../shared/records/call';
 import { type Clock, readClock } from '../../shared/records/clock';
-import { findLookDueSinceMs } from '../../shared/records/lookDue';
 import { formatCountdown, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
 import type { Words } from '../words/words';
@@ -80,11 +80,13 @@ export interface NextDue {
 export function findNextDue(
   clock: Clock,
   nowMs: number,
-): { readonly isLook: boolean; readonly atMs: number } {
+): { readonly comes: 'lookDue' | 'look' | 'end'; readonly atMs: number } {
+  const call = findCall(clock, nowMs);
+  if (call?.why === 'look') return { comes: 'lookDue', atMs: call.waitsSinceMs };
   const { nextLookAtMs, phase } = readClock(clock, nowMs);
   return nextLookAtMs === null || phase === 'nearlyDue'
-    ? { isLook: false, atMs: clock.dueAtMs }
-    : { isLook: true, atMs: findLookDueSinceMs(clock, nowMs) ?? nextLookAtMs };
+    ? { comes: 'end', atMs: clock.dueAtMs }
+    : { comes: 'look', atMs: nextLookAtMs };
 }
 
 /** What of this clock is due next, and in how long? Digits count up once it is due. */
@@ -95,9 +97,15 @@ export function sayNextDue(
   words: Words,
   units: UnitSettings,
 ): NextDue {
-  const { phase } = readClock(clock, nowMs);
   const { name, says, tone } = sayClock(clock, strandNumber, nowMs, words, units);
-  const { isLook, atMs } = findNextDue(clock, nowMs);
-  const lookSays = phase === 'lookDue' ? words.clock.lookDue : words.clock.lookIn;
-  return { name, says: isLook ? lookSays : says, digits: formatCountdown(atMs - nowMs), tone, atMs };
+  const { comes, atMs } = findNextDue(clock, nowMs);
+  const digits = formatCountdown(atMs - nowMs);
+  switch (comes) {
+    case 'lookDue':
+      return { name, says: words.clock.lookDue, digits, tone: 'look', atMs };
+    case 'look':
+      return { name, says: words.clock.lookIn, digits, tone, atMs };
+    case 'end':
+      return { name, says, digits, tone, atMs };
+  }
 }

@@ -1,9 +1,12 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import type { Kept } from './keep';
 import { keepPage, type PageState, type PageWorkers } from './pageKeeper';
+import type { SoundState } from './player';
 import type { Audio } from './pulses';
-import { type Calling, makeSound, type SoundState } from './sound';
+import { makeSound } from './sound';
 import { keepSoundCheck, readSoundCheck, type SoundCheck } from './soundCheck';
 import { makeSpeech, type SpeechParts, type Synthesis, type Utterance, type VoiceState } from './speech';
+import type { Calling } from './turns';
 import { makeWakeKeeper, type WakeLocks, type WakeState } from './wakeLock';
 
 /** The tablet itself: its screen that must stay awake, its sound, and its page that must open without the network. */
@@ -15,9 +18,10 @@ export interface TabletInUse {
   /** What was said when the sound was last tried on this tablet; null where nobody has. */
   readonly soundCheck: Accessor<SoundCheck | null>;
   readonly noteSoundCheck: (answer: SoundCheck['answer'], atMs: number) => void;
-  /** One call, to hear whether it is heard, and a line after it. */
-  readonly tryOut: (line: string | null) => void;
-  readonly call: (calling: Calling | null) => void;
+  /** One call, to hear whether it is heard, and a line after it. Answers whether it was played. */
+  readonly tryOut: (line: string | null) => Promise<boolean>;
+  /** These call now, whoever waits first in front. */
+  readonly call: (calls: readonly Calling[]) => void;
   /** In which language lines are spoken; null where none are. */
   readonly speakIn: (language: string | null) => void;
 }
@@ -29,7 +33,7 @@ export interface TabletParts {
   /** Missing where the page is not to be kept: it is being worked on, or was opened from a file. */
   readonly pageWorkers?: PageWorkers | null;
   readonly speech: SpeechParts | null;
-  readonly keep: Pick<Storage, 'getItem' | 'setItem'>;
+  readonly keep: Kept;
 }
 
 const findSpeech = (): SpeechParts | null =>

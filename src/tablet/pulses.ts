@@ -25,6 +25,7 @@ interface Gain {
   readonly gain: {
     setValueAtTime(value: number, atS: number): unknown;
     linearRampToValueAtTime(value: number, atS: number): unknown;
+    cancelScheduledValues(fromS: number): unknown;
   };
   connect(to: never): unknown;
 }
@@ -36,7 +37,7 @@ export const ASSUMED_HARMONICS = [1, 0.6, 0.45, 0.3, 0.2] as const;
 export const ASSUMED_PULSE_S = { on: 0.2, rise: 0.04 } as const;
 
 /** One call: its pulses by their fundamentals, the pause after each, and from one call to the next. */
-interface Pattern {
+export interface Pattern {
   readonly pitchesHz: readonly number[];
   readonly pauseS: number;
   readonly againMs: number;
@@ -58,15 +59,23 @@ export const ASSUMED_CALL_PULSES: Readonly<Record<CallKind, Pattern>> = {
 /** The gain of a pulse, 0 to 1. Assumed because the tablet's own volume does the rest. */
 const ASSUMED_GAIN = 0.35;
 
-/** Plays soft pulses of these pitches, from now on. Answers how long they take, s. */
+/** Pulses under way: how long they take, s, and how to end them softly at once. */
+export interface Pulses {
+  readonly lengthS: number;
+  readonly stop: () => void;
+}
+
+/** Plays soft pulses of these pitches, from now on. */
 export function playPulses(
   audio: Audio,
   { pitchesHz, pauseS }: Pick<Pattern, 'pitchesHz' | 'pauseS'>,
-): number {
+): Pulses {
   const { on, rise } = ASSUMED_PULSE_S;
   const imag = Float32Array.from([0, ...ASSUMED_HARMONICS]);
   const wave = audio.createPeriodicWave(new Float32Array(imag.length), imag);
   const beginS = audio.currentTime + 0.02;
+  const all = audio.createGain();
+  all.connect(audio.destination as never);
   pitchesHz.forEach((pitchHz, pulse) => {
     const atS = beginS + pulse * (on + pauseS);
     const oscillator = audio.createOscillator();
@@ -74,7 +83,7 @@ export function playPulses(
     oscillator.frequency.value = pitchHz;
     oscillator.setPeriodicWave(wave as never);
     oscillator.connect(gain as never);
-    gain.connect(audio.destination as never);
+    gain.connect(all as never);
     gain.gain.setValueAtTime(0, atS);
     gain.gain.linearRampToValueAtTime(ASSUMED_GAIN, atS + rise);
     gain.gain.setValueAtTime(ASSUMED_GAIN, atS + on - rise);
@@ -82,5 +91,14 @@ export function playPulses(
     oscillator.start(atS);
     oscillator.stop(atS + on);
   });
-  return pitchesHz.length * (on + pauseS);
+  return {
+    lengthS: pitchesHz.length * (on + pauseS),
+    /** Those that have not begun yet go through the same gain. */
+    stop: () => {
+      const nowS = audio.currentTime;
+      all.gain.cancelScheduledValues(nowS);
+      all.gain.setValueAtTime(1, nowS);
+      all.gain.linearRampToValueAtTime(0, nowS + rise);
+    },
+  };
 }

@@ -1,23 +1,15 @@
-import type { CallKind } from '../../shared/records/call';
-import { ASSUMED_CALL_PULSES, type Audio, playPulses } from './pulses';
-
-/** `asleep`: a browser gives no sound before the first touch, or took it away. */
-export type SoundState = 'asleep' | 'ready' | 'unavailable';
-
-/** What is called now, and the line that is spoken after the pulses, where that is wanted. */
-export interface Calling {
-  readonly kind: CallKind;
-  readonly line: string | null;
-}
+import { makePlayer, type SoundState } from './player';
+import { ASSUMED_CALL_PULSES, type Audio } from './pulses';
+import { type Calling, makeTurns, type Turn } from './turns';
 
 export interface Sound {
   readonly state: () => SoundState;
   /** In a touch or a key alone: asks the browser for sound. The first one that gets it is heard once, softly. */
   arm(): void;
-  /** One call, to hear whether it is heard. */
-  tryOut(line: string | null): void;
-  /** Calls again and again until it is told otherwise; another call is heard at once. */
-  call(calling: Calling | null): void;
+  /** In a touch or a key alone: one call, to hear whether it is heard. Answers whether it was played. */
+  tryOut(line: string | null): Promise<boolean>;
+  /** These call, the gravest first, again and again until it is told otherwise; one that is new is heard at once. */
+  call(calls: readonly Calling[]): void;
   stop(): void;
 }
 
@@ -27,122 +19,105 @@ export interface Voice {
   hush(): void;
 }
 
-/** The line is spoken with every so many calls. Assumed because words wear sooner than pulses. */
-export const ASSUMED_SPOKEN_EACH = 4;
+/** So long a trial waits for the browser to give the sound, ms. Assumed because by then whoever tries it taps again. */
+export const ASSUMED_WAKE_MS = 2_000;
 
 /** The first touch that gets the sound is answered by this. */
 const FIRST = { pitchesHz: ASSUMED_CALL_PULSES.look.pitchesHz.slice(0, 1), pauseS: 0 };
 
-const isSameCall = (one: Calling | null, other: Calling | null): boolean =>
-  one?.kind === other?.kind && one?.line === other?.line;
-
 /**
- * The sound of this tablet. Nothing is played while it is asleep; as soon as it wakes, a call that is due is heard.
- * `openAudio` answers null where this browser has none. Words come after the pulses, never instead of them.
- * Checked in tests/src/tablet/sound.test.ts.
+ * The sound of this tablet. Nothing is played while it is asleep; as soon as it wakes, a call that is due is heard. Words
+ * come after the pulses, never instead of them. Checked in tests/src/tablet/sound.test.ts and soundTurns.test.ts.
  */
 export function makeSound(
   openAudio: () => Audio | null,
   onChange: (state: SoundState) => void,
   voice: Voice | null = null,
 ): Sound {
-  let audio: Audio | null = null;
-  let isUnavailable = false;
-  let calling: Calling | null = null;
-  let heard: Calling | null = null;
-  let timer: ReturnType<typeof setInterval> | undefined;
-  let speaking: ReturnType<typeof setTimeout> | undefined;
+  const turns = makeTurns();
+  let calls: readonly Calling[] = [];
   let shown: SoundState = 'asleep';
+  let underWay: Turn | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let speaking: ReturnType<typeof setTimeout> | undefined;
 
-  const read = (): SoundState => {
-    if (isUnavailable) return 'unavailable';
-    return audio?.state === 'running' ? 'ready' : 'asleep';
-  };
-
-  const play = (pattern: Parameters<typeof playPulses>[1], line: string | null): void => {
-    if (audio === null || read() !== 'ready') return;
-    try {
-      const lengthS = playPulses(audio, pattern);
-      clearTimeout(speaking);
-      if (line !== null) speaking = setTimeout(() => voice?.speak(line), lengthS * 1000);
-    } catch {
-      isUnavailable = true;
-      tell();
+  const player = makePlayer(openAudio, () => {
+    const now = player.state();
+    if (now !== shown) {
+      shown = now;
+      onChange(now);
     }
-  };
-
-  const beQuiet = (): void => {
-    clearInterval(timer);
-    clearTimeout(speaking);
-    timer = undefined;
-    if (heard?.line != null) voice?.hush();
-    heard = null;
-  };
-
-  const keepCalling = (): void => {
-    const now = read() === 'ready' ? calling : null;
-    if (isSameCall(now, heard)) return;
-    beQuiet();
-    if (now === null) return;
-    heard = now;
-    const pattern = ASSUMED_CALL_PULSES[now.kind];
-    let count = 0;
-    const callOnce = (): void => {
-      play(pattern, count % ASSUMED_SPOKEN_EACH === 0 ? now.line : null);
-      count += 1;
-    };
-    timer = setInterval(callOnce, pattern.againMs);
-    callOnce();
-  };
-
-  function tell(): void {
-    const now = read();
-    if (now === shown) return;
-    shown = now;
-    onChange(now);
     keepCalling();
+  });
+
+  const play = (pattern: Parameters<typeof player.play>[0], line: string | null): boolean => {
+    const lengthS = player.play(pattern);
+    if (lengthS === null) return false;
+    clearTimeout(speaking);
+    if (line !== null) speaking = setTimeout(() => voice?.speak(line), lengthS * 1000);
+    return true;
+  };
+
+  /** What sounds ends, and no line comes after it. */
+  const cut = (): void => {
+    clearTimeout(speaking);
+    if (underWay?.line != null) voice?.hush();
+    underWay = null;
+    player.cut();
+  };
+  /** The same for what still calls: it will have its turn. */
+  const putOff = (): void => {
+    if (underWay !== null) turns.unname(underWay);
+    cut();
+  };
+  const beQuiet = (): void => {
+    clearTimeout(timer);
+    cut();
+  };
+
+  function callOnce(turn: Turn | null): void {
+    const [gravest] = turns.calls();
+    if (turn === null || gravest === undefined) return;
+    underWay = turn;
+    timer = setTimeout(() => callOnce(turns.next()), ASSUMED_CALL_PULSES[gravest.kind].againMs);
+    play(ASSUMED_CALL_PULSES[turn.calling.kind], turn.line);
   }
 
-  const open = (): Audio | null => {
-    try {
-      return openAudio();
-    } catch {
-      return null;
-    }
-  };
+  function keepCalling(): void {
+    const now = player.state() === 'ready' ? calls : [];
+    const wasCalling = turns.calls().length > 0;
+    const begun = turns.see(now);
+    if (now.length === 0) {
+      if (wasCalling) beQuiet();
+    } else if (begun !== null) {
+      clearTimeout(timer);
+      putOff();
+      callOnce(begun);
+    } else if (underWay !== null && !turns.isCalling(underWay)) cut();
+  }
+
+  const arm = (): void =>
+    player.arm(() => {
+      if (calls.length === 0) play(FIRST, null);
+    });
 
   return {
-    state: read,
-
-    arm() {
-      if (read() !== 'asleep') return;
-      const isFirst = audio === null;
-      audio ??= open();
-      if (audio === null) {
-        isUnavailable = true;
-        return tell();
-      }
-      audio.onstatechange = tell;
-      const heardOnce = (): void => {
-        tell();
-        if (isFirst && calling === null) play(FIRST, null);
-      };
-      audio.resume().then(heardOnce, tell);
+    state: player.state,
+    arm,
+    async tryOut(line) {
+      arm();
+      await Promise.race([player.waking(), new Promise((resolve) => setTimeout(resolve, ASSUMED_WAKE_MS))]);
+      putOff();
+      return play(ASSUMED_CALL_PULSES.due, line);
     },
-
-    tryOut: (line) => play(ASSUMED_CALL_PULSES.due, line),
-
     call(next) {
-      calling = next;
+      calls = next;
       keepCalling();
     },
-
     stop() {
+      calls = [];
       beQuiet();
-      if (audio === null) return;
-      audio.onstatechange = null;
-      audio.close().catch(() => undefined);
-      audio = null;
+      player.close();
     },
   };
 }

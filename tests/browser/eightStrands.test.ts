@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { salon } from '../../seeds/salon';
 import type { StoryStep } from '../../seeds/story';
 import type { CallKind } from '../../shared/records/call';
-import { isUnheard, makePaper, type PaperStrand } from './alarms/expected';
+import { isUnheard, listUnheard, makePaper, type PaperStrand } from './alarms/expected';
 import { type Acknowledged, type HeardCall, listen } from './alarms/listen';
 import { makeChance } from './chance';
 import { lengthOf, playAlone } from './makeLog';
@@ -101,6 +101,8 @@ describe('eight strands over four hours', () => {
     const paper = makePaper(person.nowMs());
     paper.strands.push(...strands);
     const expectedAcks: string[] = [];
+    /** What was silenced, or heard by going there: each of it must have begun to call before. */
+    const heardKeys: string[] = [];
     const counts = new Map<string, number>();
     let written = 0;
 
@@ -108,6 +110,7 @@ describe('eight strands over four hours', () => {
       await expect.poll(() => entries().length, patience).toBeGreaterThanOrEqual(written);
     };
     const hear = (list: readonly PaperStrand[]) => {
+      heardKeys.push(...listUnheard(list, paper.seenMs()).map(({ key }) => key));
       for (const strand of list) {
         expectedAcks.push(`${strand.id} ${strand.clock} ${paper.nowMs()}`);
         strand.heardAtMs = paper.nowMs();
@@ -234,7 +237,7 @@ describe('eight strands over four hours', () => {
       if (name !== wanted) await acts.view?.();
       counts.set(name, (counts.get(name) ?? 0) + 1);
       const isCalling = (await page.locator('.silence').count()) > 0;
-      expect(isCalling, `after ${name}, event ${event}, seed ${SEED}`).toBe(paper.kind() !== null);
+      expect(isCalling, `after ${name}, event ${event}, seed ${SEED}`).toBe(paper.isCalling());
     }
     await person.run(Math.max(second, endAtMs - paper.nowMs()));
     paper.run(Math.max(second, endAtMs - paper.nowMs()));
@@ -243,9 +246,11 @@ describe('eight strands over four hours', () => {
       .map(({ atMs, pitchesHz }) => ({ atMs, kind: kindOf(pitchesHz) }))
       .filter(({ kind }) => kind !== 'touch');
     const wrong: string[] = [];
+    /** Each call of each strand, by what begins it: when it was heard to begin. */
+    const begunAt = new Map<string, number[]>();
     let at = 0;
     let latestMs = 0;
-    for (const { atMs, kind, mayLack, lateMs } of paper.calls) {
+    for (const { atMs, kind, mayLack, lateMs, begins } of paper.calls) {
       const found = calls[at];
       const isIt = found?.kind === kind && found.atMs === atMs;
       if (!isIt && mayLack) continue;
@@ -256,19 +261,28 @@ describe('eight strands over four hours', () => {
         break;
       }
       latestMs = Math.max(latestMs, lateMs);
+      for (const key of begins) begunAt.set(key, [...(begunAt.get(key) ?? []), atMs]);
       at += 1;
     }
-    const onsets = paper.calls.filter(({ isOnset }) => isOnset);
+    const onsets = paper.calls.filter(({ begins }) => begins.length > 0);
+    const amid = onsets.filter(({ isAmid }) => isAmid);
+    const beganAgain = [...begunAt].flatMap(([key, times]) =>
+      times.slice(1).flatMap((atMs) => (paper.newAtMs.includes(atMs) ? [] : [key])),
+    );
     console.log(
       `seed ${SEED}: ${paper.strands.length} strands, ${EVENTS} events`,
       Object.fromEntries(counts),
-      `${onsets.length} alarms begun, ${calls.length} calls heard of ${paper.calls.length} expected,`,
+      `${begunAt.size} alarms of their own, ${amid.length} of them while another called for the same,`,
+      `${onsets.length} times begun, ${calls.length} calls heard of ${paper.calls.length} expected,`,
       `${expectedAcks.length} silenced, at most ${latestMs} ms late`,
     );
     expect(wrong).toEqual([]);
     expect(calls.length).toBe(at);
     expect(latestMs).toBeLessThan(TICK_MS);
     expect(acknowledged(entries())).toEqual(expectedAcks.toSorted());
+    expect(beganAgain).toEqual([]);
+    expect(heardKeys.filter((key) => !begunAt.has(key))).toEqual([]);
+    expect(amid.length).toBeGreaterThan(10);
     expect(onsets.length).toBeGreaterThan(60);
     for (const kind of ['look', 'due', 'overrun'])
       expect(onsets.filter((each) => each.kind === kind).length).toBeGreaterThan(3);

@@ -1,9 +1,9 @@
 import { type Accessor, createEffect, createMemo, createSignal } from 'solid-js';
-import { findCallKind, findGravest } from '../../../shared/records/call';
+import { findCallKind } from '../../../shared/records/call';
 import type { StationInUse } from '../../station/createStation';
 import type { TabletInUse } from '../../tablet/createTablet';
 import type { SubmitFor } from '../submitting';
-import { listUnheard, nameClock, type UnheardCall } from './listCalls';
+import { listUnheard, nameCall, nameClock, type UnheardCall } from './listCalls';
 
 export interface Alarm {
   /** This tablet calls somebody, heard or not. */
@@ -40,12 +40,11 @@ export function createAlarm(
     mayCall() ? listUnheard([...station.state().open.values()], silenced(), station.nowMs()) : [],
   );
   const isCalling = createMemo(() => unheard().length > 0);
-  /** Of several calls the gravest is heard. */
-  const calling = createMemo(() => {
-    const call = findGravest(unheard());
-    return call === undefined ? null : { kind: findCallKind(call), line: sayCall(call) };
-  });
-  createEffect(() => tablet?.call(calling()));
+  createEffect(() =>
+    tablet?.call(
+      unheard().map((call) => ({ key: nameCall(call), kind: findCallKind(call), line: sayCall(call) })),
+    ),
+  );
 
   const hear = (calls: readonly UnheardCall[]): void => {
     if (calls.length === 0) return;

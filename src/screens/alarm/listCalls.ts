@@ -1,5 +1,6 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { type Call, findCall, isHeard } from '../../../shared/records/call';
+import { compareWaiting } from '../../../shared/records/whoFirst';
 
 /** A call that nobody has heard yet. */
 export interface UnheardCall extends Call {
@@ -10,9 +11,13 @@ export interface UnheardCall extends Call {
 export const nameClock = (consultation: Pick<Consultation, 'id'>, clockId: string): string =>
   `${consultation.id}/${clockId}`;
 
+/** By which name is this call known, so that the same clock calling anew is another one? */
+export const nameCall = ({ consultation, clock, sinceMs }: UnheardCall): string =>
+  `${nameClock(consultation, clock.id)} ${sinceMs}`;
+
 /**
  * Who is called to whom at this moment, and has not been silenced? `silenced` holds, by clock, when this tablet was
- * told to be quiet, also where that could not be written. Checked in tests/src/screens/alarm.test.tsx.
+ * told to be quiet, also where that could not be written. Whoever waits first stands in front. Checked in tests/src/screens/alarm.test.tsx.
  */
 export const listUnheard = (
   open: readonly Consultation[],
@@ -23,9 +28,10 @@ export const listUnheard = (
     .filter(({ record }) => record.ended === null)
     .flatMap((consultation) =>
       consultation.record.clocks.flatMap((clock) => {
-        const call = clock.endedAtMs === null ? findCall(clock, nowMs) : null;
-        if (call === null) return [];
+        if (clock.endedAtMs !== null) return [];
         const silencedAtMs = silenced.get(nameClock(consultation, clock.id)) ?? null;
-        return isHeard(call, silencedAtMs) ? [] : [{ ...call, consultation }];
+        const call = findCall(clock, nowMs, silencedAtMs);
+        return call === null || isHeard(call, silencedAtMs) ? [] : [{ ...call, consultation }];
       }),
-    );
+    )
+    .sort(compareWaiting);

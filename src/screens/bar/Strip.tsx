@@ -1,5 +1,5 @@
 import { createMemo, Show } from 'solid-js';
-import { findCall, findCallKind } from '../../../shared/records/call';
+import { findCallKind } from '../../../shared/records/call';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
 import { CallShape } from '../alarm/CallShape';
@@ -18,8 +18,9 @@ export function Strip(props: {
   const said = createMemo(() => sayBarDue(props.due, props.nowMs, words, props.units));
   /** As which of the three this calls, silenced or not; null while it does not. */
   const kind = createMemo(() => {
-    const call = props.due.what === 'clock' ? findCall(props.due.clock, props.nowMs) : null;
-    return call === null ? null : findCallKind(call);
+    const { due } = props;
+    if (due.what === 'reaction' || due.waiting === null || due.clock.kind === 'dry') return null;
+    return findCallKind(due.waiting);
   });
   return (
     <button

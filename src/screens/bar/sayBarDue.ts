@@ -22,7 +22,7 @@ export function sayBarDue(
 ): Pick<NextDue, 'name' | 'says' | 'digits' | 'tone'> {
   if (due.what === 'clock') {
     const said = sayNextDue(due.clock, due.strandNumber, nowMs, words, units);
-    return due.clock.kind === 'dry' ? { ...said, tone: due.urgency === 'look' ? 'look' : 'running' } : said;
+    return due.clock.kind === 'dry' ? { ...said, tone: due.waiting === null ? 'running' : 'look' } : said;
   }
   return {
     name: words.bar.reaction,

@@ -1,6 +1,8 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
-import { type Clock, readClock } from '../../../shared/records/clock';
+import { findCall } from '../../../shared/records/call';
+import type { Clock } from '../../../shared/records/clock';
 import { findDryingClock } from '../../../shared/records/damp';
+import { compareWaiting, type Waiting } from '../../../shared/records/whoFirst';
 import { findNextDue } from '../../parts/clockSaid';
 
 /** The places of the bar: two columns of four. */
@@ -11,15 +13,12 @@ export interface Place {
   readonly consultation: Consultation | null;
 }
 
-/** How soon somebody has to go there: the first comes first of all. */
-const urgencies = ['over', 'basin', 'look', 'later'] as const;
-type Urgency = (typeof urgencies)[number];
-
 export interface RunningClock {
   readonly consultation: Consultation;
   readonly clock: Clock;
   readonly strandNumber: number | null;
-  readonly urgency: Urgency;
+  /** What somebody has to go there for by now, silenced or not; null while there is nothing. */
+  readonly waiting: Waiting | null;
   /** The next look, or the end once it is near: the moment that is shown. */
   readonly nextAtMs: number;
 }
@@ -47,25 +46,23 @@ export interface BarView {
   readonly due: readonly BarDue[];
 }
 
-/** Over, to the basin, to be looked at, or none of it yet? */
-function findUrgency(clock: Clock, nowMs: number): Urgency {
-  const { phase, nextLookAtMs } = readClock(clock, nowMs);
-  // Hair that may be dry by now waits for nobody: it is felt again, no sooner than a look is made.
-  if (clock.kind === 'dry') return phase === 'over' ? 'look' : 'later';
-  if (phase === 'over') return 'over';
-  if (phase === 'nearlyDue') return clock.kind === 'head' ? 'basin' : 'later';
-  return nextLookAtMs !== null && nextLookAtMs <= nowMs ? 'look' : 'later';
+/** Hair that may be dry by now calls nobody: it is felt again, no sooner than a look is made. */
+const findWaiting = (clock: Clock, nowMs: number): Waiting | null =>
+  clock.kind === 'dry'
+    ? clock.dueAtMs <= nowMs
+      ? { clock, why: 'look', waitsSinceMs: clock.dueAtMs }
+      : null
+    : findCall(clock, nowMs);
+
+/** Who waits comes before who will, in the order of the calls; of those the one whose look or end comes soonest. */
+function compareRunning(one: RunningClock, other: RunningClock): number {
+  if (one.waiting !== null && other.waiting !== null) return compareWaiting(one.waiting, other.waiting);
+  return Number(one.waiting === null) - Number(other.waiting === null) || one.nextAtMs - other.nextAtMs;
 }
 
-/** What is over comes before the basin, that before a look; a head before a strand that is over as well. */
-const compareUrgency = (one: RunningClock, other: RunningClock): number =>
-  urgencies.indexOf(one.urgency) - urgencies.indexOf(other.urgency) ||
-  (one.urgency === 'over' ? Number(other.clock.kind === 'head') - Number(one.clock.kind === 'head') : 0) ||
-  one.nextAtMs - other.nextAtMs;
-
-/** The same, the most urgent first. */
-export const sortByUrgency = <T extends RunningClock>(clocks: readonly T[]): T[] =>
-  [...clocks].sort(compareUrgency);
+/** The same, whoever waits first in front. */
+export const sortRunning = <T extends RunningClock>(clocks: readonly T[]): T[] =>
+  [...clocks].sort(compareRunning);
 
 const isRunning = ({ endedAtMs }: Clock): boolean => endedAtMs === null;
 
@@ -74,12 +71,12 @@ export function listClocks(consultation: Consultation, nowMs: number): readonly 
   const { record } = consultation;
   const drying = record.ended === null ? findDryingClock(record) : null;
   const running = [...record.clocks.filter(isRunning), ...(drying === null ? [] : [drying])];
-  return sortByUrgency(
+  return sortRunning(
     running.map((clock) => ({
       consultation,
       clock,
       strandNumber: record.strands.find((strand) => strand.clock === clock.id)?.number ?? null,
-      urgency: findUrgency(clock, nowMs),
+      waiting: findWaiting(clock, nowMs),
       nextAtMs: findNextDue(clock, nowMs).atMs,
     })),
   );
@@ -114,7 +111,7 @@ export function listDueOf(consultation: Consultation, nowMs: number): readonly B
 
 /** A reaction is first of all, with something on her before one that is rinsed; then the clocks. */
 function compareDue(one: BarDue, other: BarDue): number {
-  if (one.what === 'clock' && other.what === 'clock') return compareUrgency(one, other);
+  if (one.what === 'clock' && other.what === 'clock') return compareRunning(one, other);
   if (one.what === 'reaction' && other.what === 'reaction') {
     return Number(other.isOn) - Number(one.isOn) || one.sinceMs - other.sinceMs;
   }

@@ -1,5 +1,5 @@
 import { Show } from 'solid-js';
-import type { CallKind } from '../../../shared/records/call';
+import { type CallKind, findCallKind } from '../../../shared/records/call';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
@@ -24,17 +24,15 @@ export function sayDue(
     dry: () => said.dryName,
   };
   const time = words.moments.time(atMs);
-  const isOver = what === 'end' || what === 'overrun';
-  const ends = isOver ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
+  const isEnd = what === 'end' || what === 'overrun' || clock.kind === 'dry';
+  const ends = isEnd ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
   const says = what === 'overrun' ? said.elsewhere.overrun(ends) : ends;
   return [sayWhose(consultation, words, units), names[clock.kind](), says].join(' · ');
 }
 
 /** As which of the three calls is it shown? Hair that dries calls nobody, and a reaction is more than a call. */
-const kindOf = ({ clock, what }: DueNow): CallKind | null => {
-  if (clock.kind === 'dry' || what === 'reaction') return null;
-  return what === 'look' || what === 'overrun' ? what : 'due';
-};
+const kindOf = ({ clock, what }: DueNow): CallKind | null =>
+  clock.kind === 'dry' || what === 'reaction' ? null : findCallKind({ why: what });
 
 /** What is due for another client, in one line above the actions; one tap goes there. */
 export function DueElsewhere(props: {
@@ -52,7 +50,7 @@ export function DueElsewhere(props: {
           type="button"
           class="due-elsewhere"
           data-act="due-elsewhere"
-          data-what={first().clock.kind === 'dry' ? 'look' : first().what}
+          data-what={first().what}
           onClick={() => props.onOpen(first().consultation.id)}
         >
           <span>

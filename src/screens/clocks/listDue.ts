@@ -1,32 +1,23 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
-import { findCall } from '../../../shared/records/call';
-import { readClock } from '../../../shared/records/clock';
-import { findLookDueSinceMs } from '../../../shared/records/lookDue';
-import { listClocks, type RunningClock, sortByUrgency } from '../bar/viewBar';
+import type { Call } from '../../../shared/records/call';
+import { listClocks, type RunningClock, sortRunning } from '../bar/viewBar';
 
 /** Something that somebody has to do for a client now. */
 export interface DueNow extends RunningClock {
-  /** A look; to the basin; off or rinsed or read, or that too late; or a reaction with colour still on. */
-  readonly what: 'look' | 'basin' | 'end' | 'overrun' | 'reaction';
+  /** What it calls for, or a reaction with colour still on. */
+  readonly what: Call['why'] | 'reaction';
   /** Since when it is due; at the basin, when it is to be rinsed. */
   readonly atMs: number;
 }
 
-function readDue(running: RunningClock, nowMs: number): DueNow | null {
-  const { clock, consultation } = running;
-  const { phase } = readClock(clock, nowMs);
-  const lookDueSinceMs = findLookDueSinceMs(clock, nowMs);
+function readDue(running: RunningClock): DueNow | null {
+  const { clock, consultation, waiting } = running;
   if (clock.kind === 'head' && consultation.state.context.facts.care !== 'calm') {
     return { ...running, what: 'reaction', atMs: clock.startedAtMs };
   }
-  if (phase === 'over') {
-    const isOverrun = findCall(clock, nowMs)?.why === 'overrun';
-    return { ...running, what: isOverrun ? 'overrun' : 'end', atMs: clock.dueAtMs };
-  }
-  if (phase === 'nearlyDue' && clock.kind === 'head')
-    return { ...running, what: 'basin', atMs: clock.dueAtMs };
-  if (lookDueSinceMs !== null) return { ...running, what: 'look', atMs: lookDueSinceMs };
-  return null;
+  if (waiting === null) return null;
+  const { why, waitsSinceMs } = waiting;
+  return { ...running, what: why, atMs: why === 'basin' ? clock.dueAtMs : waitsSinceMs };
 }
 
 /**
@@ -41,9 +32,9 @@ export function listDue(
   const due = open
     .filter(({ id }) => id !== hereId)
     .flatMap((consultation) => listClocks(consultation, nowMs))
-    .flatMap((running) => readDue(running, nowMs) ?? []);
+    .flatMap((running) => readDue(running) ?? []);
   const isFirst = ({ what }: DueNow) => Number(what === 'reaction');
-  return sortByUrgency(due).sort((one, other) => isFirst(other) - isFirst(one));
+  return sortRunning(due).sort((one, other) => isFirst(other) - isFirst(one));
 }
 
 /** Nothing else is due than a second ago, so nothing is to be said or made anew. */

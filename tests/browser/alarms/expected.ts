@@ -15,7 +15,10 @@ export interface PaperStrand {
   isOff: boolean;
 }
 
-/** First look after two minutes, then every five; over, it calls every three minutes: what the station promises. */
+/**
+ * First look after two minutes, then every five; over for three minutes it is an overrun, and calls again three minutes
+ * after each time it was heard: what the station promises.
+ */
 const FIRST_LOOK_MS = 2 * minute;
 const LOOK_EVERY_MS = 5 * minute;
 const AGAIN_OVER_MS = 3 * minute;
@@ -31,9 +34,12 @@ export const againMs: Readonly<Record<CallKind, number>> = {
 export function findPaperCall(strand: PaperStrand, atMs: number): { kind: CallKind; sinceMs: number } | null {
   if (strand.isOff) return null;
   if (atMs >= strand.dueAtMs) {
-    let sinceMs = strand.dueAtMs;
-    while (sinceMs + AGAIN_OVER_MS <= atMs) sinceMs += AGAIN_OVER_MS;
-    return { kind: sinceMs === strand.dueAtMs ? 'due' : 'overrun', sinceMs };
+    const overrunAtMs = strand.dueAtMs + AGAIN_OVER_MS;
+    const kind = atMs < overrunAtMs ? 'due' : 'overrun';
+    if (strand.heardAtMs < strand.dueAtMs)
+      return { kind, sinceMs: atMs < overrunAtMs ? strand.dueAtMs : overrunAtMs };
+    const againAtMs = strand.heardAtMs + AGAIN_OVER_MS;
+    return { kind, sinceMs: againAtMs <= atMs ? againAtMs : strand.dueAtMs };
   }
   let lookAtMs: number | null = null;
   for (let at = strand.startedAtMs + FIRST_LOOK_MS; at <= atMs && at < strand.dueAtMs; at += LOOK_EVERY_MS) {
@@ -49,23 +55,32 @@ export const isUnheard = (strand: PaperStrand, atMs: number): boolean => {
   return call !== null && strand.heardAtMs < call.sinceMs;
 };
 
-const gravity: readonly (CallKind | null)[] = [null, 'look', 'due', 'overrun'];
+const gravity: readonly CallKind[] = ['look', 'due', 'overrun'];
 
-/** What is to be heard at this moment: the gravest of what nobody has heard yet. */
-export const findPaperKind = (strands: readonly PaperStrand[], atMs: number): CallKind | null =>
-  strands
-    .filter((strand) => isUnheard(strand, atMs))
-    .map((strand) => findPaperCall(strand, atMs)?.kind ?? null)
-    .reduce<CallKind | null>(
-      (gravest, kind) => (gravity.indexOf(kind) > gravity.indexOf(gravest) ? kind : gravest),
-      null,
-    );
+/** Somebody calls whom nobody has heard yet. `key` tells this call from every other, also of the same strand. */
+interface PaperCall {
+  readonly key: string;
+  readonly kind: CallKind;
+  readonly sinceMs: number;
+}
 
-/** One call as it is to be heard; an `onset` begins one, the others repeat it. */
+export const listUnheard = (strands: readonly PaperStrand[], atMs: number): readonly PaperCall[] =>
+  strands.flatMap((strand) => {
+    const call = isUnheard(strand, atMs) ? findPaperCall(strand, atMs) : null;
+    return call === null ? [] : [{ ...call, key: `${strand.id} ${strand.clock} ${call.sinceMs}` }];
+  });
+
+const findGravest = (calls: readonly PaperCall[]): CallKind | null =>
+  gravity.findLast((kind) => calls.some((call) => call.kind === kind)) ?? null;
+
+/** One call as it is to be heard; an onset begins what it names, the others repeat the gravest. */
 export interface ExpectedCall {
   readonly atMs: number;
   readonly kind: CallKind;
-  readonly isOnset: boolean;
+  /** Whose calls begin with it; none where it repeats. */
+  readonly begins: readonly string[];
+  /** Another strand was called for already, and for the same: by its kind alone nobody would hear that it begins. */
+  readonly isAmid: boolean;
   /** By how much it comes after it fell due, where only a tick was waited for; 0 where the page was hidden or new. */
   readonly lateMs: number;
   /** A repetition that falls on the very moment another call begins: either may win. */
@@ -76,49 +91,53 @@ export interface ExpectedCall {
 export function makePaper(startAtMs: number) {
   const strands: PaperStrand[] = [];
   const calls: ExpectedCall[] = [];
+  /** When the page was new, and all that called began anew. */
+  const newAtMs: number[] = [];
   let nowMs = startAtMs;
   let seenMs = startAtMs;
-  let kind: CallKind | null = null;
-  let leftMs = 0;
+  let unheard: readonly PaperCall[] = [];
+  let leftMs = Number.POSITIVE_INFINITY;
 
-  const findTrueAtMs = (): number =>
-    Math.min(
-      ...strands
-        .filter((strand) => isUnheard(strand, seenMs) && findPaperCall(strand, seenMs)?.kind === kind)
-        .map((strand) => findPaperCall(strand, seenMs)?.sinceMs ?? nowMs),
-    );
-
-  const hear = (isOnset: boolean, isByTick: boolean): void => {
-    if (kind === null) return;
-    leftMs = againMs[kind];
-    const lateMs = isOnset && isByTick ? nowMs - findTrueAtMs() : 0;
-    calls.push({ atMs: nowMs, kind, isOnset, lateMs, mayLack: false });
+  const hear = (kind: CallKind, begun: readonly PaperCall[], isByTick: boolean): void => {
+    const gravest = findGravest(unheard) ?? kind;
+    leftMs = againMs[gravest];
+    const lateMs = isByTick ? nowMs - Math.min(nowMs, ...begun.map(({ sinceMs }) => sinceMs)) : 0;
+    const begins = begun.map(({ key }) => key);
+    const isAmid =
+      begins.length > 0 &&
+      kind === gravest &&
+      unheard.some((call) => call.kind === kind && !begins.includes(call.key));
+    calls.push({ atMs: nowMs, kind, begins, isAmid, lateMs, mayLack: false });
   };
 
-  /** The station sees the time, and calls for what is gravest now. */
+  /** The station sees the time, and calls for what is new. */
   const see = (isByTick = false): void => {
     seenMs = nowMs;
     settle(isByTick);
   };
-  /** Something was heard, looked at or taken off. */
+  /** Something was heard, looked at or taken off, or fell due. */
   function settle(isByTick = false): void {
-    const next = findPaperKind(strands, seenMs);
-    if (next === kind) return;
+    const before = new Set(unheard.map(({ key }) => key));
+    unheard = listUnheard(strands, seenMs);
+    if (unheard.length === 0) leftMs = Number.POSITIVE_INFINITY;
+    const begun = unheard.filter(({ key }) => !before.has(key));
+    const kind = findGravest(begun);
+    if (kind === null) return;
     const last = calls.at(-1);
-    if (last !== undefined && last.atMs === nowMs && !last.isOnset) last.mayLack = true;
-    kind = next;
-    hear(true, isByTick);
+    if (last !== undefined && last.atMs === nowMs && last.begins.length === 0) last.mayLack = true;
+    hear(kind, begun, isByTick);
   }
 
   const run = (ms: number): void => {
     const endMs = nowMs + ms;
     while (nowMs < endMs) {
       const tickInMs = second - (nowMs % second);
-      const repeatInMs = kind === null ? Number.POSITIVE_INFINITY : leftMs;
-      const stepMs = Math.min(tickInMs, repeatInMs, endMs - nowMs);
+      const stepMs = Math.min(tickInMs, leftMs, endMs - nowMs);
+      const isRepeat = stepMs === leftMs;
       nowMs += stepMs;
       leftMs -= stepMs;
-      if (stepMs === repeatInMs) hear(false, true);
+      const gravest = findGravest(unheard);
+      if (isRepeat && gravest !== null) hear(gravest, [], true);
       if (stepMs === tickInMs) see(true);
     }
   };
@@ -126,9 +145,10 @@ export function makePaper(startAtMs: number) {
   return {
     strands,
     calls,
+    newAtMs,
     nowMs: () => nowMs,
     seenMs: () => seenMs,
-    kind: () => kind,
+    isCalling: () => unheard.length > 0,
     run,
     see: () => see(),
     settle: () => settle(),
@@ -139,7 +159,8 @@ export function makePaper(startAtMs: number) {
     },
     /** The page is new: what calls is heard from its beginning, at the first touch. */
     reload: (): void => {
-      kind = null;
+      unheard = [];
+      newAtMs.push(nowMs);
       see();
     },
   };

@@ -1,11 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  ASSUMED_SILENT_OVER_MS,
-  findCall,
-  findCallKind,
-  findGravest,
-  isHeard,
-} from '../../../shared/records/call';
+import { ASSUMED_SILENT_OVER_MS, findCall, findCallKind, isHeard } from '../../../shared/records/call';
 import type { Clock } from '../../../shared/records/clock';
 import { makeStrandClock } from './strandClock';
 
@@ -29,7 +23,13 @@ describe('a clock calls somebody', () => {
     ['at the end', strand, 25, ['end', 25]],
     ['as its end until a moment before it calls again', strand, 27.99, ['end', 25]],
     ['again after some minutes over', strand, 25 + ASSUMED_SILENT_OVER_MS / minute, ['overrun', 28]],
-    ['with the newest call of those', head, 32, ['overrun', 31]],
+    ['as that one overrun for as long as nobody hears it', head, 32, ['overrun', 28]],
+    [
+      'for a look of a strand in its last two minutes too',
+      { ...strand, dueAtMs: at(23.5), lookedAtMs: [at(18)] },
+      22.5,
+      ['look', 22],
+    ],
     ['never once it is off', { ...strand, endedAtMs: at(20) }, 40, null],
     ['never for hair that dries', { ...head, kind: 'dry' }, 40, null],
   ] as const)('%s', (_title, clock, min, expected) => {
@@ -49,34 +49,59 @@ describe('a clock calls somebody', () => {
     expect(isHeardAt(silenced(25), 28)).toBe(false);
   });
 
-  it('is silenced by this tablet too, where nothing can be written', () => {
-    const found = findCall(head, at(24));
-    expect(found && [isHeard(found, at(22)), isHeard(found, at(23))]).toEqual([false, true]);
+  it.each([25, 25.1, 27.9, 28, 29.5, 61])(
+    'is as long silent over its end when it is silenced at %d min',
+    (min) => {
+      const silenced: Clock = { ...head, acknowledgedAtMs: at(min) };
+      const silentMin = ASSUMED_SILENT_OVER_MS / minute;
+      for (const [after, isSilent] of [
+        [0, true],
+        [silentMin - 0.01, true],
+        [silentMin, false],
+        [silentMin + 40, false],
+      ] as const) {
+        const found = findCall(silenced, at(min + after));
+        expect(found && isHeard(found), `${after} min after`).toBe(isSilent);
+      }
+    },
+  );
+
+  it('says that it is an overrun from its minute on, silenced or not', () => {
+    const silenced: Clock = { ...head, acknowledgedAtMs: at(27.9) };
+    expect([27.99, 28, 30].map((min) => findCall(silenced, at(min))?.why)).toEqual([
+      'end',
+      'overrun',
+      'overrun',
+    ]);
   });
-});
 
-describe('of several calls', () => {
-  const callOf = (clock: Clock, min: number) => {
-    const found = findCall(clock, at(min));
-    if (found === null) throw new Error(`${clock.id} does not call at ${min} min`);
-    return found;
-  };
-  const look = callOf(strand, 2);
-  const basin = callOf(head, 23);
-  const end = callOf({ ...strand, id: 'strand-ends-2' }, 25);
-  const overrun = callOf({ ...strand, id: 'strand-ends-3' }, 28);
-
-  it('each is heard as one of three', () => {
-    expect([look, basin, end, overrun].map(findCallKind)).toEqual(['look', 'due', 'due', 'overrun']);
+  it('is silenced by this tablet too, where nothing can be written', () => {
+    const isHeardAt = (min: number, silencedMin: number) => {
+      const found = findCall(head, at(min), at(silencedMin));
+      return found && isHeard(found, at(silencedMin));
+    };
+    expect([isHeardAt(24, 22), isHeardAt(24, 23)]).toEqual([false, true]);
+    expect([isHeardAt(30.8, 27.9), isHeardAt(30.9, 27.9)]).toEqual([true, false]);
   });
 
   it.each([
-    ['nobody where nobody is called', [], undefined],
-    ['what is due before a look', [look, end], end],
-    ['an overrun of a strand before a head that is to go to the basin', [basin, overrun, look], overrun],
-    ['a head before a strand that is due as well', [end, basin], basin],
-  ] as const)('is heard: %s', (_title, calls, expected) => {
-    expect(findGravest(calls)).toBe(expected);
-    expect(findGravest([...calls].reverse())).toBe(expected);
+    ['a look from the first that nobody made', { ...strand, lookedAtMs: [at(3)] }, 13, 7],
+    ['a head from when it was to go to the basin', head, 24, 23],
+    ['what is over from its end', { ...strand, acknowledgedAtMs: at(27) }, 33, 25],
+  ] as const)('has somebody wait for %s', (_title, clock, min, sinceMin) => {
+    expect(findCall(clock, at(min))?.waitsSinceMs).toBe(at(sinceMin));
+  });
+
+  it('is heard as one of three', () => {
+    const kinds = [
+      [strand, 2] as const,
+      [head, 23] as const,
+      [strand, 25] as const,
+      [strand, 28] as const,
+    ].map(([clock, min]) => {
+      const found = findCall(clock, at(min));
+      return found && findCallKind(found);
+    });
+    expect(kinds).toEqual(['look', 'due', 'due', 'overrun']);
   });
 });

@@ -1,55 +1,17 @@
 import { cleanup } from '@solidjs/testing-library';
-import { createSignal } from 'solid-js';
 import { afterEach, describe, expect, it } from 'vitest';
-import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
-import type { TabletInUse } from '../../../src/tablet/createTablet';
+import { makeDevice, untilStrand } from './alarmDevice';
 import { showStation } from './stationOnTablet';
 
 afterEach(cleanup);
 
 const minute = 60_000;
-const untilStrand = endsIronedWet.steps.slice(
-  0,
-  endsIronedWet.steps.findIndex(({ raw }) => raw.type === 'STRAND_STARTED') + 1,
-);
 
-function makeDevice() {
-  const [sound, setSound] = createSignal<ReturnType<TabletInUse['sound']>>('ready');
-  const [screen, setScreen] = createSignal<ReturnType<TabletInUse['screen']>>('awake');
-  const [page, setPage] = createSignal<ReturnType<TabletInUse['page']>>('kept');
-  const [voice, setVoice] = createSignal<ReturnType<TabletInUse['voice']>>('off');
-  const [soundCheck, setSoundCheck] = createSignal<ReturnType<TabletInUse['soundCheck']>>({
-    answer: 'heard',
-    atMs: endsIronedWet.startAtMs,
-  });
-  const calls: Parameters<TabletInUse['call']>[0][] = [];
-  const languages: (string | null)[] = [];
-  const tried: (string | null)[] = [];
-  const device: TabletInUse = {
-    sound,
-    screen,
-    page,
-    voice,
-    soundCheck,
-    noteSoundCheck: (answer, atMs) => setSoundCheck({ answer, atMs }),
-    tryOut: (line) => tried.push(line),
-    call: (calling) => calls.push(calling),
-    speakIn: (language) => languages.push(language),
-  };
-  return {
-    device,
-    setSound,
-    setScreen,
-    setPage,
-    setVoice,
-    setSoundCheck,
-    tried,
-    language: () => languages.at(-1),
-    calling: () => calls.at(-1),
-    isCalling: () => calls.at(-1) !== null,
-  };
-}
+const atChair5 = (step: (typeof untilStrand)[number] | undefined): (typeof untilStrand)[number] => {
+  if (step?.raw.type !== 'OPENED') throw new Error('the story does not begin with her chair');
+  return { ...step, afterMs: 0, raw: { ...step.raw, answers: { ticket: 'J.P.', chair: '5' } } };
+};
 
 /** Q.F. at chair 3 has a strand in the mix; nobody is named. */
 async function showStrand() {
@@ -140,6 +102,49 @@ describe('the alarm', () => {
     expect(shown.isCalling()).toBe(false);
     expect(shown.readRecord()?.clocks[0]?.acknowledgedAtMs).toBeNull();
   });
+
+  it('silenced over its end is as long silent from then on, written down or not', async () => {
+    for (const mode of ['writing', 'noStore'] as const) {
+      const shown = await showStrand();
+      const dueAtMs = shown.readRecord()?.clocks[0]?.dueAtMs ?? 0;
+      if (mode === 'noStore') await shown.station.stopWriting('noStore');
+      const silencedAtMs = dueAtMs + 2.9 * minute;
+      await shown.turnClock(silencedAtMs);
+      await shown.tap('[data-act=silence]');
+      const isCallingAfter = async (min: number) => {
+        await shown.turnClock(silencedAtMs + min * minute);
+        return shown.isCalling();
+      };
+      expect([await isCallingAfter(0.2), await isCallingAfter(2.99), await isCallingAfter(3)], mode).toEqual([
+        false,
+        false,
+        true,
+      ]);
+      cleanup();
+    }
+  });
+
+  it('is told of each client who calls, and of the same one when she calls anew', async () => {
+    const shown = await showStrand();
+    const [opened, ...rest] = untilStrand;
+    await shown.play(
+      rest.length === 0 ? [] : [atChair5(opened), ...rest.map((step) => ({ ...step, afterMs: 0 }))],
+    );
+    const second = [...shown.station.readState().open.values()].find(
+      ({ record }) => record.chair === 5,
+    )?.record;
+    const keys = () => shown.all().map(({ key }) => key);
+    await shown.turnClock((second?.newestAtMs ?? 0) + 2 * minute);
+    const two = keys();
+    expect(new Set(two).size).toBe(2);
+    await shown.turnClock((second?.newestAtMs ?? 0) + 4 * minute);
+    expect(keys()).toEqual(two);
+    await shown.tap('[data-act=silence]');
+    expect(keys()).toEqual([]);
+    await shown.turnClock((second?.newestAtMs ?? 0) + 8 * minute);
+    expect(keys().filter((key) => two.includes(key))).toEqual([]);
+    expect(new Set(keys()).size).toBe(2);
+  });
 });
 
 describe('the three calls', () => {
@@ -180,106 +185,17 @@ describe('the three calls', () => {
     await shown.turnClock(shown.readRecord()?.clocks[0]?.dueAtMs ?? 0);
     expect(shown.calling()?.line).toBe('Chair 3: take the strand off');
   });
-});
 
-describe('what the tablet lacks', () => {
-  it('is said at the bar in one line: the sound first, then the screen, then the network; and nothing once all is well', async () => {
-    const made = makeDevice();
-    made.setSound('asleep');
-    made.setScreen('refused');
-    made.setPage('refused');
-    const shown = await showStation({ settings: salon, device: made.device });
-    const says = () => shown.look('.tablet-note')?.textContent ?? null;
-    expect(says()).toBe('No sound yet: touch the screen once.');
-    made.setSound('unavailable');
-    expect(says()).toContain('this browser gives none');
-    made.setSound('ready');
-    expect(says()).toContain('The screen may go dark: plug the tablet in');
-    made.setScreen('awake');
-    expect(says()).toBe('Without the network this page would not open again.');
-    made.setPage('kept');
-    expect(says()).toBeNull();
-    expect(shown.find('h1').className).toBe('');
-  });
-});
-
-describe('the sound at the start of the day', () => {
-  async function showMorning() {
-    const made = makeDevice();
-    made.setSoundCheck(null);
-    const shown = await showStation({ settings: salon, device: made.device });
-    const line = () => shown.look('[data-act=sound-check]')?.textContent ?? null;
-    return { ...shown, ...made, line };
-  }
-
-  it('is offered in one line, tried, and gone for the day once it was heard', async () => {
-    const shown = await showMorning();
-    expect(shown.line()).toBe('Try the sound');
-    await shown.tap('[data-act=sound-check]');
-    expect(shown.find('[data-act=sound-heard]')).toHaveProperty('disabled', true);
-    await shown.tap('[data-act=try-sound]');
-    expect(shown.tried).toEqual([null]);
-    await shown.tap('[data-act=sound-heard]');
-    expect([shown.line(), shown.look('dialog[open]')]).toEqual([null, null]);
-    await shown.turnClock(endsIronedWet.startAtMs + 13 * 60 * minute);
-    expect(shown.line()).toBe('Try the sound');
-  });
-
-  it('that was not heard says what to do, and stays told until it is', async () => {
-    const shown = await showMorning();
-    await shown.tap('[data-act=sound-check]');
-    await shown.tap('[data-act=try-sound]');
-    await shown.tap('[data-act=sound-not-heard]');
-    expect(shown.find('dialog[open]').textContent).toContain('volume key');
-    await shown.tap('[data-act=close-dialog]');
-    expect(shown.line()).toBe('Not heard: turn it up, try again');
-    await shown.tap('[data-act=sound-check]');
-    await shown.tap('[data-act=try-sound]');
-    await shown.tap('[data-act=sound-heard]');
-    expect(shown.line()).toBeNull();
-  });
-
-  it('is put off with one tap, and not offered while there is no sound yet', async () => {
-    const shown = await showMorning();
-    shown.setSound('asleep');
-    expect(shown.line()).toBeNull();
-    shown.setSound('ready');
-    await shown.tap('[data-act=sound-check]');
-    await shown.tap('[data-act=sound-later]');
-    expect(shown.line()).toBeNull();
-  });
-
-  it('waits while the alarm calls, and does not hide what the screen lacks', async () => {
-    const made = makeDevice();
-    made.setSoundCheck(null);
-    made.setScreen('refused');
-    const shown = await showStation({ settings: salon, device: made.device });
-    expect(shown.find('.bar-notes').textContent).toContain('The screen may go dark');
-    expect(shown.find('.bar-notes').textContent).toContain('Try the sound');
-    const id = await shown.play(untilStrand);
-    const startedAtMs = shown.station.readState().open.get(id)?.record.newestAtMs ?? 0;
-    await shown.turnClock(startedAtMs + 2 * minute);
-    expect(shown.look('[data-act=sound-check]')).toBeNull();
+  it('are spoken in a language that is asked for once, not anew with each entry of anybody', async () => {
+    const shown = await showStrand();
+    await shown.station.saveSettings('Opal', { ...salon, spoken: true });
+    const asked = [...shown.languages];
+    await shown.turnClock(shown.startedAtMs + 2 * minute);
     await shown.tap('[data-act=silence]');
-    expect(shown.look('[data-act=sound-check]')).not.toBeNull();
-  });
-});
-
-describe('the spoken line', () => {
-  it.each([
-    ['noVoice', 'no voice of its own'],
-    ['refused', 'the browser refused'],
-    ['unavailable', 'cannot speak'],
-  ] as const)('that is %s is told under “Sound and screen”', async (state, says) => {
-    const made = makeDevice();
-    made.setVoice(state);
-    const shown = await showStation({ settings: salon, device: made.device });
-    await shown.tap('[data-act=settings]');
-    await shown.tap('[data-act=who-Opal]');
-    await shown.tap('[data-act=section-tablet]');
-    expect(shown.find('[data-voice]').textContent).toContain(says);
-    expect(shown.find('[data-voice]').textContent).toContain('The pulses go on');
-    await shown.tap('[data-act=try-sound]');
-    expect(made.tried).toEqual(['This is how a chair is called.']);
+    await shown.tap('[data-chair="3"]');
+    expect([asked, shown.languages]).toEqual([
+      [null, 'en'],
+      [null, 'en'],
+    ]);
   });
 });

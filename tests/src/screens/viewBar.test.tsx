@@ -5,6 +5,7 @@ import { sayBarDue } from '../../../src/screens/bar/sayBarDue';
 import { sayInLine, sayLane } from '../../../src/screens/bar/sayLane';
 import { type BarView, isBackLate, viewBar } from '../../../src/screens/bar/viewBar';
 import { findWords } from '../../../src/words/words';
+import { begunAgo } from './begunAgo';
 import { playUntil, playUntilConfirmed, settings, tap } from './playStory';
 
 const move = (consultation: Consultation, id: string, chair: number): Consultation => ({
@@ -25,34 +26,6 @@ const { units } = defaultSettings;
 const minute = 60_000;
 
 const listRunning = ({ due }: BarView) => due.flatMap((each) => (each.what === 'clock' ? [each] : []));
-
-/** The same clocks, begun so long before `nowMs`; with the looks that were made since. */
-const begunAgo = (
-  consultation: Consultation,
-  id: string,
-  nowMs: number,
-  agoMin: number,
-  lookedAfterMin: readonly number[] = [],
-): Consultation => ({
-  ...consultation,
-  id,
-  record: {
-    ...consultation.record,
-    id,
-    clocks: consultation.record.clocks
-      .filter(({ endedAtMs }) => endedAtMs === null)
-      .slice(0, 1)
-      .map((clock) => {
-        const startedAtMs = nowMs - agoMin * minute;
-        return {
-          ...clock,
-          startedAtMs,
-          dueAtMs: startedAtMs + (clock.dueAtMs - clock.startedAtMs),
-          lookedAtMs: lookedAfterMin.map((after) => startedAtMs + after * minute),
-        };
-      }),
-  },
-});
 
 describe('the bar', () => {
   it('has the places in the order of the chairs, never more than eight', () => {
@@ -177,6 +150,22 @@ describe('what comes first on the strip', () => {
       { name: 'REACTION', says: 'rinse · on her for', digits: '1:04', tone: 'over' },
       { name: 'REACTION', says: 'off her · since told', digits: '1:04', tone: 'over' },
     ]);
+  });
+
+  it('is a look at a strand in its last two minutes too, told as that', () => {
+    const near = { ...begunAgo(running, 'near', nowMs, 23.5, [19]), id: 'near' };
+    const [clock] = near.record.clocks;
+    if (clock === undefined) throw new Error('no clock');
+    const looks = { firstAfterMs: 2 * minute, everyMs: 3 * minute };
+    const open: Consultation = { ...near, record: { ...near.record, clocks: [{ ...clock, looks }] } };
+    const [first] = viewBar([begunAgo(running, 'soonest', nowMs, 1), open], 8, nowMs).due;
+    if (first === undefined) throw new Error('nothing is due');
+    expect(first.consultation.id).toBe('near');
+    expect(sayBarDue(first, nowMs, words, units)).toMatchObject({
+      says: 'look now',
+      digits: '+3:30',
+      tone: 'look',
+    });
   });
 
   it('counts a look from when it fell due, however many were missed since', () => {

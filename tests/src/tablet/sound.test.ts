@@ -1,8 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { callKinds } from '../../../shared/records/call';
+import type { SoundState } from '../../../src/tablet/player';
 import { ASSUMED_CALL_PULSES, ASSUMED_PULSE_S } from '../../../src/tablet/pulses';
-import { ASSUMED_SPOKEN_EACH, type Calling, makeSound, type SoundState } from '../../../src/tablet/sound';
+import { makeSound } from '../../../src/tablet/sound';
+import { ASSUMED_SPOKEN_EACH } from '../../../src/tablet/turns';
 import { makeFakeAudio } from './fakeAudio';
+import { call, makeHeard, pass } from './heardSound';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -11,25 +14,13 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-const look: Calling = { kind: 'look', line: null };
+const look = call('look');
 const { againMs } = ASSUMED_CALL_PULSES.look;
-
-const pass = (ms: number) => vi.advanceTimersByTimeAsync(ms);
-
-function makeHeard(fake = makeFakeAudio()) {
-  const told: SoundState[] = [];
-  const sound = makeSound(
-    () => fake.audio,
-    (state) => told.push(state),
-  );
-  return { ...fake, sound, told };
-}
 
 describe('the sound', () => {
   it('is asleep before the first touch, and plays nothing', async () => {
     const { sound, played } = makeHeard();
-    sound.call(look);
-    sound.tryOut(null);
+    sound.call([look]);
     await pass(60_000);
     expect([sound.state(), played.length]).toEqual(['asleep', 0]);
   });
@@ -48,8 +39,8 @@ describe('the sound', () => {
     sound.arm();
     await pass(0);
     played.length = 0;
-    sound.call(look);
-    sound.call(look);
+    sound.call([look]);
+    sound.call([look]);
     expect(played).toHaveLength(3);
     for (const { pitchHz, harmonics } of played) {
       expect(pitchHz).toBeGreaterThanOrEqual(150);
@@ -59,14 +50,14 @@ describe('the sound', () => {
     expect(new Set(played.map(({ atS }) => atS)).size).toBe(3);
     await pass(2 * againMs);
     expect(played).toHaveLength(9);
-    sound.call(null);
+    sound.call([]);
     await pass(10 * againMs);
     expect(played).toHaveLength(9);
   });
 
   it('calls at the touch that wakes it, if something is due', async () => {
     const { sound, played } = makeHeard();
-    sound.call(look);
+    sound.call([look]);
     sound.arm();
     await pass(0);
     expect(played).toHaveLength(3);
@@ -76,7 +67,7 @@ describe('the sound', () => {
     const { sound, played, told, turn } = makeHeard();
     sound.arm();
     await pass(0);
-    sound.call(look);
+    sound.call([look]);
     turn('suspended');
     const before = played.length;
     await pass(5 * againMs);
@@ -111,7 +102,7 @@ describe('the sound', () => {
     const { sound, played, isClosed } = makeHeard();
     sound.arm();
     await pass(0);
-    sound.call(look);
+    sound.call([look]);
     sound.stop();
     const before = played.length;
     await pass(5 * againMs);
@@ -123,7 +114,7 @@ describe('the sound', () => {
     sound.arm();
     await pass(0);
     played.length = 0;
-    sound.call({ kind, line: null });
+    sound.call([call(kind)]);
     expect(played.length % 3).toBe(0);
     for (const { pitchHz, harmonics } of played) {
       expect(pitchHz).toBeGreaterThanOrEqual(150);
@@ -147,10 +138,10 @@ describe('the sound', () => {
     const { sound, played } = makeHeard();
     sound.arm();
     await pass(0);
-    sound.call(look);
+    sound.call([look]);
     await pass(1_000);
     played.length = 0;
-    sound.call({ kind: 'overrun', line: null });
+    sound.call([call('overrun'), look]);
     await pass(ASSUMED_CALL_PULSES.overrun.againMs);
     const { pitchesHz } = ASSUMED_CALL_PULSES.overrun;
     expect(played.map(({ pitchHz }) => pitchHz)).toEqual([...pitchesHz, ...pitchesHz]);
@@ -168,7 +159,7 @@ describe('the sound', () => {
     sound.arm();
     await pass(0);
     fake.played.length = 0;
-    sound.call({ kind: 'look', line: 'Chair 3: look at the strand' });
+    sound.call([call('look', 'Chair 3: look at the strand')]);
     expect([fake.played.length, said]).toEqual([3, []]);
     await pass(2_000);
     expect(said).toEqual(['Chair 3: look at the strand']);
@@ -176,7 +167,7 @@ describe('the sound', () => {
     expect([fake.played.length, said.length]).toEqual([3 * ASSUMED_SPOKEN_EACH, 1]);
     await pass(againMs);
     expect([fake.played.length, said.length]).toEqual([3 * (ASSUMED_SPOKEN_EACH + 1), 2]);
-    sound.call(null);
+    sound.call([]);
     expect(said.at(-1)).toBe('hush');
     await pass(10 * againMs);
     expect(said).toHaveLength(3);
@@ -192,9 +183,9 @@ describe('the sound', () => {
     );
     sound.arm();
     await pass(0);
-    sound.call({ kind: 'due', line: 'Chair 1: rinse' });
+    sound.call([call('due', 'Chair 1: rinse')]);
     await pass(100);
-    sound.call(null);
+    sound.call([]);
     await pass(10_000);
     expect(said).toEqual([]);
   });

@@ -16,7 +16,7 @@ const tablet: TabletInUse = {
   soundCheck: () => null,
   noteSoundCheck: () => undefined,
   speakIn: () => undefined,
-  tryOut: () => undefined,
+  tryOut: async () => true,
   call: () => undefined,
 };
 
