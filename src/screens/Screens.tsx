@@ -15,6 +15,7 @@ import { passOverDoubleTaps } from '../tablet/passOverDoubleTaps';
 import { createAlarm } from './alarm/createAlarm';
 import type { UnheardCall } from './alarm/listCalls';
 import { Silence } from './alarm/Silence';
+import { TabletHeard } from './alarm/TabletNote';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { sayWhose } from './bar/sayWhose';
@@ -131,6 +132,7 @@ export function Screens(props: {
         <Show when={props.demo?.isHere && props.demo}>{(demo) => <DemoRibbon demo={demo()} />}</Show>
         <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
         <DueHeard due={due()} units={settings().units} />
+        <TabletHeard tablet={props.tablet} />
         <AboveActionsProvider value={renderDue}>
           <div class="station-screen">
             <Switch

@@ -21,7 +21,7 @@ export function SoundCheckLine(props: { readonly offer: 'offer' | 'notHeard'; re
       data-check={props.offer}
       onClick={() => props.onOpen()}
     >
-      {props.offer === 'offer' ? words.alarm.check.offer : words.alarm.check.notHeardNote}
+      {props.offer === 'offer' ? words.tablet.check.offer : words.tablet.check.notHeardNote}
     </button>
   );
 }
@@ -34,12 +34,14 @@ export function SoundCheck(props: {
   readonly onClose: () => void;
 }) {
   const words = useWords();
-  const said = () => words.alarm.check;
-  const [isTried, setIsTried] = createSignal(false);
+  const said = () => words.tablet.check;
+  /** Was it played when it was last tried? null: not tried since this opened. */
+  const [sounded, setSounded] = createSignal<boolean | null>(null);
+  const isTried = () => sounded() === true;
   createEffect(
     on(
       () => props.isOpen,
-      () => setIsTried(false),
+      () => setSounded(null),
     ),
   );
   const offer = () => findOffer(props.tablet, props.nowMs);
@@ -47,22 +49,26 @@ export function SoundCheck(props: {
     props.tablet.noteSoundCheck(given, props.nowMs);
     if (given !== 'notHeard') props.onClose();
   };
-  const tryOut = () => {
-    props.tablet.tryOut(props.tablet.voice() === 'off' ? null : words.alarm.spokenTrial);
-    setIsTried(true);
+  const tryOut = async () => {
+    setSounded(await props.tablet.tryOut(props.tablet.voice() === 'off' ? null : words.tablet.spokenTrial));
   };
   return (
     <Dialog isOpen={props.isOpen} title={said().title} onClose={props.onClose}>
       <div class="sound-check-parts">
         <p>{said().ask}</p>
-        <Show when={offer() === 'notHeard'}>
-          <ul>
-            <For each={said().whatToDo}>{(line) => <li>{line}</li>}</For>
-          </ul>
-          <p>{said().stays}</p>
-        </Show>
+        <div class="sound-check-told" role="status">
+          <Show when={sounded() === false}>
+            <p data-sounded="no">{words.tablet.notSounded}</p>
+          </Show>
+          <Show when={offer() === 'notHeard'}>
+            <ul>
+              <For each={said().whatToDo}>{(line) => <li>{line}</li>}</For>
+            </ul>
+            <p>{said().stays}</p>
+          </Show>
+        </div>
         <div class="sound-check-answers">
-          <BigButton act="try-sound" kind={isTried() ? 'plain' : 'primary'} onPress={tryOut}>
+          <BigButton act="try-sound" kind={isTried() ? 'plain' : 'primary'} onPress={() => void tryOut()}>
             {said().offer}
           </BigButton>
           <BigButton act="sound-heard" isDisabled={!isTried()} onPress={() => answer('heard')}>

@@ -56,11 +56,11 @@ export function SettingsScreen(
     const here = section();
     if (row !== null) return said().sectionTitle(nameRow(row));
     if (here !== null) return said().sectionTitle(said().sections[here]);
-    return place.page().at === 'tablet' ? said().sectionTitle(words.alarm.title) : said().title;
+    return place.page().at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
   const sayTablet = () => {
     if (props.tablet === undefined) return null;
-    return findTabletLack(props.tablet)?.(words) ?? words.alarm.isReady;
+    return findTabletLack(props.tablet)?.(words) ?? words.tablet.isReady;
   };
 
   async function save(): Promise<void> {

@@ -68,7 +68,7 @@ export function SettingsTiles(props: {
             data-act="section-tablet"
             onClick={() => props.onOpen('tablet')}
           >
-            <strong>{words.alarm.title}</strong>
+            <strong>{words.tablet.title}</strong>
             <span>{props.tablet}</span>
           </button>
         </li>

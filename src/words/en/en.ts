@@ -37,6 +37,7 @@ import { spray } from './spray';
 import { start } from './start';
 import { strandCard } from './strandCard';
 import { strandTest } from './strandTest';
+import { tablet } from './tablet';
 import { warmthTrial } from './warmthTrial';
 import { windowPart } from './window';
 
@@ -78,6 +79,7 @@ export const en = {
   spray,
   strandCard,
   strandTest,
+  tablet,
   warmthTrial,
   asked: {
     client: clientWords,
