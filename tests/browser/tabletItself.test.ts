@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../seeds/endsIronedWet';
+import { hearLoudness } from './alarms/loudness';
 import { tabletLandscape } from './browser';
 import { stepsBefore } from './makeLog';
 import { patience } from './person';
@@ -56,6 +57,33 @@ describe('the tablet itself', () => {
     await juno.pass(30_000);
     expect(await count()).toBe(heard);
     expect(juno.complaints).toEqual([]);
+    await juno.page.context().close();
+  });
+
+  it('is silent at once when an overrun is silenced in the midst of its pulses, by its real sound', async () => {
+    let readLoudness = async () => 0;
+    const juno = await seat(
+      station.browser,
+      station.address,
+      [[...stepsBefore(endsIronedWet.steps, 'LOOKED')]],
+      async (page) => {
+        readLoudness = await hearLoudness(page);
+      },
+    );
+    await juno.page.touchscreen.tap(300, 130);
+    await expect.poll(readLoudness, patience).toBe(0);
+    await juno.pass(60 * minute);
+    // A run of an overrun takes nearly two seconds.
+    await expect.poll(readLoudness, { timeout: 1_000, interval: 5 }).toBeGreaterThan(0.1);
+    const startedMs = Date.now();
+    await juno.act('silence');
+    const silencedMs = Date.now();
+    expect(silencedMs - startedMs).toBeLessThan(1_400);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    const heard: number[] = [];
+    while (Date.now() - silencedMs < 1_900) heard.push(await readLoudness());
+    expect(heard.length).toBeGreaterThan(20);
+    expect(Math.max(...heard)).toBe(0);
     await juno.page.context().close();
   });
 });

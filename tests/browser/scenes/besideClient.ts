@@ -16,7 +16,7 @@ import {
   untilAnswered,
   untilConfirmed,
 } from './clients';
-import { jumpAhead, neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
+import { breakSound, jumpAhead, keepAwake, neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
 import {
   alone,
   among,
@@ -24,6 +24,7 @@ import {
   fullHouse,
   houseWithRoom,
   newHouse,
+  spokenHouse,
   usualHouse,
   withClosed,
   withSkinTests,
@@ -243,6 +244,17 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await hand.act('sound-not-heard');
         await hand.act('close-dialog');
       }),
+      soundSilent: scene(emptyHouse, '[data-sounded="no"]', async (hand) => {
+        await toSoundCheck(hand);
+        await breakSound(hand.page);
+        await hand.act('try-sound');
+      }),
+      noLine: {
+        ...scene(spokenHouse, '.tablet-note[data-tablet="ready"]', ({ page }) =>
+          page.keyboard.press('Shift'),
+        ),
+        harm: keepAwake,
+      },
       overrun: scene(alone(until('STRAND_STARTED'), 50 * minuteMs), '.strip[data-call="overrun"]'),
       lookDue: scene(alone(until('STRAND_STARTED'), 4 * minuteMs), '.strip[data-call="look"]'),
       ended: scene(alone(until('FINISHED')), '.ended-said', async (hand) => {

@@ -44,3 +44,15 @@ export async function writeElsewhere(page: Page): Promise<void> {
   await other.goto(new URL('/', page.url()).href);
   await other.locator('[data-mode="starting"]').waitFor({ state: 'detached' });
 }
+
+/** This tablet keeps its screen on. */
+export const keepAwake = (page: Page): Promise<void> =>
+  page.context().grantPermissions(['screen-wake-lock'], { origin: new URL(page.url()).origin });
+
+/** From now on nothing can be played. */
+export const breakSound = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    AudioContext.prototype.createPeriodicWave = () => {
+      throw new DOMException('the device is gone', 'InvalidStateError');
+    };
+  });

@@ -30,6 +30,9 @@ export const newHouse = (): Logs => ({});
 /** The invented salon before the first client of the day. */
 export const emptyHouse = (): Logs => keepSettings(salon);
 
+/** The same, where lines are wanted after the pulses. */
+export const spokenHouse = (): Logs => keepSettings({ ...salon, spoken: true });
+
 const openLog = (seated: Seated): Logs => {
   const { id, log } = seat(seated);
   return { [nameOpenLog(id)]: log };
