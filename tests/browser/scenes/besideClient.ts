@@ -16,7 +16,15 @@ import {
   untilAnswered,
   untilConfirmed,
 } from './clients';
-import { breakSound, jumpAhead, keepAwake, neverOpen, refusePlace, refuseWrites, writeElsewhere } from './harms';
+import {
+  breakSound,
+  jumpAhead,
+  keepAwake,
+  neverOpen,
+  refusePlace,
+  refuseWrites,
+  writeElsewhere,
+} from './harms';
 import {
   alone,
   among,
