@@ -7,14 +7,16 @@ import { App } from './screens/App';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { createStation } from './station/createStation';
 import { createDemo, findEdition } from './station/demo/createDemo';
+import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
+import { ofTablet } from './tablet/keep';
 import { createRuler } from './tablet/ruler';
 
 const place = document.getElementById('station');
 if (place) {
   void findEdition().then((edition) =>
     render(() => {
-      const station = createStation(edition);
+      const station = createStation(edition, createClockJumps(ofTablet));
       const tablet = createTablet();
       const demo = createDemo(edition);
       const ruler = createRuler();

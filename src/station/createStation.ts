@@ -4,7 +4,6 @@ import { type Edition, places } from '../storage/edition';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
-import { createClockJumps } from './clockJumps';
 import { makeId } from './makeId';
 import { makeStation } from './makeStation';
 import type { Station } from './station';
@@ -38,14 +37,21 @@ export interface StationInUse
   readonly askTakeOver: () => void;
 }
 
+/** The jumps of this tablet's clock that nobody has explained, kept by the tablet. */
+interface KnownJumps {
+  readonly jumps: Accessor<readonly ClockJump[]>;
+  readonly note: (jump: ClockJump) => void;
+  readonly forget: (jump: ClockJump) => void;
+}
+
 /**
  * The station of this window. It writes if no other window does, else it watches until that one is gone or yields.
  * Lives as long as the reactive root that made it.
  */
-export function createStation(edition: Edition = 'salon'): StationInUse {
+export function createStation(edition: Edition, clockJumps: KnownJumps): StationInUse {
   const { lock, channel: channelName } = places[edition];
   const [state, setState] = createSignal<StationState | undefined>();
-  const { jumps, note: noteJump, forget } = createClockJumps(localStorage);
+  const { jumps, note: noteJump, forget } = clockJumps;
   const { nowMs, refresh, seenMs, trustNow } = createTicker({
     // One window tells of it: the one that writes.
     onJump: (jump) => readState().mode === 'writing' && noteJump(jump),

@@ -1,5 +1,6 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import type { Kept } from './keep';
+import { ofTablet } from './keep';
 import { keepPage, type PageState, type PageWorkers } from './pageKeeper';
 import type { SoundState } from './player';
 import type { Audio } from './pulses';
@@ -48,11 +49,7 @@ const findParts = (): TabletParts => ({
   openAudio: () => ('AudioContext' in window ? (new AudioContext() as unknown as Audio) : null),
   wakeLocks: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
   speech: findSpeech(),
-  // Asked for at each use, since a browser may refuse it by throwing.
-  keep: {
-    getItem: (key) => localStorage.getItem(key),
-    setItem: (key, value) => localStorage.setItem(key, value),
-  },
+  keep: ofTablet,
   ...(import.meta.env.PROD && location.protocol.startsWith('http')
     ? { pageWorkers: 'serviceWorker' in navigator ? navigator.serviceWorker : null }
     : {}),

@@ -20,6 +20,12 @@ export function readKept<S extends v.GenericSchema>(
   }
 }
 
+/** This tablet's own store, asked for at each use, since a browser may refuse it by throwing. */
+export const ofTablet: Kept = {
+  getItem: (key) => localStorage.getItem(key),
+  setItem: (key, value) => localStorage.setItem(key, value),
+};
+
 /** Full or forbidden: it holds until the page is left, and is asked for again. */
 export function keep(kept: Kept | undefined, key: string, value: unknown): void {
   try {

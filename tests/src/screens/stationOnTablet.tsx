@@ -5,11 +5,11 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
-import { createClockJumps } from '../../../src/station/clockJumps';
 import type { StationInUse } from '../../../src/station/createStation';
 import type { DemoInUse } from '../../../src/station/demo/createDemo';
 import { makeStation } from '../../../src/station/makeStation';
 import type { StationState } from '../../../src/station/stationState';
+import { createClockJumps } from '../../../src/tablet/clockJumps';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
 import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 

@@ -2,6 +2,7 @@ import { type Accessor, createSignal } from 'solid-js';
 import * as v from 'valibot';
 import type { ClockJump } from '../../shared/records/clockJump';
 import { msPerDay } from '../../shared/units/time';
+import { type Kept, keep, readKept } from './keep';
 
 const KEY = 'strandproof.clockJumps';
 const jumpsSchema = v.array(
@@ -14,35 +15,24 @@ const jumpsSchema = v.array(
 /** So long a jump is remembered. Assumed because no skin test may be told to wait longer than four days. */
 export const ASSUMED_JUMP_KEPT_MS = 8 * msPerDay;
 
-type Keep = Pick<globalThis.Storage, 'getItem' | 'setItem'>;
-
-function readKept(keep: Keep): readonly ClockJump[] {
-  try {
-    const read = v.safeParse(jumpsSchema, JSON.parse(keep.getItem(KEY) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    return [];
-  }
+/** What a page knows of its clock's jumps. */
+export interface ClockJumps {
+  readonly jumps: Accessor<readonly ClockJump[]>;
+  readonly note: (jump: ClockJump) => void;
+  /** A person has explained it. */
+  readonly forget: (jump: ClockJump) => void;
 }
 
 /**
  * Jumps of this tablet's clock that nobody has explained yet. Kept beside the records and in neither copy of them: they
  * are about this tablet. Where they are lost the clock on the wall is believed, as it was before.
- * Checked in tests/src/station/clockJumps.test.ts.
+ * Checked in tests/src/tablet/clockJumps.test.ts.
  */
-export function createClockJumps(keep: Keep): {
-  readonly jumps: Accessor<readonly ClockJump[]>;
-  readonly note: (jump: ClockJump) => void;
-  readonly forget: (jump: ClockJump) => void;
-} {
-  const [jumps, setJumps] = createSignal(readKept(keep));
+export function createClockJumps(kept: Kept): ClockJumps {
+  const [jumps, setJumps] = createSignal<readonly ClockJump[]>(readKept(kept, KEY, jumpsSchema) ?? []);
   const put = (next: readonly ClockJump[]): void => {
     setJumps(next);
-    try {
-      keep.setItem(KEY, JSON.stringify(next));
-    } catch {
-      // They are remembered as long as this page lives.
-    }
+    keep(kept, KEY, next);
   };
   return {
     jumps,

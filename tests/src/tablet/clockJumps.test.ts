@@ -1,6 +1,6 @@
 import { createRoot } from 'solid-js';
 import { expect, it } from 'vitest';
-import { ASSUMED_JUMP_KEPT_MS, createClockJumps } from '../../../src/station/clockJumps';
+import { ASSUMED_JUMP_KEPT_MS, createClockJumps } from '../../../src/tablet/clockJumps';
 
 const nowMs = Date.UTC(2026, 2, 3, 9);
 const hour = 3_600_000;
