@@ -14,7 +14,12 @@ import { useStation } from './station';
 const station = useStation();
 
 /** A tablet of its own with a client at her feel; `isSet`: a card was laid on its glass, 5.87 dots to a mm. */
-async function openMeasure(size: { width: number; height: number }, dotsPerPx: number, isSet: boolean) {
+async function openMeasure(
+  size: { width: number; height: number },
+  dotsPerPx: number,
+  isSet: boolean,
+  doubleTapMs = 0,
+) {
   const context = await station.browser.newContext({
     ...tabletLandscape,
     viewport: size,
@@ -22,17 +27,22 @@ async function openMeasure(size: { width: number; height: number }, dotsPerPx: n
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
-  await setDoubleTap(page, 0);
+  await setDoubleTap(page, doubleTapMs);
   await page.clock.setFixedTime(nowMs);
   await page.goto(`${station.address}/icon.svg`);
   await writeLogs(page, alone(untilConfirmed('hotTools'))());
   if (isSet) await setRuler(page);
   await page.goto(station.address);
   const hand = makeSceneHand(page);
+  /** Nobody taps for longer than a double tap takes. */
+  const rest = () => page.waitForTimeout(doubleTapMs);
   const measure = async () => {
     await hand.open(3);
+    await rest();
     await hand.press('[data-ledger="wetStretch"]');
+    await rest();
     await hand.act('measure');
+    await rest();
     await settle(page);
   };
   await measure();
@@ -87,6 +97,9 @@ async function seeDark(
 }
 
 const DOTS_PER_MM = 5.87;
+
+/** Longer than the station's own, so that the taps of a slow machine follow one another in it too. */
+const BUSY_DOUBLE_TAP_MS = 1_500;
 
 describe('the ruler on the glass', () => {
   it.each([
@@ -189,6 +202,25 @@ describe('a card on the glass', () => {
       }
     },
   );
+
+  it.each([
+    ['much-more', 10],
+    ['little-less', -1],
+  ])('is fitted by quick taps, and each tap on %s counts', async (act, by) => {
+    const { page, close } = await openMeasure({ width: 1280, height: 800 }, 1, false, BUSY_DOUBLE_TAP_MS);
+    try {
+      const box = await page.locator(`[data-act="${act}"]`).boundingBox();
+      if (box === null) throw new Error('nothing to tap');
+      const read = async () => Number(await page.locator('.card-glass').getAttribute('aria-valuenow'));
+      const before = await read();
+      for (let taps = 0; taps < 5; taps += 1) {
+        await page.touchscreen.tap(box.x + box.width / 2 + taps, box.y + box.height / 2);
+      }
+      expect((await read()) - before).toBe(5 * by);
+    } finally {
+      await close();
+    }
+  });
 
   it('is drawn as high as it is wide by the standard', async () => {
     const { page, close } = await openMeasure({ width: 1280, height: 800 }, 1, false);

@@ -34,8 +34,9 @@ export function CardOnGlass(props: { readonly fit: CardFit }) {
     event.preventDefault();
     props.fit.move(by);
   };
-  const mover = (act: string, by: number, label: string, isDisabled: boolean) => (
-    <BigButton act={act} isWay isDisabled={isDisabled} onPress={() => props.fit.move(by)}>
+  /** Asked inside the button: read out here, each move would make a new one under the finger. */
+  const mover = (act: string, by: number, label: string, isAtEnd: () => boolean) => (
+    <BigButton act={act} isWay isDisabled={isAtEnd()} onPress={() => props.fit.move(by)}>
       {label}
     </BigButton>
   );
@@ -48,10 +49,10 @@ export function CardOnGlass(props: { readonly fit: CardFit }) {
           <li>{said().keepHint}</li>
         </ol>
         <div class="card-movers">
-          {mover('much-less', -STEPS.much, said().muchLess, props.fit.isLeast())}
-          {mover('little-less', -STEPS.little, said().less, props.fit.isLeast())}
-          {mover('little-more', STEPS.little, said().more, props.fit.isMost())}
-          {mover('much-more', STEPS.much, said().muchMore, props.fit.isMost())}
+          {mover('much-less', -STEPS.much, said().muchLess, props.fit.isLeast)}
+          {mover('little-less', -STEPS.little, said().less, props.fit.isLeast)}
+          {mover('little-more', STEPS.little, said().more, props.fit.isMost)}
+          {mover('much-more', STEPS.much, said().muchMore, props.fit.isMost)}
         </div>
       </div>
       <div

@@ -220,6 +220,14 @@ describe('a glass that no card was laid on', () => {
     expect(feltStretch(bench)).toBe('springsBack');
   });
 
+  it('keeps its buttons while they move the lines, so that each quick tap is on the same one', async () => {
+    ruler = makeRuler(null);
+    await openFeel();
+    const button = act('much-more');
+    await press('much-more');
+    expect(act('much-more')).toBe(button);
+  });
+
   it('is measured once the lines fit: by buttons and arrow keys, in dots of the glass', async () => {
     ruler = makeRuler(null, 2);
     await openFeel();
