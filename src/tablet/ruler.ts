@@ -1,7 +1,7 @@
 import { type Accessor, createSignal, onCleanup } from 'solid-js';
 import * as v from 'valibot';
-import { readDotsPerMm } from '../../shared/units/card';
-import { type Kept, keep, readKept } from './keep';
+import { type GlassSides, readDotsPerMm } from '../../shared/units/card';
+import { type Kept, keep, ofTablet, readKept } from './keep';
 
 /** How large is a millimetre on this glass? Known once a card was laid on it. */
 export interface RulerInUse {
@@ -9,16 +9,18 @@ export interface RulerInUse {
   readonly pxPerMm: Accessor<number | null>;
   /** Dots of the glass to one px of the page as it is drawn now. */
   readonly dotsPerPx: Accessor<number>;
+  /** How many dots this glass has along each side: how large it would be tells a card from a slip. */
+  readonly sides: GlassSides;
   readonly keep: (dotsPerMm: number) => void;
 }
 
-/** What a browser has of it; `kept` is missing where it keeps nothing. */
+/** What a browser has of it. */
 export interface RulerParts {
-  readonly kept: Kept | undefined;
+  readonly kept: Kept;
   /** Dots to one px of the page: the glass, times every zoom there is. */
   readonly readScale: () => number;
-  /** Which glass is this? Its dots either way round. */
-  readonly glass: string;
+  /** Which glass is this? Its dots along each side, either way round. */
+  readonly sides: GlassSides;
 }
 
 const KEY = 'strandproof.ruler';
@@ -31,29 +33,22 @@ const readPageZoom = (): number => {
   return told ?? (Number.parseFloat(getComputedStyle(root).getPropertyValue('zoom')) || 1);
 };
 
-const findParts = (): RulerParts => {
-  const sides = [window.screen.width, window.screen.height].map((px) =>
-    Math.round(px * window.devicePixelRatio),
-  );
-  return {
-    kept: findStorage(),
-    readScale: () => window.devicePixelRatio * readPageZoom() * (window.visualViewport?.scale ?? 1),
-    glass: sides.sort((one, other) => one - other).join('x'),
-  };
-};
+const countDots = (px: number): number => Math.round(px * window.devicePixelRatio);
 
-function findStorage(): Storage | undefined {
-  try {
-    return window.localStorage;
-  } catch {
-    return undefined;
-  }
-}
+const findParts = (): RulerParts => ({
+  kept: ofTablet,
+  readScale: () => window.devicePixelRatio * readPageZoom() * (window.visualViewport?.scale ?? 1),
+  sides: [countDots(window.screen.width), countDots(window.screen.height)],
+});
+
+const nameGlass = (sides: GlassSides): string => [...sides].sort((one, other) => one - other).join('x');
 
 /** What was kept of this very glass; anything else, another glass or a damaged line, is none. */
-function readDots({ kept, glass }: RulerParts): number | null {
+function readDots({ kept, sides }: RulerParts): number | null {
   const line = readKept(kept, KEY, schema);
-  return line?.of === glass ? readDotsPerMm(line.dotsPerMm) : null;
+  if (line?.of !== nameGlass(sides)) return null;
+  const told = readDotsPerMm(line.dotsPerMm, sides);
+  return told.ok ? told.value : null;
 }
 
 /**
@@ -76,10 +71,12 @@ export function createRuler(parts: RulerParts = findParts()): RulerInUse {
       const dots = dotsPerMm();
       return dots === null ? null : dots / dotsPerPx();
     },
+    sides: parts.sides,
     keep: (told) => {
-      const believed = readDotsPerMm(told);
+      const read = readDotsPerMm(told, parts.sides);
+      const believed = read.ok ? read.value : null;
       setDotsPerMm(believed);
-      keep(parts.kept, KEY, { dotsPerMm: believed, of: parts.glass });
+      keep(parts.kept, KEY, { dotsPerMm: believed, of: nameGlass(parts.sides) });
     },
   };
 }

@@ -1,5 +1,9 @@
+import { brand } from '../../../shared/units/brand';
 import { CARD_HEIGHT_MM, CARD_WIDTH_MM } from '../../../shared/units/card';
+import { formatLength } from '../../../shared/units/format';
+import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
+import '../../parts/form/form.css';
 import { useWords } from '../../parts/useWords';
 import type { CardFit } from './createCardFit';
 import './ruler.css';
@@ -21,13 +25,18 @@ const keySteps: Readonly<Record<string, number>> = {
 };
 
 /** The corner a card is laid into, and the two lines that are moved until they lie along its other edges. */
-export function CardOnGlass(props: { readonly fit: CardFit }) {
+export function CardOnGlass(props: { readonly fit: CardFit; readonly units: UnitSettings }) {
   const words = useWords();
   const said = () => words.ruler.set;
   const wide = () => CARD_WIDTH_MM * props.fit.pxPerMm();
   const high = () => CARD_HEIGHT_MM * props.fit.pxPerMm();
   const right = () => LINE_PX + wide();
   const bottom = () => LINE_PX + high();
+  const sayFault = () => {
+    const fault = props.fit.fault();
+    if (fault === null) return '';
+    return said().faults[fault.code](formatLength(brand(fault.glassMm / 10), props.units, words.locale));
+  };
   const readKey = (event: KeyboardEvent) => {
     const by = keySteps[event.key];
     if (by === undefined) return;
@@ -60,6 +69,8 @@ export function CardOnGlass(props: { readonly fit: CardFit }) {
         role="slider"
         tabIndex={0}
         aria-label={said().lines}
+        aria-describedby="card-refusal"
+        aria-invalid={props.fit.fault() !== null}
         aria-valuemin={Math.round(props.fit.leastPx())}
         aria-valuemax={Math.round(props.fit.mostPx())}
         aria-valuenow={Math.round(wide())}
@@ -86,6 +97,9 @@ export function CardOnGlass(props: { readonly fit: CardFit }) {
           </text>
         </svg>
       </div>
+      <p class="field-refusal" id="card-refusal" aria-live="polite">
+        {sayFault()}
+      </p>
     </div>
   );
 }

@@ -67,7 +67,14 @@ function Corner(props: {
       >
         <Show
           when={isSetting() ? null : props.ruler.pxPerMm()}
-          fallback={<SetRuler ruler={props.ruler} onSet={() => setIsSetting(false)} onLeave={close} />}
+          fallback={
+            <SetRuler
+              ruler={props.ruler}
+              units={props.units}
+              onSet={() => setIsSetting(false)}
+              onLeave={close}
+            />
+          }
         >
           {(pxPerMm) => (
             <MeasurePull

@@ -1,3 +1,4 @@
+import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
 import { useWords } from '../../parts/useWords';
@@ -7,12 +8,15 @@ import { CardOnGlass } from './CardOnGlass';
 import { createCardFit } from './createCardFit';
 
 /** Among the settings: the ruler of this tablet is set with a card. */
-export function RulerPage(props: { readonly ruler: RulerInUse; readonly onLeave: () => void }) {
+export function RulerPage(props: {
+  readonly ruler: RulerInUse;
+  readonly units: UnitSettings;
+  readonly onLeave: () => void;
+}) {
   const words = useWords();
   const fit = createCardFit(props.ruler);
   const keep = () => {
-    fit.keep();
-    props.onLeave();
+    if (fit.keep()) props.onLeave();
   };
   return (
     <main class="day-page" data-step="ruler">
@@ -20,13 +24,13 @@ export function RulerPage(props: { readonly ruler: RulerInUse; readonly onLeave:
         <h1>{words.ruler.set.title}</h1>
       </header>
       <div class="day-content">
-        <CardOnGlass fit={fit} />
+        <CardOnGlass fit={fit} units={props.units} />
       </div>
       <PageActions>
         <BigButton act="leave-ruler" isWay onPress={props.onLeave}>
           {words.general.back}
         </BigButton>
-        <BigButton kind="primary" act="keep-ruler" isWay onPress={keep}>
+        <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={keep}>
           {words.ruler.set.keep}
         </BigButton>
       </PageActions>

@@ -156,7 +156,9 @@ export function SettingsScreen(
   return (
     <Switch fallback={renderSettings()}>
       <Match when={place.page().at === 'ruler' && ruler}>
-        {(here) => <RulerPage ruler={here()} onLeave={() => place.toSection('tablet')} />}
+        {(here) => (
+          <RulerPage ruler={here()} units={props.inForce.units} onLeave={() => place.toSection('tablet')} />
+        )}
       </Match>
       <Match when={place.row('trial') !== null}>
         <WarmthTrial

@@ -1,4 +1,5 @@
 import type { StretchRefusal, StretchVerdict } from '../../../shared/hair/stretch';
+import type { GlassRefusal } from '../../../shared/units/card';
 import { figures } from './figures';
 
 const verdicts: Readonly<Record<StretchVerdict, string>> = {
@@ -13,6 +14,13 @@ const faults: Readonly<Record<StretchRefusal, string>> = {
   notALength: 'Nothing is no length. Read it again.',
   shorterThanRest: 'That is shorter than at rest. Read it again, or go back to the rest.',
   notPulled: 'That is as long as at rest. Pull lightly, to the first mark.',
+};
+
+/** What lies between the lines is no card: it would make this glass so large across its corners. */
+const noCard: Readonly<Record<GlassRefusal, (glass: string) => string>> = {
+  notANumber: () => 'The lines lie nowhere. Move them along the edges of the card.',
+  tooNarrow: (glass) => `No card is so narrow: this glass would be ${glass} corner to corner.`,
+  tooWide: (glass) => `No card is so wide: this glass would be only ${glass} corner to corner.`,
 };
 
 /** The ruler on the glass: laying a card on it once, and a wet strand along it. */
@@ -65,7 +73,7 @@ export const ruler = {
     notSet: 'Not set on this tablet yet. Once is enough; the three answers do without it.',
     isSet: 'Set for this tablet.',
     open: 'Set the ruler',
-    lay: 'Lay a bank or identity card flat on the glass, its long side across, into the corner of the thick lines.',
+    lay: 'Lay a bank or identity card flat into the thick corner, its long side across.',
     move: 'Move the two copper lines until they lie along its other edges.',
     keepHint: 'Take the card away and press “It fits”.',
     card: 'the card',
@@ -75,6 +83,7 @@ export const ruler = {
     less: '− 1',
     more: '+ 1',
     muchMore: '+ 10',
+    faults: noCard,
     keep: 'It fits: keep it',
     kept: (perMm: string) => `Set: ${perMm} px are a millimetre here. Zooming is reckoned with.`,
   },

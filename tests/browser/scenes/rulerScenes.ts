@@ -91,5 +91,9 @@ export const scenesOfSetRuler: ScenesOf = {
     await toOutcome(hand);
     await hand.act('set-ruler');
   }),
-  error: 'it takes whatever the lines say, and they never leave what glass is',
+  error: scene(alone(asked), '#card-refusal:not(:empty)', async (hand) => {
+    await toFeel(hand);
+    await hand.act('set-ruler');
+    for (let presses = 0; presses < 30; presses += 1) await hand.act('much-less');
+  }),
 };

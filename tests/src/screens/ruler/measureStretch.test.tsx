@@ -14,6 +14,7 @@ function makeRuler(set: number | null, dotsPerPx = 1): RulerInUse {
   const [dotsPerMm, setDotsPerMm] = createSignal(set);
   return {
     dotsPerPx: () => dotsPerPx,
+    sides: [1280 * dotsPerPx, 800 * dotsPerPx],
     pxPerMm: () => {
       const dots = dotsPerMm();
       return dots === null ? null : dots / dotsPerPx;
