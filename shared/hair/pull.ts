@@ -26,6 +26,13 @@ export const ASSUMED_SPRINGS_BACK_FROM_PERCENT = 80;
 /** The longest strand that is read, mm. Assumed because what is longer than a metre and a half is a slip. */
 export const ASSUMED_LONGEST_STRAND_MM = 1500;
 
+/**
+ * Beyond which stretch was the ruler rather misread? %
+ * Assumed because wet hair broke at 51 % on average (MEAN_BREAK_PERCENT), and twice that is hardly hair: it is asked
+ * for anew, and kept if it was so, for what was seen is never refused.
+ */
+export const ASSUMED_SLIP_FROM_PERCENT = 100;
+
 /** What may be read of a ruler: from 1 mm on, so that nothing at all is said to be too low. */
 export const pullField = {
   quantity: 'millimetres',
@@ -51,6 +58,9 @@ export interface PulledStrand {
   readonly verdict: StretchVerdict;
   /** It sprang back from so light a pull that this says nothing. */
   readonly isTooLight: boolean;
+  /** The longest reading, pulled or let go, beyond the rest, %: where that is hardly hair, it is asked for anew. */
+  readonly longestPercent: number;
+  readonly isDoubtful: boolean;
 }
 
 /** Up to where is it to be pulled? The two marks, mm from where it is held; there is no mark beyond the second. */
@@ -73,8 +83,12 @@ export function readPull({ restMm, pulledMm, backMm }: PullReadings): Result<Pul
   const returned = nameReturn(back.value);
   const verdict = judgeStretch({ returned, extensionPercent: extension.value });
   if (!verdict.ok) return refuse(verdict.error);
+  const longest = computeExtensionPercent(restMm, Math.max(pulledMm, backMm ?? pulledMm));
+  if (!longest.ok) return longest;
   return accept({
     extensionPercent: extension.value,
+    longestPercent: longest.value,
+    isDoubtful: longest.value > ASSUMED_SLIP_FROM_PERCENT,
     returnPercent: back.value,
     returned,
     hasGonePast: extension.value > ASSUMED_LIGHT_PULL_LIMIT_PERCENT,

@@ -1,6 +1,6 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
-import { ASSUMED_LIGHT_PULL_FROM_PERCENT } from '../../shared/hair/pull';
-import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../shared/hair/stretch';
+import { ASSUMED_LIGHT_PULL_FROM_PERCENT, ASSUMED_SLIP_FROM_PERCENT } from '../../shared/hair/pull';
+import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT, MEAN_BREAK_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
 import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
@@ -44,10 +44,12 @@ export function writeFigures(locale: string) {
     lightPull: write(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, 'percent'),
     longestPass: write(LONGEST_PASS_SECONDS, 'seconds'),
     lowestLevel: write(level.min, 'level'),
+    meanBreak: write(MEAN_BREAK_PERCENT, 'percent'),
     mostHairs: write(max, 'count'),
     outcomeLapsesDays: write(ASSUMED_OUTCOME_LAPSES_DAYS, 'count'),
     restHours: write(ASSUMED_REST_H, 'count'),
     skinTestLapsesDays: write(ASSUMED_SKIN_TEST_LAPSES_DAYS, 'count'),
+    slipFrom: write(ASSUMED_SLIP_FROM_PERCENT, 'percent'),
     warmthCap: write(WARMTH_TRIAL_CAP_S, 'seconds'),
     warmthTelling: write(ASSUMED_TELLING_S, 'seconds'),
   };

@@ -51,7 +51,14 @@ export function MeasurePull(props: {
             {(reading) => <ReadingInHand pull={pull} reading={reading()} units={props.units} />}
           </Match>
           <Match when={pull.told()}>
-            {(told) => <PullTold told={told()} units={props.units} fills={props.sayFill(told())} />}
+            {(told) => (
+              <PullTold
+                told={told()}
+                isDoubted={pull.isDoubted()}
+                units={props.units}
+                fills={props.sayFill(told())}
+              />
+            )}
           </Match>
         </Switch>
         <div class="dialog-actions">
@@ -72,6 +79,11 @@ export function MeasurePull(props: {
               {said().snapped}
             </BigButton>
           </Show>
+          <Show when={pull.isDoubted()}>
+            <BigButton act="it-was-so" onPress={pull.confirm}>
+              {said().itWasSo}
+            </BigButton>
+          </Show>
           <Switch>
             <Match when={here()}>
               {(reading) => (
@@ -80,7 +92,7 @@ export function MeasurePull(props: {
                 </BigButton>
               )}
             </Match>
-            <Match when={pull.told()?.isTooLight}>
+            <Match when={pull.told()?.isTooLight || pull.isDoubted()}>
               <BigButton kind="primary" act="measure-again" onPress={pull.again}>
                 {said().again}
               </BigButton>

@@ -7,6 +7,8 @@ import { useWords } from '../../parts/useWords';
 /** What three readings say: the verdict in words, its per cent, and which answer it would tap. */
 export function PullTold(props: {
   readonly told: PulledStrand;
+  /** It is hardly hair that goes so far: asked anew, and nothing is filled in. */
+  readonly isDoubted: boolean;
   readonly units: UnitSettings;
   readonly fills: string;
 }) {
@@ -18,19 +20,32 @@ export function PullTold(props: {
     return returnPercent === null ? '' : said().gaveBack(write(returnPercent));
   };
   return (
-    <section class="pull-told" data-verdict={props.told.isTooLight ? 'tooLight' : props.told.verdict}>
-      <h3 class="big-word">
-        {props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}
-      </h3>
-      <p class="lead" data-line="figures">
-        {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
-      </p>
-      <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>
-        <p data-line="fills">
-          {said().fills} <strong>{props.fills}</strong>
+    <Show
+      when={!props.isDoubted}
+      fallback={
+        <section class="pull-told" data-verdict="doubted">
+          <h3 class="big-word">{said().anew}</h3>
+          <p class="lead" data-line="figures">
+            {said().stretched(write(props.told.longestPercent))}
+          </p>
+          <p>{said().anewHint}</p>
+        </section>
+      }
+    >
+      <section class="pull-told" data-verdict={props.told.isTooLight ? 'tooLight' : props.told.verdict}>
+        <h3 class="big-word">
+          {props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}
+        </h3>
+        <p class="lead" data-line="figures">
+          {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
         </p>
-        <p class="soft">{said().confirm}</p>
-      </Show>
-    </section>
+        <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>
+          <p data-line="fills">
+            {said().fills} <strong>{props.fills}</strong>
+          </p>
+          <p class="soft">{said().confirm}</p>
+        </Show>
+      </section>
+    </Show>
   );
 }

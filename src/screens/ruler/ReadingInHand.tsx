@@ -1,5 +1,5 @@
 import { createMemo, Show } from 'solid-js';
-import { ASSUMED_LIGHT_PULL_FROM_PERCENT } from '../../../shared/hair/pull';
+import { ASSUMED_LIGHT_PULL_FROM_PERCENT, ASSUMED_SLIP_FROM_PERCENT } from '../../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../../shared/hair/stretch';
 import { formatPercent } from '../../../shared/units/format';
 import { findShownUnit, type UnitSettings } from '../../../shared/units/quantity';
@@ -31,6 +31,7 @@ export function ReadingInHand(props: {
     const percent = props.reading === 'pulled' ? props.pull.extensionPercent() : null;
     if (percent === null) return null;
     const told = formatPercent(percent, props.units, words.locale);
+    if (percent > ASSUMED_SLIP_FROM_PERCENT) return { isPast: true, says: said().slip(told) };
     if (percent > ASSUMED_LIGHT_PULL_LIMIT_PERCENT) return { isPast: true, says: said().past(told) };
     const isLess = percent < ASSUMED_LIGHT_PULL_FROM_PERCENT;
     return { isPast: false, says: isLess ? said().further(told) : said().enough(told) };

@@ -24,6 +24,7 @@ export function createPull(units: () => UnitSettings) {
   const [at, setAt] = createSignal<Reading | 'told'>('rest');
   const [hasSnapped, setHasSnapped] = createSignal(false);
   const [isTried, setIsTried] = createSignal(false);
+  const [isMeant, setIsMeant] = createSignal(false);
   const read = (reading: Reading) => readNumber(texts()[reading], pullField, units());
   const find = (reading: Reading): number | null => {
     const figure = read(reading);
@@ -57,7 +58,12 @@ export function createPull(units: () => UnitSettings) {
   });
   const goTo = (next: Reading | 'told') => {
     setIsTried(false);
+    setIsMeant(false);
     setAt(next);
+  };
+  const told = (): PulledStrand | null => {
+    const said = pulled();
+    return at() === 'told' && said?.ok === true ? said.value : null;
   };
   return {
     at,
@@ -103,10 +109,10 @@ export function createPull(units: () => UnitSettings) {
       setHasSnapped(false);
       goTo('rest');
     },
-    told: (): PulledStrand | null => {
-      const said = pulled();
-      return at() === 'told' && said?.ok === true ? said.value : null;
-    },
+    told,
+    /** So long is hardly any hair: it says nothing before somebody says that it was so. */
+    isDoubted: () => told()?.isDoubtful === true && !isMeant(),
+    confirm: () => setIsMeant(true),
   };
 }
 

@@ -74,6 +74,7 @@ export const scenesOfMeasure: ScenesOf = {
     }),
     sound: told(alone(off), 'sound', '112', '139', '113'),
     gummy: told(among(off), 'gummy', '112', '152', '131'),
+    doubted: told(among(off), 'doubted', '112', '1439', '113'),
     tooLight: told(alone(off), 'tooLight', '112', '120', '112'),
   },
 };

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   ASSUMED_LIGHT_PULL_FROM_PERCENT,
+  ASSUMED_SLIP_FROM_PERCENT,
   ASSUMED_SPRINGS_BACK_FROM_PERCENT,
   findPullMarksMm,
   type PullReadings,
@@ -57,6 +58,23 @@ describe('three readings of a strand', () => {
     expect(pull(100, 119, 119).isTooLight).toBe(false);
     expect(pull(100, 105, null).isTooLight).toBe(false);
   });
+
+  it.each([
+    ['at twice its length', 100, 200, 100, false, 100],
+    ['beyond', 100, 200.5, 100, true, 100.5],
+    ['of a slip of the finger', 100, 1285, 100, true, 1185],
+    ['that snapped there', 100, 250, null, true, 150],
+    ['let go far beyond where it was pulled to', 100, 125, 230, true, 130],
+    ['at the mean break', 100, 151, 120, false, 51],
+  ] as const)(
+    'are kept and doubted only past 100 %%: %s',
+    (_name, restMm, pulledMm, backMm, isDoubtful, longest) => {
+      const read = pull(restMm, pulledMm, backMm);
+      expect(read.isDoubtful).toBe(isDoubtful);
+      expect(read.longestPercent).toBeCloseTo(longest, 9);
+      expect(ASSUMED_SLIP_FROM_PERCENT).toBeGreaterThan(MEAN_BREAK_PERCENT);
+    },
+  );
 
   it.each([
     [0, 120, 100, 'notALength'],

@@ -99,11 +99,45 @@ describe('a wet strand measured at the feel', () => {
   it.each([
     ['stays long', ['100', '125', '120'], 'Slow, stays long'],
     ['went past 30 %, whatever it did afterwards', ['100', '131', '100'], 'Snaps or mush'],
-    ['ran to five times its length', ['100', '500', '100'], 'Snaps or mush'],
   ] as const)('%s', async (_name, texts, option) => {
     await openFeel();
     await readAll(...texts);
     expect(seen('[data-line="fills"]')).toBe(`Fills in: ${option}`);
+  });
+
+  it('asks whether one was measured anew that ran to more than twice its length, and fills nothing in', async () => {
+    const bench = await openFeel();
+    await readAll('100', '1285', '100');
+    expect(seen('.pull-told h3')).toBe('Measure again?');
+    expect(seen('.pull-told')).toContain('Stretched 1185 %.');
+    expect(seen('.pull-told')).toContain(
+      'Wet hair broke at 51 % on average. Past 100 % it is most likely a slip of the ruler',
+    );
+    expect(hasAct('fill-answer')).toBe(false);
+    expect(seen('[data-line="fills"]')).toBe('');
+    await press('measure-again');
+    expect(input().value).toBe('');
+    expect(feltStretch(bench)).toBeUndefined();
+  });
+
+  it('takes it for mush once somebody says that it went so far, and asks again after another reading', async () => {
+    await openFeel();
+    await readAll('100', '210', '100');
+    await press('it-was-so');
+    expect(seen('.pull-told h3')).toBe('Past 30 % on a light pull: gummy.');
+    expect(seen('[data-line="fills"]')).toBe('Fills in: Snaps or mush');
+    await press('reading-back');
+    await readAll('100');
+    expect(hasAct('fill-answer')).toBe(false);
+    await press('it-was-so');
+    await press('fill-answer');
+    expect(pressed('wetStretch')).toEqual(['snaps']);
+  });
+
+  it('takes one at twice its length as it was seen', async () => {
+    await openFeel();
+    await readAll('100', '200', '100');
+    expect(seen('[data-line="fills"]')).toBe('Fills in: Snaps or mush');
   });
 
   it('of too light a pull fills nothing in, and is measured again', async () => {
@@ -135,6 +169,16 @@ describe('a wet strand measured at the outcome', () => {
     await press('fill-answer');
     expect(pressed('stretch')).toEqual(['snaps']);
     expect(pressed('wentPast30')).toEqual([]);
+  });
+
+  it('asks anew also where one snapped far beyond what hair does', async () => {
+    await openOutcome();
+    await readAll('100', '1285');
+    await press('snapped');
+    expect(hasAct('fill-answer')).toBe(false);
+    await press('it-was-so');
+    await press('fill-answer');
+    expect([pressed('stretch'), pressed('wentPast30')]).toEqual([['snaps'], ['yes']]);
   });
 
   it('keeps past 30 % of one that snapped there', async () => {
@@ -204,6 +248,8 @@ describe('a reading', () => {
       ['120', '20 %: enough. Let go.'],
       ['130', '30 %: enough. Let go.'],
       ['131', '31 %: past 30 %. No further: let go. It is kept as seen.'],
+      ['200', '100 %: past 30 %. No further: let go. It is kept as seen.'],
+      ['201', '101 %: wet hair hardly goes so far. Read it again.'],
     ] as const) {
       await read(mm);
       expect(reached()).toBe(says);
