@@ -48,8 +48,8 @@ export interface PullReadings {
   readonly backMm: number | null;
 }
 
-/** What the ruler says of a strand: figures in % and the answers a person would tap; nothing of it is rounded. */
-export interface PulledStrand {
+/** What the ruler says of a strand: its readings, figures in % and the answers a person would tap; nothing is rounded. */
+export interface PulledStrand extends PullReadings {
   readonly extensionPercent: number;
   /** null where it snapped. */
   readonly returnPercent: number | null;
@@ -86,6 +86,9 @@ export function readPull({ restMm, pulledMm, backMm }: PullReadings): Result<Pul
   const longest = computeExtensionPercent(restMm, Math.max(pulledMm, backMm ?? pulledMm));
   if (!longest.ok) return longest;
   return accept({
+    restMm,
+    pulledMm,
+    backMm,
     extensionPercent: extension.value,
     longestPercent: longest.value,
     isDoubtful: longest.value > ASSUMED_SLIP_FROM_PERCENT,

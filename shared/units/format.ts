@@ -1,3 +1,4 @@
+import { brand } from './brand';
 import type { Centimetre } from './length';
 import type { Gram } from './mass';
 import { findShownUnit, type Quantity, roundTo, type UnitSettings } from './quantity';
@@ -57,6 +58,24 @@ export const formatMass = (grams: Gram, units: UnitSettings, locale: string): st
 /** How long? To 0.1 cm or 0.01 in: "25.4 cm" or "10 in". */
 export const formatLength = (centimetres: Centimetre, units: UnitSettings, locale: string): string =>
   formatQuantity(centimetres, 'length', units, locale);
+
+/**
+ * How long is it on the ruler? "139 mm", and with the inches beside it where the station speaks in inches:
+ * "139 mm (5.47 in)". Read in millimetres everywhere: a hundredth of an inch is no mark on a ruler.
+ * Checked by tests/shared/units/format.test.ts.
+ */
+export function formatRuler(millimetres: number, units: UnitSettings, locale: string): string {
+  const read = formatQuantity(millimetres, 'millimetres', units, locale);
+  const beside = formatInchesBeside(millimetres, units, locale);
+  return beside === null ? read : `${read} (${beside})`;
+}
+
+/** The same in inches, to stand beside the millimetres; null where the station does not speak in inches. */
+export const formatInchesBeside = (
+  millimetres: number,
+  units: UnitSettings,
+  locale: string,
+): string | null => (units.length === 'in' ? formatLength(brand(millimetres / 10), units, locale) : null);
 
 /** Which share of a hundred? To 0.1: "12 %". Takes 12, not 0.12. */
 export const formatPercent = (percent: number, units: UnitSettings, locale: string): string =>

@@ -1,6 +1,6 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
 import type { PulledStrand } from '../../../shared/hair/pull';
-import { formatQuantity } from '../../../shared/units/format';
+import { formatRuler } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
@@ -23,7 +23,7 @@ export function MeasurePull(props: {
   const said = () => words.ruler;
   const pull = createPull(() => props.units);
   const glass = createRoom(() => document.documentElement);
-  const write = (mm: number) => formatQuantity(mm, 'millimetres', props.units, words.locale);
+  const write = (mm: number) => formatRuler(mm, props.units, words.locale);
   const marks = createMemo(() =>
     readings.flatMap((reading) => {
       const mm = pull.find(reading);

@@ -1,6 +1,6 @@
 import { Show } from 'solid-js';
 import type { PulledStrand } from '../../../shared/hair/pull';
-import { formatPercent } from '../../../shared/units/format';
+import { formatPercent, formatRuler } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
 
@@ -15,6 +15,17 @@ export function PullTold(props: {
   const words = useWords();
   const said = () => words.ruler;
   const write = (percent: number) => formatPercent(percent, props.units, words.locale);
+  const writeMm = (mm: number) => formatRuler(mm, props.units, words.locale);
+  /** What was read; how far one went that snapped is there only where it was read. */
+  const sayReadings = () => {
+    const { restMm, pulledMm, backMm } = props.told;
+    return said().readings(
+      writeMm(restMm),
+      pulledMm > restMm ? writeMm(pulledMm) : null,
+      backMm === null ? null : writeMm(backMm),
+    );
+  };
+  const readings = () => <p data-line="readings">{sayReadings()}</p>;
   const sayReturn = () => {
     const { returnPercent } = props.told;
     return returnPercent === null ? '' : said().gaveBack(write(returnPercent));
@@ -28,6 +39,7 @@ export function PullTold(props: {
           <p class="lead" data-line="figures">
             {said().stretched(write(props.told.longestPercent))}
           </p>
+          {readings()}
           <p>{said().anewHint}</p>
         </section>
       }
@@ -39,6 +51,7 @@ export function PullTold(props: {
         <p class="lead" data-line="figures">
           {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
         </p>
+        {readings()}
         <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>
           <p data-line="fills">
             {said().fills} <strong>{props.fills}</strong>

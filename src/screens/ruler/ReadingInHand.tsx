@@ -1,7 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import { ASSUMED_LIGHT_PULL_FROM_PERCENT, ASSUMED_SLIP_FROM_PERCENT } from '../../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../../shared/hair/stretch';
-import { formatPercent } from '../../../shared/units/format';
+import { formatInchesBeside, formatPercent } from '../../../shared/units/format';
 import { findShownUnit, type UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { nameRefusalId } from '../../parts/form/Field';
@@ -25,6 +25,11 @@ export function ReadingInHand(props: {
     if (fault.kind === 'order') return said().faults[fault.code];
     return sayFieldRefusal({ path: path(), ...fault.number }, words, props.units);
   };
+  /** The same length as the salon tells it, where that is in inches. */
+  const inches = () => {
+    const mm = props.pull.find(props.reading);
+    return mm === null ? '' : (formatInchesBeside(mm, props.units, words.locale) ?? '');
+  };
   const move = (by: number) => props.pull.tap((props.pull.find(props.reading) ?? 0) + by);
   /** How far it is pulled, and what that asks for: never to go on beyond the second mark. */
   const reached = createMemo(() => {
@@ -40,7 +45,7 @@ export function ReadingInHand(props: {
     <>
       <h3 class="measure-ask">{said().steps[props.reading].ask}</h3>
       <p class="measure-how">{said().steps[props.reading].how}</p>
-      <div class="reading" data-question={path()}>
+      <div class="reading" data-question={path()} data-length={props.units.length}>
         <BigButton act="less" onPress={() => move(-1)}>
           {said().less}
         </BigButton>
@@ -55,7 +60,10 @@ export function ReadingInHand(props: {
             value={props.pull.texts()[props.reading]}
             onInput={(event) => props.pull.type(event.currentTarget.value)}
           />
-          <span class="number-unit">{findShownUnit('millimetres', props.units).symbol}</span>
+          <span class="number-unit">
+            {findShownUnit('millimetres', props.units).symbol}
+            <span class="reading-inches">{inches()}</span>
+          </span>
         </span>
         <BigButton act="more" onPress={() => move(1)}>
           {said().oneMore}

@@ -5,6 +5,9 @@ import { ACROSS_PX, drawTicks, END_PX, findMostMm, findPoint, listTens, START_PX
 import { PullBand } from './PullBand';
 import './ruler.css';
 
+/** So far from zero the words of the pull leave room for the unit, px: its own half, and "20 %". */
+const UNIT_ROOM_PX = 110;
+
 /** A reading on the ruler; the one in hand is moved by a tap. */
 export interface Mark {
   readonly mm: number;
@@ -52,6 +55,9 @@ export function Ruler(props: {
   const here = () => props.marks.find(({ isHere }) => isHere)?.mm ?? 0;
   const isShort = () => props.pull !== null && along(props.pull.toMm) > longPx() - END_PX && longPx() > 0;
 
+  /** The unit stands below zero, where the words of the pull leave it free. */
+  const hasRoomForUnit = () => props.pull === null || along(props.pull.fromMm) > START_PX + UNIT_ROOM_PX;
+
   const readTap = (event: MouseEvent) => {
     const { left, top, width, height } = place.getBoundingClientRect();
     const share = props.isUpright ? (event.clientY - top) / height : (event.clientX - left) / width;
@@ -96,6 +102,11 @@ export function Ruler(props: {
               </text>
             )}
           </Index>
+          <Show when={hasRoomForUnit()}>
+            <text class="ruler-said" {...point(0, across().said)} text-anchor="middle">
+              {words.ruler.unit}
+            </text>
+          </Show>
           <Index each={props.marks.filter(({ mm }) => along(mm) <= longPx())}>
             {(mark) => <path class="ruler-mark" data-here={mark().isHere} d={drawMark(mark())} />}
           </Index>

@@ -1,6 +1,7 @@
 import type { StretchRefusal, StretchVerdict } from '../../../shared/hair/stretch';
 import type { GlassRefusal } from '../../../shared/units/card';
 import { figures } from './figures';
+import { stretchTaps } from './forms/stretch';
 
 const verdicts: Readonly<Record<StretchVerdict, string>> = {
   sound: 'It springs back.',
@@ -56,8 +57,12 @@ export const ruler = {
   verdicts,
   stretched: (percent: string) => `Stretched ${percent}.`,
   gaveBack: (percent: string) => `Gave back ${percent} of that.`,
+  readings: (rest: string, pulled: string | null, back: string | null) =>
+    [`At rest ${rest}`, pulled === null ? [] : `pulled to ${pulled}`, back === null ? [] : `back to ${back}`]
+      .flat()
+      .join(', '),
   fills: 'Fills in:',
-  confirm: 'You confirm it: tap the answer. What you felt comes first.',
+  confirm: 'Once filled in, another answer can still be tapped. What you felt comes first.',
   pastIs: (answer: string) => `past ${figures.lightPull}: ${answer}`,
   fill: 'Fill it in',
   tooLight: 'Too light a pull to tell.',
@@ -69,12 +74,13 @@ export const ruler = {
   faults,
   setAgain: 'Set the ruler again',
   without: 'Go on without it',
+  unit: 'mm',
   markFrom: figures.lightPullFrom,
   markTo: figures.lightPull,
   set: {
     title: 'Set the ruler of this tablet',
     page: 'Ruler',
-    notSet: 'Not set on this tablet yet. Once is enough; the three answers do without it.',
+    notSet: `Not set on this tablet yet. Once is enough. “${stretchTaps.springsBack}”, “${stretchTaps.staysLong}” and “${stretchTaps.snaps}” are tapped without it.`,
     isSet: 'Set for this tablet.',
     open: 'Set the ruler',
     lay: 'Lay a bank or identity card flat into the thick corner, its long side across.',

@@ -74,6 +74,18 @@ export const scenesOfMeasure: ScenesOf = {
     }),
     sound: told(alone(off), 'sound', '112', '139', '113'),
     gummy: told(among(off), 'gummy', '112', '152', '131'),
+    filledFeel: scene(alone(asked), '[data-question="wetStretch"] [aria-pressed="true"]', async (hand) => {
+      await toFeel(hand);
+      await read(hand, '112', '139', '113');
+      await hand.act('reading-next');
+      await hand.act('fill-answer');
+    }),
+    filledOutcome: scene(among(off), '[data-question="stretch"] [aria-pressed="true"]', async (hand) => {
+      await toOutcome(hand);
+      await read(hand, '112', '152', '131');
+      await hand.act('reading-next');
+      await hand.act('fill-answer');
+    }),
     doubted: told(among(off), 'doubted', '112', '1439', '113'),
     tooLight: told(alone(off), 'tooLight', '112', '120', '112'),
   },

@@ -3,11 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { brand } from '../../../shared/units/brand';
 import {
   formatCountdown,
+  formatInchesBeside,
   formatLength,
   formatMass,
   formatPercent,
   formatQuantity,
   formatRange,
+  formatRuler,
   formatTemperature,
 } from '../../../shared/units/format';
 import type { Centimetre } from '../../../shared/units/length';
@@ -74,6 +76,16 @@ describe('a quantity', () => {
         expect(formatQuantity(value, quantity, units, 'en')).not.toMatch(/^-0(?![.\d])|NaN|∞|Infinity|e[+-]/);
       }),
     );
+  });
+});
+
+describe('a reading of the ruler', () => {
+  it('is in millimetres, and has its inches beside it where the station speaks in inches', () => {
+    expect(formatRuler(139, metric, 'en')).toBe('139\u00a0mm');
+    expect(formatRuler(139, customary, 'en')).toBe('139\u00a0mm (5.47\u00a0in)');
+    expect(formatRuler(139.5, customary, 'de')).toBe('139,5\u00a0mm (5,49\u00a0in)');
+    expect(formatInchesBeside(25.4, customary, 'en')).toBe('1\u00a0in');
+    expect(formatInchesBeside(25.4, metric, 'en')).toBeNull();
   });
 });
 

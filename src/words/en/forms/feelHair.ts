@@ -1,5 +1,6 @@
 import type { feelHairForm } from '../../../../shared/records/forms/feelHair';
 import type { FormWords } from '../../formWords';
+import { pullHint, stretchTaps } from './stretch';
 
 const touch = { dry: 'Dry', damp: 'Damp' };
 const hint = 'Damp hair hides what it is like: towel and cool air first, no hot tool.';
@@ -37,12 +38,7 @@ export const feelHairWords: FormWords<typeof feelHairForm> = {
   wetStretch: {
     ask: 'One wet strand, pulled lightly?',
     short: 'Wet stretch',
-    hint: 'Pull the curl straight first, then a little more, and let go.',
-    options: {
-      springsBack: 'Springs back',
-      staysLong: 'Slow, stays long',
-      snaps: 'Snaps or mush',
-      unknown: 'Cannot tell',
-    },
+    hint: pullHint,
+    options: { ...stretchTaps, unknown: 'Cannot tell' },
   },
 };

@@ -11,6 +11,7 @@ import type {
 import type { FormWords } from '../../formWords';
 import { figures } from '../figures';
 import { general } from '../general';
+import { pullHint, stretchTaps } from './stretch';
 
 const zone = { ask: 'Which hair?', options: general.zones } as const;
 
@@ -102,11 +103,14 @@ const outcome: FormWords<typeof outcomeForm> = {
     options: { sound: 'Sound', rough: 'Rough', gummy: 'Gummy', broken: 'Broken' },
   },
   stretch: {
-    ask: 'Lightly pulled, then let go',
-    options: { springsBack: 'Springs back', staysLong: 'Stays long', snaps: 'Snaps' },
+    ask: 'Lightly pulled, let go',
+    short: 'Wet stretch',
+    hint: pullHint,
+    options: stretchTaps,
   },
   wentPast30: {
     ask: `Did a light pull stretch it past ${figures.lightPull}?`,
+    short: `Past ${figures.lightPull}`,
     options: { no: 'No', yes: 'Yes' },
   },
   level: { ask: 'Level reached' },

@@ -88,6 +88,19 @@ describe('a wet strand measured at the feel', () => {
     expect(feltStretch(bench)).toBe('springsBack');
   });
 
+  it('is read in millimetres, with the inches of this salon beside them', async () => {
+    await openFeel();
+    expect(seen('.ruler-room')).toContain('mm');
+    await read('139');
+    expect(seen('.reading .number-unit')).toBe('mm5.47 in');
+    await read('long');
+    expect(seen('.reading .number-unit')).toBe('mm');
+    await readAll('112', '139', '113');
+    expect(seen('[data-line="readings"]')).toBe(
+      'At rest 112 mm (4.41 in), pulled to 139 mm (5.47 in), back to 113 mm (4.45 in)',
+    );
+  });
+
   it('may be answered otherwise than the ruler says: the finger comes first', async () => {
     const bench = await openFeel();
     await readAll('100', '125', '100');
@@ -154,7 +167,7 @@ describe('a wet strand measured at the outcome', () => {
   it('fills in how it came back and whether it went past 30 %', async () => {
     const bench = await openOutcome();
     await readAll('100', '140', '130');
-    expect(seen('[data-line="fills"]')).toBe('Fills in: Stays long · past 30 %: Yes');
+    expect(seen('[data-line="fills"]')).toBe('Fills in: Slow, stays long · past 30 %: Yes');
     await press('fill-answer');
     expect(pressed('stretch')).toEqual(['staysLong']);
     expect(pressed('wentPast30')).toEqual(['yes']);
@@ -165,7 +178,8 @@ describe('a wet strand measured at the outcome', () => {
     await openOutcome();
     await readAll('100');
     await press('snapped');
-    expect(seen('[data-line="fills"]')).toBe('Fills in: Snaps');
+    expect(seen('[data-line="readings"]')).toBe('At rest 100 mm (3.94 in)');
+    expect(seen('[data-line="fills"]')).toBe('Fills in: Snaps or mush');
     await press('fill-answer');
     expect(pressed('stretch')).toEqual(['snaps']);
     expect(pressed('wentPast30')).toEqual([]);
