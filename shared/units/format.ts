@@ -102,9 +102,19 @@ const twoDigits = (value: number): string => String(value).padStart(2, '0');
 export function formatCountdown(leftMs: number): string {
   if (!Number.isFinite(leftMs)) return noNumber;
   const seconds = Math.abs(Math.ceil(leftMs / msPerSecond));
-  const sign = leftMs < 0 && seconds > 0 ? '+' : '';
+  return `${leftMs < 0 && seconds > 0 ? '+' : ''}${writeClock(seconds)}`;
+}
+
+/**
+ * How long after it began? "2:00", "1:05:09" from one hour on: whole seconds that have passed, so 1:59.9 is "1:59".
+ * Takes milliseconds; what is none, or lies before the beginning, is a dash.
+ * Checked by tests/shared/units/format.test.ts.
+ */
+export const formatElapsed = (sinceMs: number): string =>
+  sinceMs >= 0 && Number.isFinite(sinceMs) ? writeClock(Math.floor(sinceMs / msPerSecond)) : noNumber;
+
+function writeClock(seconds: number): string {
   const hours = Math.floor(seconds / 3600);
   const minutes = Math.floor(seconds / 60) % 60;
-  const clock = hours > 0 ? `${hours}:${twoDigits(minutes)}` : `${minutes}`;
-  return `${sign}${clock}:${twoDigits(seconds % 60)}`;
+  return `${hours > 0 ? `${hours}:${twoDigits(minutes)}` : minutes}:${twoDigits(seconds % 60)}`;
 }

@@ -4,6 +4,7 @@ import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog, DialogHeadProvider } from '../parts/Dialog';
 import { AboveActionsProvider } from '../parts/PageActions';
+import { IsDemoProvider } from '../parts/useIsDemo';
 import { MayWriteProvider } from '../parts/useMayWrite';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
@@ -116,14 +117,16 @@ export function Screens(props: {
   };
 
   const renderClient = (id: string) => (
-    <ClientInView
-      id={id}
-      station={props.station}
-      who={who}
-      submit={submit}
-      submitAll={submitAll}
-      onBar={place.toBar}
-    />
+    <IsDemoProvider value={() => props.demo?.isHere === true}>
+      <ClientInView
+        id={id}
+        station={props.station}
+        who={who}
+        submit={submit}
+        submitAll={submitAll}
+        onBar={place.toBar}
+      />
+    </IsDemoProvider>
   );
 
   return (

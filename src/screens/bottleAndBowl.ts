@@ -20,3 +20,11 @@ export const sayBottleAndBowl = (
 /** The bottle in volumes, as the trade labels it. */
 export const sayVolumes = (percent: number, words: Words, units: UnitSettings): string =>
   formatQuantity(toVolumes(brand(percent)), 'volume', units, words.locale);
+
+/** The bottle as it stands on the shelf: "6 % bottle (20 vol)". */
+export const sayBottle = (percent: number, words: Words, units: UnitSettings): string =>
+  words.mix.bottle(formatPercent(percent, units, words.locale), sayVolumes(percent, words, units));
+
+/** "no stronger than 6 % (20 vol)" */
+export const sayBottleLimit = (percent: number, words: Words, units: UnitSettings): string =>
+  words.mix.limitDeveloper(formatPercent(percent, units, words.locale), sayVolumes(percent, words, units));

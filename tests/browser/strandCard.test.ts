@@ -71,6 +71,8 @@ describe('the strand card on paper', () => {
     ['strandCard-full', { width: 1280, height: 800 }],
     ['strandCard-full', { width: 800, height: 1280 }],
     ['strandCard-full', { width: 1024, height: 768 }],
+    ['strandCard-longest', { width: 1280, height: 800 }],
+    ['strandCard-longest', { width: 1024, height: 768 }],
   ])('of %s is one page of A6, whichever way the tablet stands: %o', async (name, size) => {
     const pages = await withScene(name, async (page) => {
       await page.setViewportSize(size);
@@ -84,21 +86,26 @@ describe('the strand card on paper', () => {
     expect(pages[0]?.highMm).toBeCloseTo(105, 0);
   });
 
-  it.each(['strandCard-usual', 'strandCard-full'])(
-    '%s has room for every word, and for nothing else',
-    async (name) => {
-      const paper = await withScene(name, async (page) => {
-        await page.emulateMedia({ media: 'print' });
-        return readPaper(page);
-      });
-      expect(paper).toEqual({
-        wideMm: expect.closeTo(148, 0),
-        outside: [],
-        isOver: false,
-        isStationShown: false,
-      });
-    },
-  );
+  it.each([
+    'strandCard-usual',
+    'strandCard-full',
+    'strandCard-longest',
+    'strandCard-broke',
+    'strandCard-brokeTold',
+    'strandCard-discarded',
+    'strandCard-noOutcome',
+  ])('%s has room for every word, and for nothing else', async (name) => {
+    const paper = await withScene(name, async (page) => {
+      await page.emulateMedia({ media: 'print' });
+      return readPaper(page);
+    });
+    expect(paper).toEqual({
+      wideMm: expect.closeTo(148, 0),
+      outside: [],
+      isOver: false,
+      isStationShown: false,
+    });
+  });
 
   it('is seen to need a second page where it does', async () => {
     const pages = await withScene('strandCard-usual', async (page) => {

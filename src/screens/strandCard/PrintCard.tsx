@@ -1,23 +1,37 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { type Accessor, createMemo, createSignal, For, Show } from 'solid-js';
 import { Portal } from 'solid-js/web';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { StrandCard } from './StrandCard';
-import { listCardStrands } from './viewCard';
+import { type CardStrand, findFirstCard, findStamp, listCardStrands } from './viewCard';
 
-/** Has a strand said something that can be taped to a card? */
+/** Is a strand out of its mix, so that it can be taped to a card? */
 export const mayPrintCard = ({ consultation }: Pick<StepProps, 'consultation'>): boolean =>
   listCardStrands(consultation.record).length > 0;
 
 /** The card of one strand as it will be printed, and the printing. Paper gets this card and nothing else. */
-export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings'>) {
+export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings' | 'nowMs'>) {
   const words = useWords();
   const said = () => words.strandCard;
   const strands = createMemo(() => listCardStrands(props.consultation.record));
   const [chosen, setChosen] = createSignal<number | null>(null);
-  const strand = () => strands().find(({ number }) => number === chosen()) ?? strands()[0];
+  const strand = () => strands().find(({ number }) => number === chosen()) ?? findFirstCard(strands());
+  const sayStrand = (one: CardStrand) => {
+    const number = formatQuantity(one.number, 'count', props.settings.units, words.locale);
+    const stamp = findStamp(one);
+    const name = words.clock.strandName(number, one.zone);
+    return stamp === null ? name : `${name} · ${said().briefly[stamp]}`;
+  };
+  const renderCard = (one: Accessor<CardStrand>) => (
+    <StrandCard
+      record={props.consultation.record}
+      strand={one()}
+      settings={props.settings}
+      nowMs={props.nowMs}
+    />
+  );
   return (
     <Show when={strand()}>
       {(one) => (
@@ -25,23 +39,20 @@ export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings'>) {
           <Show when={strands().length > 1}>
             <div class="card-choice">
               <For each={strands()}>
-                {({ number, zone }) => (
+                {(each) => (
                   <BigButton
-                    act={`card-of-${number}`}
+                    act={`card-of-${each.number}`}
                     isWay
-                    isPressed={number === one().number}
-                    onPress={() => setChosen(number)}
+                    isPressed={each.number === one().number}
+                    onPress={() => setChosen(each.number)}
                   >
-                    {words.clock.strandName(
-                      formatQuantity(number, 'count', props.settings.units, words.locale),
-                      zone,
-                    )}
+                    {sayStrand(each)}
                   </BigButton>
                 )}
               </For>
             </div>
           </Show>
-          <StrandCard record={props.consultation.record} strand={one()} settings={props.settings} />
+          {renderCard(one)}
           <div class="dialog-actions">
             <p class="soft card-note">{said().whilePrinting}</p>
             <BigButton kind="primary" act="print-card" isWay onPress={() => window.print()}>
@@ -50,9 +61,7 @@ export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings'>) {
           </div>
           {/* What paper gets, as long as this page is open: a print may be asked for by the tablet's own menu. */}
           <Portal>
-            <div class="paper">
-              <StrandCard record={props.consultation.record} strand={one()} settings={props.settings} />
-            </div>
+            <div class="paper">{renderCard(one)}</div>
           </Portal>
         </section>
       )}

@@ -1,7 +1,7 @@
 import type { StoryStep } from '../../../seeds/story';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
+import { scenesOfCard } from './cardScenes';
 import {
-  bothSound,
   event,
   fullSalon,
   hourMs,
@@ -10,7 +10,6 @@ import {
   manyTools,
   minuteMs,
   nowMs,
-  outcome,
   say,
   until,
   untilAnswered,
@@ -152,33 +151,6 @@ const toHerSkinTest = async (hand: SceneHand) => {
   await hand.press('[data-ledger="summary"]');
   await hand.act('skin-test');
 };
-/** Both strands looked at every minute, both poor. */
-const manyLooks = [
-  ...until('STRAND_STARTED', 'lengths'),
-  ...Array.from({ length: 20 }, (_, look) =>
-    event(
-      'LOOKED',
-      { of: 'strand', zone: 'lengths', level: String(4 + look / 4 - ((look / 4) % 0.5)), feel: 'rough' },
-      minuteMs,
-    ),
-  ),
-  event('STRAND_TAKEN_OFF', { zone: 'ends', why: 'looksWeak' }, minuteMs),
-  event('STRAND_TAKEN_OFF', { zone: 'lengths', why: 'looksWeak' }),
-  outcome('ends', {
-    fibre: 'rough',
-    stretch: 'staysLong',
-    evenness: 'banded',
-    level: '5.5',
-    wentPast30: 'yes',
-  }),
-  outcome('lengths', {
-    fibre: 'rough',
-    stretch: 'staysLong',
-    evenness: 'banded',
-    level: '8.5',
-    wentPast30: 'yes',
-  }),
-];
 const toSkinTests = ({ act }: SceneHand) => act('skin-tests');
 const someTests = [
   ['A.K.', 50],
@@ -468,13 +440,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     },
   },
   measure: scenesOfMeasure,
-  strandCard: {
-    empty: 'a card is offered once a strand has said something',
-    usual: scene(alone(bothSound), `${dialog} .strand-card`, (hand) => toMore(hand, 'card')),
-    full: scene(among(manyLooks), `${dialog} .strand-card`, (hand) => toMore(hand, 'card')),
-    error: 'it shows what is kept and takes nothing',
-    also: { way: scene(among(manyLooks), `${dialog} [data-act="way-card"]`, (hand) => toMore(hand)) },
-  },
+  strandCard: scenesOfCard,
   setRuler: scenesOfSetRuler,
   day: {
     empty: scene(emptyHouse, 'main[data-step="day"]', ({ act }) => act('day')),

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { brand } from '../../../shared/units/brand';
 import {
   formatCountdown,
+  formatElapsed,
   formatInchesBeside,
   formatLength,
   formatMass,
@@ -133,5 +134,19 @@ describe('a countdown', () => {
         expect(text).toMatch(/^\+?(?:\d+:[0-5]\d|[0-5]?\d):[0-5]\d$/);
       }),
     );
+  });
+});
+
+describe('how long after the beginning', () => {
+  it.each([
+    [0, '0:00'],
+    [119_999, '1:59'],
+    [120_000, '2:00'],
+    [3_909_000, '1:05:09'],
+    [-1, '–'],
+    [Number.NaN, '–'],
+    [Number.POSITIVE_INFINITY, '–'],
+  ])('%d ms is %s', (ms, told) => {
+    expect(formatElapsed(ms)).toBe(told);
   });
 });
