@@ -26,6 +26,8 @@ export function PullTold(props: {
     );
   };
   const readings = () => <p data-line="readings">{sayReadings()}</p>;
+  const sayStretched = () =>
+    props.told.pulledMm > props.told.restMm ? said().stretched(write(props.told.extensionPercent)) : '';
   const sayReturn = () => {
     const { returnPercent } = props.told;
     return returnPercent === null ? '' : said().gaveBack(write(returnPercent));
@@ -49,7 +51,7 @@ export function PullTold(props: {
           {props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}
         </h3>
         <p class="lead" data-line="figures">
-          {said().stretched(write(props.told.extensionPercent))} {sayReturn()}
+          {sayStretched()} {sayReturn()}
         </p>
         {readings()}
         <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>

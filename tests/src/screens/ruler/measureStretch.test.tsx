@@ -179,6 +179,7 @@ describe('a wet strand measured at the outcome', () => {
     await readAll('100');
     await press('snapped');
     expect(seen('[data-line="readings"]')).toBe('At rest 100 mm (3.94 in)');
+    expect(seen('[data-line="figures"]').trim()).toBe('');
     expect(seen('[data-line="fills"]')).toBe('Fills in: Snaps or mush');
     await press('fill-answer');
     expect(pressed('stretch')).toEqual(['snaps']);
@@ -216,6 +217,16 @@ describe('a reading', () => {
     expect(fault().replaceAll('\u00a0', ' ')).toBe(says);
     expect(input().value).toBe(text);
     expect(seen('.measure-ask')).toBe('How long is it at rest?');
+  });
+
+  it('keeps its buttons while they move it, so that each quick tap is on the same one', async () => {
+    await openFeel();
+    await readAll('100');
+    await read('118');
+    const button = act('more');
+    for (let taps = 0; taps < 15; taps += 1) await press('more');
+    expect(act('more')).toBe(button);
+    expect(input().value).toBe('133');
   });
 
   it('that ends before the rest, or at it, is told', async () => {
