@@ -46,6 +46,9 @@ export function findMinutesTo({ base, rise, rate }: Saturation, level: number): 
  */
 export function forecastLift(question: LiftQuestion, curve: Result<LiftCurve, LiftRefusal>): LiftForecast {
   const { seen, target, wholeMin } = question;
+  // What is no reading has reached nothing.
+  const isNoReading = !curve.ok && (curve.error === 'notALevel' || curve.error === 'beforeStart');
+  if (isNoReading) return { kind: 'none', why: curve.error };
   const [first] = seen;
   if (first?.atMin === 0 && first.level >= target) return { kind: 'none', why: 'notAbove' };
   if (seen.some(({ level }) => level >= target)) return { kind: 'none', why: 'reached' };

@@ -48,8 +48,11 @@ export function sayClock(
 ): ClockSaid {
   const reading = readClock(clock, nowMs);
   const write = (value: number) => formatQuantity(value, 'count', units, words.locale);
-  const isFirstLook = reading.nextLookAtMs === clock.startedAtMs + (clock.looks?.firstAfterMs ?? 0);
-  const sayLookIn = isFirstLook ? words.clock.firstLookIn : words.clock.lookAgainIn;
+  /** One made before it fell due leaves the schedule as it is, and was a look all the same. */
+  const isFirstLook =
+    clock.lookedAtMs.length === 0 &&
+    reading.nextLookAtMs === clock.startedAtMs + (clock.looks?.firstAfterMs ?? 0);
+  const sayLookIn = isFirstLook ? words.clock.firstLookIn : words.clock.nextLookIn;
   const leftToLookMs = reading.nextLookAtMs === null ? null : reading.nextLookAtMs - nowMs;
   return {
     name: nameClock(clock, strandNumber === null ? '' : write(strandNumber), words),

@@ -1,4 +1,5 @@
-import { type ConsultationRecord, findStrand } from '../../../shared/records/record';
+import { findLastLevel } from '../../../shared/records/lastLevel';
+import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 
 const DARKEST = 1;
@@ -8,21 +9,15 @@ const ASSUMED_HALF_STEPS_UP = 5;
 /** So many down. Assumed because a look may be read half a level wrong, and the one before as well. */
 const ASSUMED_HALF_STEPS_DOWN = 2;
 
-/** What level did this hair have when it was last seen: at the last look, or as it was told? null: nobody knows. */
-function findLastLevel(record: ConsultationRecord, zone: Zone): number | null {
-  const looks = findStrand(record, zone)?.looks ?? [];
-  const seen = looks.findLast(({ level }) => typeof level === 'number')?.level;
-  if (typeof seen === 'number') return seen;
-  const told = zone === 'ends' ? record.answers.client?.endsLevel : record.answers.client?.naturalLevel;
-  return typeof told === 'number' ? told : null;
-}
-
-/** Which levels are offered in one tap? About the last one seen; whole ones where nobody knows it. Texts as typed. */
+/**
+ * Which levels are offered in one tap? About the last one seen; whole ones where nobody knows it. Texts as typed.
+ * Checked in tests/src/screens/strandTest/levelPicks.test.tsx.
+ */
 export function listLevelPicks(record: ConsultationRecord, zone: Zone): readonly string[] {
-  const last = findLastLevel(record, zone);
+  const last = findLastLevel(record, zone)?.level ?? null;
   if (last === null) return listAllLevels().filter((level) => Number.isInteger(Number(level)));
-  const lowest = Math.max(DARKEST, Math.min(last - ASSUMED_HALF_STEPS_DOWN / 2, LIGHTEST - 4));
   const count = ASSUMED_HALF_STEPS_DOWN + ASSUMED_HALF_STEPS_UP + 1;
+  const lowest = Math.max(DARKEST, Math.min(last - ASSUMED_HALF_STEPS_DOWN / 2, LIGHTEST - (count - 1) / 2));
   return Array.from({ length: count }, (_, step) => lowest + step / 2)
     .filter((level) => level <= LIGHTEST)
     .map(String);

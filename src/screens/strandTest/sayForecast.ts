@@ -27,12 +27,9 @@ export function sayForecast(
     case 'expected': {
       const { atMin, earliestMin, latestMin } = forecast;
       if (toMs(atMin) < nowMs) return said.wasExpected(level, time(atMin));
-      return said.expected(
-        level,
-        time(atMin),
-        time(earliestMin),
-        latestMin === null ? null : time(latestMin),
-      );
+      return latestMin === null
+        ? said.perhaps(level, time(atMin), time(earliestMin), end)
+        : said.expected(level, time(atMin), time(earliestMin), time(latestMin));
     }
     case 'hardly':
       return said.hardly(level, end, time(forecast.earliestMin));

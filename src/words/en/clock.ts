@@ -49,7 +49,7 @@ export const clock = {
   glassName: 'GLASS',
   dryName: 'DRYING',
   firstLookIn: (left: string) => `First look in ${left}`,
-  lookAgainIn: (left: string) => `Look again in ${left}`,
+  nextLookIn: (left: string) => `Next look in ${left}`,
   lookNow: 'Look now',
   lookIn: 'look in',
   lookDue: 'look now',

@@ -5,7 +5,7 @@ type Silence = Extract<LiftForecast, { kind: 'none' }>['why'];
 
 /** Why nothing is said of what comes; what was seen is kept as it was seen. */
 const none: Readonly<Record<Silence, (level: string, fewest: string) => string>> = {
-  tooFew: (level, fewest) => `Too few looks to say when level ${level} comes: it takes ${fewest} levels.`,
+  tooFew: (level, fewest) => `Too few looks to say when to expect level ${level}: it takes ${fewest} levels.`,
   reached: (level) => `Level ${level} was seen.`,
   notAbove: (level) => `It was level ${level} or lighter at the start: no lift to wait for.`,
   falling: () => 'The level fell between looks, so no time is said. Look again.',
@@ -32,21 +32,30 @@ const undertones: Readonly<Record<Undertone, string>> = {
 
 /** How a strand lifts, and when it gets there. */
 export const lift = {
-  expected: (level: string, time: string, earliest: string, latest: string | null) => {
-    const about = `Level ${level} expected about ${time}`;
-    const from = earliest === time ? ' or later' : `, ${earliest} at the earliest`;
-    if (latest === null) return `${about}${from}, perhaps not before it comes off.`;
-    return earliest === latest ? `${about}.` : `${about}, between ${earliest} and ${latest}.`;
+  expected: (level: string, time: string, earliest: string, latest: string) =>
+    earliest === latest
+      ? `Level ${level} expected about ${time}.`
+      : `Level ${level} expected about ${time}, between ${earliest} and ${latest}.`,
+  /** Likely in time; it may as well not get there. */
+  perhaps: (level: string, time: string, earliest: string, end: string) => {
+    const from = earliest === time ? '' : `, ${earliest} at the earliest`;
+    return `Level ${level} expected about ${time}${from}. It may not come before take-off at ${end}.`;
   },
   wasExpected: (level: string, time: string) => `Level ${level} was expected about ${time}: look now.`,
+  /** Likely not in time; an early look may show it. */
   hardly: (level: string, end: string, earliest: string) =>
-    `Level ${level} hardly before it comes off at ${end}, ${earliest} at the earliest.`,
-  notInTime: (level: string, end: string) => `Will not reach level ${level} before it comes off at ${end}.`,
+    earliest === end
+      ? `Level ${level} comes at take-off at ${end} at the earliest, and likely not by then.`
+      : `Level ${level} may or may not come in time: ${earliest} at the earliest, and likely not before take-off at ${end}.`,
+  notInTime: (level: string, end: string) =>
+    `Will not reach level ${level} before the limit, take-off at ${end}.`,
   none,
   dries: 'Lightener that dries out stops lifting.',
   /** Heard, where the dotted line and its band are seen. */
   ahead: (level: string, low: string, high: string, minutes: string) =>
     `ahead: about level ${level} after ${minutes}, from ${low} to ${high}`,
   undertones,
-  undertone: (names: readonly string[]) => `Undertone to expect here: ${names.join(' to ')}`,
+  undertone: (names: readonly string[]) => `Undertone expected: ${names.join(' to ')}`,
+  otherUndertone: 'Another undertone',
+  nameUndertone: 'Name the undertone',
 };

@@ -51,6 +51,11 @@ describe('the forecast of a strand', () => {
     ['reached', ask(see([0, 4], [2, 7]))],
     ['reached', ask([...slow, { atMin: 20, level: 7 }, { atMin: 23, level: 6.5 }])],
     ['tooFew', ask([])],
+    ['notALevel', ask(see([0, 4], [2, 5], [7, 11], [12, 6]))],
+    ['notALevel', ask(see([0, 4], [2, 11]))],
+    ['beforeStart', ask(see([0, 4], [-1, 7], [7, 6]))],
+    ['sameTimes', ask(see([0, 4], [2, 5], [2.01, 5], [7, 6]))],
+    ['falling', ask(see([0, 4], [2, 6], [7, 5]))],
   ] as const)('says nothing but why: %s', (why, forecast) => {
     expect(forecast).toEqual({ kind: 'none', why });
   });

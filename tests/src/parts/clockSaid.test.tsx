@@ -27,6 +27,22 @@ describe('a clock', () => {
 
   it.each([
     [strand, 90_000, 'running', 'take off in', '23:30', 'First look in 0:30'],
+    [
+      { ...strand, lookedAtMs: [startedAtMs + 40_000] },
+      minute,
+      'running',
+      'take off in',
+      '24:00',
+      'Next look in 1:00',
+    ],
+    [
+      { ...strand, lookedAtMs: [startedAtMs + 2 * minute] },
+      4 * minute,
+      'running',
+      'take off in',
+      '21:00',
+      'Next look in 3:00',
+    ],
     [strand, 2 * minute, 'look', 'look now · take off in', '23:00', 'Look now'],
     [looked, 23.5 * minute, 'warn', 'take off in', '1:30', null],
     [looked, 25 * minute, 'over', 'take off now', '0:00', null],

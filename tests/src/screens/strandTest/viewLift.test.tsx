@@ -93,21 +93,41 @@ describe('the forecast in words', () => {
     [{ ...expected, earliestMin: 17, latestMin: 17 }, `Level 7 expected about ${at(17)}.`],
     [
       { ...expected, latestMin: null },
-      `Level 7 expected about ${at(17)}, ${at(14)} at the earliest, perhaps not before it comes off.`,
+      `Level 7 expected about ${at(17)}, ${at(14)} at the earliest. It may not come before take-off at ${at(25)}.`,
     ],
     [
       { ...expected, earliestMin: 17, latestMin: null },
-      `Level 7 expected about ${at(17)} or later, perhaps not before it comes off.`,
+      `Level 7 expected about ${at(17)}. It may not come before take-off at ${at(25)}.`,
     ],
     [
       { kind: 'hardly', earliestMin: 23 },
-      `Level 7 hardly before it comes off at ${at(25)}, ${at(23)} at the earliest.`,
+      `Level 7 may or may not come in time: ${at(23)} at the earliest, and likely not before take-off at ${at(25)}.`,
     ],
-    [{ kind: 'notInTime' }, `Will not reach level 7 before it comes off at ${at(25)}.`],
-    [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when level 7 comes: it takes 4 levels.'],
+    [
+      { kind: 'hardly', earliestMin: 25 },
+      `Level 7 comes at take-off at ${at(25)} at the earliest, and likely not by then.`,
+    ],
+    [{ kind: 'notInTime' }, `Will not reach level 7 before the limit, take-off at ${at(25)}.`],
+    [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when to expect level 7: it takes 4 levels.'],
     [{ kind: 'none', why: 'notAbove' }, 'It was level 7 or lighter at the start: no lift to wait for.'],
   ] as const)('%j is said', (forecast, sentence) => {
     expect(say(forecast)).toBe(sentence);
+  });
+
+  it('never asks anybody to wait, and names no time beyond the take-off', () => {
+    for (const latestMin of [null, 17, 20, 25]) {
+      const forecasts: readonly LiftForecast[] = [
+        { ...expected, latestMin },
+        { kind: 'hardly', earliestMin: 23 },
+        { kind: 'notInTime' },
+      ];
+      for (const forecast of forecasts) {
+        expect(say(forecast)).not.toMatch(/later|longer|wait|leave|more time/i);
+        const times = say(forecast).match(/\d\d:\d\d/g) ?? [];
+        expect(times.length).toBeGreaterThan(0);
+        expect(times.filter((time) => time > at(25))).toEqual([]);
+      }
+    }
   });
 
   it('asks for a look once its time is past', () => {
