@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { listUndertones } from '../../shared/chemistry/undertone';
+import { listNearUndertones, listUndertones } from '../../shared/chemistry/undertone';
 import { checkAnswer } from './check';
 
 const source = 'from memory: cosmetology textbooks';
@@ -19,5 +19,19 @@ describe('the undertone to expect', () => {
     [Number.NaN, []],
   ])('at level %d is %j', (level, expected) => {
     checkAnswer({ input: `level ${level}`, got: listUndertones(level), expected, source });
+  });
+});
+
+describe('the undertones beside it', () => {
+  it.each([
+    [6, ['orange', 'gold']],
+    [5.5, ['redOrange', 'orange', 'goldOrange', 'gold']],
+    [1, ['redBrown']],
+    [1.5, ['darkRedBrown', 'redBrown', 'red']],
+    [9.5, ['yellowGold', 'yellow', 'paleYellow']],
+    [10, ['yellow']],
+    [Number.NaN, []],
+  ])('at level %d are %j', (level, expected) => {
+    checkAnswer({ input: `level ${level}`, got: listNearUndertones(level), expected, source });
   });
 });

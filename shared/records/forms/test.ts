@@ -1,4 +1,5 @@
 import { LEGAL_CEILING_PERCENT } from '../../chemistry/peroxide';
+import { undertones } from '../../chemistry/undertone';
 import type { AnswersOf, Form } from '../form';
 import { zones } from '../zones';
 
@@ -43,7 +44,8 @@ const ofStrand = { question: 'of', is: ['strand'] } as const;
 /**
  * What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings.
  * Levels from 1 to 10 are the trade's depths (from memory: cosmetology textbooks), told to half a level: common
- * practice, no source.
+ * practice, no source. The undertone is the one that was named; `asExpected` where it stood beside the level and nobody
+ * named another.
  */
 export const lookForm = {
   of: { kind: 'choice', options: ['strand', 'head'] },
@@ -53,6 +55,13 @@ export const lookForm = {
     field: { quantity: 'level', min: 1, max: 10, step: 0.5 },
     unknown: true,
     when: ofStrand,
+  },
+  undertone: {
+    kind: 'choice',
+    options: [...undertones, 'asExpected', 'unknown'],
+    or: 'unknown',
+    when: ofStrand,
+    addedIn: 3,
   },
   feel: { kind: 'choice', options: ['sound', 'rough', 'stretchy'], when: ofStrand },
   stinging: { kind: 'choice', options: ['no', 'yes'], when: { question: 'of', is: ['head'] } },

@@ -17,7 +17,7 @@ import './decision.css';
 import { Found } from './Found';
 import { OtherChoices } from './OtherChoices';
 import { Retract } from './Retract';
-import { type DecisionView, viewDecision } from './viewDecision';
+import { type DecisionView, isProvenForNothing, listShortProofs, viewDecision } from './viewDecision';
 
 /** What is done with what the strand said. Only a mixing decision unties the knot. */
 export function DecisionScreen(props: StepProps) {
@@ -109,6 +109,20 @@ function Choosing(
     return said().expect(write(reached), write(target));
   };
 
+  /** Whether it unties the knot; what was proven for less than its planned time is a limit of its own. */
+  const sayKnot = () => {
+    const { found } = props.view;
+    if (!isMixingDecision(props.chosen)) return said().wouldStayTied;
+    if (isProvenForNothing(found, props.chosen)) return said().wouldUntieNothing;
+    const proofs = listShortProofs(found, props.chosen).map(({ zone, onMin }) =>
+      said().minutesOnZone(
+        formatQuantity(onMin, 'minutes', props.settings.units, words.locale),
+        words.general.zones[zone],
+      ),
+    );
+    return proofs.length === 0 ? said().wouldUntie : said().wouldUntieFor(proofs);
+  };
+
   /** What the suggestion means stands in its own tile. */
   const sayMeans = () => (props.chosen === props.view.suggested ? '' : said().decisions[props.chosen].means);
 
@@ -128,8 +142,7 @@ function Choosing(
             <p class="knot-word" data-unties={isMixingDecision(props.chosen)}>
               <Knot isUntied={false} />
               <span>
-                <strong>{isMixingDecision(props.chosen) ? said().wouldUntie : said().wouldStayTied}</strong>{' '}
-                {sayMeans()} {sayLimit()}
+                <strong>{sayKnot()}</strong> {sayMeans()} {sayLimit()}
               </span>
             </p>
           </Show>

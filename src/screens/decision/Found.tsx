@@ -1,4 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
+import { findShortTime } from '../../../shared/judgement/shortTime';
+import { isLifting } from '../../../shared/judgement/stops';
 import { findSigns } from '../../../shared/records/gradeOutcome';
 import type { OutcomeRecord, StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
@@ -6,6 +8,7 @@ import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { sayMix } from '../strandTest/sayMix';
+import { sayOfPlanned } from '../strandTest/sayShortTime';
 import './decision.css';
 import { FoundMark, type FoundShape } from './FoundMark';
 import type { DecisionView, Reason, ZoneFound } from './viewDecision';
@@ -20,6 +23,13 @@ const shapes: Readonly<Record<ZoneFound['finding'], FoundShape>> = {
   gummy: 'stop',
   broken: 'stop',
 };
+
+/** Did its strand hold, and come off before its time? */
+const isShort = (found: ZoneFound): boolean =>
+  !isFailed(found) && found.strand?.outcome != null && findShortTime(found.strand) !== null;
+
+/** What held without standing its whole time is no clear finding. */
+const shapeOf = (found: ZoneFound): FoundShape => (isShort(found) ? 'heed' : shapes[found.finding]);
 
 /** What each strand said, and why the table suggests what it does; each line with its shape. */
 export function Found(
@@ -45,10 +55,15 @@ export function Found(
         : [words.strandTest.forms.outcome.evenness.options[evenness]]),
       said().recordedBy(by, words.moments.time(atMs)),
     ].join(' · ');
-  const sayFinding = ({ finding, strand }: ZoneFound): string =>
-    strand?.minutesOn === null || strand?.outcome == null
-      ? said().findings[finding]
+  const sayFinding = (found: ZoneFound): string => {
+    const { finding, strand } = found;
+    if (strand?.minutesOn == null || strand.outcome === null) return said().findings[finding];
+    return isShort(found)
+      ? said().findingShort(said().findings[finding], sayOfPlanned(strand, words, props.settings.units))
       : said().findingAfter(said().findings[finding], write(strand.minutesOn, 'minutes'));
+  };
+  const isLifted = () => isLifting(props.consultation.record.answers.client?.service ?? 'lighten');
+  const hasShort = () => props.view.found.some(isShort);
   /** The strand that failed, which need not be the newest of its zone. */
   const findFailed = ({ zone, finding, strand }: ZoneFound): StrandRecord | null =>
     props.consultation.record.strands.findLast(
@@ -66,7 +81,7 @@ export function Found(
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
-  const hasWhy = () => props.view.reasons.length + props.view.flags.length > 0;
+  const hasWhy = () => hasShort() || props.view.reasons.length + props.view.flags.length > 0;
 
   return (
     <div class="found">
@@ -79,8 +94,9 @@ export function Found(
                 data-zone={zone}
                 data-finding={found().finding}
                 data-failed={isFailed(found())}
+                data-short={isShort(found()) ? zone : undefined}
               >
-                <FoundMark shape={shapes[found().finding]} />
+                <FoundMark shape={shapeOf(found())} />
                 <div class="found-words">
                   <h2 class="found-first">
                     <strong>
@@ -139,6 +155,9 @@ export function Found(
         <div class="found-row why">
           <FoundMark shape="heed" />
           <ul class="found-words">
+            <Show when={hasShort()}>
+              <li data-reason="shortTime">{said().shortTime[isLifted() ? 'full' : 'short']}</li>
+            </Show>
             <For each={props.view.reasons}>
               {(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}
             </For>

@@ -1,3 +1,5 @@
+import './foundMark.css';
+
 /** A circle for what is well, a diamond for what to heed, a triangle for what failed: shape and colour say the same. */
 export type FoundShape = 'clear' | 'heed' | 'stop';
 

@@ -8,6 +8,7 @@ import {
 } from '../../../shared/judgement/decisionTable';
 import { gatherFindings } from '../../../shared/judgement/findings';
 import { listRedFlags, type RedFlag } from '../../../shared/judgement/risk';
+import { findShortTime } from '../../../shared/judgement/shortTime';
 import { isFreerLifted } from '../../../shared/judgement/stops';
 import { findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -81,11 +82,11 @@ const kindOf = (decision: Decision, suggested: Decision): Choice['kind'] => {
 
 /** Would the chart take it, were a freer one lifted? A mixing decision must leave a zone that may be mixed. */
 const isChoiceOpen = (decision: Decision, found: readonly ZoneFound[]): boolean =>
-  !isMixingDecision(decision) ||
-  found.some(
-    ({ zone, finding }) =>
-      (finding === 'sound' || finding === 'rough') && !(decision === 'endsOut' && zone === 'ends'),
-  );
+  !isMixingDecision(decision) || found.some((each) => isLeftToMix(each, decision));
+
+/** Did its strand hold, and does this mixing decision leave it in? */
+const isLeftToMix = ({ zone, finding }: ZoneFound, decision: Decision): boolean =>
+  (finding === 'sound' || finding === 'rough') && !(decision === 'endsOut' && zone === 'ends');
 
 /** The findings without what ends show that stay out: how light and how even they came out is no matter then. */
 function leaveEndsOut(findings: Findings, found: readonly ZoneFound[], target: number | undefined): Findings {
@@ -121,6 +122,30 @@ function findReached(found: readonly ZoneFound[]): number | null {
     .flatMap(({ strand }) => strand?.outcome?.level ?? []);
   return levels.length === 0 ? null : Math.min(...levels);
 }
+
+/** For how long a zone was proven, where that is less than was planned. */
+export interface ShortProof {
+  readonly zone: Zone;
+  readonly onMin: number;
+}
+
+/** Which zones that may be mixed under this decision were proven for less than the planned minutes? */
+export const listShortProofs = (found: readonly ZoneFound[], decision: Decision): readonly ShortProof[] =>
+  isMixingDecision(decision)
+    ? found
+        .filter((each) => isLeftToMix(each, decision))
+        .flatMap(({ zone, strand }) => {
+          const short = strand === null ? null : findShortTime(strand);
+          return short === null ? [] : [{ zone, onMin: short.onMin }];
+        })
+    : [];
+
+/** Is every zone that may be mixed under this decision proven for less than a minute, which is for nothing? */
+export const isProvenForNothing = (found: readonly ZoneFound[], decision: Decision): boolean => {
+  const left = found.filter((each) => isLeftToMix(each, decision));
+  const proofs = listShortProofs(found, decision);
+  return left.length > 0 && proofs.length === left.length && proofs.every(({ onMin }) => onMin === 0);
+};
 
 /** What was found, what does the table suggest and why, and what else may be chosen? */
 export function viewDecision(consultation: Consultation, settings: Settings, nowMs: number): DecisionView {

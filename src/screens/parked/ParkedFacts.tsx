@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { findLapseAtMs, isLapsed } from '../../../shared/judgement/lapse';
+import { findShortTime } from '../../../shared/judgement/shortTime';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
@@ -7,6 +8,7 @@ import { FoundMark, type FoundShape } from '../decision/FoundMark';
 import { listStanding } from '../leaving/whatFalls';
 import { stepOf } from '../screenOf';
 import type { StepProps } from '../stepProps';
+import { sayOfPlanned } from '../strandTest/sayShortTime';
 import './parked.css';
 
 const hasFailed = ({ outcome }: StrandRecord): boolean =>
@@ -43,7 +45,9 @@ export function ParkedFacts(props: Pick<StepProps, 'consultation' | 'settings' |
   const strands = createMemo(() => listStanding(record()));
   const shapeOf = (strand: StrandRecord): FoundShape => {
     if (hasFailed(strand)) return 'stop';
-    return strand.outcome === null || isLapsed(strand, props.nowMs) ? 'heed' : 'clear';
+    const isToHeed =
+      strand.outcome === null || isLapsed(strand, props.nowMs) || findShortTime(strand) !== null;
+    return isToHeed ? 'heed' : 'clear';
   };
   const sayUntil = (strand: StrandRecord): string => {
     if (strand.outcome === null) return said().stillToRecord;
@@ -79,6 +83,11 @@ export function ParkedFacts(props: Pick<StepProps, 'consultation' | 'settings' |
                 {words.general.zones[strand.zone]}
                 <Show when={strand.outcome}>
                   {(outcome) => <span>: {words.strandTest.grades[outcome().grade]}</span>}
+                </Show>
+                <Show when={strand.outcome !== null && findShortTime(strand) !== null}>
+                  <small data-line="short-time">
+                    {words.strandTest.preparing.shortBy(sayOfPlanned(strand, words, props.settings.units))}
+                  </small>
                 </Show>
                 <small>{sayUntil(strand)}</small>
               </span>

@@ -15,26 +15,38 @@ import { createEventForm } from '../eventForm';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
+import { Heed } from './Heed';
 import { listAllLevels, listLevelPicks } from './levelPicks';
 import { RunningLine } from './RunningLine';
-import { UndertoneLine } from './UndertoneLine';
+import { sayBesideLast } from './sayLevelHeard';
+import { AllUndertones, UndertoneTiles } from './UndertoneTiles';
 
 const { when: _strandLevel, ...level } = lookForm.level;
+const { when: _strandUndertone, ...undertone } = lookForm.undertone;
 const { when: _strandFeel, ...feel } = lookForm.feel;
-const form = { feel, level } as const satisfies Form;
+const form = { feel, undertone, level } as const satisfies Form;
 
-/** One look in two taps: how light it is, then how it feels, which keeps it. Its clock runs on above. */
+/**
+ * One look in two taps: how light it is, then how it feels, which keeps it. In between the undertone stands as the level
+ * says, a tap names another. Its clock runs on above.
+ */
 export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {
   const words = useWords();
   const said = () => words.strandTest.processing;
   const asks = () => words.strandTest.forms.look;
   const strand = createMemo(() => findStrand(props.consultation.record, props.zone));
   const clock = createMemo(() => props.consultation.record.clocks.find(({ id }) => id === strand()?.clock));
-  const name = `${props.consultation.id}/look/${props.zone}/${strand()?.looks.length}`;
-  const asked = createEventForm(props, form, name, {});
+  const draftName = `${props.consultation.id}/look/${props.zone}/${strand()?.looks.length}`;
+  const asked = createEventForm(props, form, draftName, {});
   const breaking = createSender(props);
   const [areAllShown, setAreAllShown] = createSignal(false);
+  const [isNaming, setIsNaming] = createSignal(false);
   const chosen = () => asked.draft.raw().level;
+  /** As it will be kept: named, or as the level says; where nobody knows the level, nothing is to be expected. */
+  const chosenUndertone = () =>
+    String(asked.draft.raw().undertone ?? (chosen() === 'unknown' ? 'unknown' : 'asExpected'));
+  const heard = () =>
+    sayBesideLast(Number(chosen()), props.consultation.record, props.zone, words, props.settings.units);
   const levels = () => {
     const { record } = props.consultation;
     return areAllShown() ? listAllLevels() : listLevelPicks(record, props.zone);
@@ -48,7 +60,22 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
     asked.draft.begin({});
     props.onClose();
   };
+  const back = () => {
+    if (isNaming()) return setIsNaming(false);
+    if (chosen() === undefined) return leave();
+    // Another level expects another undertone.
+    asked.draft.begin({});
+  };
+  const name = (option: string) => {
+    asked.draft.set('undertone', option);
+    setIsNaming(false);
+  };
+  const title = () => {
+    if (chosen() === undefined) return asks().level.ask;
+    return isNaming() ? asks().undertone.ask : asks().feel.ask;
+  };
   const keep = async (felt: string) => {
+    asked.draft.set('undertone', chosenUndertone());
     asked.draft.set('feel', felt);
     if (await asked.send('LOOKED', { of: 'strand', zone: props.zone })) props.onClose();
   };
@@ -59,14 +86,11 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
     <StepPage
       page={props.page}
       holdsBreaking={props.zone}
-      title={chosen() === undefined ? asks().level.ask : asks().feel.ask}
+      title={title()}
       {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={
         <>
-          <BigButton
-            act="cancel"
-            onPress={() => (chosen() === undefined ? leave() : asked.draft.set('level', undefined))}
-          >
+          <BigButton act="cancel" onPress={back}>
             {words.general.back}
           </BigButton>
           <HoldButton
@@ -88,7 +112,13 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
       <Switch
         fallback={
           <>
-            <UndertoneLine level={Number(chosen())} />
+            <Heed line="level-heard" says={heard()} />
+            <UndertoneTiles
+              level={Number(chosen())}
+              chosen={chosenUndertone()}
+              onChoose={name}
+              onMore={() => setIsNaming(true)}
+            />
             <Tiles question="feel" label={asks().feel.ask} size="large" takesFocus>
               <For each={feel.options}>
                 {(option) => (
@@ -120,9 +150,13 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
             </Show>
           </Tiles>
         </Match>
+        <Match when={isNaming()}>
+          <AllUndertones chosen={chosenUndertone()} onChoose={name} />
+        </Match>
       </Switch>
       <Refusal refusal={asked.refusal() ?? breaking.refusal()} />
-      <Show when={!areAllShown()}>
+      {/* Once the level is told it has been wiped and blotted, and its room is the answers'. */}
+      <Show when={!areAllShown() && chosen() === undefined}>
         <HandCaution caution="look" />
       </Show>
     </StepPage>

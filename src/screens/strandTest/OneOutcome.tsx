@@ -4,6 +4,7 @@ import type { Form } from '../../../shared/records/form';
 import { outcomeForm } from '../../../shared/records/forms/test';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
+import { readNumber } from '../../../shared/units/numberField';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { StepPage } from '../../parts/StepPage';
@@ -15,9 +16,12 @@ import { fillOutcome } from '../ruler/fills';
 import { MeasureStretch } from '../ruler/MeasureStretch';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
+import { Heed } from './Heed';
 import { listLevelPicks } from './levelPicks';
 import { RunningLine } from './RunningLine';
 import { SkinTestLine } from './SkinTestLine';
+import { sayBesideLast, sayBesideWanted } from './sayLevelHeard';
+import { sayProves, sayShortTime } from './sayShortTime';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
 const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
@@ -43,6 +47,25 @@ export function OneOutcome(
     if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
   };
   const asks = () => words.strandTest.forms.outcome;
+  const sayShort = () => {
+    const { units } = props.settings;
+    return [sayShortTime(strand, props.consultation.record, words, units), sayProves(strand, words, units)]
+      .join(' ')
+      .trim();
+  };
+  /** What the level just tapped comes to, said beside it and until it is recorded; nothing of a fibre that shows none. */
+  const sayLevel = () => {
+    const { level: told, fibre: felt } = asked.draft.raw();
+    const read = readNumber(typeof told === 'string' ? told : '', level.field, props.settings.units);
+    if (!read.ok || felt === 'broken') return '';
+    const { record: all } = props.consultation;
+    return [
+      sayBesideLast(read.value, all, strand.zone, words, props.settings.units),
+      sayBesideWanted(read.value, all, words, props.settings.units),
+    ]
+      .filter((each) => each !== '')
+      .join(' ');
+  };
   const sayFill = (pulled: PulledStrand) => {
     const { stretch, wentPast30 } = fillOutcome(pulled);
     const past = wentPast30 === undefined ? [] : [words.ruler.pastIs(asks().wentPast30.options[wentPast30])];
@@ -93,6 +116,7 @@ export function OneOutcome(
       }
     >
       <RunningLine {...props} not={strand.zone} />
+      <Heed line="short-time" says={sayShort()} />
       <PartSheet
         step={props}
         form={asked}
@@ -107,7 +131,11 @@ export function OneOutcome(
           <p class="lead">{said().signedAs(props.by)}</p>
         </Show>
       </PartSheet>
-      <Show when={isBroken} fallback={<HandCaution caution="outcome" />}>
+      <Heed line="level-heard" says={sayLevel()} />
+      <Show when={!isBroken && sayLevel() === ''}>
+        <HandCaution caution="outcome" />
+      </Show>
+      <Show when={isBroken}>
         <p class="broke-line">{said().brokeInMix(words.general.zones[strand.zone])}</p>
       </Show>
       <SkinTestLine {...props} />

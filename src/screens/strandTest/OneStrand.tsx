@@ -1,4 +1,5 @@
 import { createMemo } from 'solid-js';
+import type { LookAnswers } from '../../../shared/records/forms/test';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import { LargeClock } from '../clocks/LargeClock';
@@ -23,6 +24,9 @@ export function OneStrand(
   const isOver = createMemo(() => ['over', 'ended'].includes(props.one.reading.phase));
   const levels = createMemo(() => viewLevels(record(), strand()));
   const lift = createMemo(() => viewLift(levels(), strand(), clock(), isOver()));
+  /** Only one that was named: what the level says is no news. */
+  const sayUndertone = ({ undertone = 'unknown' }: LookAnswers) =>
+    undertone === 'unknown' || undertone === 'asExpected' ? '' : words.strandTest.lift.undertones[undertone];
   const sayLastLook = () => {
     const look = strand().looks.at(-1);
     if (look?.feel === undefined) return said().noLook;
@@ -31,7 +35,7 @@ export function OneStrand(
         ? words.general.dontKnow
         : formatQuantity(look.level, 'level', props.settings.units, words.locale);
     const feel = words.strandTest.forms.look.feel.options[look.feel];
-    return said().lastLook(level, feel.toLocaleLowerCase(words.locale));
+    return said().lastLook(level, sayUndertone(look), feel.toLocaleLowerCase(words.locale));
   };
   return (
     <LargeClock

@@ -18,6 +18,7 @@ import { Glass } from './Glass';
 import { GlassActions } from './GlassActions';
 import { Override } from './Override';
 import { PreparingActions } from './PreparingActions';
+import './preparing.css';
 import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
 import { viewPreparing } from './viewPreparing';
@@ -91,11 +92,11 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
         </Show>
       }
     >
-      <div class="columns">
+      <div class="columns preparing-columns">
         <div class="column">
           <ZonesToTest {...props} view={view()} hair={hair()} />
-          <SkinTestLine {...props} />
         </div>
+        <SkinTestLine {...props} />
         <div class="column">
           <Show when={view().unsaid.length > 0}>
             <Caution>

@@ -1,4 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
+import { findShortTime } from '../../../shared/judgement/shortTime';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
@@ -6,6 +7,7 @@ import { saySnip } from '../map/sayHair';
 import type { HairView } from '../map/viewHair';
 import type { StepProps } from '../stepProps';
 import { HowCareful } from './HowCareful';
+import { sayOfPlanned } from './sayShortTime';
 import type { PreparingView } from './viewPreparing';
 
 /** Each zone of the plan, and how far its strand has come. */
@@ -44,6 +46,18 @@ export function ZonesToTest(
                           outcome().level === undefined ? null : write(outcome().level ?? 0, 'level'),
                         )}
                       </>
+                    )}
+                  </Show>
+                  <Show when={zone().state === 'current' && zone().strand} keyed>
+                    {(strand) => (
+                      <Show when={findShortTime(strand) !== null}>
+                        {', '}
+                        <strong data-line="short-time">
+                          {words.strandTest.preparing.shortBy(
+                            sayOfPlanned(strand, words, props.settings.units),
+                          )}
+                        </strong>
+                      </Show>
                     )}
                   </Show>
                   <For each={zone().state === 'current' ? [] : listSnips(name)}>

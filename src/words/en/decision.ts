@@ -56,6 +56,9 @@ export const decision = {
   /** Why a strand that felt sound counts as rough. */
   weakened: 'stretchy or weak in the mix',
   strandNumber: (number: string) => `strand ${number}`,
+  /** Of a strand that came off before its planned time: never to be taken for a full one. */
+  findingShort: (finding: string, ofPlanned: string) => `${finding}, but short: ${ofPlanned}`,
+  shortTime: { full: 'Short of its time: no full strand.', short: 'Short of its time.' },
   findingAfter: (finding: string, minutes: string) => `${finding} after ${minutes}`,
   sameMix: 'the same mix.',
   closedOn: (zone: string) => `Closed on the ${zone}, and anything as strong:`,
@@ -86,6 +89,10 @@ export const decision = {
   retractDo: 'Sign and take it back',
   changePlan: 'Change the plan',
   wouldUntie: 'No mix yet. Decided like this, OK to mix.',
+  minutesOnZone: (minutes: string, zone: string) => `${minutes} (${zone})`,
+  /** The same where strands came off before their time: what they were proven for is a limit. */
+  wouldUntieFor: (each: readonly string[]) => `Decided like this, OK to mix, proven for ${each.join(', ')}.`,
+  wouldUntieNothing: 'No mix: on for less than a minute, it is proven for no time on the head.',
   wouldStayTied: 'Decided like this, nothing is mixed.',
   closeNo: 'Close: we said no',
   park: 'Park her until then',

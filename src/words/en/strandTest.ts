@@ -28,6 +28,31 @@ const care: Readonly<Record<Risk, string>> = {
   high: 'Suspect hair, more than one sign. Two strands at least, one from the worst place. Look every 3 min.',
 };
 
+/** A level that was just tapped, beside the last one seen and the one she wants. Never a refusal. */
+const levelHeard = {
+  darker: {
+    look: (last: string) => `Darker than at the last look (${last}). Kept as you saw it.`,
+    start: (last: string) => `Darker than before it went on (${last}). Kept as you saw it.`,
+  },
+  farLighter: {
+    look: (last: string, by: string) =>
+      `${by} levels lighter than at the last look (${last}). Kept as you saw it.`,
+    start: (last: string, by: string) =>
+      `${by} levels lighter than before it went on (${last}). Kept as you saw it.`,
+  },
+  belowWanted: (by: string, isMany: boolean, wanted: string, reached: string) =>
+    `${by} ${isMany ? 'levels' : 'level'} below what she wants (${wanted}): expect about ${reached}.`,
+} as const;
+
+/** A strand that came off before its time. Not "short strand": that is the kind for colour that only deposits. */
+const shortTime = {
+  ofPlanned: (on: string, planned: string) => `${on} of ${planned}`,
+  short: (ofPlanned: string) => `Short of its time: ${ofPlanned}.`,
+  noFullStrand: 'No full strand.',
+  proves: (minutes: string) => `Proven for ${minutes}: no longer on the head.`,
+  provesNothing: 'On for less than a minute, it proves no time on the head.',
+} as const;
+
 /** Fibre as it was graded: the worst of what was seen, felt and pulled. */
 export const gradeWords: Readonly<Record<Grade, string>> = {
   sound: 'sound',
@@ -42,6 +67,8 @@ export const strandTest = {
   flags,
   care,
   kinds,
+  levelHeard,
+  shortTime,
   grades: gradeWords,
   preparing: {
     title: 'Snip and test a strand',
@@ -54,6 +81,7 @@ export const strandTest = {
       stale: 'test again: the plan has changed, or it is too old',
     },
     testedBy: (grade: string, level: string | null) => (level === null ? grade : `${grade}, level ${level}`),
+    shortBy: (ofPlanned: string) => `short of its time: ${ofPlanned}`,
     estimate: general.estimate,
     test: (zoneName: string) => `Test ${zoneName}`,
     testAgain: (zoneName: string) => `Test ${zoneName} again`,
@@ -106,7 +134,8 @@ export const strandTest = {
     target: (level: string) => `wanted ${level}`,
     levelAfter: (level: string, minutes: string) => `level ${level} after ${minutes}`,
     stretchy: 'It was stretchy at the last look. Take it off now.',
-    lastLook: (level: string, feel: string) => `last look: level ${level}, ${feel}`,
+    lastLook: (level: string, undertone: string, feel: string) =>
+      `last look: ${[`level ${level}`, undertone, feel].filter((each) => each !== '').join(', ')}`,
     noLook: 'not looked at yet',
     off: 'is off: record its outcome',
     otherLevel: 'Another level',

@@ -109,6 +109,17 @@ export const bothSound: readonly StoryStep[] = [
   outcome('ends'),
   outcome('lengths'),
 ];
+/** Both came off before their time, and half a level below what she wants. */
+export const bothOffEarly: readonly StoryStep[] = [
+  ...until('STRAND_STARTED', 'lengths'),
+  event('STRAND_TAKEN_OFF', { zone: 'ends', why: 'clientLeaves' }, minuteMs),
+  event('STRAND_TAKEN_OFF', { zone: 'lengths', why: 'levelReached' }, 11 * minuteMs),
+];
+export const bothShort: readonly StoryStep[] = [
+  ...bothOffEarly,
+  outcome('ends', { level: '6.5' }),
+  outcome('lengths', { level: '6.5' }),
+];
 export const bothDecided = [...bothSound, event('DECIDED', { decision: 'smallerLift' })];
 export const lengthsOn = [...bothDecided, bowl('lengths'), event('BOWL_APPLIED', { zone: 'lengths' })];
 export const bothOn = [...lengthsOn, bowl('ends'), event('BOWL_APPLIED', { zone: 'ends' })];

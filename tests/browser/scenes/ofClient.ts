@@ -3,7 +3,9 @@ import type { ScreenName } from '../../../src/screens/screenOf';
 import { answer } from '../typing';
 import {
   bothDecided,
+  bothOffEarly,
   bothOn,
+  bothShort,
   bothSound,
   dayMs,
   event,
@@ -37,6 +39,7 @@ const asked = {
   feelHair: untilConfirmed('hotTools'),
   heatSpray: untilConfirmed('feelHair'),
 };
+const offEarly = [event('STRAND_TAKEN_OFF', { zone: 'ends', why: 'levelReached' }, minuteMs)];
 const oneStrand = until('STRAND_STARTED', 'ends');
 const allAsked = untilConfirmed('heatSpray');
 
@@ -196,7 +199,26 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
           await hand.act('look');
           await hand.press('[data-option="5.5"]');
         },
-        shows: '[data-line="undertone"]',
+        shows: '[data-question="undertone"] [data-option="asExpected"]',
+      },
+      feelDarker: {
+        logs: among([...until('STRAND_STARTED', 'lengths'), ...looks('ends', '7')], 4 * minuteMs),
+        go: async (hand) => {
+          await open(hand);
+          await hand.act('look');
+          await hand.press('[data-option="6.5"]');
+        },
+        shows: '[data-line="level-heard"]',
+      },
+      undertone: {
+        logs: among(until('STRAND_STARTED', 'lengths'), 3 * minuteMs),
+        go: async (hand) => {
+          await open(hand);
+          await hand.act('look');
+          await hand.press('[data-option="unknown"]');
+          await hand.act('other-undertone');
+        },
+        shows: '[data-question="undertone"] [data-option="paleYellow"]',
       },
       another: after('processing', alone(until('STRAND_STARTED', 'ends')), 'another-strand'),
       oneOff: still('processing', among(until('STRAND_BROKE'))),
@@ -208,6 +230,18 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: after('outcome', alone(until('STRAND_TAKEN_OFF'))),
     full: still('outcome', among(until('STRAND_TAKEN_OFF'))),
     error: after('outcome', alone(until('STRAND_TAKEN_OFF')), 'record-outcome'),
+    also: {
+      short: still('outcome', among(bothOffEarly)),
+      darker: {
+        logs: among([...until('STRAND_STARTED', 'ends'), ...looks('ends', '7.5'), ...offEarly]),
+        go: async (hand) => {
+          await open(hand);
+          for (const option of ['sound', 'springsBack', 'no']) await hand.press(`[data-option="${option}"]`);
+          await hand.press('[data-option="6"]');
+        },
+        shows: '[data-line="level-heard"]',
+      },
+    },
   },
   decision: {
     empty: 'there is always an outcome to decide on',
@@ -237,6 +271,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     },
     also: {
       sound: still('decision', alone(bothSound)),
+      short: still('decision', alone(bothShort)),
+      shortFull: still('decision', among(bothShort)),
       retract: after('decision', alone(bothSound), 'retract-lengths'),
       override: {
         logs: alone(until('OUTCOME_RECORDED', 'lengths')),
@@ -273,6 +309,17 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         shows: on('mix'),
       },
       bowl: { logs: alone(bothDecided), go: toBowl, shows: `${on('mix')} [data-act="weigh"]` },
+      typing: {
+        logs: alone(bothDecided),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('more-questions');
+          await hand.press('[data-ledger="ratio"]');
+          await hand.act('another-number');
+          for (const key of ['clear', '1', '.', '2', '.', '3']) await hand.press(`[data-key="${key}"]`);
+        },
+        shows: `${on('mix')} .field-refusal:not(:empty)`,
+      },
       two: after('mix', alone(bothDecided), 'cancel'),
       tooOld: still('mix', alone(until('BOWL_WEIGHED'), 65 * minuteMs)),
     },

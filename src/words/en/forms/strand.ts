@@ -11,6 +11,7 @@ import type {
 import type { FormWords } from '../../formWords';
 import { figures } from '../figures';
 import { general } from '../general';
+import { lift } from '../lift';
 import { pullHint, stretchTaps } from './stretch';
 
 const zone = { ask: 'Which hair?', options: general.zones } as const;
@@ -55,8 +56,12 @@ const strand: FormWords<typeof strandForm> = {
   testG: { ask: 'Mix for the strand', hint: 'A few grams.' },
 };
 
-const look: Pick<FormWords<typeof lookForm>, 'level' | 'feel'> = {
+const look: Pick<FormWords<typeof lookForm>, 'level' | 'undertone' | 'feel'> = {
   level: { ask: 'Level now', hint: 'Wiped, blotted, on white.' },
+  undertone: {
+    ask: 'Which undertone?',
+    options: { ...lift.undertones, asExpected: 'As expected', unknown: general.dontKnow },
+  },
   feel: {
     ask: 'How does it feel?',
     options: { sound: 'Sound', rough: 'Rough', stretchy: 'Stretchy' },
@@ -100,6 +105,7 @@ const outcome: FormWords<typeof outcomeForm> = {
   zone,
   fibre: {
     ask: 'Rinsed and wet between the fingers',
+    short: 'Fibre',
     options: { sound: 'Sound', rough: 'Rough', gummy: 'Gummy', broken: 'Broken' },
   },
   stretch: {
@@ -114,7 +120,11 @@ const outcome: FormWords<typeof outcomeForm> = {
     options: { no: 'No', yes: 'Yes' },
   },
   level: { ask: 'Level reached' },
-  evenness: { ask: 'How even is it?', options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' } },
+  evenness: {
+    ask: 'How even is it?',
+    short: 'Evenness',
+    options: { even: 'Even', patchy: 'Patchy', banded: 'Banded' },
+  },
 };
 
 /** A named person's reason to lift a judgement stop, here and at the decision. */

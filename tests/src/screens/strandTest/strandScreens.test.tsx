@@ -145,7 +145,7 @@ describe('a strand in the mix', () => {
     expect(title()).toBe('Strand in the mix');
   });
 
-  it('says after the fourth level when she is where she wants to be, and shows the undertone at each', async () => {
+  it('says after the fourth level when she is where she wants to be', async () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     const forecast = '[data-line="forecast"]';
     for (const [minutes, level] of [
@@ -157,14 +157,11 @@ describe('a strand in the mix', () => {
       expect(seen(forecast)).not.toContain('dries out');
       bench.pass(minutes * minute);
       await press('look');
-      expect(seen('[data-line="undertone"]')).toBe('');
       await choose('level', level);
-      const undertone = level === '6' ? 'gold-orange' : 'orange to gold-orange';
-      expect(seen('[data-line="undertone"]')).toBe(`Undertone to expect here: ${undertone}`);
       await choose('feel', 'sound');
     }
     expect(seen(forecast)).toMatch(
-      /^Level 7 expected about \d\d:\d\d, .*Lightener that dries out stops lifting\.$/,
+      /^Level 7 expected about \d\d:\d\d, .*before take-off at \d\d:\d\d\. Lightener that dries out stops lifting\.$/,
     );
     const picture = document.querySelector('.level-plot svg')?.getAttribute('aria-label');
     expect(picture).toContain(
@@ -176,15 +173,6 @@ describe('a strand in the mix', () => {
     expect(clocks).toEqual([25 * minute]);
     bench.pass(17 * minute);
     expect(seen(forecast)).toBe('');
-  });
-
-  it('shows no undertone for a level that nobody could tell', async () => {
-    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
-    bench.pass(3 * minute);
-    await press('look');
-    await choose('level', 'unknown');
-    expect(title()).toBe('How does it feel?');
-    expect(seen('[data-line="undertone"]')).toBe('');
   });
 
   it('comes off in one tap once its time is up, and only for a reason before', async () => {
@@ -245,7 +233,7 @@ it('shows the strand that runs while another is begun, and while the other one i
 
 describe('an outcome', () => {
   it('is asked of each strand that is off, one after the other', async () => {
-    layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
+    const bench = layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
     expect(title()).toBe('Outcome: lengths');
     await press('record-outcome');
     const isOpen = (question: string) =>
@@ -253,15 +241,27 @@ describe('an outcome', () => {
     for (const question of ['fibre', 'stretch', 'wentPast30']) isOpen(question);
     // What broke shows neither a level nor how even it came out.
     await choose('fibre', 'broken');
-    expect(seen('main')).not.toContain('How even is it?');
+    expect(document.querySelector('[data-ledger="evenness"]')).toBeNull();
+    expect(document.querySelector('[data-ledger="level"]')).toBeNull();
     await choose('fibre', 'sound');
     await press('record-outcome');
-    isOpen('evenness');
+    for (const question of ['evenness']) isOpen(question);
+    expect(said('level')).toBe('A number from 1 to 10.');
     await choose('stretch', 'springsBack');
     await choose('level', '7');
     await choose('wentPast30', 'no');
     await choose('evenness', 'even');
+    // By whom is whoever is at the tablet, and is said before it is recorded.
+    expect(seen('.sheet-summary')).toContain('Recorded by Opal.');
     await press('record-outcome');
+    expect(bench.consultation().record.strands[1]?.outcome).toMatchObject({
+      fibre: 'sound',
+      stretch: 'springsBack',
+      wentPast30: 'no',
+      level: 7,
+      evenness: 'even',
+      by: 'Opal',
+    });
     expect(title()).toBe('Outcome: ends');
     expect(act('record-outcome')).toBeTruthy();
     expect(hasAct('discard-strand')).toBe(false);
