@@ -253,6 +253,23 @@ describe('a figure on a sheet', () => {
     expect(asked()).toBe('seen');
   });
 
+  it.each(['1.2.3', '1..2', '.1.'])(
+    'with a second decimal mark, %s, stays as it was tapped and is no number',
+    (keys) => {
+      const { draft, act, find, look, asked } = show(before);
+      act('another-number');
+      for (const key of keys) fireEvent.click(find(`[data-key="${key}"]`));
+      expect(draft.raw().settingC).toBe(keys);
+      expect((find('.typing input') as HTMLInputElement).value).toBe(keys);
+      expect(look('.field-refusal')?.textContent?.replaceAll('\u00a0', ' ')).toBe(
+        'That is not a number. 104 °F to 482 °F, digits only.',
+      );
+      expect((find('[data-act=pad-done]') as HTMLButtonElement).disabled).toBe(true);
+      act('pad-done');
+      expect(asked()).toBe('settingC');
+    },
+  );
+
   it.each([
     ['1e309', 'That is no number anybody can measure. 104 °F to 482 °F.'],
     ['-0', 'Minus zero is not a number here. 104 °F to 482 °F.'],
