@@ -64,6 +64,10 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await page.locator('[data-question="level"]').waitFor();
       if ((await level.count()) === 0) await act('other-level');
       await person.press(level);
+      if (seen.undertone !== undefined)
+        await person.press(
+          page.locator(`[data-question="undertone"] [data-option="${String(seen.undertone)}"]`),
+        );
       return kept(() =>
         person.press(page.locator(`[data-question="feel"] [data-option="${String(seen.feel)}"]`)),
       );

@@ -39,6 +39,12 @@ const cutAt = (isHere: (step: StoryStep) => boolean): number => {
 const tools = cutAt(({ raw }) => raw.type === 'ANSWERED' && raw.step === 'hotTools');
 const look = cutAt(({ raw }) => raw.type === 'LOOKED');
 
+/** The strand shows gold where the level says orange to gold-orange. */
+const nameUndertone = (step: StoryStep): StoryStep =>
+  step.raw.type === 'LOOKED'
+    ? { ...step, raw: { ...step.raw, answers: { ...step.raw.answers, undertone: 'gold' } } }
+    : step;
+
 /** The one tool of the story, and nothing else of its step. */
 const oneTool = steps.slice(tools, tools + 1).map((step): StoryStep => {
   const { raw } = step;
@@ -130,6 +136,16 @@ export const countedWays: readonly CountedWay[] = [
     before: steps.slice(0, look),
     done: steps.slice(look, look + 1),
     fromBar: true,
+    budget: { contacts: 4, seconds: 5 },
+  },
+  {
+    name: 'one look, with another undertone than the level says',
+    counted: 'from her strand in the mix until the look is kept',
+    settings,
+    startAtMs,
+    before: steps.slice(0, look),
+    done: steps.slice(look, look + 1).map(nameUndertone),
+    fromBar: false,
     budget: { contacts: 4, seconds: 5 },
   },
 ];
