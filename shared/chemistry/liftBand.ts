@@ -2,8 +2,11 @@ import { LEVEL_GRAIN, type LevelSeen } from './liftReadings';
 import { readSaturation, type Saturation } from './saturation';
 import { listRates } from './saturationStart';
 
-/** Two curves count as one where they differ by less than this: rounding of doubles, in levels. */
-const ROUNDING = 1e-9;
+/**
+ * A curve that passes a slot by less than this passes it, in levels. Assumed because corners lie on the edge of a slot and
+ * are off it by rounding of doubles: a million times this is still less than anybody sees.
+ */
+const ASSUMED_ROUNDING_LEVELS = 1e-9;
 
 /** Where a reading may really lie: the share of the whole rise at its time, and the levels half a level to each side. */
 interface Slot {
@@ -54,7 +57,7 @@ function joinEnds(share: number, from: number, otherShare: number, to: number): 
 const passesAll = (slots: readonly Slot[], { base, rise }: Omit<Saturation, 'rate'>): boolean =>
   slots.every(({ share, low, high }) => {
     const level = base + rise * share;
-    return level >= low - ROUNDING && level <= high + ROUNDING;
+    return level >= low - ASSUMED_ROUNDING_LEVELS && level <= high + ASSUMED_ROUNDING_LEVELS;
   });
 
 /** How light at least, and at most, after so many minutes? Over all of these curves; both the same where there is one. */

@@ -33,12 +33,12 @@ export function fitLiftCurve(readings: readonly LevelSeen[]): Result<LiftCurve, 
 
 /**
  * The closest curve whose rate these readings can tell from none and from at once: the closest of a row of rates, then
- * refined. At either end of the row the rate stays where it is.
+ * refined. At either end of the row, and where refining comes to no end, the rate stays where it is.
  */
 function fitWithin(points: readonly Point[]): FittedSaturation | null {
   const tried = listRates(points).flatMap((rate) => fitStraight(points, rate) ?? []);
   const best = tried.toSorted((one, other) => one.residualSum - other.residualSum)[0];
   if (best === undefined || best === tried[0] || best === tried.at(-1)) return best ?? null;
   const fitted = fitSaturation(points, best, false);
-  return fitted.ok ? fitted.value : null;
+  return fitted.ok ? fitted.value : best;
 }

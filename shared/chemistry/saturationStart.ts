@@ -11,7 +11,11 @@ const ASSUMED_STRAIGHT_TURN = 0.05;
  * Assumed because 99 of 100 parts are then done by the second reading: faster cannot be told from at once.
  */
 const ASSUMED_AT_ONCE_TURN = Math.log(100);
-/** So many rates are tried. Assumed because neighbours then differ by less than a fifth, close enough to refine. */
+/**
+ * So many rates are tried. Assumed because neighbours then differ by less than a fifth on a strand that is first looked at
+ * after two minutes and lies for up to an hour, and by less than a third were two readings a second apart: close enough to
+ * refine. Checked in tests/shared/chemistry/saturation.test.ts.
+ */
 const ASSUMED_RATES_TRIED = 48;
 
 /** Which rates can these readings tell apart? From straight to at once, each a little faster; times in order. */

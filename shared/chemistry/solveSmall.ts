@@ -1,4 +1,10 @@
 /**
+ * Of a diagonal of ones, so little left is nothing. Assumed because it is about what rounding leaves of a row that is the
+ * same as another: a hundred times the gap between doubles at one.
+ */
+const ASSUMED_NOTHING_LEFT = 1e-14;
+
+/**
  * Which numbers solve these few equations at once? Gauss with the largest pivot of each column, after every row and
  * column of the symmetric matrix was brought to a diagonal of ones, so that units do not matter; null where they leave
  * it open. Checked in tests/shared/chemistry/solveSmall.test.ts.
@@ -16,7 +22,7 @@ export function solveSmall(
   ]);
   for (let column = 0; column < rows.length; column += 1) {
     const pivot = rows.slice(column).sort((one, other) => sizeAt(other, column) - sizeAt(one, column))[0];
-    if (pivot === undefined || !(sizeAt(pivot, column) > 1e-14)) return null;
+    if (pivot === undefined || !(sizeAt(pivot, column) > ASSUMED_NOTHING_LEFT)) return null;
     rows.splice(rows.indexOf(pivot), 1);
     rows.splice(column, 0, pivot);
     for (const [index, row] of rows.entries()) {
