@@ -120,9 +120,9 @@ export const guards = {
   isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
   mayStayOn: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);
-    return (
-      event.type === 'CLOCK_EXTENDED' && (!event.tokens.isOnHead || (facts.decided !== null && isFree(facts)))
-    );
+    if (event.type !== 'CLOCK_EXTENDED') return false;
+    const { isOnHead, hasWeakened = false } = event.tokens;
+    return isOnHead ? facts.decided !== null && isFree(facts) : !hasWeakened;
   },
   isRinsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed'),
   isSkinTestNote: ({ context, event }: Shown) =>

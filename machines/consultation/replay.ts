@@ -33,8 +33,17 @@ const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
   DECIDED: ['suggested', 'isFreer'],
 };
 
-const withoutOwn = ({ type }: ConsultationEvent, tokens: object): object =>
-  Object.fromEntries(Object.entries(tokens).filter(([name]) => ownWords[type]?.includes(name) !== true));
+/** Words that were not said before this model, which an entry of an older one therefore lacks. */
+const addedWords: Readonly<Partial<Record<EventType, Readonly<Record<string, number>>>>> = {
+  CLOCK_EXTENDED: { hasWeakened: 3 },
+};
+
+const withoutOwn = ({ type, modelVersion }: ConsultationEvent, tokens: object): object =>
+  Object.fromEntries(
+    Object.entries(tokens).filter(
+      ([name]) => ownWords[type]?.includes(name) !== true && modelVersion >= (addedWords[type]?.[name] ?? 0),
+    ),
+  );
 
 /**
  * Does the event mean what it says it means?

@@ -20,16 +20,17 @@ interface Slot {
  * Of one rate, a curve is a straight line in 1 − e^(−kt), so those that pass every reading within the grain have their
  * corners where a line touches two slots, or lies flat along one: exact. Rates are tried in the row of `listRates`.
  * None that falls: lightener does not darken. Readings in order of time, as `fitLiftCurve` takes them; at least two.
+ * `grain` is how far a reading may be off, in levels.
  * Why not one curve shifted by half a level up and down: it covers the true time far too seldom, see
  * tests/evidence/liftCurveNoise.test.ts.
  */
-export function listPossibleCurves(seen: readonly LevelSeen[]): readonly Saturation[] {
+export function listPossibleCurves(seen: readonly LevelSeen[], grain = LEVEL_GRAIN): readonly Saturation[] {
   const points = seen.map(({ atMin, level }) => ({ t: atMin, y: level }));
   return listRates(points).flatMap((rate) => {
     const slots = points.map(({ t, y }) => ({
       share: -Math.expm1(-rate * t),
-      low: y - LEVEL_GRAIN,
-      high: y + LEVEL_GRAIN,
+      low: y - grain,
+      high: y + grain,
     }));
     return listCorners(slots).map(({ base, rise }) => ({ base, rise, rate }));
   });

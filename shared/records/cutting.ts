@@ -19,7 +19,7 @@ export function findCuttingLookAtMs(
   { incompatibility }: Pick<ConsultationRecord, 'incompatibility'>,
   nowMs: number,
 ): number | null {
-  if (incompatibility?.seen !== 'nothing') return null;
-  const lookAtMs = incompatibility.atMs + CUTTING_KEPT_MS;
+  if (incompatibility?.seen !== 'nothing' || incompatibility.keptSinceMs === null) return null;
+  const lookAtMs = incompatibility.keptSinceMs + CUTTING_KEPT_MS;
   return nowMs > lookAtMs + ASSUMED_CUTTING_SHOWN_MS ? null : lookAtMs;
 }

@@ -100,7 +100,12 @@ export interface TokensByType {
   CALLED_OFF: None;
   WE_SAID_NO: None;
   CLIENT_SAID_NO: None;
-  CLOCK_EXTENDED: { readonly isWithinLimit: boolean; readonly isOnHead: boolean };
+  CLOCK_EXTENDED: {
+    readonly isWithinLimit: boolean;
+    readonly isOnHead: boolean;
+    /** The strand of this clock was stretchy at a look. Models before 3 did not say it. */
+    readonly hasWeakened?: boolean;
+  };
   CLOCK_CORRECTED: None;
   ALARM_ACKNOWLEDGED: None;
 }

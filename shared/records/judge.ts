@@ -129,8 +129,10 @@ const judges: Judges = {
   CLIENT_SAID_NO: nothing,
   CLOCK_EXTENDED: (record, { clock, minutes }, { atMs }) => {
     const running = record.clocks.find(({ id, endedAtMs }) => id === clock && endedAtMs === null);
+    const strand = record.strands.find((each) => each.clock === running?.id);
     return {
       isOnHead: running?.kind === 'head',
+      hasWeakened: findSigns(strand).hasWeakened,
       isWithinLimit:
         running !== undefined &&
         atMs < running.limitAtMs &&

@@ -1,4 +1,5 @@
 import { type ConsultationRecord, findStrand } from './record';
+import { findStartLevel } from './startLevel';
 import type { Zone } from './zones';
 
 /** How light this hair was when it was last seen, and when that was: at a look, or as it was told before the start. */
@@ -9,11 +10,12 @@ export interface LastLevel {
 
 /** What level did this hair have when it was last seen? null: nobody knows. Checked in tests/shared/records/lastLevel.test.ts. */
 export function findLastLevel(record: ConsultationRecord, zone: Zone): LastLevel | null {
-  const looks = findStrand(record, zone)?.looks ?? [];
+  const strand = findStrand(record, zone);
+  const looks = strand?.looks ?? [];
   const seen = looks.findLast(({ level }) => typeof level === 'number')?.level;
   if (typeof seen === 'number') return { level: seen, seenAt: 'look' };
-  const told = zone === 'ends' ? record.answers.client?.endsLevel : record.answers.client?.naturalLevel;
-  return typeof told === 'number' ? { level: told, seenAt: 'start' } : null;
+  const start = findStartLevel(record.answers, strand ?? { zone });
+  return start === null ? null : { level: start, seenAt: 'start' };
 }
 
 /**

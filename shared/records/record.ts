@@ -60,6 +60,8 @@ export interface IncompatibilityRecord extends Stamp {
   readonly seen: 'running' | 'nothing' | 'reacted';
   /** The history it was made for; another history needs another test. */
   readonly historyKey: string;
+  /** Since when its cutting is kept, by the tablet's clock as it was put right since; null while it stands in the glass. */
+  readonly keptSinceMs: number | null;
 }
 
 export interface DecisionRecord extends Stamp {

@@ -57,7 +57,11 @@ const entries = {
   CALLED_OFF: nothing,
   WE_SAID_NO: nothing,
   CLIENT_SAID_NO: nothing,
-  CLOCK_EXTENDED: { isWithinLimit: v.boolean(), isOnHead: v.boolean() },
+  CLOCK_EXTENDED: {
+    isWithinLimit: v.boolean(),
+    isOnHead: v.boolean(),
+    hasWeakened: v.optional(v.boolean()),
+  },
   CLOCK_CORRECTED: nothing,
   ALARM_ACKNOWLEDGED: nothing,
 } as const satisfies {

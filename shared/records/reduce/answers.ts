@@ -139,7 +139,12 @@ export const answerReducers = {
     };
   },
   INCOMPATIBILITY_STARTED: (record, _event, stamp) => ({
-    incompatibility: { ...stamp, seen: 'running', historyKey: formHistoryKey(record.answers) },
+    incompatibility: {
+      ...stamp,
+      seen: 'running',
+      historyKey: formHistoryKey(record.answers),
+      keptSinceMs: null,
+    },
     clocks: [
       ...endClocks(record.clocks, stamp.atMs, ({ kind }) => kind === 'incompatibility'),
       makeIncompatibilityClock(
@@ -153,6 +158,7 @@ export const answerReducers = {
       ...stamp,
       seen: event.payload.seen,
       historyKey: formHistoryKey(record.answers),
+      keptSinceMs: stamp.atMs,
     },
     clocks: endClocks(record.clocks, stamp.atMs, ({ kind }) => kind === 'incompatibility'),
     ...(event.payload.seen === 'reacted' ? { bowls: throwWeighed(record.bowls) } : {}),

@@ -30,6 +30,9 @@ const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number):
   seen: skinTest.seen === 'nothing' && skinTest.readAtMs > atMs ? 'notReadYet' : skinTest.seen,
 });
 
+const shiftTime = (atMs: number | null, shiftMs: number): number | null =>
+  atMs === null ? null : atMs + shiftMs;
+
 /** Where the consultation goes: decided, parked, looked at, ended, and what the clock did. */
 export const courseReducers = {
   DECIDED: (record, { payload, tokens }, stamp) => ({
@@ -127,11 +130,11 @@ export const courseReducers = {
     // A cutting is looked at again so long after it was read, whatever the wall said in between.
     incompatibility: record.incompatibility && {
       ...record.incompatibility,
-      atMs: record.incompatibility.atMs + payload.shiftMs,
+      keptSinceMs: shiftTime(record.incompatibility.keptSinceMs, payload.shiftMs),
     },
-    dampSinceMs: record.dampSinceMs === null ? null : record.dampSinceMs + payload.shiftMs,
-    todayAtMs: record.todayAtMs === null ? null : record.todayAtMs + payload.shiftMs,
-    stretchAtMs: record.stretchAtMs === null ? null : record.stretchAtMs + payload.shiftMs,
+    dampSinceMs: shiftTime(record.dampSinceMs, payload.shiftMs),
+    todayAtMs: shiftTime(record.todayAtMs, payload.shiftMs),
+    stretchAtMs: shiftTime(record.stretchAtMs, payload.shiftMs),
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
     lastTime: record.lastTime && ageLastTime(record.lastTime, payload.shiftMs),
     // Neither a bowl that waits nor a client who is away grows younger with the clock.

@@ -13,14 +13,22 @@ export function LiftLine(props: {
   readonly clock: Clock;
   readonly nowMs: number;
   readonly units: UnitSettings;
-  /** Then a time is said only together with what stops it. */
+  /** Then the earliest leads, and a time is said only together with what stops it. */
   readonly isLightener: boolean;
 }) {
   const words = useWords();
   const sentence = createMemo(() => {
     const { forecast } = props.lift;
     if (forecast === null || props.target === null) return null;
-    return sayForecast(forecast, props.target, props.clock, props.nowMs, words, props.units);
+    return sayForecast(
+      forecast,
+      props.target,
+      props.clock,
+      props.nowMs,
+      words,
+      props.units,
+      props.isLightener,
+    );
   });
   const saysDries = () => props.isLightener && props.lift.forecast?.kind !== 'none';
   return (

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, For, Match, on, Show, Switch } from 'solid-js';
+import { findSigns } from '../../../shared/records/gradeOutcome';
 import type { StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
@@ -123,7 +124,7 @@ function Clocks(
     props.view.off.length > 0 ||
     props.view.free.length > 0 ||
     (props.one?.mayExtendMin ?? 0) > 0;
-  const lastLook = () => props.one?.strand.looks.at(-1);
+  const hasWeakened = () => findSigns(props.one?.strand).hasWeakened;
 
   return (
     <StepPage
@@ -187,7 +188,7 @@ function Clocks(
       {/* What was not taken stands where the hint stood; what she must heed stays. */}
       <Refusal refusal={sender.refusal()} />
       <Show
-        when={lastLook()?.feel === 'stretchy'}
+        when={hasWeakened()}
         fallback={
           <Show when={sender.refusal() === null}>
             <HandCaution caution={props.one?.reading.phase === 'over' ? 'outcome' : 'look'} />

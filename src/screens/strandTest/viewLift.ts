@@ -4,6 +4,7 @@ import { forecastLift, type LiftForecast } from '../../../shared/chemistry/liftF
 import type { LevelSeen } from '../../../shared/chemistry/liftReadings';
 import { readSaturation } from '../../../shared/chemistry/saturation';
 import type { Clock } from '../../../shared/records/clock';
+import { findSigns } from '../../../shared/records/gradeOutcome';
 import type { StrandRecord } from '../../../shared/records/record';
 import { msPerMinute } from '../../../shared/units/time';
 import type { LevelsView } from './viewLevels';
@@ -35,24 +36,25 @@ const spread = (fromMin: number, toMin: number): readonly number[] =>
 
 /**
  * How does this strand lift, and when does it get there? Nothing is said ahead of a strand that is to come off: one that
- * was stretchy at its last look, or whose time is up. Checked in tests/src/screens/strandTest/viewLift.test.tsx.
+ * was stretchy at any look, since hair does not heal, or whose time is up. Checked in tests/src/screens/strandTest/viewLift.test.tsx.
  */
 export function viewLift(
-  { seen, target, minutes }: LevelsView,
-  { looks }: Pick<StrandRecord, 'looks'>,
+  { seen, lastLookMin, target, minutes }: LevelsView,
+  strand: StrandRecord,
   clock: Pick<Clock, 'looks'>,
   isOver: boolean,
 ): LiftView {
   const curve = fitLiftCurve(seen);
   const firstMin = Math.max(0, Math.min(minutes, ...seen.map(({ atMin }) => atMin)));
   const lastMin = Math.min(Math.max(0, ...seen.map(({ atMin }) => atMin)), minutes);
-  const isAhead = !isOver && looks.at(-1)?.feel !== 'stretchy' && lastMin < minutes;
+  const isAhead = !isOver && !findSigns(strand).hasWeakened && lastMin < minutes;
   const forecast =
     isAhead && target !== null && clock.looks !== null
       ? forecastLift(
           {
             seen,
             target,
+            lastLookMin,
             firstLookMin: clock.looks.firstAfterMs / msPerMinute,
             lookEveryMin: clock.looks.everyMs / msPerMinute,
             wholeMin: minutes,

@@ -1,5 +1,6 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { type Clock, type ClockReading, readClock } from '../../../shared/records/clock';
+import { findSigns } from '../../../shared/records/gradeOutcome';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../../../shared/records/record';
 import { type Zone, zones } from '../../../shared/records/zones';
 import { msPerMinute } from '../../../shared/units/time';
@@ -10,7 +11,7 @@ export interface RunningStrand {
   readonly strand: StrandRecord;
   readonly clock: Clock;
   readonly reading: ClockReading;
-  /** Whole minutes by which it may still be extended within the maker's limit. */
+  /** Whole minutes by which it may still be extended within the maker's limit; none once it was stretchy. */
   readonly mayExtendMin: number;
 }
 
@@ -36,8 +37,7 @@ const viewStrand = (record: ConsultationRecord, zone: Zone, nowMs: number): read
   const strand = findStrand(record, zone);
   const clock = record.clocks.find(({ id }) => id === strand?.clock);
   if (strand === undefined || clock === undefined) return [];
-  const isStretchy = strand.looks.at(-1)?.feel === 'stretchy';
-  const mayExtendMin = isStretchy ? 0 : countExtensionMin(clock, nowMs);
+  const mayExtendMin = findSigns(strand).hasWeakened ? 0 : countExtensionMin(clock, nowMs);
   return [{ zone, strand, clock, reading: readClock(clock, nowMs), mayExtendMin }];
 };
 

@@ -30,23 +30,58 @@ const undertones: Readonly<Record<Undertone, string>> = {
   paleYellow: 'pale yellow',
 };
 
+/** Sentences of one strand that still lifts: `earliest` is null once that look is past. */
+export interface Ahead {
+  readonly expected: (
+    level: string,
+    time: string,
+    earliest: string | null,
+    latest: string | null,
+    end: string,
+  ) => string;
+  readonly perhapsNot: (level: string, earliest: string | null, end: string) => string;
+}
+
+const lookNow = 'It may be there already: look now.';
+const perhapsLate = (end: string): string => `It may not come before take-off at ${end}.`;
+
+const usual: Ahead = {
+  expected: (level, time, earliest, latest, end) => {
+    const about = `Level ${level} expected about ${time}`;
+    if (latest === null) {
+      const from = earliest === null || earliest === time ? '' : `, ${earliest} at the earliest`;
+      return `${about}${from}. ${perhapsLate(end)}${earliest === null ? ` ${lookNow}` : ''}`;
+    }
+    if (earliest === null) return `${about}, ${latest} at the latest. ${lookNow}`;
+    return earliest === latest ? `${about}.` : `${about}, between ${earliest} and ${latest}.`;
+  },
+  perhapsNot: (level, earliest, end) => {
+    const late = `Level ${level} perhaps not before it comes off at ${end}`;
+    return earliest === null ? `${late}. ${lookNow}` : `${late}; ${earliest} at the earliest.`;
+  },
+};
+
+/** Lightener may dry out any time, and then it comes never: the earliest and the next look first. */
+const leadEarliest = (level: string, earliest: string | null): string =>
+  earliest === null
+    ? `Level ${level} may be there already: look now.`
+    : `Level ${level} at ${earliest} at the earliest: go on looking.`;
+
+const lightener: Ahead = {
+  expected: (level, time, earliest, latest, end) => {
+    const lead = leadEarliest(level, earliest);
+    const about = earliest === time ? '' : ` Expected about ${time} if it stays wet.`;
+    return `${lead}${about} ${latest === null ? perhapsLate(end) : `${latest} at the latest if it stays wet.`}`;
+  },
+  perhapsNot: (level, earliest, end) =>
+    `${leadEarliest(level, earliest)} Perhaps not before it comes off at ${end}.`,
+};
+
 /** How a strand lifts, and when it gets there. */
 export const lift = {
-  expected: (level: string, time: string, earliest: string, latest: string) =>
-    earliest === latest
-      ? `Level ${level} expected about ${time}.`
-      : `Level ${level} expected about ${time}, between ${earliest} and ${latest}.`,
-  /** Likely in time; it may as well not get there. */
-  perhaps: (level: string, time: string, earliest: string, end: string) => {
-    const from = earliest === time ? '' : `, ${earliest} at the earliest`;
-    return `Level ${level} expected about ${time}${from}. It may not come before take-off at ${end}.`;
-  },
+  usual,
+  lightener,
   wasExpected: (level: string, time: string) => `Level ${level} was expected about ${time}: look now.`,
-  /** Likely not in time; an early look may show it. */
-  hardly: (level: string, end: string, earliest: string) =>
-    earliest === end
-      ? `Level ${level} comes at take-off at ${end} at the earliest, and likely not by then.`
-      : `Level ${level} may or may not come in time: ${earliest} at the earliest, and likely not before take-off at ${end}.`,
   notInTime: (level: string, end: string) =>
     `Will not reach level ${level} before the limit, take-off at ${end}.`,
   none,

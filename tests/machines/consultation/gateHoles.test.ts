@@ -42,6 +42,14 @@ describe('for how long', () => {
     expect(tryAfter(second, more('strand-lengths-1', '21'))).toBe('"notNow"');
   });
 
+  test('a strand that was stretchy at a look gets no more time, whatever a later look felt', () => {
+    const look = (feel: string) => tap('LOOKED', { of: 'strand', zone: 'lengths', level: '7', feel });
+    const clock = 'strand-lengths-1';
+    expect(tryAfter([...second, look('rough')], more(clock, '5'))).toBe('taken');
+    expect(tryAfter([...second, look('stretchy')], more(clock, '5'))).toBe('"notNow"');
+    expect(tryAfter([...second, look('stretchy'), look('sound')], more(clock, '5'))).toBe('"notNow"');
+  });
+
   test('a strand left on past its time proves no more than its clock was set to', () => {
     const overrun = [...second, 55 * minuteMs, takeOff, recordOutcome('lengths'), decide('asPlanned')];
     expect(tryAfter(overrun, weighBowl('lengths', '9', '26'))).toContain('"most":25');

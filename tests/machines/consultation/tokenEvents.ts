@@ -105,5 +105,9 @@ export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
 export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('BOWL_APPLIED', { zone }, time);
 export const rinse = (zone: Zone) => makeEvent('BOWL_RINSED', { zone });
-export const extend = (isWithinLimit: boolean, isOnHead = false, time: Partial<TimeTokens> = {}) =>
-  makeEvent('CLOCK_EXTENDED', { isWithinLimit, isOnHead }, time);
+export const extend = (
+  isWithinLimit: boolean,
+  isOnHead = false,
+  time: Partial<TimeTokens> = {},
+  hasWeakened = false,
+) => makeEvent('CLOCK_EXTENDED', { isWithinLimit, isOnHead, hasWeakened }, time);

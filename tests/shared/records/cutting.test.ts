@@ -9,7 +9,10 @@ import type { IncompatibilityRecord } from '../../../shared/records/record';
 const hour = 3_600_000;
 const readAtMs = Date.UTC(2026, 2, 3, 14);
 const glass = (seen: IncompatibilityRecord['seen']) => ({
-  incompatibility: { seen, atMs: readAtMs, by: 'Opal', seq: 9, historyKey: '["metallicColour"]' },
+  incompatibility: {
+    ...{ seen, atMs: readAtMs, by: 'Opal', seq: 9, historyKey: '["metallicColour"]' },
+    keptSinceMs: seen === 'running' ? null : readAtMs,
+  },
 });
 
 describe('a cutting that is kept', () => {

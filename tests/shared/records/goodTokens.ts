@@ -33,8 +33,11 @@ const own: Readonly<Record<string, object>> = {
   BOWL_APPLIED: { zone },
   BOWL_RINSED: { zone },
   RESUMED: { asksAnew: true },
-  CLOCK_EXTENDED: { isWithinLimit: true, isOnHead: false },
+  CLOCK_EXTENDED: { isWithinLimit: true, isOnHead: false, hasWeakened: false },
 };
+
+/** Words that a stored entry may lack, since an older model did not say them; a log that should have them is refused. */
+export const laterWords: readonly string[] = ['hasWeakened'];
 
 /** Good tokens for this type of event, with those that every event has. */
 export const tokensOf = (type: string): Readonly<Record<string, unknown>> => ({

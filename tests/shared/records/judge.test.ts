@@ -122,11 +122,27 @@ describe('a look and an extension', () => {
     expect(tokensOf(onHead, look(strand))).toMatchObject({ of: 'strand', stings: false });
   });
 
-  it('say whether the clock is one of a head', () => {
-    const extend = (clock: string): RawEvent => ({
-      type: 'CLOCK_EXTENDED',
-      answers: { clock, minutes: '1', reason: 'liftIsSlow' },
+  const extend = (clock: string): RawEvent => ({
+    type: 'CLOCK_EXTENDED',
+    answers: { clock, minutes: '1', reason: 'liftIsSlow' },
+  });
+
+  it('say whether the strand was stretchy at any look, also where a later one felt better', () => {
+    const running = tell(until('LOOKED', lowRisk));
+    const look = (feel: string): RawEvent => ({
+      type: 'LOOKED',
+      answers: { of: 'strand', zone: 'ends', level: '6', feel },
     });
+    const sound = andThen(running, look('rough'));
+    expect(tokensOf(sound, extend('strand-ends-1'))).toMatchObject({ hasWeakened: false });
+    const healed = andThen(andThen(sound, look('stretchy')), look('sound'));
+    expect(tokensOf(healed, extend('strand-ends-1'))).toMatchObject({ hasWeakened: true });
+    expect(tokensOf(tell(until('BOWL_RINSED', lowRisk)), extend('head-lengths-1'))).toMatchObject({
+      hasWeakened: false,
+    });
+  });
+
+  it('say whether the clock is one of a head', () => {
     const strand = tell(until('STRAND_TAKEN_OFF', lowRisk));
     expect(tokensOf(strand, extend('strand-ends-1'))).toMatchObject({ isOnHead: false, isWithinLimit: true });
     const limitAtMs = strand.record.clocks.find(({ id }) => id === 'strand-ends-1')?.limitAtMs ?? 0;

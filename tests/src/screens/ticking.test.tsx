@@ -17,7 +17,7 @@ const screens: readonly (readonly [string, Component<StepProps>, () => Played, s
     '[data-act^=test-], li[data-zone]',
     4,
   ],
-  ['with two strands in the mix', Processing, () => playUntil('STRAND_STARTED', 'lengths'), 'button', 7],
+  ['with two strands in the mix', Processing, () => playUntil('STRAND_STARTED', 'lengths'), 'button', 8],
   ['with two bowls on the head', ColourOn, playBothOn, 'button', 6],
 ];
 

@@ -141,6 +141,14 @@ export const care: readonly Behaviour[] = [
     ),
   },
   {
+    title: 'gives a strand no more time once a look found it stretchy',
+    guard: 'mayStayOn',
+    check: both(
+      refuses(toProcessing, extend(true, false, {}, true)),
+      leadsTo([...toProcessing, extend(true, false, {}, false)], 'strandTest.processing'),
+    ),
+  },
+  {
     title: 'opens once',
     guard: 'inherits',
     check: both(refuses(toClient, open()), refuses([open(true)], open())),

@@ -140,6 +140,7 @@ const overlay: readonly ConsultationEvent[] = [
     ] as const
   ).map((type) => plain(type)),
   ...[true, false].flatMap((isOnHead) => [say.extend(true, isOnHead), say.extend(false, isOnHead)]),
+  say.extend(true, false, {}, true),
 ];
 
 /** Lengths and ends together: the last one running, waiting and on. */

@@ -201,7 +201,7 @@ function findBreachOfCarrying(heard: Heard, event: EventOf<'OUTCOME_CARRIED'>): 
 function findBreachOfTime(heard: Heard, { tokens }: EventOf<'CLOCK_EXTENDED'>): string | null {
   if (!tokens.isWithinLimit) return 'more time than the maker allows';
   if (heard.isSuspected) return 'more time while a reaction is looked into';
-  if (!tokens.isOnHead) return null;
+  if (!tokens.isOnHead) return tokens.hasWeakened ? 'more time for a strand that was stretchy' : null;
   if (heard.absolute.length > 0) return 'more time on the head past an absolute answer';
   return heard.decided === '' ? 'more time on the head after what undid the decision' : null;
 }

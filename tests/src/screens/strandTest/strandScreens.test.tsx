@@ -161,7 +161,7 @@ describe('a strand in the mix', () => {
       await choose('feel', 'sound');
     }
     expect(seen(forecast)).toMatch(
-      /^Level 7 expected about \d\d:\d\d, .*before take-off at \d\d:\d\d\. Lightener that dries out stops lifting\.$/,
+      /^Level 7 at \d\d:\d\d at the earliest: go on looking\. Perhaps not before it comes off at \d\d:\d\d\. Lightener that dries out stops lifting\.$/,
     );
     const picture = document.querySelector('.level-plot svg')?.getAttribute('aria-label');
     expect(picture).toContain(

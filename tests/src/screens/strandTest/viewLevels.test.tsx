@@ -26,6 +26,7 @@ describe('the levels of a strand', () => {
         { atMin: 0, level: 5 },
         { atMin: 2, level: 5.5 },
       ],
+      lastLookMin: 5,
       target: 7,
       minutes: 25,
       lowest: 5,

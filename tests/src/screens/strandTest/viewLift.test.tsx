@@ -42,7 +42,7 @@ describe('the lift of a strand', () => {
       expect(low).toBeLessThanOrEqual(level);
       expect(level).toBeLessThanOrEqual(high);
     }
-    expect(forecast).toMatchObject({ kind: 'expected', atMin: 23, earliestMin: 11, latestMin: null });
+    expect(forecast).toEqual({ kind: 'perhapsNot', earliestMin: 11 });
   });
 
   it('ends with a longer time, which a person gave', () => {
@@ -84,8 +84,8 @@ describe('the forecast in words', () => {
   const clock = { startedAtMs: started.atMs, dueAtMs: started.atMs + 25 * minute };
   const words = findWords('en');
   const at = (atMin: number) => words.moments.time(started.atMs + atMin * minute);
-  const say = (forecast: LiftForecast, nowMin = 9) =>
-    sayForecast(forecast, 7, clock, started.atMs + nowMin * minute, words, settings.units);
+  const say = (forecast: LiftForecast, nowMin = 9, isLightener = false) =>
+    sayForecast(forecast, 7, clock, started.atMs + nowMin * minute, words, settings.units, isLightener);
   const expected = { kind: 'expected', atMin: 17, earliestMin: 14, latestMin: 20 } as const;
 
   it.each([
@@ -100,12 +100,16 @@ describe('the forecast in words', () => {
       `Level 7 expected about ${at(17)}. It may not come before take-off at ${at(25)}.`,
     ],
     [
-      { kind: 'hardly', earliestMin: 23 },
-      `Level 7 may or may not come in time: ${at(23)} at the earliest, and likely not before take-off at ${at(25)}.`,
+      { kind: 'perhapsNot', earliestMin: 23 },
+      `Level 7 perhaps not before it comes off at ${at(25)}; ${at(23)} at the earliest.`,
     ],
     [
-      { kind: 'hardly', earliestMin: 25 },
-      `Level 7 comes at take-off at ${at(25)} at the earliest, and likely not by then.`,
+      { kind: 'perhapsNot', earliestMin: 8 },
+      `Level 7 perhaps not before it comes off at ${at(25)}. It may be there already: look now.`,
+    ],
+    [
+      { ...expected, earliestMin: 8 },
+      `Level 7 expected about ${at(17)}, ${at(20)} at the latest. It may be there already: look now.`,
     ],
     [{ kind: 'notInTime' }, `Will not reach level 7 before the limit, take-off at ${at(25)}.`],
     [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when to expect level 7: it takes 4 levels.'],
@@ -114,18 +118,38 @@ describe('the forecast in words', () => {
     expect(say(forecast)).toBe(sentence);
   });
 
+  it.each([
+    [
+      { ...expected, latestMin: null },
+      `Level 7 at ${at(14)} at the earliest: go on looking. Expected about ${at(17)} if it stays wet. It may not come before take-off at ${at(25)}.`,
+    ],
+    [
+      { ...expected, earliestMin: 17 },
+      `Level 7 at ${at(17)} at the earliest: go on looking. ${at(20)} at the latest if it stays wet.`,
+    ],
+    [
+      { kind: 'perhapsNot', earliestMin: 8 },
+      `Level 7 may be there already: look now. Perhaps not before it comes off at ${at(25)}.`,
+    ],
+  ] as const)('of lightener leads with the earliest: %j', (forecast, sentence) => {
+    expect(say(forecast, 9, true)).toBe(sentence);
+  });
+
   it('never asks anybody to wait, and names no time beyond the take-off', () => {
     for (const latestMin of [null, 17, 20, 25]) {
       const forecasts: readonly LiftForecast[] = [
         { ...expected, latestMin },
-        { kind: 'hardly', earliestMin: 23 },
+        { kind: 'perhapsNot', earliestMin: 23 },
         { kind: 'notInTime' },
       ];
       for (const forecast of forecasts) {
-        expect(say(forecast)).not.toMatch(/later|longer|wait|leave|more time/i);
-        const times = say(forecast).match(/\d\d:\d\d/g) ?? [];
-        expect(times.length).toBeGreaterThan(0);
-        expect(times.filter((time) => time > at(25))).toEqual([]);
+        for (const isLightener of [false, true]) {
+          const sentence = say(forecast, 9, isLightener);
+          expect(sentence).not.toMatch(/later|longer|wait|leave|more time/i);
+          const times = sentence.match(/\d\d:\d\d/g) ?? [];
+          expect(times.length).toBeGreaterThan(0);
+          expect(times.filter((time) => time > at(25))).toEqual([]);
+        }
       }
     }
   });

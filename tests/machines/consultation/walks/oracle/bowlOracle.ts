@@ -127,7 +127,10 @@ export function makeBowlOracle(inheritsStop: boolean, settingsById: readonly Set
     if (kind === 'strand') {
       const strand = strands.newest(zone);
       if (strand === undefined || strand.endedAtMs !== null) return ['no such strand runs'];
-      return strand.setMin + payload.minutes > strand.makersLimitMin ? ['more than the maker allows'] : [];
+      return [
+        ...(strand.hasWeakened ? ['it was stretchy'] : []),
+        ...(strand.setMin + payload.minutes > strand.makersLimitMin ? ['more than the maker allows'] : []),
+      ];
     }
     const bowl = bowls.get(zone);
     if (kind !== 'head' || bowl?.state !== 'on' || bowl.strand === undefined) return ['no such bowl is on'];
