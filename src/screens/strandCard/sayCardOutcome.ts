@@ -1,4 +1,5 @@
-import { listUndertones } from '../../../shared/chemistry/undertone';
+import { listUndertones, type Undertone } from '../../../shared/chemistry/undertone';
+import type { LookAnswers } from '../../../shared/records/forms/test';
 import { formatQuantity } from '../../../shared/units/format';
 import { sayBottleLimit } from '../bottleAndBowl';
 import { viewLevels } from '../strandTest/viewLevels';
@@ -44,13 +45,23 @@ function sayLevel({ record, strand, units, words }: Told): string {
   );
 }
 
-/** Nobody is asked for the undertone: it is what this level shows as a rule. */
+/** The undertone that was seen last; where nobody told one, what this level shows as a rule, which is an estimate. */
 function sayUndertone({ strand, words }: Told): readonly CardRow[] {
-  const names = listUndertones(strand.outcome?.level ?? Number.NaN);
-  if (names.length === 0) return [];
   const { undertones } = words.strandTest.lift;
-  const told = words.strandCard.toExpect(names.map((name) => undertones[name]));
-  return [{ key: 'undertone', name: words.strandCard.undertone, told, isEstimate: true }];
+  const write = (names: readonly Undertone[]) => names.map((name) => undertones[name]);
+  const seen = strand.looks.flatMap(listSeen).at(-1);
+  const name = words.strandCard.undertone;
+  if (seen !== undefined) return [tellRow('undertone', name, words.strandCard.seenLast(write(seen)))];
+  const expected = listUndertones(strand.outcome?.level ?? Number.NaN);
+  if (expected.length === 0) return [];
+  return [{ key: 'undertone', name, told: words.strandCard.toExpect(write(expected)), isEstimate: true }];
+}
+
+/** Empty where the look told none. */
+function listSeen({ undertone, level }: LookAnswers): readonly (readonly Undertone[])[] {
+  if (undertone === undefined || undertone === 'unknown') return [];
+  if (undertone !== 'asExpected') return [[undertone]];
+  return typeof level === 'number' ? [listUndertones(level)] : [];
 }
 
 /** What was decided, and how strong and how long its zone may be mixed under that. */

@@ -90,15 +90,15 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
       {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={
         <>
-          <BigButton act="cancel" onPress={back}>
-            {words.general.back}
-          </BigButton>
           <HoldButton
             label={said().broke(words.general.zones[props.zone])}
             act="strand-broke"
             option={props.zone}
             onHeld={() => void broke()}
           />
+          <BigButton act="cancel" onPress={back}>
+            {words.general.back}
+          </BigButton>
         </>
       }
     >

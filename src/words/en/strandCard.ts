@@ -67,6 +67,7 @@ export const strandCard = {
       .flat()
       .join(' · '),
   undertone: 'Undertone',
+  seenLast: (names: readonly string[]) => `${names.join(' to ')}, as last seen`,
   toExpect: (names: readonly string[]) => names.join(' to '),
   /** Behind what was reckoned and not seen. */
   estimate: 'to expect here: an estimate',

@@ -131,6 +131,18 @@ describe('the strand card', () => {
     expect(seen('.card-to-print > .strand-card')).not.toContain('The strand decides');
   });
 
+  it.each([
+    ['gold', 'gold, as last seen'],
+    ['asExpected', 'orange to gold-orange, as last seen'],
+  ])('tells the undertone that was seen last as fact: %s', async (undertone, told) => {
+    const answers = { of: 'strand', zone: 'lengths', level: '5.5', feel: 'sound', undertone };
+    const looked = tap(started(), 2 * minute, { type: 'LOOKED', answers });
+    const unread = look(looked, 3 * minute, 'unknown');
+    await openCard(outcome(off(unread, 'lengths', 20 * minute), 'lengths'), 2);
+    expect(row('undertone')).toBe(told);
+    expect(document.querySelector('.card-to-print > .strand-card .card-estimate')).toBeNull();
+  });
+
   it('says what was decided, within which limits, and who did what', async () => {
     const both = off(off(started(), 'ends', 3 * minute), 'lengths', 22 * minute, 'Juno', 'timeIsUp');
     const told = outcome(outcome(both, 'ends'), 'lengths', {}, 'Juno');
