@@ -3,16 +3,14 @@ import type { StrandAnswers } from './forms/test';
 
 /**
  * How light was this hair before the mix went on? null: nobody knows.
- * The strand itself, wet, where somebody looked. Else as the client's hair was told: at the ends, or at the roots, which
- * have grown as they are. Lengths are of the natural level only where nothing was ever put on them: what was coloured or
+ * As the client's hair was told: at the ends, or at the roots, which have grown as they are. Lengths are of the natural level only where nothing was ever put on them: what was coloured or
  * bleached starts elsewhere, and a start that is too dark makes a curve that ends too early.
  * Checked in tests/shared/records/startLevel.test.ts.
  */
 export function findStartLevel(
   { client, hotTools }: Answers,
-  { zone, startLevel }: Pick<StrandAnswers, 'zone' | 'startLevel'>,
+  { zone }: Pick<StrandAnswers, 'zone'>,
 ): number | null {
-  if (typeof startLevel === 'number') return startLevel;
   if (zone === 'ends') return asLevel(client?.endsLevel);
   const isAsGrown = zone === 'roots' || hotTools?.history?.every((item) => item === 'none') === true;
   return isAsGrown ? asLevel(client?.naturalLevel) : null;

@@ -30,9 +30,10 @@ function findNext(clock: Running, nowMs: number): { readonly atMs: number; reado
   const end = isGlass ? 'read' : isHead ? 'rinse' : 'take off';
   const warning = isHead ? 'to the basin · ' : '';
   if (nowMs >= dueAtMs) return { atMs: dueAtMs, says: isGlass ? 'read it now' : `${end} now` };
+  const look = clock.looks === null ? dueAtMs : clock.startedAtMs + clock.looks[0] * minute;
+  if (!isHead && nowMs >= look) return { atMs: look, says: 'look now' };
   if (dueAtMs - nowMs <= 2 * minute) return { atMs: dueAtMs, says: `${warning}${end} in` };
   if (clock.looks === null) return { atMs: dueAtMs, says: `${end} in` };
-  const look = clock.startedAtMs + clock.looks[0] * minute;
   return { atMs: look, says: nowMs < look ? 'look in' : 'look now' };
 }
 
@@ -44,13 +45,18 @@ function sayCall(clock: Running, nowMs: number): string {
   return clock.looks !== null && nowMs >= clock.startedAtMs + clock.looks[0] * minute ? 'Look due' : 'Next';
 }
 
-/** What hurts soonest comes first: over on a head, over off the head, to the basin, to be looked at, all else. */
+/**
+ * What hurts soonest comes first: over on a head, long over off it, to the basin, over off the head, to be looked at on a
+ * head, then off it, all else.
+ */
 function rank(clock: Running, nowMs: number): number {
   const isHead = clock.name.startsWith('HEAD');
   const leftMs = dueOf(clock) - nowMs;
-  if (leftMs <= 0) return isHead ? 0 : 1;
-  if (leftMs <= 2 * minute) return isHead ? 2 : 4;
-  return findNext(clock, nowMs).says === 'look now' ? 3 : 4;
+  if (leftMs <= 0 && isHead) return 0;
+  if (leftMs <= 0) return leftMs <= -3 * minute ? 1 : 3;
+  if (leftMs <= 2 * minute && isHead) return 2;
+  if (findNext(clock, nowMs).says !== 'look now') return 6;
+  return isHead ? 4 : 5;
 }
 
 const writeDigits = (leftMs: number): string => {

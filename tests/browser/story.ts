@@ -64,7 +64,8 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await page.locator('[data-question="level"]').waitFor();
       if ((await level.count()) === 0) await act('other-level');
       await person.press(level);
-      if (seen.undertone !== undefined)
+      // As the level says it stands chosen already.
+      if (seen.undertone !== undefined && seen.undertone !== 'asExpected')
         await person.press(
           page.locator(`[data-question="undertone"] [data-option="${String(seen.undertone)}"]`),
         );
@@ -74,7 +75,9 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
     }
     case 'STRAND_BROKE':
       await showClock(person, sayZone(answers));
-      return kept(() => hold(page.locator('[data-act="strand-broke"]')));
+      return kept(() =>
+        hold(page.locator(`[data-act="strand-broke"][data-option="${String(answers.zone)}"]`)),
+      );
     case 'STRAND_TAKEN_OFF':
       await showClock(person, sayZone(answers));
       if (rest.why === 'timeIsUp') return kept(() => act('take-off'));

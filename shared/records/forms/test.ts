@@ -34,14 +34,6 @@ export const strandForm = {
   hairs: { kind: 'number', field: { quantity: 'count', min: 20, max: 50, step: 1 }, or: 30 },
   buildUp: { kind: 'choice', options: ['none', 'washedOff'] },
   /** Of the snipped strand itself, wet, blotted, on white, before the mix: wet hair looks darker than dry. */
-  startLevel: {
-    kind: 'number',
-    field: { quantity: 'level', min: 1, max: 10, step: 0.5 },
-    unknown: true,
-    or: 'unknown',
-    more: true,
-    addedIn: 3,
-  },
   ...mixQuestions,
   makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90, step: 1 } },
   lookEveryMin: { kind: 'choice', options: ['3', '5'], or: '5' },

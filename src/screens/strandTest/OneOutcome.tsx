@@ -116,7 +116,8 @@ export function OneOutcome(
       }
     >
       <RunningLine {...props} not={strand.zone} />
-      <Heed line="short-time" says={sayShort()} />
+      {/* What the level says needs its room; the decision tells the short time again. */}
+      <Heed line="short-time" says={sayLevel() === '' ? sayShort() : ''} />
       <PartSheet
         step={props}
         form={asked}

@@ -18,14 +18,13 @@ import { sayDraftMix } from './sayMix';
 import { computeTestMix, draftStrand, findMixBefore, listLines } from './strandDraft';
 import { TestGrams } from './TestGrams';
 
-const { zone: _zone, place, buildUp, startLevel, hairs, lookEveryMin, testG, makersLimitMin } = strandForm;
+const { zone: _zone, place, buildUp, hairs, lookEveryMin, testG, makersLimitMin } = strandForm;
 const { line, batch, developerPercent, ratio, heat, minutes } = mixQuestions;
 
 /** Where it was snipped and whether build-up is off, then the mix; what is right for most stands behind it. */
 const form = {
   place,
   buildUp,
-  startLevel,
   line,
   developerPercent,
   minutes,

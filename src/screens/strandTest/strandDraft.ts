@@ -26,7 +26,7 @@ export function listLines(record: ConsultationRecord, settings: Settings): reado
 /** A mix as a whole, and where it was taken from. */
 export interface MixBefore {
   readonly from: 'strand' | 'lastTime';
-  readonly mix: Omit<StrandAnswers, 'zone' | 'place' | 'buildUp' | 'startLevel' | 'hairs' | 'lookEveryMin'>;
+  readonly mix: Omit<StrandAnswers, 'zone' | 'place' | 'buildUp' | 'hairs' | 'lookEveryMin'>;
 }
 
 /**

@@ -46,11 +46,6 @@ const strand: FormWords<typeof strandForm> = {
   },
   hairs: { ask: 'Hairs', hint: `${figures.fewestHairs} to ${figures.mostHairs}, and taped at one end.` },
   buildUp: { ask: 'Product build-up', options: { none: 'None', washedOff: 'Washed off' } },
-  startLevel: {
-    ask: 'Level of the strand before the mix?',
-    short: 'Level before',
-    hint: 'The strand itself, wet, blotted, on white: wet hair looks darker.',
-  },
   ...mixWords,
   makersLimitMin: { ask: 'Maker’s limit', hint: 'The longest the directions allow.' },
   lookEveryMin: {
