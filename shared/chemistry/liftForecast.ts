@@ -35,8 +35,8 @@ export type LiftForecast =
 
 /**
  * That it will not get there is said only if it could not even were each reading off by so many levels. Assumed because
- * somebody who believes it mixes stronger: by half a level alone, one such sentence in three was wrong on readings with a
- * quarter of a level of noise (tests/evidence/liftCurveNoise.test.ts).
+ * somebody who believes it mixes stronger: by half a level alone, about half of such sentences were wrong on readings with
+ * half a level of noise, and they were one in ten (tests/evidence/liftCurveNoise.test.ts).
  */
 const ASSUMED_DOUBTED_GRAIN = 0.75;
 

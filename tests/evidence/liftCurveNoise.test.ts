@@ -106,9 +106,9 @@ describe('the predicted time, on known curves read to the half level', () => {
     const found = find(of);
     const said = say(of, found);
     console.info(said);
-    // Readings within half a level: the band is a promise. Noisier ones: a few in a hundred lie outside it.
-    expect(found.inBand, said).toBeGreaterThan(of.sd < 0.2 ? 0.99 : 0.94);
-    expect(found.bounds, said).toBeGreaterThan(of.sd < 0.2 ? 0.99 : 0.96);
+    // Readings within half a level: the band is a promise. Noisier ones: up to one in ten lies outside it.
+    expect(found.inBand, said).toBeGreaterThan(of.sd < 0.2 ? 0.99 : 0.9);
+    expect(found.bounds, said).toBeGreaterThan(of.sd < 0.2 ? 0.99 : 0.95);
     // Why the band is not one curve shifted by half a level.
     expect(found.inShifted, said).toBeLessThan(found.inBand - 0.05);
     // "Expected about": by less than five minutes early or late on average; a single one by a quarter of an hour.
@@ -117,9 +117,9 @@ describe('the predicted time, on known curves read to the half level', () => {
     expect(found.early, said).toBeGreaterThanOrEqual(-15);
     expect(found.late, said).toBeLessThan(25);
     expect(found.withinALook, said).toBeGreaterThan(of.everyMin === 5 ? 0.55 : 0.4);
-    // One in ten to one in two never gets there, so the sentence says that it may not; hardly a band has an end.
+    // One in ten to more than half never get there, so the sentence says that it may not; hardly a band has an end.
     expect(found.neverCame, said).toBeGreaterThan(0.05);
-    expect(found.neverCame, said).toBeLessThan(0.55);
+    expect(found.neverCame, said).toBeLessThan(0.65);
     expect(found.noLatest, said).toBeGreaterThan(0.9);
     expect(found.isOpen, said).toBeGreaterThan(0.8);
     // "Perhaps not" is meant as it is said: between one in six and four in five come all the same.
@@ -138,6 +138,21 @@ describe('the predicted time, on known curves read to the half level', () => {
     );
     expect(said).toBeLessThan((fit ?? 0) / 2);
   }, 120_000);
+
+  it('says "will not" far less often wrongly than the band alone would, of readings off by half a level', () => {
+    const told = [0, 1, 2].flatMap((more) =>
+      [4, 5, 6].flatMap((readings) => studyLift(seed + more, { readings, sd: 0.5, everyMin: 5 })),
+    );
+    const band = told.filter(({ isBandTooLate }) => isBandTooLate);
+    const said = ofKind(told, 'notInTime');
+    const counts = [band, said].map((all) => `${all.length}, of which ${all.filter(comes).length} came`);
+    console.info(
+      `0.5 levels of noise, ${told.length} strands: band too late ${counts[0]}; said so ${counts[1]}`,
+    );
+    expect(band.filter(comes).length / told.length).toBeGreaterThan(0.03);
+    expect(said.length).toBeGreaterThan(0);
+    expect(said.filter(comes).length).toBeLessThan(band.filter(comes).length / 4);
+  }, 60_000);
 
   it.each(few)('cannot be believed of lightener that dries out: $readings readings', (of) => {
     const wet = weigh(of);

@@ -28,6 +28,8 @@ export interface Told {
   readonly trueLook: number;
   readonly nextLook: number;
   readonly isInBand: boolean;
+  /** No curve of the band gets there in its time. */
+  readonly isBandTooLate: boolean;
   /** The look nearest to where the fitted curve alone gets there; null where that is not in its time. */
   readonly nearestOfFit: number | null;
   /** In the band of the one fitted curve shifted by half a level up and down. */
@@ -92,6 +94,7 @@ export function studyLift(seed: number, of: StudyOf): readonly Told[] {
         trueLook: trueMin > WHOLE_MIN ? trueMin : toLook(trueMin, Math.ceil),
         nextLook,
         nearestOfFit: fitted > WHOLE_MIN ? null : Math.max(toLook(fitted, Math.round), nextLook),
+        isBandTooLate: earliest > WHOLE_MIN,
         isInBand: earliest <= trueMin && trueMin <= latest,
         isInShifted: (lighter ?? 0) <= trueMin && trueMin <= (darker ?? 0),
       },

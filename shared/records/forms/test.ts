@@ -25,8 +25,9 @@ export const mixQuestions = {
 
 /**
  * From where was the strand snipped, how light is it, and what goes on it?
- * Wet hair looks darker than dry: common practice, no source. Levels as in a look. 20–50 hairs, a look every 3 or 5 minutes, 6 g: common practice, no source. Grams end at ASSUMED_TEST_MAX_G
- * (shared/judgement/permit.ts). Other ranges: ASSUMED; the maker's own limit is asked.
+ * Wet hair looks darker than dry: common practice, no source. Levels as in a look. 20–50 hairs, a look every 3 or 5
+ * minutes, 6 g: common practice, no source. Grams end at ASSUMED_TEST_MAX_G (shared/judgement/permit.ts). Other ranges:
+ * ASSUMED; the maker's own limit is asked.
  */
 export const strandForm = {
   zone,

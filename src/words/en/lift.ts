@@ -45,6 +45,9 @@ export interface Ahead {
 const lookNow = 'It may be there already: look now.';
 const perhapsLate = (end: string): string => `It may not come before take-off at ${end}.`;
 
+const atTakeOff = (level: string, end: string): string =>
+  `Level ${level} at take-off at ${end} at the earliest, perhaps not by then.`;
+
 const usual: Ahead = {
   expected: (level, time, earliest, latest, end) => {
     const about = `Level ${level} expected about ${time}`;
@@ -57,7 +60,8 @@ const usual: Ahead = {
   },
   perhapsNot: (level, earliest, end) => {
     const late = `Level ${level} perhaps not before it comes off at ${end}`;
-    return earliest === null ? `${late}. ${lookNow}` : `${late}; ${earliest} at the earliest.`;
+    if (earliest === null) return `${late}. ${lookNow}`;
+    return earliest === end ? atTakeOff(level, end) : `${late}; ${earliest} at the earliest.`;
   },
 };
 
@@ -74,7 +78,9 @@ const lightener: Ahead = {
     return `${lead}${about} ${latest === null ? perhapsLate(end) : `${latest} at the latest if it stays wet.`}`;
   },
   perhapsNot: (level, earliest, end) =>
-    `${leadEarliest(level, earliest)} Perhaps not before it comes off at ${end}.`,
+    earliest === end
+      ? `${atTakeOff(level, end)} Go on looking.`
+      : `${leadEarliest(level, earliest)} Perhaps not before it comes off at ${end}.`,
 };
 
 /** How a strand lifts, and when it gets there. */

@@ -3,7 +3,7 @@ import { replay } from '../../../machines/consultation/replay';
 import { type ConsultationEvent, MODEL_VERSION } from '../../../shared/records/event';
 import type { Question } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
-import { findSettings, say, weighBowl } from './walks/rawTaps';
+import { findSettings, say, startStrand, tap, weighBowl } from './walks/rawTaps';
 import { answersOf, ask, decide, opened, play, type Told, tested } from './walks/story';
 
 /** The station has gone on by one model since these logs were written. */
@@ -79,6 +79,23 @@ describe('a log of an older model', () => {
     const otherTable = edit(decided, ({ tokens }) => ({ tokens: { ...tokens, suggested: 'gentler' } }));
     expect(takeUp(otherTable)).toBe('taken up');
     expect(takeUp(otherTable, MODEL_VERSION)).toBe(`saysOtherwise at ${decided}`);
+  });
+
+  test('may have given a strand more time that was stretchy: before model 3 nothing asked', () => {
+    const start = [...asked, startStrand('lengths', '9')];
+    const look = (feel: string) => tap('LOOKED', { of: 'strand', zone: 'lengths', level: '6', feel });
+    const more = tap('CLOCK_EXTENDED', { clock: 'strand-lengths-1', minutes: '5', reason: 'liftIsSlow' });
+    const given = play([...start, look('rough'), more]).log.at(-1);
+    if (given?.type !== 'CLOCK_EXTENDED') throw new Error('no more time given');
+    const { hasWeakened: _said, ...tokens } = given.tokens;
+    const before = play([...start, look('stretchy')]).log;
+    const write = (modelVersion: number, last: object) =>
+      [...before, { ...given, ...last }].map((event) => ({ ...event, modelVersion }));
+    expect(takeUp(write(2, { tokens }), 3)).toBe('taken up');
+    // From then on the word is asked for, and says so.
+    expect(takeUp(write(3, { tokens }), 3)).toBe(`saysOtherwise at ${before.length}`);
+    expect(takeUp(write(3, {}), 3)).toBe(`saysOtherwise at ${before.length}`);
+    expect(takeUp(write(3, { tokens: { ...tokens, hasWeakened: true } }), 3)).toMatch(/^notNow/u);
   });
 
   test('never follows a newer one', () => {

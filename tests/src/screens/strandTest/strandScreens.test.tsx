@@ -50,6 +50,21 @@ describe('starting a strand', () => {
     expect(bench.consultation().record.strands).toEqual([]);
   });
 
+  it('can be told how light the strand itself is, wet, before the mix; else it stays unknown', async () => {
+    for (const [told, expected] of [
+      [undefined, 'unknown'],
+      ['6.5', 6.5],
+    ] as const) {
+      const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
+      await press('test-ends');
+      await fillMix();
+      if (told !== undefined) await type('startLevel', told);
+      await press('start-strand');
+      expect(bench.consultation().record.strands[0]?.startLevel).toBe(expected);
+      bench.unmount();
+    }
+  });
+
   it('shows the grams as they are typed, and begins the clock', async () => {
     const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
     await press('test-ends');
@@ -173,6 +188,22 @@ describe('a strand in the mix', () => {
     expect(clocks).toEqual([25 * minute]);
     bench.pass(17 * minute);
     expect(seen(forecast)).toBe('');
+  });
+
+  it('is to come off once a look found it stretchy, and gets no more time, whatever a later look felt', async () => {
+    const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
+    const look = async (feel: string) => {
+      bench.pass(3 * minute);
+      await press('look');
+      await choose('level', '5.5');
+      await choose('feel', feel);
+    };
+    await look('rough');
+    expect([seen('[data-caution]').includes('stretchy'), hasAct('more-time')]).toEqual([false, true]);
+    await look('stretchy');
+    await look('sound');
+    expect(document.body.textContent).toContain('It was stretchy at a look. Take it off now.');
+    expect(hasAct('more-time')).toBe(false);
   });
 
   it('comes off in one tap once its time is up, and only for a reason before', async () => {

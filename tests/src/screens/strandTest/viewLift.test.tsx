@@ -66,6 +66,16 @@ describe('the lift of a strand', () => {
   it('says nothing of what comes where it is to come off', () => {
     const nothing = { ahead: [], forecast: null };
     expect(viewOf(look(['5.5', '5.5', '6'], 'stretchy'))).toMatchObject(nothing);
+    // Hair does not heal: a later look that felt better takes nothing back.
+    const felt = (feel: string) =>
+      viewOf(
+        tap(look(['5.5', '5.5', '6'], feel), 3 * minute, {
+          type: 'LOOKED',
+          answers: { of: 'strand', zone: 'ends', level: '6', feel: 'sound' },
+        }),
+      );
+    expect(felt('stretchy')).toMatchObject(nothing);
+    expect(felt('rough').ahead).not.toEqual([]);
     expect(viewOf(look(['5.5', '5.5', '6']), true)).toMatchObject(nothing);
     expect(viewOf(look(['5.5', '5.5', '6'])).ahead).not.toEqual([]);
   });
@@ -108,6 +118,14 @@ describe('the forecast in words', () => {
       `Level 7 perhaps not before it comes off at ${at(25)}. It may be there already: look now.`,
     ],
     [
+      { kind: 'perhapsNot', earliestMin: 25 },
+      `Level 7 at take-off at ${at(25)} at the earliest, perhaps not by then.`,
+    ],
+    [
+      { ...expected, earliestMin: 8, latestMin: null },
+      `Level 7 expected about ${at(17)}. It may not come before take-off at ${at(25)}. It may be there already: look now.`,
+    ],
+    [
       { ...expected, earliestMin: 8 },
       `Level 7 expected about ${at(17)}, ${at(20)} at the latest. It may be there already: look now.`,
     ],
@@ -130,6 +148,10 @@ describe('the forecast in words', () => {
     [
       { kind: 'perhapsNot', earliestMin: 8 },
       `Level 7 may be there already: look now. Perhaps not before it comes off at ${at(25)}.`,
+    ],
+    [
+      { kind: 'perhapsNot', earliestMin: 25 },
+      `Level 7 at take-off at ${at(25)} at the earliest, perhaps not by then. Go on looking.`,
     ],
   ] as const)('of lightener leads with the earliest: %j', (forecast, sentence) => {
     expect(say(forecast, 9, true)).toBe(sentence);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { listAwaitingOutcome, viewProcessing } from '../../../../src/screens/strandTest/viewProcessing';
-import { playUntil } from '../playStory';
+import { type Played, playUntil, tap } from '../playStory';
 
 const minute = 60_000;
 
@@ -25,6 +25,20 @@ describe('strands in the mix', () => {
     const stretchy = playUntil('LOOKED', 'lengths', { feel: 'stretchy' });
     const { running } = viewProcessing(stretchy.consultation, stretchy.atMs);
     expect(running.find(({ zone }) => zone === 'lengths')?.mayExtendMin).toBe(0);
+  });
+
+  it('get no more time though a later look felt better: hair does not heal', () => {
+    const look = (feel: string, before: Played) =>
+      tap(before, 3 * minute, {
+        type: 'LOOKED',
+        answers: { of: 'strand', zone: 'lengths', level: '6', feel },
+      });
+    const mostAfter = (first: string) => {
+      const { consultation: then, atMs: thenMs } = look('sound', look(first, { consultation, atMs }));
+      return viewProcessing(then, thenMs).running.find(({ zone }) => zone === 'lengths')?.mayExtendMin;
+    };
+    expect(mostAfter('rough')).toBe(20);
+    expect(mostAfter('stretchy')).toBe(0);
   });
 
   it('stand in the order of what is wanted next', () => {
