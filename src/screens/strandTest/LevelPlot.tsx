@@ -89,7 +89,7 @@ export function LevelPlot(props: {
             </>
           )}
         </Show>
-        <path class="level-line" d={draw(drawn())} />
+        <path class="level-line" d={draw(drawn())} clip-path={`url(#${room})`} />
         <path class="level-ahead" d={draw(props.lift.ahead)} clip-path={`url(#${room})`} />
         <Index each={props.levels.seen}>
           {(seen) => <circle class="level-seen" cx={x()(seen().atMin)} cy={y()(seen().level)} r="8" />}

@@ -74,8 +74,12 @@ const leadEarliest = (level: string, earliest: string | null): string =>
 const lightener: Ahead = {
   expected: (level, time, earliest, latest, end) => {
     const lead = leadEarliest(level, earliest);
-    const about = earliest === time ? '' : ` Expected about ${time} if it stays wet.`;
-    return `${lead}${about} ${latest === null ? perhapsLate(end) : `${latest} at the latest if it stays wet.`}`;
+    if (latest !== null)
+      return `${lead} If it stays wet, ${earliest === time ? '' : `expected about ${time}, `}${latest} at the latest.`;
+    // Take-off's time stands right above: with it, and the line on drying, this would be a line too long.
+    return earliest === time
+      ? `${lead} ${perhapsLate(end)}`
+      : `${lead} Expected about ${time} if it stays wet, perhaps not before take-off.`;
   },
   perhapsNot: (level, earliest, end) =>
     earliest === end

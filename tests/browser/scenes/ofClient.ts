@@ -185,7 +185,11 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         'processing',
         alone([...oneStrand, ...looks('ends', '5.5', '5.5', '6', '6', '6.5', '6.5')], minuteMs),
       ),
-      liftFull: still('processing', among([...oneStrand, ...looks('ends', '5.5', '5.5', '6')], minuteMs)),
+      liftFull: still('processing', among([...oneStrand, ...looks('ends', '5', '5.5', '6.5')], minuteMs)),
+      liftMissed: still(
+        'processing',
+        among([...oneStrand, ...looks('ends', '5', '5.5', '6.5')], 5 * minuteMs),
+      ),
       liftSlow: still(
         'processing',
         alone([...oneStrand, ...looks('ends', '5', '5.5', '5.5', '5.5', '6')], minuteMs),

@@ -139,11 +139,19 @@ describe('the forecast in words', () => {
   it.each([
     [
       { ...expected, latestMin: null },
-      `Level 7 at ${at(14)} at the earliest: go on looking. Expected about ${at(17)} if it stays wet. It may not come before take-off at ${at(25)}.`,
+      `Level 7 at ${at(14)} at the earliest: go on looking. Expected about ${at(17)} if it stays wet, perhaps not before take-off.`,
+    ],
+    [
+      { ...expected, earliestMin: 17, latestMin: null },
+      `Level 7 at ${at(17)} at the earliest: go on looking. It may not come before take-off at ${at(25)}.`,
     ],
     [
       { ...expected, earliestMin: 17 },
-      `Level 7 at ${at(17)} at the earliest: go on looking. ${at(20)} at the latest if it stays wet.`,
+      `Level 7 at ${at(17)} at the earliest: go on looking. If it stays wet, ${at(20)} at the latest.`,
+    ],
+    [
+      expected,
+      `Level 7 at ${at(14)} at the earliest: go on looking. If it stays wet, expected about ${at(17)}, ${at(20)} at the latest.`,
     ],
     [
       { kind: 'perhapsNot', earliestMin: 8 },
