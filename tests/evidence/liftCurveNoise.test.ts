@@ -167,7 +167,7 @@ describe('the predicted time, on known curves read to the half level', () => {
   it.each(few)('comes late where the start was told dry and each look is wet: $readings readings', (of) => {
     const wet = weigh({ ...of, darkerWet: 0.5 });
     console.info(say({ ...of, darkerWet: 0.5 }, wet));
-    // So the strand itself is asked for its level, wet, before the mix.
+    // Late is the careful side of it; nobody is asked for a wet start.
     expect(wet.bias).toBeGreaterThan(2);
     expect(wet.inBand).toBeLessThan(0.99);
     expect(wet.bounds).toBeGreaterThan(0.97);

@@ -24,17 +24,15 @@ export const mixQuestions = {
 } as const satisfies Form;
 
 /**
- * From where was the strand snipped, how light is it, and what goes on it?
- * Wet hair looks darker than dry: common practice, no source. Levels as in a look. 20–50 hairs, a look every 3 or 5
- * minutes, 6 g: common practice, no source. Grams end at ASSUMED_TEST_MAX_G (shared/judgement/permit.ts). Other ranges:
- * ASSUMED; the maker's own limit is asked.
+ * From where was the strand snipped, and what goes on it?
+ * 20–50 hairs, a look every 3 or 5 minutes, 6 g: common practice, no source. Grams end at ASSUMED_TEST_MAX_G
+ * (shared/judgement/permit.ts). Other ranges: ASSUMED; the maker's own limit is asked.
  */
 export const strandForm = {
   zone,
   place: { kind: 'choice', options: ['hairline', 'fringe', 'crown', 'whereIroned', 'oldBleach', 'nape'] },
   hairs: { kind: 'number', field: { quantity: 'count', min: 20, max: 50, step: 1 }, or: 30 },
   buildUp: { kind: 'choice', options: ['none', 'washedOff'] },
-  /** Of the snipped strand itself, wet, blotted, on white, before the mix: wet hair looks darker than dry. */
   ...mixQuestions,
   makersLimitMin: { kind: 'number', field: { quantity: 'minutes', min: 1, max: 90, step: 1 } },
   lookEveryMin: { kind: 'choice', options: ['3', '5'], or: '5' },

@@ -50,21 +50,6 @@ describe('starting a strand', () => {
     expect(bench.consultation().record.strands).toEqual([]);
   });
 
-  it('can be told how light the strand itself is, wet, before the mix; else it stays unknown', async () => {
-    for (const [told, expected] of [
-      [undefined, 'unknown'],
-      ['6.5', 6.5],
-    ] as const) {
-      const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
-      await press('test-ends');
-      await fillMix();
-      if (told !== undefined) await type('startLevel', told);
-      await press('start-strand');
-      expect(bench.consultation().record.strands[0]?.startLevel).toBe(expected);
-      bench.unmount();
-    }
-  });
-
   it('shows the grams as they are typed, and begins the clock', async () => {
     const bench = layOnBench(Preparing, playUntilConfirmed('heatSpray'));
     await press('test-ends');
