@@ -18,10 +18,22 @@ export const ASSUMED_LIGHT_PULL_FROM_PERCENT = 20;
 
 /**
  * How much of its stretch gives hair back that springs back? %
- * Assumed because sound hair gives back all of it, and two readings to a millimetre each leave a fifth of the lightest
- * pull of 5 cm in doubt.
+ * Assumed because two readings to a millimetre each leave a fifth of the lightest pull of the shortest strand in doubt,
+ * and sound hair gives back all of it: published, cited in Practical Modern Hair Science (2012) ch. 7 p. 229, for hair
+ * in water stretched by 15 % (repeat force −0.33 %). That it does so from 20 to 30 %, and as far as it is still wet on
+ * the glass, is not published: this rests on it.
  */
 export const ASSUMED_SPRINGS_BACK_FROM_PERCENT = 80;
+
+/**
+ * From which length at rest on does a ruler tell how a strand came back? mm
+ * Assumed because the lightest pull of 50 mm is 10 mm, of which two readings to a millimetre leave a fifth in doubt, all
+ * that ASSUMED_SPRINGS_BACK_FROM_PERCENT allows for; of 20 mm it is 4 mm, and the half.
+ */
+export const ASSUMED_SHORTEST_REST_MM = 50;
+
+/** So far off may one reading be, mm. Assumed because the ruler has a mark for each millimetre and hair lies beside it. */
+export const ASSUMED_READING_OFF_MM = 1;
 
 /** The longest strand that is read, mm. Assumed because what is longer than a metre and a half is a slip. */
 export const ASSUMED_LONGEST_STRAND_MM = 1500;
@@ -43,23 +55,29 @@ export const pullField = {
 /** Three readings of one wet strand, in mm from where it is held: at rest, as far as it was pulled, let go. */
 export interface PullReadings {
   readonly restMm: number;
-  readonly pulledMm: number;
+  /** null: it snapped before this was read. */
+  readonly pulledMm: number | null;
   /** null: it snapped. */
   readonly backMm: number | null;
 }
 
 /** What the ruler says of a strand: its readings, figures in % and the answers a person would tap; nothing is rounded. */
 export interface PulledStrand extends PullReadings {
-  readonly extensionPercent: number;
+  /** null where nobody read how far it went. */
+  readonly extensionPercent: number | null;
   /** null where it snapped. */
   readonly returnPercent: number | null;
+  /** So many % more or less may that be, by two readings that are ASSUMED_READING_OFF_MM off; null where it snapped. */
+  readonly returnOffPercent: number | null;
   readonly returned: StretchReturn;
   readonly hasGonePast: boolean;
   readonly verdict: StretchVerdict;
   /** It sprang back from so light a pull that this says nothing. */
   readonly isTooLight: boolean;
+  /** It sprang back, and is so short that a millimetre more or less would say something else. */
+  readonly isTooShort: boolean;
   /** The longest reading, pulled or let go, beyond the rest, %: where that is hardly hair, it is asked for anew. */
-  readonly longestPercent: number;
+  readonly longestPercent: number | null;
   readonly isDoubtful: boolean;
 }
 
@@ -72,31 +90,58 @@ export const findPullMarksMm = (restMm: number): { readonly fromMm: number; read
 /**
  * What do three readings say?
  * A stretch is never refused for being long; a reading that is no length, and a pull that ends before the rest, are.
- * Where nothing was stretched there is no return to read. Exact.
+ * Where nothing was stretched, or nobody read how far, there is no return to read. Exact. Too light and too short are
+ * said of a strand that sprang back and of no other: what stays long, ran past the limit or snapped is never withheld.
  * Checked by tests/shared/hair/pull.test.ts.
  */
-export function readPull({ restMm, pulledMm, backMm }: PullReadings): Result<PulledStrand, StretchRefusal> {
+export function readPull(readings: PullReadings): Result<PulledStrand, StretchRefusal> {
+  const figures = computeFigures(readings);
+  if (!figures.ok) return figures;
+  const { extensionPercent, returnPercent, longestPercent } = figures.value;
+  const returned = nameReturn(returnPercent);
+  const verdict = judgeStretch({ returned, ...(extensionPercent === null ? {} : { extensionPercent }) });
+  if (!verdict.ok) return refuse(verdict.error);
+  const isSound = verdict.value === 'sound';
+  return accept({
+    ...readings,
+    ...figures.value,
+    isDoubtful: longestPercent !== null && longestPercent > ASSUMED_SLIP_FROM_PERCENT,
+    returned,
+    hasGonePast: extensionPercent !== null && extensionPercent > ASSUMED_LIGHT_PULL_LIMIT_PERCENT,
+    verdict: verdict.value,
+    isTooLight: isSound && extensionPercent !== null && extensionPercent < ASSUMED_LIGHT_PULL_FROM_PERCENT,
+    isTooShort: isSound && readings.restMm < ASSUMED_SHORTEST_REST_MM,
+  });
+}
+
+type Figures = Pick<
+  PulledStrand,
+  'extensionPercent' | 'returnPercent' | 'returnOffPercent' | 'longestPercent'
+>;
+
+function computeFigures({ restMm, pulledMm, backMm }: PullReadings): Result<Figures, StretchRefusal> {
+  if (pulledMm === null) {
+    const rest = computeExtensionPercent(restMm, restMm);
+    if (!rest.ok) return rest;
+    if (backMm !== null) return refuse('notPulled');
+    return accept({
+      extensionPercent: null,
+      returnPercent: null,
+      returnOffPercent: null,
+      longestPercent: null,
+    });
+  }
   const extension = computeExtensionPercent(restMm, pulledMm);
   if (!extension.ok) return extension;
   const back = backMm === null ? accept<number | null>(null) : computeReturnPercent(restMm, pulledMm, backMm);
   if (!back.ok) return back;
-  const returned = nameReturn(back.value);
-  const verdict = judgeStretch({ returned, extensionPercent: extension.value });
-  if (!verdict.ok) return refuse(verdict.error);
   const longest = computeExtensionPercent(restMm, Math.max(pulledMm, backMm ?? pulledMm));
   if (!longest.ok) return longest;
   return accept({
-    restMm,
-    pulledMm,
-    backMm,
     extensionPercent: extension.value,
-    longestPercent: longest.value,
-    isDoubtful: longest.value > ASSUMED_SLIP_FROM_PERCENT,
     returnPercent: back.value,
-    returned,
-    hasGonePast: extension.value > ASSUMED_LIGHT_PULL_LIMIT_PERCENT,
-    verdict: verdict.value,
-    isTooLight: returned === 'springsBack' && extension.value < ASSUMED_LIGHT_PULL_FROM_PERCENT,
+    returnOffPercent: back.value === null ? null : ((2 * ASSUMED_READING_OFF_MM) / (pulledMm - restMm)) * 100,
+    longestPercent: longest.value,
   });
 }
 

@@ -1,5 +1,9 @@
 import { LEGAL_CEILING_PERCENT, toVolumes } from '../../shared/chemistry/peroxide';
-import { ASSUMED_LIGHT_PULL_FROM_PERCENT, ASSUMED_SLIP_FROM_PERCENT } from '../../shared/hair/pull';
+import {
+  ASSUMED_LIGHT_PULL_FROM_PERCENT,
+  ASSUMED_SHORTEST_REST_MM,
+  ASSUMED_SLIP_FROM_PERCENT,
+} from '../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT, MEAN_BREAK_PERCENT } from '../../shared/hair/stretch';
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
@@ -48,6 +52,7 @@ export function writeFigures(locale: string) {
     mostHairs: write(max, 'count'),
     outcomeLapsesDays: write(ASSUMED_OUTCOME_LAPSES_DAYS, 'count'),
     restHours: write(ASSUMED_REST_H, 'count'),
+    shortestRest: write(ASSUMED_SHORTEST_REST_MM, 'millimetres'),
     skinTestLapsesDays: write(ASSUMED_SKIN_TEST_LAPSES_DAYS, 'count'),
     slipFrom: write(ASSUMED_SLIP_FROM_PERCENT, 'percent'),
     warmthCap: write(WARMTH_TRIAL_CAP_S, 'seconds'),

@@ -92,7 +92,7 @@ export function MeasurePull(props: {
                 </BigButton>
               )}
             </Match>
-            <Match when={pull.told()?.isTooLight || pull.isDoubted()}>
+            <Match when={pull.told()?.isTooLight || pull.told()?.isTooShort || pull.isDoubted()}>
               <BigButton kind="primary" act="measure-again" onPress={pull.again}>
                 {said().again}
               </BigButton>

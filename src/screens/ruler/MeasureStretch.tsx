@@ -45,9 +45,11 @@ function Corner(props: {
   };
   const sayLast = () => {
     const pulled = last();
-    return pulled === null
-      ? said().measure
-      : said().measured(formatPercent(pulled.extensionPercent, props.units, words.locale));
+    if (pulled === null) return said().measure;
+    const { extensionPercent } = pulled;
+    return said().measured(
+      extensionPercent === null ? null : formatPercent(extensionPercent, props.units, words.locale),
+    );
   };
   return (
     <>

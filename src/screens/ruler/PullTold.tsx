@@ -16,21 +16,26 @@ export function PullTold(props: {
   const said = () => words.ruler;
   const write = (percent: number) => formatPercent(percent, props.units, words.locale);
   const writeMm = (mm: number) => formatRuler(mm, props.units, words.locale);
-  /** What was read; how far one went that snapped is there only where it was read. */
   const sayReadings = () => {
     const { restMm, pulledMm, backMm } = props.told;
     return said().readings(
       writeMm(restMm),
-      pulledMm > restMm ? writeMm(pulledMm) : null,
+      pulledMm === null ? null : writeMm(pulledMm),
       backMm === null ? null : writeMm(backMm),
     );
   };
   const readings = () => <p data-line="readings">{sayReadings()}</p>;
-  const sayStretched = () =>
-    props.told.pulledMm > props.told.restMm ? said().stretched(write(props.told.extensionPercent)) : '';
+  /** How far one went that snapped is there only where it was read. */
+  const sayStretched = (percent: number | null) => (percent === null ? '' : said().stretched(write(percent)));
+  /** Of a reading to a millimetre so much is in doubt: rounded up, for it is no figure to rely on. */
   const sayReturn = () => {
-    const { returnPercent } = props.told;
-    return returnPercent === null ? '' : said().gaveBack(write(returnPercent));
+    const { returnPercent, returnOffPercent } = props.told;
+    if (returnPercent === null || returnOffPercent === null) return '';
+    return said().gaveBack(write(returnPercent), write(Math.ceil(returnOffPercent)));
+  };
+  const withheld = (): 'tooShort' | 'tooLight' | null => {
+    if (props.told.isTooShort) return 'tooShort';
+    return props.told.isTooLight ? 'tooLight' : null;
   };
   return (
     <Show
@@ -39,26 +44,40 @@ export function PullTold(props: {
         <section class="pull-told" data-verdict="doubted">
           <h3 class="big-word">{said().anew}</h3>
           <p class="lead" data-line="figures">
-            {said().stretched(write(props.told.longestPercent))}
+            {sayStretched(props.told.longestPercent)}
           </p>
           {readings()}
           <p>{said().anewHint}</p>
         </section>
       }
     >
-      <section class="pull-told" data-verdict={props.told.isTooLight ? 'tooLight' : props.told.verdict}>
-        <h3 class="big-word">
-          {props.told.isTooLight ? said().tooLight : said().verdicts[props.told.verdict]}
-        </h3>
-        <p class="lead" data-line="figures">
-          {sayStretched()} {sayReturn()}
-        </p>
-        {readings()}
-        <Show when={!props.told.isTooLight} fallback={<p>{said().tooLightHint}</p>}>
-          <p data-line="fills">
-            {said().fills} <strong>{props.fills}</strong>
-          </p>
-          <p class="soft">{said().confirm}</p>
+      <section class="pull-told" data-verdict={withheld() ?? props.told.verdict}>
+        <Show
+          when={withheld()}
+          fallback={
+            <>
+              <h3 class="big-word">{said().verdicts[props.told.verdict]}</h3>
+              <p class="lead" data-line="figures">
+                {sayStretched(props.told.extensionPercent)} {sayReturn()}
+              </p>
+              {readings()}
+              <p data-line="fills">
+                {said().fills} <strong>{props.fills}</strong>
+              </p>
+              <p class="soft">{said().confirm}</p>
+            </>
+          }
+        >
+          {(why) => (
+            <>
+              <h3 class="big-word">{said().withheld[why()].title}</h3>
+              <p class="lead" data-line="figures">
+                {sayStretched(props.told.extensionPercent)} {sayReturn()}
+              </p>
+              {readings()}
+              <p>{said().withheld[why()].hint}</p>
+            </>
+          )}
         </Show>
       </section>
     </Show>

@@ -1,5 +1,9 @@
-import { createMemo, Show } from 'solid-js';
-import { ASSUMED_LIGHT_PULL_FROM_PERCENT, ASSUMED_SLIP_FROM_PERCENT } from '../../../shared/hair/pull';
+import { createMemo } from 'solid-js';
+import {
+  ASSUMED_LIGHT_PULL_FROM_PERCENT,
+  ASSUMED_SHORTEST_REST_MM,
+  ASSUMED_SLIP_FROM_PERCENT,
+} from '../../../shared/hair/pull';
 import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT } from '../../../shared/hair/stretch';
 import { formatInchesBeside, formatPercent } from '../../../shared/units/format';
 import { findShownUnit, type UnitSettings } from '../../../shared/units/quantity';
@@ -31,8 +35,10 @@ export function ReadingInHand(props: {
     return mm === null ? '' : (formatInchesBeside(mm, props.units, words.locale) ?? '');
   };
   const move = (by: number) => props.pull.tap((props.pull.find(props.reading) ?? 0) + by);
-  /** How far it is pulled, and what that asks for: never to go on beyond the second mark. */
+  /** Whether it is long enough to tell; how far it is pulled, and what that asks for: never beyond the second mark. */
   const reached = createMemo(() => {
+    const restMm = props.reading === 'rest' ? props.pull.find('rest') : null;
+    if (restMm !== null && restMm < ASSUMED_SHORTEST_REST_MM) return { isPast: false, says: said().short };
     const percent = props.reading === 'pulled' ? props.pull.extensionPercent() : null;
     if (percent === null) return null;
     const told = formatPercent(percent, props.units, words.locale);
@@ -68,13 +74,10 @@ export function ReadingInHand(props: {
         <BigButton act="more" onPress={() => move(1)}>
           {said().oneMore}
         </BigButton>
-        <Show when={reached()}>
-          {(told) => (
-            <p class="reached-said" data-past={told().isPast} role="status">
-              {told().says}
-            </p>
-          )}
-        </Show>
+        {/* There before its words are: what comes with them is often not read out. */}
+        <p class="reached-said" data-past={reached()?.isPast === true} role="status">
+          {reached()?.says}
+        </p>
       </div>
       <p class="field-refusal" id={nameRefusalId(path())} aria-live="polite">
         {saysFault()}

@@ -22,7 +22,8 @@ const clean = { rest: '', pulled: '', back: '' } as const satisfies Readonly<Rec
 export function createPull(units: () => UnitSettings) {
   const [texts, setTexts] = createSignal<Readonly<Record<Reading, string>>>(clean);
   const [at, setAt] = createSignal<Reading | 'told'>('rest');
-  const [hasSnapped, setHasSnapped] = createSignal(false);
+  /** At which step it snapped; null while it did not. */
+  const [snappedAt, setSnappedAt] = createSignal<Reading | null>(null);
   const [isTried, setIsTried] = createSignal(false);
   const [isMeant, setIsMeant] = createSignal(false);
   const read = (reading: Reading) => readNumber(texts()[reading], pullField, units());
@@ -31,13 +32,6 @@ export function createPull(units: () => UnitSettings) {
     return figure.ok ? figure.value : null;
   };
   const set = (reading: Reading, text: string) => setTexts({ ...texts(), [reading]: text });
-  const pulled = createMemo(() => {
-    const [restMm, pulledMm, backMm] = [find('rest'), find('pulled'), find('back')];
-    if (restMm === null) return null;
-    if (hasSnapped())
-      return readPull({ restMm, pulledMm: Math.max(pulledMm ?? restMm, restMm), backMm: null });
-    return pulledMm === null || backMm === null ? null : readPull({ restMm, pulledMm, backMm });
-  });
   const extension = () => computeExtensionPercent(find('rest') ?? Number.NaN, find('pulled') ?? Number.NaN);
   const findOrderFault = (reading: Reading): StretchRefusal | null => {
     if (reading === 'rest') return null;
@@ -45,6 +39,16 @@ export function createPull(units: () => UnitSettings) {
     if (!stretched.ok) return stretched.error;
     return stretched.value === 0 ? 'notPulled' : null;
   };
+  const pulled = createMemo(() => {
+    const [restMm, pulledMm, backMm] = [find('rest'), find('pulled'), find('back')];
+    if (restMm === null) return null;
+    if (snappedAt() !== null) {
+      // What is no reading of a pull is none, and no figure is made of it.
+      const isRead = pulledMm !== null && findOrderFault('pulled') === null;
+      return readPull({ restMm, pulledMm: isRead ? pulledMm : null, backMm: null });
+    }
+    return pulledMm === null || backMm === null ? null : readPull({ restMm, pulledMm, backMm });
+  });
   const fault = createMemo((): PullFault | null => {
     const here = at();
     if (here === 'told') return null;
@@ -97,16 +101,19 @@ export function createPull(units: () => UnitSettings) {
     },
     back: () => {
       const here = at();
-      setHasSnapped(false);
-      goTo(here === 'told' ? 'back' : (readings[readings.indexOf(here) - 1] ?? 'rest'));
+      const before = here === 'told' ? (snappedAt() ?? 'back') : readings[readings.indexOf(here) - 1];
+      setSnappedAt(null);
+      goTo(before ?? 'rest');
     },
     snap: () => {
-      setHasSnapped(true);
+      const here = at();
+      if (here === 'told') return;
+      setSnappedAt(here);
       goTo('told');
     },
     again: () => {
       setTexts(clean);
-      setHasSnapped(false);
+      setSnappedAt(null);
       goTo('rest');
     },
     told,

@@ -17,6 +17,18 @@ const faults: Readonly<Record<StretchRefusal, string>> = {
   notPulled: 'That is as long as at rest. Pull lightly, to the first mark.',
 };
 
+/** It sprang back, and that says nothing here. */
+const withheld = {
+  tooLight: {
+    title: 'Too light a pull to tell.',
+    hint: `It came back from less than ${figures.lightPullFrom}: any hair does. Measure again, or answer by feel.`,
+  },
+  tooShort: {
+    title: 'Too short to tell.',
+    hint: `At rest it is shorter than ${figures.shortestRest}: a millimetre more or less decides. Measure a longer piece, or answer by feel.`,
+  },
+} as const;
+
 /** What lies between the lines is no card: it would make this glass so large across its corners. */
 const noCard: Readonly<Record<GlassRefusal, (glass: string) => string>> = {
   notANumber: () => 'The lines lie nowhere. Move them along the edges of the card.',
@@ -27,7 +39,7 @@ const noCard: Readonly<Record<GlassRefusal, (glass: string) => string>> = {
 /** The ruler on the glass: laying a card on it once, and a wet strand along it. */
 export const ruler = {
   measure: 'Measure it',
-  measured: (percent: string) => `Measured: ${percent}`,
+  measured: (percent: string | null) => `Measured: ${percent ?? 'it snapped'}`,
   title: 'Measure the wet stretch',
   steps: {
     rest: {
@@ -42,7 +54,7 @@ export const ruler = {
     },
     back: {
       ask: 'Let go: where did it come back to?',
-      how: 'Let it lie for a moment, straight but not pulled, and tap where it ends now.',
+      how: 'Let go and tap at once where it ends. Does it go on creeping back? Then it is slow, whatever the ruler says.',
       next: 'What it says',
     },
   },
@@ -56,7 +68,7 @@ export const ruler = {
   snapped: 'It snapped',
   verdicts,
   stretched: (percent: string) => `Stretched ${percent}.`,
-  gaveBack: (percent: string) => `Gave back ${percent} of that.`,
+  gaveBack: (percent: string, off: string) => `Gave back ${percent} of that, give or take ${off}.`,
   readings: (rest: string, pulled: string | null, back: string | null) =>
     [`At rest ${rest}`, pulled === null ? [] : `pulled to ${pulled}`, back === null ? [] : `back to ${back}`]
       .flat()
@@ -65,8 +77,8 @@ export const ruler = {
   confirm: 'Once filled in, another answer can still be tapped. What you felt comes first.',
   pastIs: (answer: string) => `past ${figures.lightPull}: ${answer}`,
   fill: 'Fill it in',
-  tooLight: 'Too light a pull to tell.',
-  tooLightHint: `It came back from less than ${figures.lightPullFrom}: any hair does. Measure again, or answer by feel.`,
+  withheld,
+  short: `Shorter than ${figures.shortestRest}: too short to tell that it springs back. Take a longer piece.`,
   anew: 'Measure again?',
   anewHint: `Wet hair broke at ${figures.meanBreak} on average. Past ${figures.slipFrom} it is most likely a slip of the ruler, so nothing is filled in.`,
   itWasSo: 'It went so far',

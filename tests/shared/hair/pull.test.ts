@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   ASSUMED_LIGHT_PULL_FROM_PERCENT,
+  ASSUMED_SHORTEST_REST_MM,
   ASSUMED_SLIP_FROM_PERCENT,
   ASSUMED_SPRINGS_BACK_FROM_PERCENT,
   findPullMarksMm,
@@ -18,7 +19,7 @@ import { defaultSettings } from '../../../shared/records/settings';
 import { readNumber } from '../../../shared/units/numberField';
 import { holds, numberBetween } from '../seeded';
 
-const pull = (restMm: number, pulledMm: number, backMm: number | null) => {
+const pull = (restMm: number, pulledMm: number | null, backMm: number | null) => {
   const read = readPull({ restMm, pulledMm, backMm });
   if (!read.ok) throw new Error(read.error);
   return read.value;
@@ -60,6 +61,40 @@ describe('three readings of a strand', () => {
   });
 
   it.each([
+    ['49 mm that sprang back', 49, 60, 49, true, 'sound'],
+    ['50 mm', 50, 61, 50, false, 'sound'],
+    ['20 mm, 83 % of 6 mm back', 20, 26, 21, true, 'sound'],
+    ['20 mm, too light too', 20, 22, 20, true, 'sound'],
+    ['20 mm that stayed long', 20, 24, 22, false, 'slow'],
+    ['20 mm that ran past 30 %', 20, 27, 20, false, 'gummy'],
+    ['20 mm that snapped', 20, 23, null, false, 'broken'],
+  ] as const)(
+    'say nothing of a strand too short to tell, where it sprang back: %s',
+    (_name, restMm, pulledMm, backMm, isTooShort, verdict) => {
+      expect(pull(restMm, pulledMm, backMm)).toMatchObject({ isTooShort, verdict });
+    },
+  );
+
+  it('tell by how much two readings a millimetre off may change what came back', () => {
+    expect(pull(20, 24, 22).returnOffPercent).toBeCloseTo(50, 9);
+    expect(pull(112, 139, 113).returnOffPercent).toBeCloseTo(200 / 27, 9);
+    expect(pull(100, 120, null).returnOffPercent).toBeNull();
+  });
+
+  it('have no figure of a strand that snapped before it was read', () => {
+    expect(pull(100, null, null)).toMatchObject({
+      extensionPercent: null,
+      longestPercent: null,
+      returnPercent: null,
+      verdict: 'broken',
+      hasGonePast: false,
+      isDoubtful: false,
+      isTooLight: false,
+    });
+    expect(pull(100, 100, null).extensionPercent).toBe(0);
+  });
+
+  it.each([
     ['at twice its length', 100, 200, 100, false, 100],
     ['beyond', 100, 200.5, 100, true, 100.5],
     ['of a slip of the finger', 100, 1285, 100, true, 1185],
@@ -82,8 +117,10 @@ describe('three readings of a strand', () => {
     [100, 100, 100, 'notPulled'],
     [100, 120, 0, 'notALength'],
     [Number.NaN, 120, 100, 'notFinite'],
+    [0, null, null, 'notALength'],
+    [100, null, 100, 'notPulled'],
     [100, Number.POSITIVE_INFINITY, null, 'notFinite'],
-  ] as const)('of %d, %d, %s mm are refused as %s', (restMm, pulledMm, backMm, error) => {
+  ] as const)('of %d, %s, %s mm are refused as %s', (restMm, pulledMm, backMm, error) => {
     expect(readPull({ restMm, pulledMm, backMm })).toEqual({ ok: false, error });
   });
 
@@ -114,9 +151,10 @@ describe('three readings of a strand', () => {
     );
   });
 
-  it('leave a fifth in doubt at the lightest pull of 5 cm, read to a millimetre twice', () => {
-    const stretchedMm = (50 * ASSUMED_LIGHT_PULL_FROM_PERCENT) / 100;
-    expect(100 - (2 / stretchedMm) * 100).toBeCloseTo(ASSUMED_SPRINGS_BACK_FROM_PERCENT, 9);
+  it('leave at the lightest pull of the shortest strand no more in doubt than springing back allows for', () => {
+    const pulledMm = ASSUMED_SHORTEST_REST_MM * (1 + ASSUMED_LIGHT_PULL_FROM_PERCENT / 100);
+    const { returnOffPercent } = pull(ASSUMED_SHORTEST_REST_MM, pulledMm, ASSUMED_SHORTEST_REST_MM);
+    expect(100 - (returnOffPercent ?? 0)).toBeCloseTo(ASSUMED_SPRINGS_BACK_FROM_PERCENT, 9);
   });
 });
 

@@ -77,7 +77,7 @@ describe('a wet strand measured at the feel', () => {
   it('fills the answer in, and is said only by the tap on it', async () => {
     const bench = await openFeel();
     await readAll('112', '139', '113');
-    expect(seen('.pull-told')).toContain('Stretched 24.1 %. Gave back 96.3 % of that.');
+    expect(seen('.pull-told')).toContain('Stretched 24.1 %. Gave back 96.3 % of that, give or take 8 %.');
     expect(seen('[data-line="fills"]')).toBe('Fills in: Springs back');
     await press('fill-answer');
     expect(hasAct('fill-answer')).toBe(false);
@@ -163,6 +163,44 @@ describe('a wet strand measured at the feel', () => {
   });
 });
 
+describe('a strand too short to tell', () => {
+  it('is told at rest, and fills nothing in where it sprang back', async () => {
+    await openFeel();
+    await read('20');
+    expect(seen('.reached-said')).toContain('Shorter than 50 mm: too short to tell');
+    await press('reading-next');
+    await readAll('26', '21');
+    expect(seen('.pull-told h3')).toBe('Too short to tell.');
+    expect(seen('.pull-told')).toContain('Gave back 83.3 % of that, give or take 34 %.');
+    expect(hasAct('fill-answer')).toBe(false);
+    await press('measure-again');
+    expect(input().value).toBe('');
+  });
+
+  it('fills in what it showed all the same where it stayed long', async () => {
+    await openFeel();
+    await readAll('20', '24', '22');
+    expect(seen('[data-line="fills"]')).toBe('Fills in: Slow, stays long');
+  });
+});
+
+it('asks for the return at once, before a slow strand has crept back', async () => {
+  await openFeel();
+  await readAll('100', '125');
+  expect(seen('.measure-how')).toContain('tap at once');
+  expect(seen('.measure-how')).toContain('creeping back? Then it is slow');
+});
+
+it('has the line that tells how far before there is anything to tell, so that it is read out', async () => {
+  await openFeel();
+  await readAll('100');
+  const line = document.querySelector('.reached-said[role="status"]');
+  expect(line?.textContent).toBe('');
+  await read('110');
+  expect(document.querySelector('.reached-said')).toBe(line);
+  expect(line?.textContent).toContain('a little further');
+});
+
 describe('a wet strand measured at the outcome', () => {
   it('fills in how it came back and whether it went past 30 %', async () => {
     const bench = await openOutcome();
@@ -184,6 +222,35 @@ describe('a wet strand measured at the outcome', () => {
     await press('fill-answer');
     expect(pressed('stretch')).toEqual(['snaps']);
     expect(pressed('wentPast30')).toEqual([]);
+  });
+
+  it.each(['4o', '90', '100'])(
+    'makes no figure of “%s” where it snapped: that is no reading',
+    async (text) => {
+      await openOutcome();
+      await readAll('100');
+      await read(text);
+      await press('snapped');
+      expect(seen('[data-line="figures"]').trim()).toBe('');
+      expect(seen('[data-line="readings"]')).toBe('At rest 100 mm (3.94 in)');
+      await press('fill-answer');
+      expect(seen('[data-act="measure"]')).toBe('Measured: it snapped');
+    },
+  );
+
+  it('goes back to the step at which it snapped', async () => {
+    await openOutcome();
+    await readAll('100');
+    await press('snapped');
+    await press('reading-back');
+    expect(seen('.measure-ask')).toContain('Pull lightly');
+    await readAll('125');
+    await press('snapped');
+    await press('reading-back');
+    expect(seen('.measure-ask')).toContain('Let go');
+    await readAll('100');
+    await press('reading-back');
+    expect(seen('.measure-ask')).toContain('Let go');
   });
 
   it('asks anew also where one snapped far beyond what hair does', async () => {
