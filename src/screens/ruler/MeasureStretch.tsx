@@ -6,6 +6,7 @@ import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { RulerInUse } from '../../tablet/ruler';
 import { MeasurePull } from './MeasurePull';
+import './measure.css';
 import { useRuler } from './rulerInUse';
 import { SetRuler } from './SetRuler';
 

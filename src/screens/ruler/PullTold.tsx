@@ -3,6 +3,7 @@ import type { PulledStrand } from '../../../shared/hair/pull';
 import { formatPercent, formatRuler } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
+import './pullTold.css';
 
 /** What three readings say: the verdict in words, its per cent, and which answer it would tap. */
 export function PullTold(props: {

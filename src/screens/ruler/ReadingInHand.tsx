@@ -13,6 +13,7 @@ import '../../parts/form/form.css';
 import { useWords } from '../../parts/useWords';
 import { sayFieldRefusal } from '../../words/sayRefusal';
 import type { Pull, Reading } from './createPull';
+import './reading.css';
 
 /** One reading: what to do with the strand, its figure, a millimetre less or more, and what is wrong with it. */
 export function ReadingInHand(props: {
