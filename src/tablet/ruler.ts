@@ -1,6 +1,7 @@
-import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import { type Accessor, createMemo, createSignal, onCleanup } from 'solid-js';
 import * as v from 'valibot';
 import { type GlassSides, readDotsPerMm } from '../../shared/units/card';
+import { countDots, type Glass, glassSchema, isSameGlass, nameGlass, readSides } from './glass';
 import { type Kept, keep, ofTablet, readKept } from './keep';
 
 /** How large is a millimetre on this glass? Known once a card was laid on it. */
@@ -10,7 +11,7 @@ export interface RulerInUse {
   /** Dots of the glass to one px of the page as it is drawn now. */
   readonly dotsPerPx: Accessor<number>;
   /** How many dots this glass has along each side: how large it would be tells a card from a slip. */
-  readonly sides: GlassSides;
+  readonly sides: Accessor<GlassSides>;
   readonly keep: (dotsPerMm: number) => void;
 }
 
@@ -19,12 +20,16 @@ export interface RulerParts {
   readonly kept: Kept;
   /** Dots to one px of the page: the glass, times every zoom there is. */
   readonly readScale: () => number;
-  /** Which glass is this? Its dots along each side, either way round. */
-  readonly sides: GlassSides;
+  /** Which glass is this now? A window may be moved to another one. */
+  readonly readGlass: () => Glass;
 }
 
 const KEY = 'strandproof.ruler';
-const schema = v.object({ dotsPerMm: v.number(), of: v.string() });
+const schema = v.object({ dotsPerMm: v.number(), ...glassSchema.entries });
+type KeptRuler = v.InferOutput<typeof schema>;
+
+/** When a glass may have become another one: nothing tells of it, but whoever measures there touches it first. */
+const LOOK_AT = ['resize', 'focus', 'pointerdown'] as const;
 
 /** Where a browser does not tell the zoom of the page, its style does. */
 const readPageZoom = (): number => {
@@ -33,50 +38,61 @@ const readPageZoom = (): number => {
   return told ?? (Number.parseFloat(getComputedStyle(root).getPropertyValue('zoom')) || 1);
 };
 
-const countDots = (px: number): number => Math.round(px * window.devicePixelRatio);
-
 const findParts = (): RulerParts => ({
   kept: ofTablet,
   readScale: () => window.devicePixelRatio * readPageZoom() * (window.visualViewport?.scale ?? 1),
-  sides: [countDots(window.screen.width), countDots(window.screen.height)],
+  readGlass: () => ({
+    screenPx: [window.screen.width, window.screen.height],
+    dotsPerPx: window.devicePixelRatio,
+    zoom: window.outerWidth / window.innerWidth || 1,
+  }),
 });
 
-const nameGlass = (sides: GlassSides): string => [...sides].sort((one, other) => one - other).join('x');
+/** A millimetre that no glass has is none, nor is one of a damaged line. */
+const isBelieved = (line: KeptRuler): boolean => readDotsPerMm(line.dotsPerMm, readSides(line)).ok;
 
-/** What was kept of this very glass; anything else, another glass or a damaged line, is none. */
-function readDots({ kept, sides }: RulerParts): number | null {
+const readLine = (kept: Kept): KeptRuler | null => {
   const line = readKept(kept, KEY, schema);
-  if (line?.of !== nameGlass(sides)) return null;
-  const told = readDotsPerMm(line.dotsPerMm, sides);
-  return told.ok ? told.value : null;
-}
+  return line !== null && isBelieved(line) ? line : null;
+};
+
+const isSameView = (one: Glass, other: Glass): boolean =>
+  one.dotsPerPx === other.dotsPerPx &&
+  one.zoom === other.zoom &&
+  one.screenPx.join() === other.screenPx.join();
 
 /**
  * The ruler of this glass. Kept beside the records and not among the settings: those are the salon's, hold on every
- * tablet and are named by each log, and this is one piece of glass. Lost, it is asked for again.
+ * tablet and are named by each log, and this is one piece of glass. Lost, or on another glass, it is asked for again.
  * Lives as long as the reactive root that made it. Checked in tests/src/tablet/ruler.test.tsx.
  */
 export function createRuler(parts: RulerParts = findParts()): RulerInUse {
-  const [dotsPerMm, setDotsPerMm] = createSignal(readDots(parts));
+  const [line, setLine] = createSignal(readLine(parts.kept));
   const [dotsPerPx, setDotsPerPx] = createSignal(parts.readScale());
-  const look = () => setDotsPerPx(parts.readScale());
-  const places = [window, window.visualViewport];
-  for (const place of places) place?.addEventListener('resize', look);
+  const [glass, setGlass] = createSignal(parts.readGlass(), { equals: isSameView });
+  const look = () => {
+    setDotsPerPx(parts.readScale());
+    setGlass(parts.readGlass());
+  };
+  for (const happens of LOOK_AT) window.addEventListener(happens, look, true);
+  window.visualViewport?.addEventListener('resize', look);
   onCleanup(() => {
-    for (const place of places) place?.removeEventListener('resize', look);
+    for (const happens of LOOK_AT) window.removeEventListener(happens, look, true);
+    window.visualViewport?.removeEventListener('resize', look);
   });
   return {
     dotsPerPx,
-    pxPerMm: () => {
-      const dots = dotsPerMm();
-      return dots === null ? null : dots / dotsPerPx();
-    },
-    sides: parts.sides,
+    pxPerMm: createMemo(() => {
+      const here = line();
+      return here === null || !isSameGlass(here, glass()) ? null : here.dotsPerMm / dotsPerPx();
+    }),
+    sides: createMemo(() => countDots(glass())),
     keep: (told) => {
-      const read = readDotsPerMm(told, parts.sides);
-      const believed = read.ok ? read.value : null;
-      setDotsPerMm(believed);
-      keep(parts.kept, KEY, { dotsPerMm: believed, of: nameGlass(parts.sides) });
+      look();
+      const next = { dotsPerMm: told, ...nameGlass(glass()) };
+      const believed = isBelieved(next) ? next : null;
+      setLine(believed);
+      keep(parts.kept, KEY, believed);
     },
   };
 }

@@ -1,12 +1,12 @@
 import { brand } from '../../../shared/units/brand';
 import { CARD_HEIGHT_MM, CARD_WIDTH_MM } from '../../../shared/units/card';
-import { formatLength } from '../../../shared/units/format';
+import { formatLength, formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import '../../parts/form/form.css';
 import { useWords } from '../../parts/useWords';
 import type { CardFit } from './createCardFit';
-import './ruler.css';
+import './cardOnGlass.css';
 
 /** How far beyond the card its lines reach, px, and how broad they are drawn: the card fits between their inner edges. */
 const OVER_PX = 22;
@@ -22,6 +22,8 @@ const keySteps: Readonly<Record<string, number>> = {
   ArrowDown: -STEPS.little,
   PageUp: STEPS.much,
   PageDown: -STEPS.much,
+  Home: Number.NEGATIVE_INFINITY,
+  End: Number.POSITIVE_INFINITY,
 };
 
 /** The corner a card is laid into, and the two lines that are moved until they lie along its other edges. */
@@ -74,7 +76,9 @@ export function CardOnGlass(props: { readonly fit: CardFit; readonly units: Unit
         aria-valuemin={Math.round(props.fit.leastPx())}
         aria-valuemax={Math.round(props.fit.mostPx())}
         aria-valuenow={Math.round(wide())}
-        aria-valuetext={said().linesAt(String(Math.round(wide())))}
+        aria-valuetext={said().linesAt(
+          formatQuantity(Math.round(wide()), 'count', props.units, words.locale),
+        )}
         onKeyDown={readKey}
       >
         <svg width={right() + OVER_PX} height={bottom() + OVER_PX} aria-hidden="true">

@@ -1,6 +1,6 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
 import type { PulledStrand } from '../../../shared/hair/pull';
-import { formatRuler } from '../../../shared/units/format';
+import { formatQuantity, formatRuler } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
@@ -9,7 +9,6 @@ import { createRoom } from './createRoom';
 import { PullTold } from './PullTold';
 import { ReadingInHand } from './ReadingInHand';
 import { Ruler } from './Ruler';
-import './ruler.css';
 
 /** One wet strand along the ruler: at rest, lightly pulled, let go; then what that says. One reading at a time. */
 export function MeasurePull(props: {
@@ -43,6 +42,7 @@ export function MeasurePull(props: {
         pull={pull.marks()}
         label={said().steps[here() ?? 'back'].ask}
         write={write}
+        writeFigure={(mm) => formatQuantity(mm, 'count', props.units, words.locale)}
         onTap={pull.tap}
       />
       <div class="measure-words">

@@ -1,4 +1,5 @@
 import { createMemo, Index, Show } from 'solid-js';
+import { pullField } from '../../../shared/hair/pull';
 import { useWords } from '../../parts/useWords';
 import { createRoom } from './createRoom';
 import { ACROSS_PX, drawTicks, END_PX, findMostMm, findPoint, listTens, START_PX } from './drawRuler';
@@ -16,11 +17,13 @@ export interface Mark {
 
 const keySteps: Readonly<Record<string, number>> = {
   ArrowRight: 1,
-  ArrowDown: 1,
+  ArrowUp: 1,
   ArrowLeft: -1,
-  ArrowUp: -1,
-  PageDown: 10,
-  PageUp: -10,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+  Home: Number.NEGATIVE_INFINITY,
+  End: Number.POSITIVE_INFINITY,
 };
 
 /**
@@ -35,6 +38,8 @@ export function Ruler(props: {
   readonly pull: { readonly fromMm: number; readonly toMm: number } | null;
   readonly label: string;
   readonly write: (mm: number) => string;
+  /** Without its unit, which stands on the ruler once. */
+  readonly writeFigure: (mm: number) => string;
   readonly onTap: (mm: number) => void;
 }) {
   const words = useWords();
@@ -52,7 +57,15 @@ export function Ruler(props: {
   const drawMark = ({ mm, isHere }: Mark) =>
     [lineAt(mm, 0, across().freeFrom), isHere ? lineAt(mm, across().freeTo, across().edge) : ''].join(' ');
   const across = () => ACROSS_PX[props.isUpright ? 'upright' : 'lying'];
-  const here = () => props.marks.find(({ isHere }) => isHere)?.mm ?? 0;
+  /** null: not read yet. */
+  const here = () => props.marks.find(({ isHere }) => isHere)?.mm ?? null;
+  const leastMm = pullField.min;
+  /** What was typed may lie off this glass; keys go no further than it. */
+  const sayNow = () => Math.min(Math.max(here() ?? leastMm, leastMm), Math.max(mostMm(), leastMm));
+  const sayHere = () => {
+    const mm = here();
+    return mm === null ? words.ruler.notRead : props.write(mm);
+  };
   const isShort = () => props.pull !== null && along(props.pull.toMm) > longPx() - END_PX && longPx() > 0;
 
   /** The unit stands below zero, where the words of the pull leave it free. */
@@ -68,7 +81,8 @@ export function Ruler(props: {
     const by = keySteps[event.key];
     if (by === undefined) return;
     event.preventDefault();
-    props.onTap(here() + by);
+    const from = here() ?? 0;
+    props.onTap(by > 0 ? Math.max(Math.min(from + by, mostMm()), from) : from + by);
   };
 
   return (
@@ -80,10 +94,10 @@ export function Ruler(props: {
         tabIndex={0}
         aria-label={props.label}
         aria-orientation={props.isUpright ? 'vertical' : 'horizontal'}
-        aria-valuemin={0}
-        aria-valuemax={mostMm()}
-        aria-valuenow={here()}
-        aria-valuetext={props.write(here())}
+        aria-valuemin={leastMm}
+        aria-valuemax={Math.max(mostMm(), leastMm)}
+        aria-valuenow={sayNow()}
+        aria-valuetext={sayHere()}
         onClick={readTap}
         onKeyDown={readKey}
       >
@@ -98,7 +112,7 @@ export function Ruler(props: {
           <Index each={listTens(mostMm())}>
             {(mm) => (
               <text class="ruler-figure" {...point(mm(), across().figures)} text-anchor="middle">
-                {mm()}
+                {props.writeFigure(mm())}
               </text>
             )}
           </Index>
@@ -112,11 +126,10 @@ export function Ruler(props: {
           </Index>
         </svg>
       </div>
-      <Show when={isShort()}>
-        <p class="ruler-short" role="status">
-          {words.ruler.offGlass}
-        </p>
-      </Show>
+      {/* There before its words are: what comes with them is often not read out. */}
+      <p class="ruler-short" role="status">
+        {isShort() ? words.ruler.offGlass : ''}
+      </p>
     </div>
   );
 }

@@ -28,28 +28,28 @@ export interface CardFault {
 
 /** A card is laid on the glass, and the lines are moved until they lie along its edges; then the ruler is kept. */
 export function createCardFit(ruler: RulerInUse) {
-  const { fewest, most } = findDotsRange(ruler.sides);
+  const range = createMemo(() => findDotsRange(ruler.sides()));
   const clamp = (dots: number, least: number, largest: number) => Math.min(Math.max(dots, least), largest);
   const first = (ruler.pxPerMm() ?? ASSUMED_FIRST_PX_PER_MM) * ruler.dotsPerPx();
-  const [cardDots, setCardDots] = createSignal(clamp(first, fewest, most) * CARD_WIDTH_MM);
-  const leastDots = fewest * ASSUMED_LINES_BEYOND * CARD_WIDTH_MM;
-  const mostDots = most * (1 + ASSUMED_LINES_BEYOND) * CARD_WIDTH_MM;
-  const told = createMemo(() => readDotsPerMm(cardDots() / CARD_WIDTH_MM, ruler.sides));
+  const [cardDots, setCardDots] = createSignal(clamp(first, range().fewest, range().most) * CARD_WIDTH_MM);
+  const leastDots = () => range().fewest * ASSUMED_LINES_BEYOND * CARD_WIDTH_MM;
+  const mostDots = () => range().most * (1 + ASSUMED_LINES_BEYOND) * CARD_WIDTH_MM;
+  const told = createMemo(() => readDotsPerMm(cardDots() / CARD_WIDTH_MM, ruler.sides()));
   return {
     /** px of the page to one mm, were the lines to lie along the card now. */
     pxPerMm: () => cardDots() / CARD_WIDTH_MM / ruler.dotsPerPx(),
     /** The narrowest and the widest the lines go, px of the page: beyond both ends of what is believed. */
-    leastPx: () => leastDots / ruler.dotsPerPx(),
-    mostPx: () => mostDots / ruler.dotsPerPx(),
-    isLeast: () => cardDots() <= leastDots,
-    isMost: () => cardDots() >= mostDots,
+    leastPx: () => leastDots() / ruler.dotsPerPx(),
+    mostPx: () => mostDots() / ruler.dotsPerPx(),
+    isLeast: () => cardDots() <= leastDots(),
+    isMost: () => cardDots() >= mostDots(),
     /** So many dots of the glass. */
-    move: (dots: number) => setCardDots((before) => clamp(before + dots, leastDots, mostDots)),
+    move: (dots: number) => setCardDots((before) => clamp(before + dots, leastDots(), mostDots())),
     /** No glass is like that: what lies between the lines is no card. */
     fault: (): CardFault | null => {
       const read = told();
       if (read.ok) return null;
-      return { code: read.error, glassMm: computeGlassMm(cardDots() / CARD_WIDTH_MM, ruler.sides) };
+      return { code: read.error, glassMm: computeGlassMm(cardDots() / CARD_WIDTH_MM, ruler.sides()) };
     },
     /** Was it kept? */
     keep: (): boolean => {

@@ -17,7 +17,7 @@ const clean = { rest: '', pulled: '', back: '' } as const satisfies Readonly<Rec
 
 /**
  * One strand being measured: three readings, tapped on the ruler or typed, one after the other, then what they say.
- * What was typed stays as it was typed. Checked in tests/src/screens/ruler/measureStretch.test.tsx.
+ * What was typed stays as it was typed. Checked in tests/src/screens/ruler.
  */
 export function createPull(units: () => UnitSettings) {
   const [texts, setTexts] = createSignal<Readonly<Record<Reading, string>>>(clean);

@@ -87,6 +87,7 @@ export const ruler = {
   setAgain: 'Set the ruler again',
   without: 'Go on without it',
   unit: 'mm',
+  notRead: 'not read yet',
   markFrom: figures.lightPullFrom,
   markTo: figures.lightPull,
   set: {

@@ -1,75 +1,9 @@
-import { type Component, createSignal } from 'solid-js';
-import { beforeEach, describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { FeelHair } from '../../../../src/screens/ask/FeelHair';
-import { dropDrafts } from '../../../../src/screens/keptDraft';
-import { RulerProvider } from '../../../../src/screens/ruler/rulerInUse';
-import type { StepProps } from '../../../../src/screens/stepProps';
-import { Outcome } from '../../../../src/screens/strandTest/Outcome';
-import type { RulerInUse } from '../../../../src/tablet/ruler';
-import { act, choose, hasAct, layOnBench, press, pressed, seen, settle } from '../bench';
-import { playUntil, playUntilConfirmed } from '../playStory';
+import { choose, hasAct, layOnBench, press, pressed, seen } from '../bench';
+import { playUntilConfirmed } from '../playStory';
+import { input, openFeel, openOutcome, read, readAll } from './rulerBench';
 
-/** A glass that nobody laid a card on, of so many dots to a px. */
-function makeRuler(set: number | null, dotsPerPx = 1): RulerInUse {
-  const [dotsPerMm, setDotsPerMm] = createSignal(set);
-  return {
-    dotsPerPx: () => dotsPerPx,
-    sides: [1280 * dotsPerPx, 800 * dotsPerPx],
-    pxPerMm: () => {
-      const dots = dotsPerMm();
-      return dots === null ? null : dots / dotsPerPx;
-    },
-    keep: setDotsPerMm,
-  };
-}
-const onGlass =
-  (screen: Component<StepProps>, ruler: RulerInUse): Component<StepProps> =>
-  (props) => (
-    <RulerProvider value={ruler}>
-      {(() => {
-        const Screen = screen;
-        return <Screen {...props} />;
-      })()}
-    </RulerProvider>
-  );
-
-let ruler: RulerInUse;
-beforeEach(() => {
-  ruler = makeRuler(5.9);
-});
-
-const input = (): HTMLInputElement => {
-  const found = document.querySelector<HTMLInputElement>('.reading input');
-  if (found === null) throw new Error('no reading is asked');
-  return found;
-};
-async function read(text: string): Promise<void> {
-  input().value = text;
-  input().dispatchEvent(new InputEvent('input', { bubbles: true }));
-  await settle();
-}
-async function readAll(...texts: readonly string[]): Promise<void> {
-  for (const text of texts) {
-    await read(text);
-    await press('reading-next');
-  }
-}
-const fault = () => seen('.measure .field-refusal');
-
-async function openFeel() {
-  const bench = layOnBench(onGlass(FeelHair, ruler), playUntilConfirmed('hotTools'));
-  onTestFinished(() => dropDrafts(bench.consultation().id));
-  document.querySelector<HTMLElement>('[data-ledger="wetStretch"]')?.click();
-  await press('measure');
-  return bench;
-}
-async function openOutcome() {
-  const bench = layOnBench(onGlass(Outcome, ruler), playUntil('STRAND_TAKEN_OFF'));
-  onTestFinished(() => dropDrafts(bench.consultation().id));
-  document.querySelector<HTMLElement>('[data-ledger="stretch"]')?.click();
-  await press('measure');
-  return bench;
-}
 const feltStretch = (bench: Awaited<ReturnType<typeof openFeel>>) =>
   bench.consultation().record.answers.feelHair?.wetStretch;
 
@@ -184,23 +118,6 @@ describe('a strand too short to tell', () => {
   });
 });
 
-it('asks for the return at once, before a slow strand has crept back', async () => {
-  await openFeel();
-  await readAll('100', '125');
-  expect(seen('.measure-how')).toContain('tap at once');
-  expect(seen('.measure-how')).toContain('creeping back? Then it is slow');
-});
-
-it('has the line that tells how far before there is anything to tell, so that it is read out', async () => {
-  await openFeel();
-  await readAll('100');
-  const line = document.querySelector('.reached-said[role="status"]');
-  expect(line?.textContent).toBe('');
-  await read('110');
-  expect(document.querySelector('.reached-said')).toBe(line);
-  expect(line?.textContent).toContain('a little further');
-});
-
 describe('a wet strand measured at the outcome', () => {
   it('fills in how it came back and whether it went past 30 %', async () => {
     const bench = await openOutcome();
@@ -269,117 +186,6 @@ describe('a wet strand measured at the outcome', () => {
     await press('snapped');
     await press('fill-answer');
     expect(pressed('wentPast30')).toEqual(['yes']);
-  });
-});
-
-describe('a reading', () => {
-  it.each([
-    ['0', 'Too low. 1 mm to 1500 mm.'],
-    ['-3', 'Too low. 1 mm to 1500 mm.'],
-    ['3000', 'Too high. 1 mm to 1500 mm.'],
-    ['long', 'That is not a number. 1 mm to 1500 mm, digits only.'],
-  ])('of “%s” is told, stays as typed and goes no further', async (text, says) => {
-    await openFeel();
-    await readAll(text);
-    expect(fault().replaceAll('\u00a0', ' ')).toBe(says);
-    expect(input().value).toBe(text);
-    expect(seen('.measure-ask')).toBe('How long is it at rest?');
-  });
-
-  it('keeps its buttons while they move it, so that each quick tap is on the same one', async () => {
-    await openFeel();
-    await readAll('100');
-    await read('118');
-    const button = act('more');
-    for (let taps = 0; taps < 15; taps += 1) await press('more');
-    expect(act('more')).toBe(button);
-    expect(input().value).toBe('133');
-  });
-
-  it('that ends before the rest, or at it, is told', async () => {
-    await openFeel();
-    await readAll('112', '100');
-    expect(fault()).toBe('That is shorter than at rest. Read it again, or go back to the rest.');
-    await readAll('112');
-    expect(fault()).toBe('That is as long as at rest. Pull lightly, to the first mark.');
-    await press('reading-back');
-    await readAll('90', '112');
-    expect(seen('.measure-ask')).toBe('Let go: where did it come back to?');
-  });
-
-  it('is asked for where it is missing, not before', async () => {
-    await openFeel();
-    expect(fault()).toBe('');
-    await press('reading-next');
-    expect(fault().replaceAll('\u00a0', ' ')).toBe('A number from 1 mm to 1500 mm.');
-  });
-
-  it('moves by a millimetre with the buttons and with the arrow keys, never below the first', async () => {
-    await openFeel();
-    const key = (name: string) =>
-      document
-        .querySelector('.ruler-room')
-        ?.dispatchEvent(new KeyboardEvent('keydown', { key: name, bubbles: true, cancelable: true }));
-    await read('100');
-    await press('more');
-    key('ArrowRight');
-    key('PageDown');
-    key('ArrowLeft');
-    expect(input().value).toBe('111');
-    await read('1');
-    await press('less');
-    expect(input().value).toBe('1');
-  });
-
-  it('is told at once when the pull is enough, and never sends it past 30 %', async () => {
-    await openFeel();
-    await readAll('100');
-    const reached = () => seen('.reached-said');
-    for (const [mm, says] of [
-      ['110', '10 %: a little further, to the first mark.'],
-      ['120', '20 %: enough. Let go.'],
-      ['130', '30 %: enough. Let go.'],
-      ['131', '31 %: past 30 %. No further: let go. It is kept as seen.'],
-      ['200', '100 %: past 30 %. No further: let go. It is kept as seen.'],
-      ['201', '101 %: wet hair hardly goes so far. Read it again.'],
-    ] as const) {
-      await read(mm);
-      expect(reached()).toBe(says);
-    }
-  });
-});
-
-describe('a glass that no card was laid on', () => {
-  it('says so, offers the card, and does without', async () => {
-    ruler = makeRuler(null);
-    const bench = await openFeel();
-    expect(seen('[data-line="ruler-state"]')).toContain('Not set on this tablet yet.');
-    await press('without-ruler');
-    await choose('wetStretch', 'springsBack');
-    expect(feltStretch(bench)).toBe('springsBack');
-  });
-
-  it('keeps its buttons while they move the lines, so that each quick tap is on the same one', async () => {
-    ruler = makeRuler(null);
-    await openFeel();
-    const button = act('much-more');
-    await press('much-more');
-    expect(act('much-more')).toBe(button);
-  });
-
-  it('is measured once the lines fit: by buttons and arrow keys, in dots of the glass', async () => {
-    ruler = makeRuler(null, 2);
-    await openFeel();
-    const start = Number(act('much-more').closest('.card-fit')?.querySelector('svg')?.getAttribute('width'));
-    for (const move of ['much-more', 'much-more', 'little-less']) await press(move);
-    document
-      .querySelector('.card-glass')
-      ?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true, cancelable: true }));
-    const end = Number(document.querySelector('.card-glass svg')?.getAttribute('width'));
-    expect(end - start).toBeCloseTo(20 / 2, 6);
-    await press('keep-ruler');
-    expect(ruler.pxPerMm()).toBeCloseTo(149 / 25.4 + 10 / 85.6, 9);
-    expect(seen('.measure-ask')).toBe('How long is it at rest?');
   });
 });
 

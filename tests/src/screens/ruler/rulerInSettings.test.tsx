@@ -26,7 +26,7 @@ async function layCard(inForce: Settings = settings) {
   const [dotsPerMm, keep] = createSignal<number | null>(null);
   let saved = 0;
   const { unmount } = render(() => (
-    <RulerProvider value={{ dotsPerPx: () => 1, sides: [1280, 800], pxPerMm: dotsPerMm, keep }}>
+    <RulerProvider value={{ dotsPerPx: () => 1, sides: () => [1280, 800], pxPerMm: dotsPerMm, keep }}>
       <SettingsScreen
         inForce={inForce}
         nowMs={0}
