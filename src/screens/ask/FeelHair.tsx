@@ -45,6 +45,7 @@ export function FeelHair(props: StepProps) {
     <Show when={path === 'wetStretch'}>
       <MeasureStretch
         units={props.settings.units}
+        behind={props.page}
         sayFill={(pulled) => words.asked.feelHair.wetStretch.options[fillFeel(pulled).wetStretch]}
         onFill={(pulled) => draft.set('wetStretch', fillFeel(pulled).wetStretch)}
       />

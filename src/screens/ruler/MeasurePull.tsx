@@ -4,6 +4,7 @@ import { formatQuantity, formatRuler } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
+import { type BehindRuler, BreakingHolds } from './BreakingHolds';
 import { createPull, readings } from './createPull';
 import { createRoom } from './createRoom';
 import { PullTold } from './PullTold';
@@ -14,6 +15,7 @@ import { Ruler } from './Ruler';
 export function MeasurePull(props: {
   readonly pxPerMm: number;
   readonly units: UnitSettings;
+  readonly behind: BehindRuler;
   readonly sayFill: (pulled: PulledStrand) => string;
   readonly onFill: (pulled: PulledStrand) => void;
   readonly onSetRuler: () => void;
@@ -74,6 +76,7 @@ export function MeasurePull(props: {
               {said().setAgain}
             </BigButton>
           </Show>
+          <BreakingHolds behind={props.behind} />
           <Show when={here() === 'pulled' || here() === 'back'}>
             <BigButton act="snapped" onPress={pull.snap}>
               {said().snapped}

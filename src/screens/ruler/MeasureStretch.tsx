@@ -5,6 +5,7 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { RulerInUse } from '../../tablet/ruler';
+import type { BehindRuler } from './BreakingHolds';
 import { MeasurePull } from './MeasurePull';
 import './measure.css';
 import { useRuler } from './rulerInUse';
@@ -16,6 +17,7 @@ import { SetRuler } from './SetRuler';
  */
 export function MeasureStretch(props: {
   readonly units: UnitSettings;
+  readonly behind: BehindRuler;
   /** Which answer the ruler would tap, in words. */
   readonly sayFill: (pulled: PulledStrand) => string;
   readonly onFill: (pulled: PulledStrand) => void;
@@ -27,6 +29,7 @@ export function MeasureStretch(props: {
 function Corner(props: {
   readonly ruler: RulerInUse;
   readonly units: UnitSettings;
+  readonly behind: BehindRuler;
   readonly sayFill: (pulled: PulledStrand) => string;
   readonly onFill: (pulled: PulledStrand) => void;
 }) {
@@ -74,6 +77,7 @@ function Corner(props: {
             <SetRuler
               ruler={props.ruler}
               units={props.units}
+              behind={props.behind}
               onSet={() => setIsSetting(false)}
               onLeave={close}
             />
@@ -83,6 +87,7 @@ function Corner(props: {
             <MeasurePull
               pxPerMm={pxPerMm()}
               units={props.units}
+              behind={props.behind}
               sayFill={props.sayFill}
               onFill={fill}
               onSetRuler={() => setIsSetting(true)}

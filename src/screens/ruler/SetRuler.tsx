@@ -2,6 +2,7 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { RulerInUse } from '../../tablet/ruler';
+import { type BehindRuler, BreakingHolds } from './BreakingHolds';
 import { CardOnGlass } from './CardOnGlass';
 import { createCardFit } from './createCardFit';
 
@@ -9,6 +10,7 @@ import { createCardFit } from './createCardFit';
 export function SetRuler(props: {
   readonly ruler: RulerInUse;
   readonly units: UnitSettings;
+  readonly behind: BehindRuler;
   readonly onSet: () => void;
   readonly onLeave: () => void;
 }) {
@@ -27,6 +29,7 @@ export function SetRuler(props: {
         <BigButton act="without-ruler" isWay onPress={props.onLeave}>
           {words.ruler.without}
         </BigButton>
+        <BreakingHolds behind={props.behind} />
         <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={keep}>
           {words.ruler.set.keep}
         </BigButton>

@@ -79,7 +79,7 @@ export function OneOutcome(
   };
   const renderCorner = (path: string) => (
     <Show when={path === 'stretch'}>
-      <MeasureStretch units={props.settings.units} sayFill={sayFill} onFill={fill} />
+      <MeasureStretch units={props.settings.units} behind={props.page} sayFill={sayFill} onFill={fill} />
     </Show>
   );
   return (

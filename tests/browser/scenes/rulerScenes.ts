@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { until, untilConfirmed } from './clients';
+import { event, minuteMs, until, untilConfirmed } from './clients';
 import { alone, among } from './houses';
 import type { Scene, ScenesOf } from './scene';
 import type { SceneHand } from './sceneHand';
@@ -46,6 +46,17 @@ const told = (logs: Scene['logs'], verdict: string, ...texts: readonly string[])
     await hand.act('reading-next');
   });
 const off = until('STRAND_TAKEN_OFF');
+/** The ends are off and measured, while the lengths lie in their mix. */
+const oneRuns = [
+  ...until('STRAND_STARTED', 'lengths'),
+  event('STRAND_TAKEN_OFF', { zone: 'ends', why: 'levelReached' }, minuteMs),
+];
+const toOutcomeOfEnds = async (hand: SceneHand) => {
+  await hand.open(3);
+  await hand.act('outcome-ends');
+  await hand.press('[data-ledger="stretch"]');
+  await hand.act('measure');
+};
 
 /** Measuring a wet strand on the glass. */
 export const scenesOfMeasure: ScenesOf = {
@@ -71,6 +82,20 @@ export const scenesOfMeasure: ScenesOf = {
     back: scene(alone(asked), `${dialog}[data-reading="back"]`, async (hand) => {
       await toFeel(hand);
       await read(hand, '112', '139', '120');
+    }),
+    oneRuns: scene(alone(oneRuns), `${dialog} [data-act="strand-broke"]`, async (hand) => {
+      await toOutcomeOfEnds(hand);
+      await read(hand, '112', '139', '120');
+    }),
+    snappedWhileOneRuns: scene(alone(oneRuns), `${dialog} [data-verdict="broken"]`, async (hand) => {
+      await toOutcomeOfEnds(hand);
+      await read(hand, '112', '4o');
+      await hand.act('snapped');
+    }),
+    tooShort: told(alone(off), 'tooShort', '20', '26', '21'),
+    short: scene(alone(asked), `${dialog} .reached-said:not(:empty)`, async (hand) => {
+      await toFeel(hand);
+      await read(hand, '20');
     }),
     sound: told(alone(off), 'sound', '112', '139', '113'),
     gummy: told(among(off), 'gummy', '112', '152', '131'),
@@ -100,6 +125,9 @@ export const scenesOfSetRuler: ScenesOf = {
     await hand.act('section-tablet');
     await hand.act('to-ruler');
   }),
+  also: {
+    oneRuns: { logs: alone(oneRuns), shows: '.set-ruler [data-act="strand-broke"]', go: toOutcomeOfEnds },
+  },
   full: scene(among(off), '.set-ruler', async (hand) => {
     await toOutcome(hand);
     await hand.act('set-ruler');

@@ -5,9 +5,10 @@ import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { RulerProvider } from '../../../../src/screens/ruler/rulerInUse';
 import type { StepProps } from '../../../../src/screens/stepProps';
 import { Outcome } from '../../../../src/screens/strandTest/Outcome';
+import { Processing } from '../../../../src/screens/strandTest/Processing';
 import type { RulerInUse } from '../../../../src/tablet/ruler';
 import { layOnBench, press, settle } from '../bench';
-import { type Played, playUntil, playUntilConfirmed } from '../playStory';
+import { playUntil, playUntilConfirmed, tap } from '../playStory';
 
 /** A glass of so many dots to a px, with so many of them a millimetre; null: nobody laid a card on it. */
 export function makeRuler(set: number | null, dotsPerPx = 1): RulerInUse {
@@ -62,12 +63,21 @@ export async function openFeel(ruler: RulerInUse = makeRuler(5.9)) {
 }
 
 /** The same at the outcome of a strand. */
-export async function openOutcome(
-  played: Played = playUntil('STRAND_TAKEN_OFF'),
-  ruler: RulerInUse = makeRuler(5.9),
-) {
-  const bench = layOnBench(onGlass(Outcome, ruler), played);
+export async function openOutcome() {
+  const bench = layOnBench(onGlass(Outcome, makeRuler(5.9)), playUntil('STRAND_TAKEN_OFF'));
   onTestFinished(() => dropDrafts(bench.consultation().id));
+  document.querySelector<HTMLElement>('[data-ledger="stretch"]')?.click();
+  await press('measure');
+  return bench;
+}
+
+/** The same at the outcome of the ends, while the lengths lie in their mix. */
+export async function openWhileRunning(ruler: RulerInUse = makeRuler(5.9)) {
+  const off = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'ends', why: 'levelReached' } } as const;
+  const played = tap(playUntil('STRAND_STARTED', 'lengths'), 60_000, off);
+  const bench = layOnBench(onGlass(Processing, ruler), played);
+  onTestFinished(() => dropDrafts(bench.consultation().id));
+  await press('outcome-ends');
   document.querySelector<HTMLElement>('[data-ledger="stretch"]')?.click();
   await press('measure');
   return bench;
