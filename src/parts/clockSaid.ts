@@ -25,7 +25,12 @@ const tones = {
   ended: 'ended',
 } as const;
 
-const nameClock = (clock: Clock, strandNumber: string, { clock: said }: Words): string => {
+/** STRAND 1 and where it is from, HEAD, GLASS or DRYING. */
+export const nameClock = (
+  clock: Pick<Clock, 'kind' | 'zone'>,
+  strandNumber: string,
+  { clock: said }: Words,
+): string => {
   switch (clock.kind) {
     case 'strand':
       return said.strandName(strandNumber, clock.zone);

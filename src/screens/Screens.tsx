@@ -27,6 +27,7 @@ import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
 import { Day } from './day/Day';
+import { EverybodyProvider } from './everybody';
 import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
@@ -116,16 +117,19 @@ export function Screens(props: {
     return consultation === undefined ? null : sayWhose(consultation, words, settings().units);
   };
 
+  const everybody = createMemo(() => [...state().open.values()]);
   const renderClient = (id: string) => (
     <IsDemoProvider value={() => props.demo?.isHere === true}>
-      <ClientInView
-        id={id}
-        station={props.station}
-        who={who}
-        submit={submit}
-        submitAll={submitAll}
-        onBar={place.toBar}
-      />
+      <EverybodyProvider value={everybody}>
+        <ClientInView
+          id={id}
+          station={props.station}
+          who={who}
+          submit={submit}
+          submitAll={submitAll}
+          onBar={place.toBar}
+        />
+      </EverybodyProvider>
     </IsDemoProvider>
   );
 

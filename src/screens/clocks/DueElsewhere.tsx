@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { type CallKind, findCallKind } from '../../../shared/records/call';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
+import { nameClock } from '../../parts/clockSaid';
 import { useWords } from '../../parts/useWords';
 import type { Words } from '../../words/words';
 import { CallShape } from '../alarm/CallShape';
@@ -16,18 +17,12 @@ export function sayDue(
   units: UnitSettings,
 ) {
   const { clock: said } = words;
-  const names = {
-    strand: () =>
-      said.strandName(formatQuantity(strandNumber ?? 0, 'count', units, words.locale), clock.zone),
-    head: () => said.headName(clock.zone),
-    incompatibility: () => said.glassName,
-    dry: () => said.dryName,
-  };
+  const number = formatQuantity(strandNumber ?? 0, 'count', units, words.locale);
   const time = words.moments.time(atMs);
   const isEnd = what === 'end' || what === 'overrun' || clock.kind === 'dry';
   const ends = isEnd ? said.elsewhere.end[clock.kind](time) : said.elsewhere[what](time);
   const says = what === 'overrun' ? said.elsewhere.overrun(ends) : ends;
-  return [sayWhose(consultation, words, units), names[clock.kind](), says].join(' · ');
+  return [sayWhose(consultation, words, units), nameClock(clock, number, words), says].join(' · ');
 }
 
 /** As which of the three calls is it shown? Hair that dries calls nobody, and a reaction is more than a call. */

@@ -3,9 +3,11 @@ import { Portal } from 'solid-js/web';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
+import { useEverybody } from '../everybody';
 import type { StepProps } from '../stepProps';
 import { StrandCard } from './StrandCard';
 import { type CardStrand, findFirstCard, findStamp, listCardStrands } from './viewCard';
+import { whyNotPrint } from './whyNotPrint';
 
 /** Is a strand out of its mix, so that it can be taped to a card? */
 export const mayPrintCard = ({ consultation }: Pick<StepProps, 'consultation'>): boolean =>
@@ -18,6 +20,8 @@ export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings' | '
   const strands = createMemo(() => listCardStrands(props.consultation.record));
   const [chosen, setChosen] = createSignal<number | null>(null);
   const strand = () => strands().find(({ number }) => number === chosen()) ?? findFirstCard(strands());
+  const everybody = useEverybody(() => props.consultation);
+  const whyNot = createMemo(() => whyNotPrint(everybody(), props.nowMs, words, props.settings.units));
   const sayStrand = (one: CardStrand) => {
     const number = formatQuantity(one.number, 'count', props.settings.units, words.locale);
     const stamp = findStamp(one);
@@ -54,8 +58,16 @@ export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings' | '
           </Show>
           {renderCard(one)}
           <div class="dialog-actions">
-            <p class="soft card-note">{said().whilePrinting}</p>
-            <BigButton kind="primary" act="print-card" isWay onPress={() => window.print()}>
+            <p class="card-note" role="status" data-held={whyNot() !== null}>
+              {whyNot() ?? said().whilePrinting}
+            </p>
+            <BigButton
+              kind="primary"
+              act="print-card"
+              isWay
+              isDisabled={whyNot() !== null}
+              onPress={() => window.print()}
+            >
               {said().print}
             </BigButton>
           </div>

@@ -32,6 +32,10 @@ export const strandCard = {
   open: 'Print a strand card',
   print: 'Print this card',
   whilePrinting: 'One card of A6. While the tablet’s print window is open nothing calls: close it soon.',
+  callsAt: (whose: string, time: string) =>
+    `Not now: ${whose} calls at ${time}, and while the print window is open nothing does. Print after that.`,
+  callsNow: (whose: string, since: string) =>
+    `Not now: ${whose} waits since ${since}, and while the print window is open nothing calls. See to it first.`,
   title: (number: string) => `Strand ${number}`,
   kinds: { full: 'full strand', short: 'short strand' },
   stamps,

@@ -77,6 +77,10 @@ export const scenesOfCard: ScenesOf = {
         await hand.act('more-for-client');
       },
     },
+    held: {
+      ...scene(alone([...started, off('ends', minuteMs), outcome('ends')]), null, 1),
+      shows: `${dialog} .card-note[data-held="true"]`,
+    },
     longest: scene(among(longest), null, 2),
     broke: scene(alone(broke), 'broke', 2),
     brokeTold: scene(
