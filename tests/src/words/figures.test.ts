@@ -26,6 +26,7 @@ describe('a figure inside a sentence', () => {
       '50',
       '28',
       '48',
+      '50 mm',
       '28',
       '100 %',
       '30 s',
