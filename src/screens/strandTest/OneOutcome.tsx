@@ -21,7 +21,7 @@ import { listLevelPicks } from './levelPicks';
 import { RunningLine } from './RunningLine';
 import { SkinTestLine } from './SkinTestLine';
 import { sayBesideLast, sayBesideWanted } from './sayLevelHeard';
-import { sayProves, sayShortTime } from './sayShortTime';
+import { sayShortTime } from './sayShortTime';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
 const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
@@ -47,12 +47,7 @@ export function OneOutcome(
     if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
   };
   const asks = () => words.strandTest.forms.outcome;
-  const sayShort = () => {
-    const { units } = props.settings;
-    return [sayShortTime(strand, props.consultation.record, words, units), sayProves(strand, words, units)]
-      .join(' ')
-      .trim();
-  };
+  const sayShort = () => sayShortTime(strand, props.consultation.record, words, props.settings.units);
   /** What the level just tapped comes to, said beside it and until it is recorded; nothing of a fibre that shows none. */
   const sayLevel = () => {
     const { level: told, fibre: felt } = asked.draft.raw();
@@ -92,7 +87,8 @@ export function OneOutcome(
       ].join(' · ')}
       actions={
         <>
-          <Show when={props.others > 0}>
+          <Heed line="level-heard" says={sayLevel()} />
+          <Show when={props.others > 0 && sayLevel() === ''}>
             <p class="soft">{said().still(write(props.others))}</p>
           </Show>
           <Show when={props.onClose}>
@@ -116,8 +112,7 @@ export function OneOutcome(
       }
     >
       <RunningLine {...props} not={strand.zone} />
-      {/* What the level says needs its room; the decision tells the short time again. */}
-      <Heed line="short-time" says={sayLevel() === '' ? sayShort() : ''} />
+      <Heed line="short-time" says={sayShort()} />
       <PartSheet
         step={props}
         form={asked}
@@ -132,11 +127,7 @@ export function OneOutcome(
           <p class="lead">{said().signedAs(props.by)}</p>
         </Show>
       </PartSheet>
-      <Heed line="level-heard" says={sayLevel()} />
-      <Show when={!isBroken && sayLevel() === ''}>
-        <HandCaution caution="outcome" />
-      </Show>
-      <Show when={isBroken}>
+      <Show when={isBroken} fallback={<HandCaution caution="outcome" />}>
         <p class="broke-line">{said().brokeInMix(words.general.zones[strand.zone])}</p>
       </Show>
       <SkinTestLine {...props} />

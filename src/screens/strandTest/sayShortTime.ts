@@ -6,8 +6,8 @@ import type { UnitSettings } from '../../../shared/units/quantity';
 import type { Words } from '../../words/words';
 
 /**
- * "Short of its time: 1 of 20 min. No full strand." of a strand that came off before its time, the second where a full
- * one was asked. Empty where it stood its whole time, runs or broke.
+ * "Short of its time: 1 of 20 min. No full strand: proven for 1 min only." of a strand that came off before its time; the
+ * head gets no more than that. Empty where it stood its whole time, runs or broke.
  * Checked in tests/src/screens/strandTest/shortTime.test.tsx.
  */
 export function sayShortTime(
@@ -16,11 +16,16 @@ export function sayShortTime(
   words: Words,
   units: UnitSettings,
 ): string {
-  const ofPlanned = sayOfPlanned(strand, words, units);
-  if (ofPlanned === '') return '';
+  const short = findShortTime(strand);
+  if (short === null) return '';
   const said = words.strandTest.shortTime;
+  const minutes = formatQuantity(short.onMin, 'minutes', units, words.locale);
   const isFullAsked = isLifting(answers.client?.service ?? 'lighten');
-  return [said.short(ofPlanned), ...(isFullAsked ? [said.noFullStrand] : [])].join(' ');
+  const proves = isFullAsked ? said.noFullStrand(minutes) : said.proves(minutes);
+  return [
+    said.short(sayOfPlanned(strand, words, units)),
+    short.onMin === 0 ? said.provesNothing : proves,
+  ].join(' ');
 }
 
 /** "1 of 20 min"; empty where it did not come off early. */
@@ -31,14 +36,4 @@ export function sayOfPlanned(strand: StrandRecord, words: Words, units: UnitSett
     formatQuantity(short.onMin, 'count', units, words.locale),
     formatQuantity(short.plannedMin, 'minutes', units, words.locale),
   );
-}
-
-/** What a strand that came off early leaves for the head; empty where it did not. */
-export function sayProves(strand: StrandRecord, words: Words, units: UnitSettings): string {
-  const short = findShortTime(strand);
-  if (short === null) return '';
-  const said = words.strandTest.shortTime;
-  return short.onMin === 0
-    ? said.provesNothing
-    : said.proves(formatQuantity(short.onMin, 'minutes', units, words.locale));
 }

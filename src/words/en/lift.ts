@@ -101,6 +101,6 @@ export const lift = {
     `ahead: about level ${level} after ${minutes}, from ${low} to ${high}`,
   undertones,
   undertone: (names: readonly string[]) => `Undertone expected: ${names.join(' to ')}`,
-  otherUndertone: 'Another undertone',
+  otherUndertone: 'Another one',
   nameUndertone: 'Name the undertone',
 };

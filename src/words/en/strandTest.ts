@@ -48,8 +48,8 @@ const levelHeard = {
 const shortTime = {
   ofPlanned: (on: string, planned: string) => `${on} of ${planned}`,
   short: (ofPlanned: string) => `Short of its time: ${ofPlanned}.`,
-  noFullStrand: 'No full strand.',
-  proves: (minutes: string) => `Proven for ${minutes}: no longer on the head.`,
+  noFullStrand: (minutes: string) => `No full strand: proven for ${minutes} only.`,
+  proves: (minutes: string) => `Proven for ${minutes} only.`,
   provesNothing: 'On for less than a minute, it proves no time on the head.',
 } as const;
 
