@@ -162,7 +162,7 @@ export const strand = (afterMs: number, zone: string, place: string, mix: Said =
 
 export const look = (afterMs: number, zone: string, level: string, feels = 'sound'): Beat => [
   afterMs,
-  { type: 'LOOKED', answers: { of: 'strand', zone, level, feel: feels } },
+  { type: 'LOOKED', answers: { of: 'strand', zone, level, undertone: 'asExpected', feel: feels } },
 ];
 
 export const takeOff = (afterMs: number, zone: string, why = 'timeIsUp'): Beat => [

@@ -34,7 +34,7 @@ const strand = (zone: string, place: string): RawEvent => ({
 
 const look = (zone: string, level: string, feel: string): RawEvent => ({
   type: 'LOOKED',
-  answers: { of: 'strand', zone, level, feel },
+  answers: { of: 'strand', zone, level, undertone: 'asExpected', feel },
 });
 
 /**

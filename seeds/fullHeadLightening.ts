@@ -93,7 +93,7 @@ const strand = (zone: string, place: string): RawEvent => ({
 });
 const look = (zone: string, level: string): RawEvent => ({
   type: 'LOOKED',
-  answers: { of: 'strand', zone, level, feel: 'sound' },
+  answers: { of: 'strand', zone, level, undertone: 'asExpected', feel: 'sound' },
 });
 const outcome = (zone: string): RawEvent => ({
   type: 'OUTCOME_RECORDED',

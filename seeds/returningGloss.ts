@@ -102,7 +102,10 @@ export const firstGloss: Story & { readonly startAtMs: number } = {
         lookEveryMin: '5',
       },
     }),
-    juno(2 * minute, { type: 'LOOKED', answers: { of: 'strand', zone, level: '6', feel: 'sound' } }),
+    juno(2 * minute, {
+      type: 'LOOKED',
+      answers: { of: 'strand', zone, level: '6', undertone: 'asExpected', feel: 'sound' },
+    }),
     juno(18 * minute, { type: 'STRAND_TAKEN_OFF', answers: { zone, why: 'timeIsUp' } }),
     juno(minute, {
       type: 'OUTCOME_RECORDED',

@@ -86,11 +86,11 @@ export const upToOutcomes: readonly StoryStep[] = [
   maren(minute, { type: 'STRAND_STARTED', answers: { zone: 'lengths', place: 'crown', ...mix } }),
   maren(2 * minute, {
     type: 'LOOKED',
-    answers: { of: 'strand', zone: 'ends', feel: 'rough', level: '5.5' },
+    answers: { of: 'strand', zone: 'ends', feel: 'rough', level: '5.5', undertone: 'asExpected' },
   }),
   maren(6 * minute, {
     type: 'LOOKED',
-    answers: { of: 'strand', zone: 'lengths', feel: 'sound', level: '6' },
+    answers: { of: 'strand', zone: 'lengths', feel: 'sound', level: '6', undertone: 'asExpected' },
   }),
   maren(2 * minute, { type: 'STRAND_BROKE', answers: { zone: 'ends' } }),
   maren(11 * minute, { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths', why: 'levelReached' } }),

@@ -64,7 +64,7 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await page.locator('[data-question="level"]').waitFor();
       if ((await level.count()) === 0) await act('other-level');
       await person.press(level);
-      // As the level says it stands chosen already.
+      // As the level says it stands already: nobody taps it.
       if (seen.undertone !== undefined && seen.undertone !== 'asExpected')
         await person.press(
           page.locator(`[data-question="undertone"] [data-option="${String(seen.undertone)}"]`),
