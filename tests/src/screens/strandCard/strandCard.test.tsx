@@ -123,8 +123,9 @@ describe('the strand card', () => {
     expect(row('looks')).toBe('none made');
   });
 
-  it('marks the undertone as an estimate, and nothing else: all the rest is fact', async () => {
-    await openCard(playUntil('OUTCOME_RECORDED', 'lengths'), 2);
+  it('marks the undertone as an estimate where no look told it, and nothing else: all the rest is fact', async () => {
+    const looked = look(started(), 2 * minute, '5.5');
+    await openCard(outcome(off(looked, 'lengths', 20 * minute), 'lengths'), 2);
     const marked = [...document.querySelectorAll('.card-to-print > .strand-card .card-estimate')];
     expect(marked.map((each) => each.closest<HTMLElement>('[data-row]')?.dataset.row)).toEqual(['undertone']);
     expect(row('undertone')).toMatch(/to expect here: an estimate$/);
