@@ -59,6 +59,7 @@ describe.concurrent('every screen, in every state it can be met in', () => {
           say('axe', size, barrier.slice(0, 160), 'by axe-core');
       }
       await page.setViewportSize(readSize(first[0]));
+      await settle(page);
       for (const { rule, element, measured } of await walkKeys(page)) say(rule, first[0], element, measured);
       for (const size of isAskedWhole(name) ? first : []) {
         await page.setViewportSize(readSize(size));
