@@ -15,7 +15,7 @@ export interface PageSurroundings {
   /** Something is on skin: then "burning or reaction" is one tap away. */
   readonly isOnSkin: boolean;
   readonly onReaction: () => void;
-  /** Strands in the mix: that one breaks is held from every view but those that hold it themselves. */
+  /** Strands in the mix: that one breaks is held from every view. */
   readonly breaking: readonly {
     readonly zone: string;
     readonly label: string;
@@ -39,8 +39,6 @@ export function StepPage(props: {
   readonly title: string;
   /** Added to the kicker: "strand 1, hairline". */
   readonly also?: string;
-  /** Of this zone's strand its own actions say that it breaks. */
-  readonly holdsBreaking?: string | undefined;
   /** Nothing more can be done for this client: only the way to the bar is open. */
   readonly isOver?: boolean;
   readonly children: JSX.Element;
@@ -85,7 +83,7 @@ export function StepPage(props: {
             </div>
           )}
         </Show>
-        <For each={props.page.breaking.filter(({ zone }) => zone !== props.holdsBreaking)}>
+        <For each={props.page.breaking}>
           {(strand) => (
             <HoldButton label={strand.label} act="strand-broke" option={strand.zone} onHeld={strand.onHeld} />
           )}

@@ -1,4 +1,4 @@
-import { type Accessor, createSignal } from 'solid-js';
+import { createSignal } from 'solid-js';
 import * as v from 'valibot';
 import type { ClockJump } from '../../shared/records/clockJump';
 import { msPerDay } from '../../shared/units/time';
@@ -15,20 +15,12 @@ const jumpsSchema = v.array(
 /** So long a jump is remembered. Assumed because no skin test may be told to wait longer than four days. */
 export const ASSUMED_JUMP_KEPT_MS = 8 * msPerDay;
 
-/** What a page knows of its clock's jumps. */
-export interface ClockJumps {
-  readonly jumps: Accessor<readonly ClockJump[]>;
-  readonly note: (jump: ClockJump) => void;
-  /** A person has explained it. */
-  readonly forget: (jump: ClockJump) => void;
-}
-
 /**
  * Jumps of this tablet's clock that nobody has explained yet. Kept beside the records and in neither copy of them: they
  * are about this tablet. Where they are lost the clock on the wall is believed, as it was before.
  * Checked in tests/src/tablet/clockJumps.test.ts.
  */
-export function createClockJumps(kept: Kept): ClockJumps {
+export function createClockJumps(kept: Kept) {
   const [jumps, setJumps] = createSignal<readonly ClockJump[]>(readKept(kept, KEY, jumpsSchema) ?? []);
   const put = (next: readonly ClockJump[]): void => {
     setJumps(next);
@@ -36,7 +28,9 @@ export function createClockJumps(kept: Kept): ClockJumps {
   };
   return {
     jumps,
-    note: (jump) => put([...jumps().filter(({ atMs }) => jump.atMs - atMs < ASSUMED_JUMP_KEPT_MS), jump]),
-    forget: ({ atMs }) => put(jumps().filter((jump) => jump.atMs !== atMs)),
+    note: (jump: ClockJump) =>
+      put([...jumps().filter(({ atMs }) => jump.atMs - atMs < ASSUMED_JUMP_KEPT_MS), jump]),
+    /** A person has explained it. */
+    forget: ({ atMs }: ClockJump) => put(jumps().filter((jump) => jump.atMs !== atMs)),
   };
 }

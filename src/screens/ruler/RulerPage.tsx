@@ -14,10 +14,7 @@ export function RulerPage(props: {
   readonly onLeave: () => void;
 }) {
   const words = useWords();
-  const fit = createCardFit(props.ruler);
-  const keep = () => {
-    if (fit.keep()) props.onLeave();
-  };
+  const fit = createCardFit(props.ruler, () => props.onLeave());
   return (
     <main class="day-page" data-step="ruler">
       <header>
@@ -30,7 +27,7 @@ export function RulerPage(props: {
         <BigButton act="leave-ruler" isWay onPress={props.onLeave}>
           {words.general.back}
         </BigButton>
-        <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={keep}>
+        <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={fit.keep}>
           {words.ruler.set.keep}
         </BigButton>
       </PageActions>

@@ -15,10 +15,7 @@ export function SetRuler(props: {
   readonly onLeave: () => void;
 }) {
   const words = useWords();
-  const fit = createCardFit(props.ruler);
-  const keep = () => {
-    if (fit.keep()) props.onSet();
-  };
+  const fit = createCardFit(props.ruler, () => props.onSet());
   return (
     <div class="measure set-ruler">
       <p class="measure-how" data-line="ruler-state">
@@ -30,7 +27,7 @@ export function SetRuler(props: {
           {words.ruler.without}
         </BigButton>
         <BreakingHolds behind={props.behind} />
-        <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={keep}>
+        <BigButton kind="primary" act="keep-ruler" isWay isDisabled={fit.fault() !== null} onPress={fit.keep}>
           {words.ruler.set.keep}
         </BigButton>
       </div>

@@ -27,7 +27,7 @@ export interface CardFault {
 }
 
 /** A card is laid on the glass, and the lines are moved until they lie along its edges; then the ruler is kept. */
-export function createCardFit(ruler: RulerInUse) {
+export function createCardFit(ruler: RulerInUse, onKept: () => void) {
   const range = createMemo(() => findDotsRange(ruler.sides()));
   const clamp = (dots: number, least: number, largest: number) => Math.min(Math.max(dots, least), largest);
   const first = (ruler.pxPerMm() ?? ASSUMED_FIRST_PX_PER_MM) * ruler.dotsPerPx();
@@ -51,11 +51,11 @@ export function createCardFit(ruler: RulerInUse) {
       if (read.ok) return null;
       return { code: read.error, glassMm: computeGlassMm(cardDots() / CARD_WIDTH_MM, ruler.sides()) };
     },
-    /** Was it kept? */
-    keep: (): boolean => {
+    keep: (): void => {
       const read = told();
-      if (read.ok) ruler.keep(read.value);
-      return read.ok;
+      if (!read.ok) return;
+      ruler.keep(read.value);
+      onKept();
     },
   };
 }

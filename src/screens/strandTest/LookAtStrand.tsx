@@ -6,13 +6,11 @@ import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { ClockLine } from '../clocks/ClockLine';
 import { createEventForm } from '../eventForm';
-import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
 import { Heed } from './Heed';
@@ -36,9 +34,8 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
   const asks = () => words.strandTest.forms.look;
   const strand = createMemo(() => findStrand(props.consultation.record, props.zone));
   const clock = createMemo(() => props.consultation.record.clocks.find(({ id }) => id === strand()?.clock));
-  const draftName = `${props.consultation.id}/look/${props.zone}/${strand()?.looks.length}`;
+  const draftName = `${props.consultation.id}/look/${strand()?.clock}/${strand()?.looks.length}`;
   const asked = createEventForm(props, form, draftName, {});
-  const breaking = createSender(props);
   const [areAllShown, setAreAllShown] = createSignal(false);
   const [isNaming, setIsNaming] = createSignal(false);
   const chosen = () => asked.draft.raw().level;
@@ -79,27 +76,15 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
     asked.draft.set('feel', felt);
     if (await asked.send('LOOKED', { of: 'strand', zone: props.zone })) props.onClose();
   };
-  const broke = async () => {
-    if (await breaking.send({ type: 'STRAND_BROKE', answers: { zone: props.zone } })) leave();
-  };
   return (
     <StepPage
       page={props.page}
-      holdsBreaking={props.zone}
       title={title()}
       {...(chosen() === undefined ? {} : { also: sayLevel(String(chosen())) })}
       actions={
-        <>
-          <HoldButton
-            label={said().broke(words.general.zones[props.zone])}
-            act="strand-broke"
-            option={props.zone}
-            onHeld={() => void broke()}
-          />
-          <BigButton act="cancel" onPress={back}>
-            {words.general.back}
-          </BigButton>
-        </>
+        <BigButton act="cancel" onPress={back}>
+          {words.general.back}
+        </BigButton>
       }
     >
       <ClockLine
@@ -154,7 +139,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
           <AllUndertones chosen={chosenUndertone()} onChoose={name} />
         </Match>
       </Switch>
-      <Refusal refusal={asked.refusal() ?? breaking.refusal()} />
+      <Refusal refusal={asked.refusal()} />
       {/* Once the level is told it has been wiped and blotted, and its room is the answers'. */}
       <Show when={!areAllShown() && chosen() === undefined}>
         <HandCaution caution="look" />

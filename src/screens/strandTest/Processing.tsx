@@ -129,7 +129,6 @@ function Clocks(
   return (
     <StepPage
       page={props.page}
-      holdsBreaking={props.one?.zone}
       title={said().title}
       {...(props.one === undefined
         ? {}

@@ -1,5 +1,4 @@
 import { BigButton } from '../../parts/BigButton';
-import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
 import type { Sender } from '../sender';
 import type { Inside } from './Processing';
@@ -26,12 +25,6 @@ export function ProcessingActions(props: {
 
   return (
     <>
-      <HoldButton
-        label={said().broke(zoneName())}
-        act="strand-broke"
-        option={zone()}
-        onHeld={() => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone: zone() } })}
-      />
       <BigButton kind={isOver() ? 'attention' : 'plain'} act="take-off" onPress={takeOff}>
         {isOver() ? said().takeOff(zoneName()) : said().takeOffNow(zoneName())}
       </BigButton>
