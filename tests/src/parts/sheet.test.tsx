@@ -290,6 +290,14 @@ describe('a figure on a sheet', () => {
     expect(asked()).toBe('seen');
   });
 
+  it('that is opened over a chosen one begins anew at the first key, and goes on from there', () => {
+    const { goTo, draft, find, input } = show({ ...before, settingC: '365' });
+    goTo('settingC');
+    expect(input().value).toBe('365');
+    for (const key of ['3', '6']) fireEvent.click(find(`[data-key="${key}"]`));
+    expect(draft.raw().settingC).toBe('36');
+  });
+
   it('may be begun on a keyboard wherever the focus is', () => {
     const { draft, find, input } = show(before);
     fireEvent.keyDown(find('.sheet-question .sheet-tile'), { key: '3' });

@@ -33,8 +33,18 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
     picks().includes(typed()) ||
     (isLevel() && readNumber(typed(), props.question.field, props.units).ok);
   const [isTyping, setIsTyping] = createSignal(!isOffered() || (picks().length === 0 && !isLevel()));
-  const unit = () => findShownUnit(props.question.field.quantity, props.units).symbol;
   const isRefused = () => props.refusals.some(({ path }) => path === props.path);
+  /** Over a figure that stands already the pad's first key begins another one; one that does not read is gone on with. */
+  const [isAnother, setIsAnother] = createSignal(!isRefused());
+  const openPad = () => {
+    setIsAnother(true);
+    setIsTyping(true);
+  };
+  const type = (text: string) => {
+    setIsAnother(false);
+    props.onChange(text);
+  };
+  const unit = () => findShownUnit(props.question.field.quantity, props.units).symbol;
   const choose = (value: string) => {
     props.onChange(value);
     props.onDone();
@@ -86,11 +96,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
                   )}
                 </For>
                 {unknownTile()}
-                <WayTile
-                  act="another-number"
-                  label={words.sheet.anotherNumber}
-                  onPress={() => setIsTyping(true)}
-                />
+                <WayTile act="another-number" label={words.sheet.anotherNumber} onPress={openPad} />
               </Tiles>
             }
           >
@@ -100,7 +106,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
               onSet={(value) => props.onChange(value)}
               onChoose={choose}
               onDone={takeTyped}
-              onType={() => setIsTyping(true)}
+              onType={openPad}
             >
               {unknownTile()}
             </LevelDial>
@@ -109,9 +115,9 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
       >
         <div class="typing">
           <NumberPad
-            text={typed()}
+            text={isAnother() ? '' : typed()}
             isDoneDisabled={isRefused() || shown() === ''}
-            onChange={(text) => props.onChange(text)}
+            onChange={type}
             onDone={takeTyped}
           />
           <div class="typing-side">
@@ -125,7 +131,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
                 aria-describedby={nameRefusalId(props.path)}
                 aria-invalid={isRefused()}
                 value={shown()}
-                onInput={(event) => props.onChange(event.currentTarget.value)}
+                onInput={(event) => type(event.currentTarget.value)}
                 onKeyDown={(event) => event.key === 'Enter' && takeTyped()}
               />
               <Show when={unit()}>{(symbol) => <span class="number-unit">{symbol()}</span>}</Show>
