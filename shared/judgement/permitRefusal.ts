@@ -31,6 +31,7 @@ export type PermitRefusal =
         | 'outcomeOfAnotherPlan'
         | 'outcomeLapsed'
         | CarriedHold
+        | 'strandTooShort'
         | 'strandFailed'
         | 'mixClosed'
         | 'strandUsed'
@@ -76,6 +77,8 @@ function findStrandRefusal(
   if (isAtLeastAsBad(strand.outcome.grade, 'gummy')) return { code: 'strandFailed' };
   if (listClosedMixes(record, { ...nameTested(strand), zone: strand.zone }).length > 0)
     return { code: 'mixClosed' };
+  // Less than a whole minute in the mix is proof of no time on a head.
+  if (nameTested(strand).minutes === 0) return { code: 'strandTooShort' };
   const isUsed = record.bowls.some((bowl) => bowl.strand === strand.number && bowl.state !== 'thrown');
   return isUsed ? { code: 'strandUsed' } : null;
 }

@@ -34,6 +34,7 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   carriedTooOld: 'last strand too old',
   carriedNotToday: 'wet stretch today',
   carriedLifts: 'a strand for lift',
+  strandTooShort: 'that strand was too short',
   strandFailed: 'the strand failed',
   mixClosed: 'this mix is closed',
   strandUsed: 'a new strand first',

@@ -92,6 +92,10 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     clears: 'Pull one wet strand today, and say how it comes back.',
   },
   carriedLifts: { what: 'Nothing that lifts stands on last time’s strand.', clears: 'Test a strand.' },
+  strandTooShort: {
+    what: 'That strand was on for less than a minute: it is proven for no time on the head.',
+    clears: 'Test a new strand for the time the plan needs.',
+  },
   strandFailed: { what: 'The strand gummed or broke.', clears: 'Another plan, with a new strand.' },
   mixClosed: {
     what: 'A strand gummed or broke in this mix or a gentler one.',

@@ -24,7 +24,7 @@ describe('for how long', () => {
   test('a strand that was on for one second proves nothing', () => {
     const off = [...second, -3 * minuteMs + 1000, takeOff, recordOutcome('lengths'), decide('asPlanned')];
     for (const minutes of ['25', '1']) {
-      expect(tryAfter(off, weighBowl('lengths', '9', minutes))).toContain('"code":"longer","most":0');
+      expect(tryAfter(off, weighBowl('lengths', '9', minutes))).toContain('"code":"strandTooShort"');
     }
   });
 

@@ -71,6 +71,16 @@ const testedTwice = (first: RawEvent, afterMs: number, ...outcome: readonly Stor
     step(find(ofType('DECIDED'))),
   ]);
 
+/** One more strand of the lengths, that comes off sound after so long. */
+const testedFor = (onMs: number) =>
+  tell([
+    ...until('DECIDED'),
+    step(startLengths),
+    step(takeOff, onMs),
+    step(soundLengths),
+    step(find(ofType('DECIDED'))),
+  ]);
+
 /** A gloss on last time's strand, decided; the same on the last day of that strand. */
 const toDecided = (told: Told): Told =>
   [carry, { type: 'DECIDED', answers: { decision: 'asPlanned' } } as const].reduce(
@@ -211,6 +221,7 @@ const cases: Readonly<
     () => ask(atMix, 'lengths', salon, askedAtMs + 12 * hour + 1),
     () => ask(atMix, 'lengths', salon, askedAtMs + 12 * hour),
   ],
+  strandTooShort: [() => ask(testedFor(minute - 1)), () => ask(testedFor(minute))],
   strandFailed: [() => ask(atMix, 'ends'), () => ask(tell(until('BOWL_WEIGHED', lowRisk)), 'ends')],
   mixClosed: [
     () =>
@@ -304,7 +315,10 @@ describe('a bowl', () => {
     const used = andThen(atMix, weighLengths);
     const decided = andThen(used, find(ofType('DECIDED')));
     expect(ask(decided)).toEqual({ code: 'strandUsed' });
-    const tested = [startLengths, takeOff, soundLengths].reduce((told, raw) => andThen(told, raw), used);
+    const tested = [startLengths, takeOff, soundLengths].reduce(
+      (told, raw) => andThen(told, raw, minute),
+      used,
+    );
     expect(ask(tested)).toEqual({ code: 'notDecided' });
     expect(ask(andThen(tested, find(ofType('DECIDED'))))).toBe('allowed');
   });

@@ -62,7 +62,7 @@ describe('the gate after a strand of one minute of its 25', () => {
     const told = decided(minute - 1);
     expect(tryRaw(told, weigh('1'), told.atMs + 1000)).toMatchObject({
       ok: false,
-      error: { kind: 'mixture', mixture: { code: 'longer' } },
+      error: { kind: 'permit', permit: { code: 'strandTooShort' } },
     });
   });
 });

@@ -37,13 +37,7 @@ export function NumberPad(props: {
           <path d="M11 2 H34 V22 H11 L2 12 Z M17 8 L26 16 M26 8 L17 16" />
         </svg>
       </button>
-      <button
-        type="button"
-        class="pad-key pad-word"
-        data-key="clear"
-        disabled={props.text === ''}
-        onClick={() => props.onChange('')}
-      >
+      <button type="button" class="pad-key pad-word" data-key="clear" onClick={() => props.onChange('')}>
         {words.sheet.clear}
       </button>
       <button
