@@ -1,4 +1,4 @@
-import { createMemo } from 'solid-js';
+import { createMemo, untrack } from 'solid-js';
 import { extendedForm } from '../../shared/records/forms/bowl';
 import { formatQuantity } from '../../shared/units/format';
 import { BigButton } from '../parts/BigButton';
@@ -11,7 +11,7 @@ import { SentRefusal } from './SentRefusal';
 import type { StepProps } from './stepProps';
 import { countExtensionMin } from './strandTest/viewProcessing';
 
-const { clock: _clock, ...form } = extendedForm;
+const { clock: _clock, minutes: minutesAsked, reason } = extendedForm;
 const offered = [1, 2, 3, 5, 10, 15];
 
 /** A running clock is extended, within its limit and with a reason. It is never held. */
@@ -24,6 +24,11 @@ export function MoreTime(props: StepProps & { readonly clockId: string; readonly
     const running = clock();
     return running === undefined ? 0 : countExtensionMin(running, props.nowMs);
   };
+  /** Beyond the maker's limit a figure is refused at its field, as it stood when this was opened; then by the chart. */
+  const form = {
+    minutes: { ...minutesAsked, field: { ...minutesAsked.field, max: Math.max(1, untrack(mostMin)) } },
+    reason,
+  } as const;
   const asked = createEventForm(
     props,
     form,

@@ -105,8 +105,9 @@ export function Screens(props: {
   const renderDue = () => (
     <Show when={due().length > 0 || alarm.isCalling()}>
       <div class="above-line above-actions">
-        <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />
+        {/* On the far side of what the hand is on its way to: a tap beside it writes nothing. */}
         <Silence alarm={alarm} />
+        <DueElsewhere due={due()} units={settings().units} onOpen={place.toClient} />
       </div>
     </Show>
   );

@@ -2,6 +2,8 @@ import { Show } from 'solid-js';
 import type { PulledStrand } from '../../../shared/hair/pull';
 import type { Form } from '../../../shared/records/form';
 import { outcomeForm } from '../../../shared/records/forms/test';
+import { findSigns, gradeOutcome } from '../../../shared/records/gradeOutcome';
+import { readForm } from '../../../shared/records/readForm';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
 import { readNumber } from '../../../shared/units/numberField';
@@ -60,6 +62,18 @@ export function OneOutcome(
     ]
       .filter((each) => each !== '')
       .join(' ');
+  };
+  /** What all of it comes to: said before it is recorded where that is worse than the fibre that was tapped. */
+  const sayAllSaid = () => {
+    const read = readForm(form, asked.draft.raw(), {
+      units: props.settings.units,
+      hasAgeLine: false,
+      nowMs: props.nowMs,
+    });
+    const grade = read.ok ? gradeOutcome(read.value, findSigns(strand)) : null;
+    return grade === null || grade === asked.draft.raw().fibre
+      ? said().allSaid
+      : said().countsAs(words.strandTest.grades[grade]);
   };
   const sayFill = (pulled: PulledStrand) => {
     const { stretch, wentPast30 } = fillOutcome(pulled);
@@ -122,7 +136,7 @@ export function OneOutcome(
         summary={said().summary}
         corner={renderCorner}
       >
-        <p class="big-word">{said().allSaid}</p>
+        <p class="big-word">{sayAllSaid()}</p>
         <Show when={props.by !== ''}>
           <p class="lead">{said().signedAs(props.by)}</p>
         </Show>

@@ -156,7 +156,7 @@ export const hair = {
     tool: (tool: string, parts: readonly string[]) => `${tool}: ${parts.join(', ')}`,
     seconds: (seconds: string) => `${seconds} a section`,
     usualSeconds: (seconds: string) => `${seconds} a section, as is usual`,
-    days: (days: string) => `${days} days a week`,
+    days: (days: string) => `${days} ${days === '1' ? 'day' : 'days'} a week`,
     months: (months: string) => `for ${months} months`,
     stopped: (months: string) => `stopped ${months} months ago`,
     setting: (setting: string) => `set to ${setting}`,

@@ -5,8 +5,9 @@ type Silence = Extract<LiftForecast, { kind: 'none' }>['why'];
 
 /** Why nothing is said of what comes; what was seen is kept as it was seen. */
 const none: Readonly<Record<Silence, (level: string, fewest: string) => string>> = {
-  tooFew: (level, fewest) => `Too few looks to say when to expect level ${level}: it takes ${fewest} levels.`,
-  reached: (level) => `Level ${level} was seen.`,
+  tooFew: (level, fewest) =>
+    `Too few looks to say when to expect level ${level}: it takes ${fewest} readings.`,
+  reached: (level) => `Level ${level} was seen: take it off, or go on looking.`,
   notAbove: (level) => `It was level ${level} or lighter at the start: no lift to wait for.`,
   falling: () => 'The level fell between looks, so no time is said. Look again.',
   noLift: () => 'No lift seen beyond half a level, so no time is said.',
@@ -84,7 +85,9 @@ const lightener: Ahead = {
   perhapsNot: (level, earliest, end) =>
     earliest === end
       ? `${atTakeOff(level, end)} Go on looking.`
-      : `${leadEarliest(level, earliest)} Perhaps not before it comes off at ${end}.`,
+      : earliest === null
+        ? `${leadEarliest(level, null)} Perhaps not before it comes off at ${end}.`
+        : `Level ${level} perhaps not before it comes off at ${end}; ${earliest} at the earliest. Go on looking.`,
 };
 
 /** How a strand lifts, and when it gets there. */

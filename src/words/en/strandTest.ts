@@ -160,6 +160,8 @@ export const strandTest = {
     brokeInMix: (zoneName: string) => `The ${zoneName} broke in this mix, and stay recorded as broken.`,
     summary: 'All said',
     allSaid: 'All said. Record it, and it counts.',
+    /** Where looks or the pull showed worse than the fibre that was tapped. */
+    countsAs: (grade: string) => `All said. It counts as ${grade}. Record it.`,
     signedAs: (name: string) => `Recorded by ${name}.`,
     record: 'Record the outcome',
     still: (count: string) => `${count} more to record`,

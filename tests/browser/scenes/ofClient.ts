@@ -148,6 +148,21 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: after('preparing', alone(allAsked), 'test-ends'),
     also: {
       noSkinTest: still('preparing', alone(allAsked.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'))),
+      glassClear: still(
+        'preparing',
+        alone([
+          ...asked.hotTools.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'),
+          say('hotTools', {
+            habits: [{ tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '400' }],
+            smoke: 'no',
+            history: ['compoundHenna'],
+          }),
+          event('STEP_CONFIRMED', { step: 'hotTools' }),
+          ...allAsked.slice(untilConfirmed('hotTools').length),
+          event('INCOMPATIBILITY_STARTED'),
+          event('INCOMPATIBILITY_READ', { seen: 'nothing' }, 30 * minuteMs),
+        ]),
+      ),
     },
     full: still(
       'preparing',

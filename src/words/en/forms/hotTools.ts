@@ -33,7 +33,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       daysAWeek: {
         ask: 'How many days a week?',
         short: 'Days a week',
-        told: (figure) => `${figure} days a week`,
+        told: (figure) => `${figure} ${figure === '1' ? 'day' : 'days'} a week`,
       },
       forMonths: {
         ask: 'For how many months?',

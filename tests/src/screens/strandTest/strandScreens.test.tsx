@@ -161,7 +161,7 @@ describe('a strand in the mix', () => {
       await choose('feel', 'sound');
     }
     expect(seen(forecast)).toMatch(
-      /^Level 7 at \d\d:\d\d at the earliest: go on looking\. Perhaps not before it comes off at \d\d:\d\d\. Lightener that dries out stops lifting\.$/,
+      /^Level 7 perhaps not before it comes off at \d\d:\d\d; \d\d:\d\d at the earliest\. Go on looking\. Lightener that dries out stops lifting\.$/,
     );
     const picture = document.querySelector('.level-plot svg')?.getAttribute('aria-label');
     expect(picture).toContain(
@@ -216,9 +216,10 @@ describe('a strand in the mix', () => {
     const bench = layOnBench(Processing, playUntil('STRAND_STARTED', 'ends'));
     await press('more-time');
     await type('minutes', '21');
+    expect(said('minutes').replaceAll('\u00a0', ' ')).toBe('Too high. 1 min to 20 min.');
     await choose('reason', 'liftIsSlow');
     await press('extend');
-    expect(seen('.refusal')).toContain('That does not go now.');
+    expect(bench.last()?.type).not.toBe('CLOCK_EXTENDED');
     expect(typed('minutes')).toBe('21');
     await type('minutes', '20');
     await press('extend');
@@ -267,6 +268,10 @@ describe('an outcome', () => {
     await choose('level', '7');
     await choose('wentPast30', 'no');
     await choose('evenness', 'even');
+    expect(seen('.sheet-summary')).toContain('All said. Record it, and it counts.');
+    await choose('wentPast30', 'yes');
+    expect(seen('.sheet-summary')).toContain('All said. It counts as gummy. Record it.');
+    await choose('wentPast30', 'no');
     // By whom is whoever is at the tablet, and is said before it is recorded.
     expect(seen('.sheet-summary')).toContain('Recorded by Opal.');
     await press('record-outcome');

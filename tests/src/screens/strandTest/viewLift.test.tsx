@@ -130,7 +130,7 @@ describe('the forecast in words', () => {
       `Level 7 expected about ${at(17)}, ${at(20)} at the latest. It may be there already: look now.`,
     ],
     [{ kind: 'notInTime' }, `Will not reach level 7 before the limit, take-off at ${at(25)}.`],
-    [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when to expect level 7: it takes 4 levels.'],
+    [{ kind: 'none', why: 'tooFew' }, 'Too few looks to say when to expect level 7: it takes 4 readings.'],
     [{ kind: 'none', why: 'notAbove' }, 'It was level 7 or lighter at the start: no lift to wait for.'],
   ] as const)('%j is said', (forecast, sentence) => {
     expect(say(forecast)).toBe(sentence);
