@@ -6,6 +6,26 @@ export const ASSUMED_HOLD_MS = 800;
 export const ASSUMED_ARMED_MS = 5_000;
 
 /**
+ * The finger that held is still down, and what was done may have brought something else under it: its letting go is no
+ * tap on that. A click of a key, a switch or a reader comes from no finger and counts. Checked in
+ * tests/src/parts/holdButton.test.tsx.
+ */
+function passOverRelease(): void {
+  const end = (): void => {
+    document.removeEventListener('click', pass, true);
+    document.removeEventListener('pointerdown', end, true);
+  };
+  const pass = (event: MouseEvent): void => {
+    if (event.detail === 0) return;
+    end();
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  document.addEventListener('click', pass, true);
+  document.addEventListener('pointerdown', end, true);
+}
+
+/**
  * Is it being held, or armed for a second press?
  * A finger or a key held down for `ASSUMED_HOLD_MS` does it. Anything shorter, a switch or a reader's click arms it:
  * then a second press on the button that appears does it too. Checked in tests/src/parts/holdButton.test.tsx.
@@ -37,6 +57,7 @@ export function createHold(onHeld: () => void) {
       wait(ASSUMED_HOLD_MS, () => {
         isJustDone = true;
         rest();
+        passOverRelease();
         onHeld();
       });
     },

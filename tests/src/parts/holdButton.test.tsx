@@ -35,6 +35,42 @@ describe('a button to press and hold', () => {
     expect(findConfirm()).toBeNull();
   });
 
+  it('taps nothing that came under the finger when it is let go, and then everything again', () => {
+    const { button } = show();
+    const onPress = vi.fn();
+    render(() => (
+      <button type="button" onClick={onPress}>
+        Came up
+      </button>
+    ));
+    const cameUp = screen.getByRole('button', { name: 'Came up' });
+    fireEvent.pointerDown(button);
+    vi.advanceTimersByTime(ASSUMED_HOLD_MS);
+    fireEvent.click(cameUp, { detail: 0 });
+    expect(onPress).toHaveBeenCalledTimes(1);
+    fireEvent.click(cameUp, { detail: 1 });
+    expect(onPress).toHaveBeenCalledTimes(1);
+    fireEvent.pointerDown(cameUp);
+    fireEvent.click(cameUp, { detail: 1 });
+    expect(onPress).toHaveBeenCalledTimes(2);
+  });
+
+  it('taps what a later finger means, also when its own letting go was no click', () => {
+    const { button } = show();
+    const onPress = vi.fn();
+    render(() => (
+      <button type="button" onClick={onPress}>
+        Came up
+      </button>
+    ));
+    const cameUp = screen.getByRole('button', { name: 'Came up' });
+    fireEvent.pointerDown(button);
+    vi.advanceTimersByTime(ASSUMED_HOLD_MS);
+    fireEvent.pointerDown(cameUp);
+    fireEvent.click(cameUp, { detail: 1 });
+    expect(onPress).toHaveBeenCalledTimes(1);
+  });
+
   it('does nothing by a short tap but offer a second button', () => {
     const { onHeld, button, findConfirm, release } = show();
     fireEvent.pointerDown(button);
