@@ -252,6 +252,7 @@ describe('bad input on the real screens', () => {
       makersLimitMin: '45',
     });
     await person.kept(() => act('start-strand'));
+    await person.pass(120_000);
     await playStep(person, juno('STRAND_TAKEN_OFF', { zone: 'roots', why: 'levelReached' }));
     await playStep(
       person,
