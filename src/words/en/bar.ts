@@ -1,3 +1,4 @@
+import { sayCount } from './sayCount';
 /** The bar: who sits where, and what is due next. */
 export const bar = {
   title: 'At the bar now',
@@ -34,7 +35,7 @@ export const bar = {
   reactionOn: 'rinse · on her for',
   /** Water may still run on what is off her: how long is said with her steps. */
   reactionOff: 'off her · since told',
-  moreClocks: (count: string) => (count === '1' ? '1 more clock' : `${count} more clocks`),
+  moreClocks: (count: string) => sayCount(count, 'more clock'),
   waiting: 'Waiting',
   waitingAt: (chair: string, ticket: string) => `${chair} · ${ticket}`,
   moreWaiting: (count: string) => `${count} more`,

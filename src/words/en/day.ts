@@ -1,4 +1,5 @@
 import type { Ending } from '../../../shared/records/record';
+import { sayCount } from './sayCount';
 
 const endings: Readonly<Record<Ending, string>> = {
   done: 'done',
@@ -9,10 +10,8 @@ const endings: Readonly<Record<Ending, string>> = {
 };
 
 /** "no bowl", "1 bowl", "2 bowls". */
-const sayCount = (count: string, thing: string): string => {
-  if (count === '0') return `no ${thing}`;
-  return count === '1' ? `1 ${thing}` : `${count} ${thing}s`;
-};
+const sayHowMany = (count: string, thing: string): string =>
+  count === '0' ? `no ${thing}` : sayCount(count, thing);
 
 export const day = {
   title: 'Today’s records',
@@ -23,8 +22,8 @@ export const day = {
   endings,
   entry: (ticket: string, chair: string) => `${ticket} · chair ${chair}`,
   endedAt: (how: string, time: string) => `${how}, ${time}`,
-  strands: (count: string) => sayCount(count, 'strand'),
-  bowls: (count: string) => sayCount(count, 'bowl'),
+  strands: (count: string) => sayHowMany(count, 'strand'),
+  bowls: (count: string) => sayHowMany(count, 'bowl'),
   parked: 'parked',
   /** "Done 3", of all that closed today. */
   endingCount: (how: Ending, count: string) => `${endings[how]} ${count}`,

@@ -2,6 +2,7 @@ import type { SnipReason } from '../../../shared/hair/whereToSnip';
 import type { HeatFigure } from '../../../shared/heat/marks';
 import type { HairThresholdId } from '../../../shared/heat/thresholds';
 import type { MarkKind } from '../marks';
+import { sayCount } from './sayCount';
 
 /** Figures inside the sentences below, written in the station's units. */
 export interface HowFigures {
@@ -156,9 +157,9 @@ export const hair = {
     tool: (tool: string, parts: readonly string[]) => `${tool}: ${parts.join(', ')}`,
     seconds: (seconds: string) => `${seconds} a section`,
     usualSeconds: (seconds: string) => `${seconds} a section, as is usual`,
-    days: (days: string) => `${days} ${days === '1' ? 'day' : 'days'} a week`,
-    months: (months: string) => `for ${months} months`,
-    stopped: (months: string) => `stopped ${months} months ago`,
+    days: (days: string) => `${sayCount(days, 'day')} a week`,
+    months: (months: string) => `for ${sayCount(months, 'month')}`,
+    stopped: (months: string) => `stopped ${sayCount(months, 'month')} ago`,
     setting: (setting: string) => `set to ${setting}`,
     notKnown: {
       seconds: 'seconds a section not known: taken wide',
@@ -178,7 +179,7 @@ export const hair = {
     altitude: (height: string) => `${height} above the sea`,
   },
   plateIsHotter: 'By the setting. A plate is hotter than the hair under it.',
-  months: (count: string) => `${count} months`,
+  months: (count: string) => sayCount(count, 'month'),
   beyond:
     'Beyond what was measured a band says little: carried on so far, hair that is used every day would read as gone, and it plainly is not. The strand decides.',
   notReckoned:

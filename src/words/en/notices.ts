@@ -1,5 +1,6 @@
 import type { ReplayFault } from '../../../machines/consultation/replay';
 import type { AsideReason, CopyName, LostWhy, UnreadReason, WriteFailureKind } from '../noticeKinds';
+import { sayCount } from './sayCount';
 
 const copies: Readonly<Record<CopyName, string>> = { journal: 'the journal', index: 'the index' };
 
@@ -61,7 +62,7 @@ const lost: Readonly<Record<LostWhy, string>> = {
 /** What the station has to tell about its own memory. */
 export const notices = {
   title: 'What the station has to tell',
-  count: (count: string) => (count === '1' ? '1 notice' : `${count} notices`),
+  count: (count: string) => sayCount(count, 'notice'),
   read: 'Read',
   dismiss: 'I have read it',
   copies,

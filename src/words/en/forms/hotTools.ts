@@ -1,5 +1,6 @@
 import type { hotToolsForm } from '../../../../shared/records/forms/hotTools';
 import type { FormWords } from '../../formWords';
+import { sayCount } from '../sayCount';
 
 export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   habits: {
@@ -33,12 +34,12 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       daysAWeek: {
         ask: 'How many days a week?',
         short: 'Days a week',
-        told: (figure) => `${figure} ${figure === '1' ? 'day' : 'days'} a week`,
+        told: (figure) => `${sayCount(figure, 'day')} a week`,
       },
       forMonths: {
         ask: 'For how many months?',
         short: 'Months',
-        told: (figure) => `${figure} months`,
+        told: (figure) => sayCount(figure, 'month'),
       },
       settingC: { ask: 'At which setting?', short: 'Setting' },
       secondsASection: { ask: 'How many seconds a section?', short: 'A section' },
@@ -52,7 +53,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
         ask: 'How many months ago did she stop?',
         short: 'Stopped',
         hint: '0 while she still does.',
-        told: (figure) => (figure === '0' ? 'still does' : `stopped ${figure} months ago`),
+        told: (figure) => (figure === '0' ? 'still does' : `stopped ${sayCount(figure, 'month')} ago`),
       },
     },
   },
@@ -98,7 +99,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     ask: 'How many months ago was the last bleach?',
     short: 'Last bleach',
     hint: 'Hair that grew since has none. 0 for this month.',
-    told: (figure) => (figure === '0' ? 'this month' : `${figure} months ago`),
+    told: (figure) => (figure === '0' ? 'this month' : `${sayCount(figure, 'month')} ago`),
   },
   bleachReach: {
     ask: 'Where did the bleach go?',
@@ -126,6 +127,6 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   regrowthWeeks: {
     ask: 'How many weeks ago was that colour?',
     short: 'Since',
-    told: (figure) => `in ${figure} weeks`,
+    told: (figure) => `in ${sayCount(figure, 'week')}`,
   },
 };
