@@ -298,6 +298,13 @@ describe('a figure on a sheet', () => {
     expect(draft.raw().settingC).toBe('36');
   });
 
+  it('that is opened over a chosen one loses its last digit to the key that takes one away', () => {
+    const { goTo, draft, find } = show({ ...before, settingC: '365' });
+    goTo('settingC');
+    for (const key of ['back', '0']) fireEvent.click(find(`[data-key="${key}"]`));
+    expect(draft.raw().settingC).toBe('360');
+  });
+
   it('may be begun on a keyboard wherever the focus is', () => {
     const { draft, find, input } = show(before);
     fireEvent.keyDown(find('.sheet-question .sheet-tile'), { key: '3' });

@@ -6,6 +6,8 @@ const digits = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 /** Ten digits, the point, clear and done, for wet gloves. What is typed on a keyboard goes into the field above it. */
 export function NumberPad(props: {
   readonly text: string;
+  /** What stands is left behind by the next digit; taking one away or all is still of what stands. */
+  readonly isAnother?: boolean;
   readonly isDoneDisabled?: boolean;
   readonly onChange: (text: string) => void;
   readonly onDone: () => void;
@@ -16,7 +18,7 @@ export function NumberPad(props: {
       type="button"
       class="pad-key"
       data-key={text}
-      onClick={() => props.onChange(`${props.text}${text}`)}
+      onClick={() => props.onChange(`${props.isAnother ? '' : props.text}${text}`)}
     >
       {text}
     </button>
@@ -37,7 +39,13 @@ export function NumberPad(props: {
           <path d="M11 2 H34 V22 H11 L2 12 Z M17 8 L26 16 M26 8 L17 16" />
         </svg>
       </button>
-      <button type="button" class="pad-key pad-word" data-key="clear" onClick={() => props.onChange('')}>
+      <button
+        type="button"
+        class="pad-key pad-word"
+        data-key="clear"
+        disabled={props.text === ''}
+        onClick={() => props.onChange('')}
+      >
         {words.sheet.clear}
       </button>
       <button

@@ -115,7 +115,8 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
       >
         <div class="typing">
           <NumberPad
-            text={isAnother() ? '' : typed()}
+            text={typed()}
+            isAnother={isAnother()}
             isDoneDisabled={isRefused() || shown() === ''}
             onChange={type}
             onDone={takeTyped}
