@@ -10,7 +10,7 @@ export const ASSUMED_ARMED_MS = 5_000;
  * tap on that. A click of a key, a switch or a reader comes from no finger and counts. Checked in
  * tests/src/parts/holdButton.test.tsx.
  */
-function passOverRelease(): void {
+function passOverRelease(onPassed: () => void): void {
   const end = (): void => {
     document.removeEventListener('click', pass, true);
     document.removeEventListener('pointerdown', end, true);
@@ -18,6 +18,7 @@ function passOverRelease(): void {
   const pass = (event: MouseEvent): void => {
     if (event.detail === 0) return;
     end();
+    onPassed();
     event.preventDefault();
     event.stopImmediatePropagation();
   };
@@ -57,7 +58,9 @@ export function createHold(onHeld: () => void) {
       wait(ASSUMED_HOLD_MS, () => {
         isJustDone = true;
         rest();
-        passOverRelease();
+        passOverRelease(() => {
+          isJustDone = false;
+        });
         onHeld();
       });
     },

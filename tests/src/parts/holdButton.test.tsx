@@ -35,17 +35,22 @@ describe('a button to press and hold', () => {
     expect(findConfirm()).toBeNull();
   });
 
-  it('taps nothing that came under the finger when it is let go, and then everything again', () => {
-    const { button } = show();
+  /** Held to the end, the finger still down, with another button under it by then. */
+  const holdUntilAnotherCameUp = () => {
+    const { button, findConfirm } = show();
     const onPress = vi.fn();
     render(() => (
       <button type="button" onClick={onPress}>
         Came up
       </button>
     ));
-    const cameUp = screen.getByRole('button', { name: 'Came up' });
     fireEvent.pointerDown(button);
     vi.advanceTimersByTime(ASSUMED_HOLD_MS);
+    return { button, findConfirm, onPress, cameUp: screen.getByRole('button', { name: 'Came up' }) };
+  };
+
+  it('taps nothing that came under the finger when it is let go, and then everything again', () => {
+    const { cameUp, onPress } = holdUntilAnotherCameUp();
     fireEvent.click(cameUp, { detail: 0 });
     expect(onPress).toHaveBeenCalledTimes(1);
     fireEvent.click(cameUp, { detail: 1 });
@@ -56,19 +61,18 @@ describe('a button to press and hold', () => {
   });
 
   it('taps what a later finger means, also when its own letting go was no click', () => {
-    const { button } = show();
-    const onPress = vi.fn();
-    render(() => (
-      <button type="button" onClick={onPress}>
-        Came up
-      </button>
-    ));
-    const cameUp = screen.getByRole('button', { name: 'Came up' });
-    fireEvent.pointerDown(button);
-    vi.advanceTimersByTime(ASSUMED_HOLD_MS);
+    const { cameUp, onPress } = holdUntilAnotherCameUp();
     fireEvent.pointerDown(cameUp);
     fireEvent.click(cameUp, { detail: 1 });
     expect(onPress).toHaveBeenCalledTimes(1);
+  });
+
+  it('hears a reader’s click on itself once the finger was let go', () => {
+    const { button, findConfirm } = holdUntilAnotherCameUp();
+    fireEvent.click(button, { detail: 1 });
+    expect(findConfirm()).toBeNull();
+    fireEvent.click(button, { detail: 0 });
+    expect(findConfirm()).not.toBeNull();
   });
 
   it('does nothing by a short tap but offer a second button', () => {
