@@ -105,7 +105,7 @@ function Overview(
         </>
       }
     >
-      <StrandsLeft {...props} sender={sender} onTakeOff={takeOff} />
+      <StrandsLeft {...props} onTakeOff={takeOff} />
       <Caution kind="stop">
         <For each={stops()}>
           {({ rule }) => (

@@ -4,9 +4,7 @@ import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { ClockFace } from '../../parts/ClockFace';
-import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
-import type { Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import type { ProcessingView } from '../strandTest/viewProcessing';
 import './stopped.css';
@@ -15,7 +13,6 @@ import './stopped.css';
 export function StrandsLeft(
   props: Pick<StepProps, 'nowMs' | 'settings'> & {
     readonly view: ProcessingView;
-    readonly sender: Sender;
     readonly onTakeOff: (zone: Zone) => void;
   },
 ) {
@@ -24,7 +21,6 @@ export function StrandsLeft(
   const running = createMemo(() => props.view.running.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.running.find((each) => each.zone === zone);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
-  const broke = (zone: Zone) => void props.sender.send({ type: 'STRAND_BROKE', answers: { zone } });
   return (
     <>
       <For each={running()}>
@@ -38,11 +34,6 @@ export function StrandsLeft(
                   nowMs={props.nowMs}
                   units={props.settings.units}
                   size="small"
-                />
-                <HoldButton
-                  label={said().broke(words.general.zones[zone])}
-                  act={`broke-${zone}`}
-                  onHeld={() => broke(zone)}
                 />
                 <Show when={index() > 0}>
                   <BigButton act={`take-off-${zone}`} onPress={() => props.onTakeOff(zone)}>

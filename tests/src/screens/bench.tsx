@@ -5,6 +5,7 @@ import { onTestFinished } from 'vitest';
 import { advance } from '../../../machines/consultation/consultation';
 import { classify } from '../../../shared/records/classify';
 import type { BackStep } from '../../../shared/records/steps';
+import type { Zone } from '../../../shared/records/zones';
 import { accept, refuse } from '../../../shared/result';
 import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
 import type { StepProps, Submit, SubmitAll } from '../../../src/screens/stepProps';
@@ -127,6 +128,14 @@ export async function press(name: string): Promise<void> {
 export async function pressTwice(name: string): Promise<void> {
   await press(name);
   await press(`${name}-confirm`);
+}
+
+/** Of this zone's strand it is held that it breaks: a short tap, and then the second button. */
+export async function holdBreaking(zone: Zone): Promise<void> {
+  find(`[data-act="strand-broke"][data-option="${zone}"]`).click();
+  await settle();
+  find(`.hold:has([data-option="${zone}"]) [data-act="strand-broke-confirm"]`).click();
+  await settle();
 }
 
 export async function choose(question: string, option: string): Promise<void> {

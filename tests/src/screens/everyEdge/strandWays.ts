@@ -1,4 +1,4 @@
-import { choose, press, pressTwice } from '../bench';
+import { choose, holdBreaking, press, pressTwice } from '../bench';
 import { tap } from '../playStory';
 import { correct, decide, fillStrand, pressAll, putAside, sayOutcome, sign, tell } from './hand';
 import {
@@ -175,7 +175,7 @@ export const strandWays: readonly Way[] = [
     name: 'stopped: a strand breaks, the other comes off and is recorded, and she tells of more',
     start: () => and(bothRun(), remembers),
     tap: async ({ pass }) => {
-      await pressTwice('broke-ends');
+      await holdBreaking('ends');
       await pass(30 * minute);
       await press('take-off');
       await press('outcome');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Finish } from '../../../../src/screens/finish/Finish';
 import { Stopped } from '../../../../src/screens/stopped/Stopped';
-import { act, choose, hasAct, layOnBench, press, pressTwice, seen, title } from '../bench';
+import { act, choose, hasAct, holdBreaking, layOnBench, press, seen, title } from '../bench';
 import { type Played, playUntil, tap } from '../playStory';
 
 const minute = 60_000;
@@ -33,16 +33,20 @@ describe('somebody who is stopped while strands are in the mix', () => {
 
   it('has each of them said to be breaking by its own name, only when held', async () => {
     const bench = both();
-    expect(act('broke-lengths').textContent).toContain('Breaking or mush: lengths');
-    await press('broke-lengths');
+    const held = [...document.querySelectorAll('[data-act="strand-broke"]')];
+    expect(held.map(({ textContent }) => textContent?.split('Press')[0])).toEqual([
+      'Breaking or mush: ends',
+      'Breaking or mush: lengths',
+    ]);
+    await press('strand-broke');
     expect(bench.last()?.type).toBe('SKIN_TEST_NOTED');
-    await pressTwice('broke-lengths');
+    await holdBreaking('lengths');
     expect(bench.last()).toMatchObject({ type: 'STRAND_BROKE', payload: { zone: 'lengths' } });
   });
 
   it('has what they said recorded, and goes on to the bar only then', async () => {
     const bench = both();
-    await pressTwice('broke-ends');
+    await holdBreaking('ends');
     bench.pass(40 * minute);
     await press('take-off');
     expect(hasAct('bar-primary')).toBe(false);

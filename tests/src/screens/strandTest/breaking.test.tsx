@@ -5,7 +5,7 @@ import { refuse } from '../../../../shared/result';
 import { StepPage } from '../../../../src/parts/StepPage';
 import { createBreaking } from '../../../../src/screens/strandTest/breaking';
 import { Processing } from '../../../../src/screens/strandTest/Processing';
-import { layOnBench, press, pressTwice, settle, title } from '../bench';
+import { holdBreaking, layOnBench, press, pressTwice, title } from '../bench';
 import { playUntil } from '../playStory';
 
 const howEnded = (bench: ReturnType<typeof layOnBench>, zone: 'ends' | 'lengths') =>
@@ -41,9 +41,7 @@ describe('a strand that breaks', () => {
     if (act !== '') await press(act);
     const held = [...document.querySelectorAll<HTMLElement>('[data-act="strand-broke"]')];
     expect(held.map(({ dataset }) => dataset.option).sort()).toEqual(['ends', 'lengths']);
-    held.find(({ dataset }) => dataset.option === 'lengths')?.click();
-    await settle();
-    await press('strand-broke-confirm');
+    await holdBreaking('lengths');
     expect([howEnded(bench, 'lengths'), howEnded(bench, 'ends')]).toEqual(['broke', undefined]);
   });
 
