@@ -27,10 +27,13 @@ export const salon: Settings = {
   ],
   carried: false,
   spoken: false,
+  contact: 'the salon, 555 0142',
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,
     skinTestLapsesDays: 28,
     skinTestFor: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'],
+    ceilingPercent: 12,
+    isAnyReactionAbsolute: false,
   },
 };

@@ -40,7 +40,7 @@ export interface Mixture {
 /** Why this is not mixed. `most` is what the permit allows. */
 export type MixtureRefusal =
   | { readonly code: 'forged' | 'anotherZone' | 'anotherLine' | 'anotherRatio' | 'hotter' | 'overCeiling' }
-  | { readonly code: 'stronger' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
+  | { readonly code: 'stronger' | 'overHouseCeiling' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
   | { readonly code: RatioRefusal };
 
 /** Does the order go beyond what was tested and decided? Every respect a permit binds to. */
@@ -54,6 +54,10 @@ function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
   }
   return order.minutes <= permit.maxMinutes ? null : { code: 'longer', most: permit.maxMinutes };
 }
+
+/** A strand shows what may go on a head: so nothing stronger than this house puts on one. */
+const findStrandExcess = ({ maxDeveloperPercent: most }: TestPermit, order: Order): MixtureRefusal | null =>
+  order.developerPercent > most ? { code: 'overHouseCeiling', most } : null;
 
 /**
  * How far the scale's step may shift the ratio, as a share of it. Assumed because a twentieth more or less developer is
@@ -79,7 +83,7 @@ export function mixture(
   if (!isIssued(permit)) return refuse({ code: 'forged' });
   const bottlePercent: PeroxidePercent = brand(order.developerPercent);
   if (!isWithinCeiling(bottlePercent)) return refuse({ code: 'overCeiling' });
-  const excess = permit.kind === 'mix' ? findExcess(permit, order) : null;
+  const excess = permit.kind === 'mix' ? findExcess(permit, order) : findStrandExcess(permit, order);
   if (excess !== null) return refuse(excess);
   const bowl = computeBowlPercent(bottlePercent, order.ratio);
   if (!bowl.ok) return refuse({ code: bowl.error });

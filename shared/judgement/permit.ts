@@ -15,6 +15,8 @@ export interface TestPermit {
   readonly [permitBrand]: 'test';
   readonly kind: 'test';
   readonly maxG: number;
+  /** The strongest bottle of this house, per cent. */
+  readonly maxDeveloperPercent: number;
 }
 
 /** Leave to weigh a bowl for one zone, within what was tested and decided. Derived anew at every use, frozen. */
@@ -42,7 +44,11 @@ export function issueTestPermit(
 ): Result<TestPermit, PermitRefusal> {
   const refusal = findTestRefusal(record, settings);
   if (refusal !== null) return refuse(refusal);
-  const permit = Object.freeze({ kind: 'test', maxG: ASSUMED_TEST_MAX_G }) as TestPermit;
+  const permit = Object.freeze({
+    kind: 'test',
+    maxG: ASSUMED_TEST_MAX_G,
+    maxDeveloperPercent: settings.profile.ceilingPercent,
+  }) as TestPermit;
   issued.add(permit);
   return accept(permit);
 }
@@ -64,13 +70,15 @@ export function issuePermit(
   if (strand === undefined || record.decision === null) return refuse({ code: 'noOutcome' });
   const { decision } = record.decision;
   const tested = Object.freeze(nameTested(strand));
+  const limits = findLimits(record, strand, nowMs);
   const permit = Object.freeze({
     kind: 'mix',
     zone,
     strand: strand.number,
     decision,
     tested,
-    ...findLimits(record, strand, nowMs),
+    ...limits,
+    maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, settings.profile.ceilingPercent),
   }) as MixPermit;
   issued.add(permit);
   return accept(permit);

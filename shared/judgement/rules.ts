@@ -6,6 +6,8 @@ export interface Rule {
   /** Which step's answers raise it; null for what is read or decided rather than asked. */
   readonly step: AskStep | null;
   readonly source: string;
+  /** The model version that first knew it: what an older one let happen is not refused by it. */
+  readonly addedIn?: number;
 }
 
 const label = 'published: Reg. (EC) 1223/2009 Annex III label text';
@@ -13,6 +15,7 @@ const label = 'published: Reg. (EC) 1223/2009 Annex III label text';
 /** Every stop there is, by id. Its words stand in src/words under the same id. */
 export const rules = {
   'stop.reactionEver': { kind: 'absolute', step: 'client', source: label },
+  'stop.anyReaction': { kind: 'absolute', step: 'client', source: `${label}, read strictly by this house` },
   'stop.persulfateReaction': {
     kind: 'absolute',
     step: 'client',
@@ -37,6 +40,12 @@ export const rules = {
     step: 'hotTools',
     source: 'common practice, no source',
   },
+  'judgement.relaxerAndPerm': {
+    kind: 'judgement',
+    step: 'hotTools',
+    source: 'common practice, no source',
+    addedIn: 4,
+  },
   'judgement.snapsWhenWet': { kind: 'judgement', step: 'feelHair', source: 'common practice, no source' },
   'judgement.freerThanSuggested': {
     kind: 'judgement',
@@ -47,6 +56,13 @@ export const rules = {
 
 export type RuleId = keyof typeof rules;
 export const ruleIds = Object.keys(rules) as RuleId[];
+
+/** Which stops did a model of this version not know yet? */
+export const listRulesSince = (modelVersion: number): readonly RuleId[] =>
+  ruleIds.filter((id) => {
+    const { addedIn = 1 }: Rule = rules[id];
+    return addedIn > modelVersion;
+  });
 
 /** Is there no override for this rule? */
 export const isAbsoluteRule = (id: RuleId): boolean => rules[id].kind === 'absolute';

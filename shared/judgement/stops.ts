@@ -9,6 +9,7 @@ import { isAbsoluteRule, type RuleId, rules } from './rules';
 
 const byReaction: Readonly<Record<string, RuleId>> = {
   tingled: 'judgement.tingled',
+  tingledStops: 'stop.anyReaction',
   swelling: 'stop.reactionEver',
   blisters: 'stop.reactionEver',
   weeping: 'stop.reactionEver',
@@ -47,6 +48,9 @@ export function listStops(answers: Answers, settings: Settings): readonly RuleId
   }
   if (hotTools?.history?.includes('relaxer') === true && isLifting(client?.service ?? '')) {
     raised.add('judgement.relaxerThenLightener');
+  }
+  if (['relaxer', 'perm'].every((each) => hotTools?.history?.some((told) => told === each))) {
+    raised.add('judgement.relaxerAndPerm');
   }
   if (feelHair?.wetStretch === 'snaps') raised.add('judgement.snapsWhenWet');
   return [...raised].filter((rule) => rule !== null && rule !== undefined).sort();

@@ -11,6 +11,7 @@ import {
 } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
+import { readStrictly } from './forms/askedHere';
 import { eventForms } from './forms/byEvent';
 import { type JudgingContext, judge, judgeTime } from './judge';
 import type { LastTime } from './lastTime';
@@ -48,7 +49,9 @@ function readPayload(raw: RawEvent, context: ClassifyContext): Result<unknown, C
   };
   const isAnswered = raw.type === 'ANSWERED';
   const form: Form = isAnswered ? askForms[raw.step] : eventForms[raw.type];
-  const read = readForm(form, raw.answers ?? {}, reading);
+  const answers = raw.answers ?? {};
+  const told = isAnswered ? readStrictly(answers, context.settings.profile) : answers;
+  const read = readForm(form, told, reading);
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
   if (raw.type === 'OPENED')
     return attachLastTime(read.value as unknown as OpenedPayload, context.lastTime ?? null);

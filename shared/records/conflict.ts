@@ -9,11 +9,12 @@ import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
+import { findShownLimits } from '../units/numberField';
 import { msPerHour } from '../units/time';
 import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
-import type { StrandAnswers } from './forms/test';
+import { type StrandAnswers, strandForm } from './forms/test';
 import { hasBadSigns, hasHeldStrand } from './gradeOutcome';
 import { isAsked } from './isAsked';
 import type { JudgingContext } from './judge';
@@ -39,6 +40,13 @@ const atField = (path: string, code: ConflictCode): ClassifyRefusal => ({
   kind: 'fields',
   fields: [{ path, code }],
 });
+
+/** At the bottle, with what this house allows: from where to where stands in the station's figures. */
+const tooStrongHere = ({ profile, units }: Settings): ClassifyRefusal => {
+  const field = { ...strandForm.developerPercent.field, max: profile.ceilingPercent };
+  const fields = [{ path: 'developerPercent', code: 'tooHigh', ...findShownLimits(field, units) }] as const;
+  return { kind: 'fields', fields };
+};
 
 /** Has hair ever grown so fast, or so slowly? Only once length and time are told: an older model asked neither. */
 function isGrowthTold({ step, answers }: AnsweredPayload): boolean {
@@ -87,7 +95,10 @@ export function findConflict(
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
       if (isAnotherService(record, event.payload, settings)) return atField('line', 'anotherService');
       const made = mixture(permit.value, orderForStrand(event.payload), settings.scaleStepG);
-      return made.ok ? null : { kind: 'mixture', mixture: made.error };
+      if (made.ok) return null;
+      return made.error.code === 'overHouseCeiling'
+        ? tooStrongHere(settings)
+        : { kind: 'mixture', mixture: made.error };
     }
     case 'STRAND_TAKEN_OFF': {
       const clock = record.clocks.find(({ id }) => id === findStrand(record, event.payload.zone)?.clock);

@@ -1,3 +1,4 @@
+import { listRulesSince, type RuleId } from '../judgement/rules';
 import type { ConsultationEvent } from './event';
 import type { Form } from './form';
 import { type Answers, askForms } from './forms/asked';
@@ -18,25 +19,28 @@ function fillAdded(answers: Answers, modelVersion: number): Answers {
   return Object.fromEntries(steps) as Answers;
 }
 
-const lifted: OverrideRecord = {
-  rule: 'judgement.freerThanSuggested',
+const lift = (rule: RuleId): OverrideRecord => ({
+  rule,
   code: 'olderModel',
   words: '',
   by: '',
   atMs: 0,
   seq: 0,
-};
+});
 
 /**
  * The record as an older model would have read it, so that what it let happen can be judged today.
- * Two things only were another model's own: which questions there were, and what its table suggested. Stops, outcomes,
- * the plan, the skin test, what a decision mixes and what was tested are judged as ever.
+ * Three things only were another model's own: which questions there were, which judgement stops it knew, and what its
+ * table suggested. Absolute stops, outcomes, the plan, the skin test, what a decision mixes and what was tested are judged as ever.
  * Checked in tests/machines/consultation/olderModel.test.ts.
  */
 export const readAsOlder = (record: ConsultationRecord, modelVersion: number): ConsultationRecord => ({
   ...record,
   answers: fillAdded(record.answers, modelVersion),
-  overrides: [...record.overrides, lifted],
+  overrides: [
+    ...record.overrides,
+    ...(['judgement.freerThanSuggested', ...listRulesSince(modelVersion)] as const).map(lift),
+  ],
 });
 
 /** The same for the event itself: a step that was whole then is whole. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { LEGAL_CEILING_PERCENT } from '../chemistry/peroxide';
 
 /** Whole seconds until warmth was felt, an hour at the most; null: it was not felt within the cap. */
 const warmthS = v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(3600)));
@@ -48,6 +49,11 @@ export const settingsSchema = v.strictObject({
   carried: v.optional(v.boolean(), false),
   /** Is a line spoken after the pulses of a call? Off until somebody turns it on: other clients hear it. */
   spoken: v.optional(v.boolean(), false),
+  /**
+   * Whom does she call about late itching? A number or whatever the salon answers to, for her card. Its length: ASSUMED, one line
+   * of the card; empty where nobody has said it.
+   */
+  contact: v.optional(v.pipe(v.string(), v.trim(), v.maxLength(40)), ''),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -59,6 +65,19 @@ export const settingsSchema = v.strictObject({
     /** Days from putting on. */
     skinTestLapsesDays: v.pipe(v.number(), v.minValue(1), v.maxValue(365)),
     skinTestFor: v.array(v.picklist(['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'])),
+    /**
+     * The strongest bottle of this house, per cent: never above the law's ceiling (published: Reg. (EC) 1223/2009
+     * Annex III entry 12), and as low as the weakest bottle there is. Editions from before had the law's.
+     */
+    ceilingPercent: v.optional(
+      v.pipe(v.number(), v.minValue(1.5), v.maxValue(LEGAL_CEILING_PERCENT)),
+      LEGAL_CEILING_PERCENT,
+    ),
+    /**
+     * Does "any reaction ever" of the label text (published: Reg. (EC) 1223/2009 Annex III) take in what only tingled and
+     * stopped on rinsing? Off: that is for a named person to judge (common practice, no source).
+     */
+    isAnyReactionAbsolute: v.optional(v.boolean(), false),
   }),
 });
 
@@ -87,10 +106,13 @@ export const defaultSettings: Settings = {
   shelf: [],
   carried: false,
   spoken: false,
+  contact: '',
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,
     skinTestLapsesDays: ASSUMED_SKIN_TEST_LAPSES_DAYS,
     skinTestFor: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'],
+    ceilingPercent: LEGAL_CEILING_PERCENT,
+    isAnyReactionAbsolute: false,
   },
 };

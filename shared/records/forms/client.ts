@@ -9,7 +9,9 @@ const level = { quantity: 'level', min: 1, max: 10, step: 0.5 } as const;
 /**
  * What does she want, and may anything go on this skin at all?
  * Absolute reactions: published, Reg. (EC) 1223/2009 Annex III label text, and Pang & Fiume,
- * Int. J. Toxicol. 20(S3):7–21, 2001 (hives, tight chest with persulfates).
+ * Int. J. Toxicol. 20(S3):7–21, 2001 (hives, tight chest with persulfates). What tingled and stopped on rinsing is
+ * `tingledStops` where the house reads "any reaction ever" strictly (forms/askedHere.ts), so that a log says for ever
+ * under which reading it was told.
  */
 export const clientForm = {
   service: { kind: 'choice', options: ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] },
@@ -46,6 +48,7 @@ export const clientForm = {
     options: [
       'none',
       'tingled',
+      'tingledStops',
       'swelling',
       'blisters',
       'weeping',
@@ -56,7 +59,16 @@ export const clientForm = {
     ],
     none: 'none',
     aside: true,
-    absolute: ['swelling', 'blisters', 'weeping', 'hives', 'tightChest', 'rash', 'blackTattoo'],
+    absolute: [
+      'tingledStops',
+      'swelling',
+      'blisters',
+      'weeping',
+      'hives',
+      'tightChest',
+      'rash',
+      'blackTattoo',
+    ],
   },
   scalp: {
     kind: 'choice',

@@ -1,3 +1,4 @@
+import { LEGAL_CEILING_PERCENT } from '../../chemistry/peroxide';
 import type { AnswersOf, Form } from '../form';
 import { shelfForm } from './shelf';
 
@@ -25,6 +26,7 @@ export const settingsForm = {
   },
   carried: { kind: 'choice', options: ['no', 'yes'] },
   spoken: { kind: 'choice', options: ['no', 'yes'] },
+  contact: { kind: 'text', maxLength: 40, or: '' },
   hasAgeLine: { kind: 'choice', options: ['yes', 'no'] },
   ageLine: {
     kind: 'number',
@@ -33,6 +35,11 @@ export const settingsForm = {
   },
   skinTestWaitH: { kind: 'number', field: { quantity: 'count', min: 0.5, max: 96 } },
   skinTestLapsesDays: { kind: 'number', field: { quantity: 'count', min: 1, max: 365 } },
+  ceilingPercent: {
+    kind: 'number',
+    field: { quantity: 'percent', min: 1.5, max: LEGAL_CEILING_PERCENT },
+  },
+  isAnyReactionAbsolute: { kind: 'choice', options: ['no', 'yes'] },
   skinTestFor: { kind: 'choices', options: ['never', ...services], none: 'never' },
 } as const satisfies Form;
 

@@ -1,7 +1,7 @@
 import { createMemo, createSignal, untrack } from 'solid-js';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Form } from '../../../shared/records/form';
-import { askForms } from '../../../shared/records/forms/asked';
+import { findAskForm } from '../../../shared/records/forms/askedHere';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { StrandRecord } from '../../../shared/records/record';
 import type { AskStep } from '../../../shared/records/steps';
@@ -23,7 +23,10 @@ import { makeReading, writeKept } from './readContext';
  * Checked in tests/src/screens/askStep.test.tsx.
  */
 export function createAsking(step: AskStep, props: StepProps) {
-  const form: Form = askForms[step];
+  const form: Form = findAskForm(
+    step,
+    untrack(() => props.settings.profile),
+  );
   const kept = (): RawForm => {
     const { answers, lastTime } = props.consultation.record;
     const nowMs = untrack(() => props.nowMs);

@@ -180,6 +180,7 @@ export function SettingsScreen(
 const picks = {
   chairs: ['4', '6', '8'],
   ageLine: ['16', '18'],
+  ceilingPercent: ['6', '9', '12'],
   skinTestWaitH: ['24', '48', '72'],
   skinTestLapsesDays: ['7', '28', '90'],
 };

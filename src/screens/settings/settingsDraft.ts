@@ -55,6 +55,9 @@ export function draftSettings(settings: Settings): RawForm {
     shelf: shelf.map(draftEntry),
     carried: settings.carried ? 'yes' : 'no',
     spoken: settings.spoken ? 'yes' : 'no',
+    contact: settings.contact,
+    ceilingPercent: profile.ceilingPercent,
+    isAnyReactionAbsolute: profile.isAnyReactionAbsolute ? 'yes' : 'no',
     hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
     ageLine: profile.ageLine ?? undefined,
     skinTestWaitH: profile.skinTestWaitH,
@@ -98,11 +101,14 @@ export function readSettings(
     shelf: said.shelf.map(makeEntry),
     carried: said.carried === 'yes',
     spoken: said.spoken === 'yes',
+    contact: said.contact,
     profile: {
       ageLine: said.ageLine ?? null,
       skinTestWaitH: said.skinTestWaitH,
       skinTestLapsesDays: said.skinTestLapsesDays,
       skinTestFor: said.skinTestFor.filter((service) => service !== 'never'),
+      ceilingPercent: said.ceilingPercent,
+      isAnyReactionAbsolute: said.isAnyReactionAbsolute === 'yes',
     },
   });
 }

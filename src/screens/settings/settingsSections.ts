@@ -7,12 +7,12 @@ type Name = keyof typeof settingsForm;
  * of them: checked in tests/src/screens/settings/settingsScreen.test.tsx.
  */
 export const settingsSections = {
-  salon: ['chairs', 'altitude', 'spoken'],
+  salon: ['chairs', 'altitude', 'contact', 'spoken'],
   staff: ['staff'],
   shelf: ['shelf'],
   units: ['temperature', 'mass', 'length', 'scaleStepG'],
   skinTest: ['skinTestWaitH', 'skinTestLapsesDays', 'skinTestFor'],
-  rules: ['hasAgeLine', 'ageLine', 'carried'],
+  rules: ['hasAgeLine', 'ageLine', 'ceilingPercent', 'isAnyReactionAbsolute', 'carried'],
 } as const satisfies Readonly<Record<string, readonly Name[]>>;
 
 export type SettingsSection = keyof typeof settingsSections;

@@ -18,6 +18,8 @@ export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWor
     const { min, max } = settingsForm[name].field;
     return withRange(questions[name], ranges[name](write(min), write(max)));
   };
+  const { min: weakest, max: strongest } = settingsForm.ceilingPercent.field;
+  const sayPercent = (value: number) => formatQuantity(value, 'percent', units, words.locale);
   const sayNames = (name: 'staff' | 'shelf') => {
     const { max, of } = settingsForm[name];
     return withRange(questions[name], ranges[name](write(max), write(of.name.maxLength)));
@@ -32,6 +34,10 @@ export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWor
         told: (figure) => altitudeTold(figure, unit),
       },
       ranges.altitude(write(altitude.field.min), write(altitude.field.max), unit),
+    ),
+    ceilingPercent: withRange(
+      questions.ceilingPercent,
+      ranges.ceilingPercent(sayPercent(weakest), sayPercent(strongest)),
     ),
     chairs: sayNumber('chairs'),
     ageLine: sayNumber('ageLine'),

@@ -17,6 +17,7 @@ type AbsoluteRuleId = {
 /** Which answer raised it? Told for every stop there is, or it does not compile. */
 const answers: Readonly<Record<AbsoluteRuleId, Correctable>> = {
   'stop.reactionEver': 'client',
+  'stop.anyReaction': 'client',
   'stop.persulfateReaction': 'client',
   'stop.blackTattoo': 'client',
   'stop.scalpBroken': 'client',

@@ -174,6 +174,10 @@ const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
     what: `Over ${figures.ceiling} (${figures.ceilingVolumes}).`,
     clears: 'Nothing stronger goes on hair. Take a weaker developer.',
   },
+  overHouseCeiling: {
+    what: 'Stronger than any bottle of this house.',
+    clears: 'Take a weaker developer. Settings say how strong.',
+  },
   stronger: { what: 'Stronger than the strand and the decision allow.', clears: 'Take a weaker developer.' },
   longer: { what: 'Longer than the strand was.', clears: 'A shorter time, or a new strand.' },
   tooMuchForAStrand: { what: 'More than a strand needs.', clears: 'A few grams are enough.' },

@@ -18,6 +18,11 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     why: label,
     clears: byCorrection,
   },
+  'stop.anyReaction': {
+    what: 'It tingled before. Here any reaction stops.',
+    why: 'The label text says “any reaction ever” (EU Reg. 1223/2009, Annex III); this house reads it strictly.',
+    clears: byCorrection,
+  },
   'stop.persulfateReaction': {
     what: 'Hives or a tight chest after colour or lightener.',
     why: 'Persulfates can cause hives, asthma and, rarely, shock (Pang & Fiume 2001).',
@@ -76,6 +81,11 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
   'judgement.relaxerThenLightener': {
     what: 'Relaxed hair, and she wants to go lighter.',
     why: 'Common practice: hydroxide and lightener together break hair.',
+    clears: byJudgement,
+  },
+  'judgement.relaxerAndPerm': {
+    what: 'Both a relaxer and a perm on this hair.',
+    why: 'Common practice: hydroxide and thio never overlap; where they did, hair breaks.',
     clears: byJudgement,
   },
   'judgement.snapsWhenWet': {

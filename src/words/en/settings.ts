@@ -50,6 +50,19 @@ const questions: FormWords<typeof settingsForm> = {
     hint: '“Chair 3: rinse.” No name and no ticket, since other clients hear it.',
     options: { no: 'No', yes: 'Yes' },
   },
+  contact: {
+    ask: 'Whom does she call about late itching?',
+    hint: 'Stands on her card: a number, or what the salon answers to.',
+  },
+  ceilingPercent: {
+    ask: 'The strongest bottle here',
+    hint: `The law’s ceiling is ${figures.ceiling} (EU Reg. 1223/2009, Annex III). This house may draw it lower.`,
+  },
+  isAnyReactionAbsolute: {
+    ask: 'Does a tingle that stopped on rinsing stop her too?',
+    hint: '“Any reaction ever” (label text, Reg. 1223/2009, Annex III), read strictly. Else a named person judges: common practice.',
+    options: { no: 'No, a person judges', yes: 'Yes, it stops her' },
+  },
   hasAgeLine: {
     ask: 'Is anybody too young to be coloured here?',
     hint: 'EU and UK label text: not meant for under 16 (Reg. 1223/2009, Annex III).',
@@ -83,6 +96,7 @@ type Say = (question: string) => string;
 /** What a figure or a name may be, with its unit. */
 const ranges = {
   altitude: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}.`,
+  ceilingPercent: (low: string, high: string) => `${low} to ${high}.`,
   chairs: (low: string, high: string) => `${low} to ${high}.`,
   ageLine: (low: string, high: string) => `${low} to ${high} years.`,
   skinTestWaitH: (low: string, high: string) => `${low} to ${high} hours.`,
@@ -121,6 +135,7 @@ export const settings = {
     rules: (say: Say) =>
       [
         say('ageLine') === '' ? 'no age line' : `nobody under ${say('ageLine')}`,
+        `no bottle over ${say('ceilingPercent')}`,
         `carried outcomes: ${say('carried').toLowerCase()}`,
       ].join(' · '),
   },

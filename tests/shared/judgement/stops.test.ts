@@ -35,6 +35,11 @@ const edges: readonly (readonly [RuleId, readonly Changes[], readonly Changes[]]
     [{ client: { reactions: ['none'] } }, { client: { reactions: ['tingled'] } }],
   ],
   [
+    'stop.anyReaction',
+    [{ client: { reactions: ['tingledStops'] } }],
+    [{ client: { reactions: ['tingled'] } }, { client: { reactions: ['none'] } }],
+  ],
+  [
     'stop.persulfateReaction',
     [{ client: { reactions: ['hives'] } }, { client: { reactions: ['tightChest'] } }],
     [{ client: { reactions: ['rash'] } }],
@@ -63,6 +68,11 @@ const edges: readonly (readonly [RuleId, readonly Changes[], readonly Changes[]]
     ],
   ],
   [
+    'judgement.relaxerAndPerm',
+    [{ hotTools: { history: ['perm', 'relaxer'] } }],
+    [relaxedHair, { hotTools: { history: ['perm'] } }, { hotTools: { history: ['perm', 'keratin'] } }],
+  ],
+  [
     'judgement.snapsWhenWet',
     [{ feelHair: { wetStretch: 'snaps' } }],
     ['staysLong', 'springsBack', 'unknown'].map((wetStretch) => ({ feelHair: { wetStretch } })),
@@ -85,7 +95,7 @@ describe('the rules that answers raise', () => {
     const all = clientForm.reactions.options.filter((option) => option !== 'none');
     const raised = stops({ client: { reactions: all, scalp: 'broken' }, feelHair: { wetStretch: 'snaps' } });
     expect(raised).toEqual([...new Set(raised)].sort());
-    expect(raised).toHaveLength(6);
+    expect(raised).toHaveLength(7);
   });
 
   it('match the answers a form calls absolute: those and no others stop for good', () => {

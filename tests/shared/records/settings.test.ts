@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { shelfForm } from '../../../shared/records/forms/shelf';
-import { defaultSettings, settingsSchema } from '../../../shared/records/settings';
+import { defaultSettings, type Settings, settingsSchema } from '../../../shared/records/settings';
 
 const takes = (skinTestWaitH: number): boolean =>
   v.is(settingsSchema, { ...defaultSettings, profile: { ...defaultSettings.profile, skinTestWaitH } });
@@ -52,16 +52,25 @@ describe('the shelf', () => {
     expect(read({ ...mist, ...more }).success).toBe(false);
   });
 
+  const asBefore = { contact: '', house: { ceilingPercent: 12, isAnyReactionAbsolute: false } };
   // Of an edition as it was written: never changed, and another one is added when the shape changes.
   it.each([
-    ['settingsEdition.json', 'sprays had lists', { spoken: false }],
-    ['settingsEdition2.json', 'a line may be spoken', {}],
-  ])('of the edition in %s, kept since %s, is read as it was written', (name, _since, since) => {
-    const file = join(import.meta.dirname, 'fixtures', name);
-    const edition = JSON.parse(readFileSync(file, 'utf8')) as object;
-    const taken = v.safeParse(settingsSchema, edition);
-    expect(taken.success && taken.output).toStrictEqual({ ...since, ...edition });
-  });
+    ['settingsEdition.json', 'sprays had lists', { spoken: false, ...asBefore }],
+    ['settingsEdition2.json', 'a line may be spoken', asBefore],
+    ['settingsEdition3.json', 'a house may draw its own ceiling', { house: {} }],
+  ])(
+    'of the edition in %s, kept since %s, is read as it was written',
+    (name, _since, { house, ...since }) => {
+      const file = join(import.meta.dirname, 'fixtures', name);
+      const edition = JSON.parse(readFileSync(file, 'utf8')) as Settings;
+      const taken = v.safeParse(settingsSchema, edition);
+      expect(taken.success && taken.output).toStrictEqual({
+        ...since,
+        ...edition,
+        profile: { ...house, ...edition.profile },
+      });
+    },
+  );
 
   it('takes all that today’s form takes, and more', () => {
     const { ingredients, makerSaysUpToC, trial: tried } = shelfForm;

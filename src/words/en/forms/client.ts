@@ -56,6 +56,7 @@ export const clientWords: FormWords<typeof clientForm> = {
     options: {
       none: 'None of these',
       tingled: 'Tingled, gone on rinsing',
+      tingledStops: 'Tingled, gone on rinsing',
       swelling: 'Swelling',
       blisters: 'Blisters',
       weeping: 'Weeping skin',

@@ -42,6 +42,9 @@ export function makeHeardAnswers(settingsById: readonly Settings[]) {
       ...(client?.scalp === 'tight' ? ['judgement.scalpTight'] : []),
       ...((hotTools?.relaxedWithinTwoWeeks ?? 'no') === 'no' ? [] : ['judgement.relaxedRecently']),
       ...(isLifting() && hotTools?.history?.includes('relaxer') ? ['judgement.relaxerThenLightener'] : []),
+      ...(['relaxer', 'perm'].every((each) => hotTools?.history?.includes(each as 'perm'))
+        ? ['judgement.relaxerAndPerm']
+        : []),
       ...(feelHair?.wetStretch === 'snaps' ? ['judgement.snapsWhenWet'] : []),
     ];
   };
