@@ -11,6 +11,7 @@ import { viewSkinTest } from '../skinTest/skinTestView';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
 import { NothingNew } from './NothingNew';
+import { Pregnant } from './Pregnant';
 
 /** Whoever is back is asked in one go what is new; anybody else, and whoever has news, question by question. */
 export function Client(props: StepProps) {
@@ -50,6 +51,7 @@ function AskClient(props: StepProps) {
         summary={words.skinTest.title}
         laterOn={laterOn()}
         words={ageWords()}
+        corner={(path) => path === 'scalp' && <Pregnant />}
         also={
           <Show when={mayCallOff()}>
             <BigButton kind="quiet" act="started-by-mistake" onPress={() => setIsMistakeOpen(true)}>

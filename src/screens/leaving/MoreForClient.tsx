@@ -3,6 +3,7 @@ import { backSteps } from '../../../shared/records/steps';
 import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import { Cautions } from '../cautions/Cautions';
 import { FinishHere } from '../finish/FinishHere';
 import { isOpenNow } from '../isOpenNow';
 import { mayTell, TellsOf } from '../reaction/TellsOf';
@@ -16,7 +17,7 @@ import './leaving.css';
 import { ParkForm } from './ParkForm';
 import { isNothingDone, StartedByMistake } from './StartedByMistake';
 
-const ways = ['back', 'park', 'end', 'tells', 'glass', 'card', 'mistake'] as const;
+const ways = ['back', 'park', 'end', 'tells', 'glass', 'card', 'cautions', 'mistake'] as const;
 type Way = (typeof ways)[number];
 
 /** What is open for this client from every step: a tile for each, and behind it one thing to do. */
@@ -45,6 +46,7 @@ export function MoreForClient(
     tells: () => mayTell(props),
     glass: () => mayReactInGlass(props),
     card: () => mayPrintCard(props),
+    cautions: () => true,
     mistake: isMistake,
   };
   const labels: Readonly<Record<Way, string>> = {
@@ -54,6 +56,7 @@ export function MoreForClient(
     tells: words.reaction.tells.open,
     glass: words.strandTest.glass.late,
     card: words.strandCard.open,
+    cautions: words.cautionList.open,
     mistake: words.leaving.byMistake,
   };
   const open = createMemo(() => ways.filter((each) => isThere[each]()));
@@ -81,6 +84,7 @@ export function MoreForClient(
     tells: () => <TellsOf {...props} isOpenAtFirst onTold={() => props.onDone()} />,
     glass: () => <GlassReacted {...props} onTold={() => props.onDone()} />,
     card: () => <PrintCard {...props} />,
+    cautions: () => <Cautions />,
     mistake: () => <StartedByMistake {...props} />,
   };
 

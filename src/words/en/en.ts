@@ -1,6 +1,7 @@
 import { alarm } from './alarm';
 import { asking } from './asking';
 import { bar } from './bar';
+import { cautionList } from './cautionList';
 import { cautions } from './cautions';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
@@ -55,6 +56,7 @@ export const en = {
   leaving,
   bar,
   alarm,
+  cautionList,
   cautions,
   skinTest,
   skinTests,

@@ -1,4 +1,5 @@
 import type { StoryStep } from '../../../seeds/story';
+import { cautionMoments } from '../../../shared/judgement/cautions';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
 import { scenesOfCard } from './cardScenes';
 import {
@@ -533,6 +534,15 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       end: scene(fullHouse, '[data-panel="end"]', (hand) => toMore(hand, 'end')),
       tells: scene(fullHouse, '[data-panel="tells-of"]', (hand) => toMore(hand, 'tells')),
       glass: scene(alone(inGlass), '[data-panel="glass-reacted"]', (hand) => toMore(hand, 'glass')),
+      ...Object.fromEntries(
+        cautionMoments.map((moment) => [
+          `cautions-${moment}`,
+          scene(fullHouse, '[data-panel="cautions"] [data-stated]', async (hand) => {
+            await toMore(hand, 'cautions');
+            await hand.act(`cautions-${moment}`);
+          }),
+        ]),
+      ),
       mistake: scene(alone(until('OPENED')), '[data-panel="mistake"]', (hand) => toMore(hand, 'mistake')),
     },
   },

@@ -113,6 +113,15 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: unsaved('client', asked.client),
     also: {
       answered: still('client', alone(until('SKIN_TEST_NOTED'))),
+      pregnant: {
+        logs: alone(until('SKIN_TEST_NOTED')),
+        go: async (hand) => {
+          await open(hand);
+          await hand.press('[data-ledger="scalp"]');
+          await hand.act('pregnant');
+        },
+        shows: 'dialog[open] .pregnant-said',
+      },
     },
   },
   hotTools: {
