@@ -218,7 +218,19 @@ export const sendHome = (afterMs: number): readonly Beat[] => [
   [afterMs, { type: 'FINISHED' }],
   [
     9 * minute,
-    { type: 'PLAN_GIVEN', answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' } },
+    {
+      type: 'PLAN_GIVEN',
+      answers: {
+        settingC: '320',
+        passes: '1',
+        restH: '48',
+        back: 'weeks6',
+        skinNow: 'calm',
+        toolsNow: 'offCooling',
+        cardNow: 'printed',
+        lateItching: 'saidItBack',
+      },
+    },
   ],
 ];
 

@@ -145,7 +145,16 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
     opal(minute, { type: 'FINISHED' }),
     opal(10 * minute, {
       type: 'PLAN_GIVEN',
-      answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' },
+      answers: {
+        settingC: '320',
+        passes: '1',
+        restH: '48',
+        back: 'weeks6',
+        skinNow: 'calm',
+        toolsNow: 'offCooling',
+        cardNow: 'printed',
+        lateItching: 'saidItBack',
+      },
     }),
   ],
 };

@@ -76,7 +76,16 @@ const toTheEnd: readonly StoryStep[] = [
   juno(minute, { type: 'FINISHED' }),
   juno(5 * minute, {
     type: 'PLAN_GIVEN',
-    answers: { settingC: '320', passes: '1', restH: '48', back: 'weeks6' },
+    answers: {
+      settingC: '320',
+      passes: '1',
+      restH: '48',
+      back: 'weeks6',
+      skinNow: 'calm',
+      toolsNow: 'offCooling',
+      cardNow: 'printed',
+      lateItching: 'saidItBack',
+    },
   }),
 ];
 

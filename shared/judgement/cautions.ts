@@ -8,8 +8,7 @@ export interface StatedCaution {
   readonly source: string;
 }
 
-const training =
-  'common practice, no source: training texts, not a regulator; the maker’s method comes first';
+const training = 'common practice, no source: training texts; the maker’s method comes first';
 const practice = 'common practice, no source';
 const burns = 'published: burn first-aid guidance';
 const persulfates = 'published: Pang & Fiume, Int. J. Toxicol. 20(S3):7–21, 2001, and clinical reports';
@@ -31,7 +30,7 @@ export const statedCautions = {
   gloves: { when: 'mixing', source: 'published: HSE (UK) hairdressing guidance' },
   ventilation: { when: 'mixing', source: 'published: TRGS 530 (2007 edition, since replaced)' },
   powder: { when: 'mixing', source: 'published: product labels; Nielsen et al., J. Occup. Health 2016' },
-  bowlAndLid: { when: 'mixing', source: `${practice}; product labels` },
+  bowlAndLid: { when: 'mixing', source: 'published: product labels; common practice' },
   metalSalts: { when: 'mixing', source: training },
   lashesAndBrows: { when: 'onHer', source: 'published: U.S. FD&C Act §601(a), 21 U.S.C. 361(a)' },
   persulfates: { when: 'onHer', source: persulfates },
@@ -40,7 +39,7 @@ export const statedCautions = {
   breathFirst: { when: 'ifItBurns', source: persulfates },
   rinseNow: { when: 'ifItBurns', source: burns },
   eyes: { when: 'ifItBurns', source: 'published: product labels; Nielsen et al., J. Occup. Health 2016' },
-  noSpray: { when: 'heat', source: `${practice}; product labels` },
+  noSpray: { when: 'heat', source: 'published: product labels; common practice' },
   ironsStayHot: { when: 'heat', source: 'published: J. Burn Care Res. 29:650–654, 2008' },
   restFromHeat: { when: 'home', source: 'assumed: two days let it settle through a wash' },
   lateItching: { when: 'home', source: practice },

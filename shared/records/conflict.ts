@@ -130,6 +130,9 @@ export function findConflict(
       const weighedAtMs = findBowl(record, event.payload.zone)?.atMs ?? atMs;
       return atMs - weighedAtMs > ASSUMED_USE_WITHIN_MS ? { kind: 'bowlTooOld', weighedAtMs } : null;
     }
+    // Nobody is sent home with skin that burns: it is a reaction until somebody says by name that it is none.
+    case 'PLAN_GIVEN':
+      return event.payload.skinNow === 'burns' ? atField('skinNow', 'notHomeYet') : null;
     default:
       return null;
   }

@@ -20,7 +20,8 @@ export type ConflictCode =
   | 'needsCorrection'
   | 'noStrandHeld'
   | 'hasBadSigns'
-  | 'growsSo';
+  | 'growsSo'
+  | 'notHomeYet';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (

@@ -145,5 +145,14 @@ export const ontoTheHead: readonly StoryStep[] = [
 
 export const planForHome: StoryStep = maren(10 * minute, {
   type: 'PLAN_GIVEN',
-  answers: { settingC: '325', passes: '1', restH: '72', back: 'weeks8' },
+  answers: {
+    settingC: '325',
+    passes: '1',
+    restH: '72',
+    back: 'weeks8',
+    skinNow: 'calm',
+    toolsNow: 'offCooling',
+    cardNow: 'printed',
+    lateItching: 'saidItBack',
+  },
 });

@@ -44,7 +44,8 @@ export const extendedForm = {
 export const ASSUMED_REST_H = 48;
 
 /**
- * How should she treat it at home, and when does she come back? No less rest than ASSUMED_REST_H. One pass, four to
+ * How should she treat it at home, and when does she come back? And before she leaves four things, each said by its value
+ * and never as "checked": eight in all, nine or fewer to a pause (published: Degani & Wiener, Human Factors 35:28–43, 1993). No less rest than ASSUMED_REST_H. One pass, four to
  * twelve weeks: common practice, no source.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: two weeks at most, from hand-warm to past
  * what tools are sold for.
@@ -58,6 +59,10 @@ export const planForm = {
     or: ASSUMED_REST_H,
   },
   back: { kind: 'choice', options: ['weeks4', 'weeks6', 'weeks8', 'weeks12', 'noDate'] },
+  skinNow: { kind: 'choice', options: ['calm', 'pink', 'burns'], addedIn: 4 },
+  toolsNow: { kind: 'choice', options: ['noneUsed', 'offCooling'], addedIn: 4 },
+  cardNow: { kind: 'choice', options: ['printed', 'photographed', 'notWanted'], addedIn: 4 },
+  lateItching: { kind: 'choice', options: ['saidItBack', 'toldHer', 'notTold'], addedIn: 4 },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

@@ -17,7 +17,6 @@ export function Cautions() {
   const [when, setWhen] = createSignal<CautionMoment>('skinTest');
   return (
     <section class="panel" data-panel="cautions">
-      <h3>{said().title}</h3>
       <div class="caution-moments">
         <For each={cautionMoments}>
           {(moment) => (

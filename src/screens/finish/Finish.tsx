@@ -1,58 +1,95 @@
+import { createMemo, Show, untrack } from 'solid-js';
+import { suggestHomeSetting } from '../../../shared/judgement/homeSetting';
 import { planForm } from '../../../shared/records/forms/bowl';
-import { readForm } from '../../../shared/records/readForm';
+import { type FieldRefusal, readForm } from '../../../shared/records/readForm';
+import { writeForm } from '../../../shared/records/writeForm';
 import { BigButton } from '../../parts/BigButton';
+import { Paper } from '../../parts/Paper';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
+import { useEverybody } from '../everybody';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
+import { whyNotPrint } from '../strandCard/whyNotPrint';
+import { HandOut } from './HandOut';
 import { PlanCard } from './PlanCard';
 
 /** Offered in one tap. Assumed because they lie well below 400 °F, above which the cortex softens (common practice). */
 const ASSUMED_SETTINGS = { C: ['120', '140', '160', '180'], F: ['250', '300', '325', '350'] } as const;
 const otherPicks = { passes: ['1', '2'], restH: ['48', '72', '168'] };
 
-/** What she does at home from today; giving her the plan closes the consultation. */
+/**
+ * What she does at home from today, and what is looked at before she leaves; giving her the plan closes the consultation.
+ * How hot stands there as it is suggested, and can be said otherwise. Checked in tests/src/screens/colourOn/bowlScreens.test.tsx.
+ */
 export function Finish(props: StepProps) {
   const words = useWords();
   const said = () => words.finish;
-  const plan = () => {
-    const read = readForm(planForm, asked.draft.raw(), {
-      units: props.settings.units,
-      hasAgeLine: false,
-      nowMs: props.nowMs,
-    });
-    return read.ok ? read.value : null;
+  const record = () => props.consultation.record;
+  const suggested = untrack(() => suggestHomeSetting(record(), props.settings.units.temperature));
+  const initial = untrack(() => {
+    const { settingC } = writeForm(planForm, { settingC: suggested.settingC }, props.settings.units);
+    return settingC === undefined ? {} : { settingC };
+  });
+  const asked = createEventForm(props, planForm, `${props.consultation.id}/plan`, initial);
+  const plan = createMemo(() => {
+    const context = { units: props.settings.units, hasAgeLine: false, nowMs: untrack(() => props.nowMs) };
+    const read = readForm(planForm, asked.draft.raw(), context);
+    return read.ok && read.value.skinNow !== 'burns' ? read.value : null;
+  });
+  /** Said at once, and not only when she is on her way. */
+  const notHome = (): readonly FieldRefusal[] =>
+    asked.draft.raw().skinNow === 'burns' ? [{ path: 'skinNow', code: 'notHomeYet' }] : [];
+  const planWords = () => {
+    const { settingC, ...others } = said().plan;
+    return { settingC: { ...settingC, hint: said().whyThis[suggested.why] }, ...others };
   };
-  const asked = createEventForm(props, planForm, `${props.consultation.id}/plan`, {});
+  const everybody = useEverybody(() => props.consultation);
+  const whyNot = createMemo(() => whyNotPrint(everybody(), props.nowMs, words, props.settings.units));
   return (
     <StepPage
       page={props.page}
       title={said().title}
       actions={
-        <BigButton kind="primary" act="give-plan" onPress={() => void asked.send('PLAN_GIVEN')}>
-          {said().give}
-        </BigButton>
+        <>
+          <Show when={plan()}>
+            <BigButton
+              act="print-hand-out"
+              isWay
+              isDisabled={whyNot() !== null}
+              onPress={() => window.print()}
+            >
+              {said().print}
+            </BigButton>
+          </Show>
+          <BigButton kind="primary" act="give-plan" onPress={() => void asked.send('PLAN_GIVEN')}>
+            {said().give}
+          </BigButton>
+        </>
       }
     >
       <PartSheet
         step={props}
         form={asked}
         questions={planForm}
-        words={said().plan}
+        words={planWords()}
         picks={{ ...otherPicks, settingC: ASSUMED_SETTINGS[props.settings.units.temperature] }}
+        also={notHome()}
         summary={said().card}
       >
-        <PlanCard
-          record={props.consultation.record}
-          settings={props.settings}
-          plan={plan()}
-          atMs={props.nowMs}
-        />
+        <PlanCard record={record()} settings={props.settings} plan={plan()} atMs={props.nowMs} />
       </PartSheet>
-      <p class="soft closing-line">{said().caution}</p>
+      <p class="soft closing-line">{plan() === null ? said().caution : (whyNot() ?? said().printHint)}</p>
       <SentRefusal refusal={asked.refusal()} />
+      <Show when={plan()}>
+        {(given) => (
+          <Paper page="hand-out">
+            <HandOut record={record()} settings={props.settings} plan={given()} atMs={props.nowMs} />
+          </Paper>
+        )}
+      </Show>
     </StepPage>
   );
 }

@@ -1,7 +1,7 @@
 import { type Accessor, createMemo, createSignal, For, Show } from 'solid-js';
-import { Portal } from 'solid-js/web';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { Paper } from '../../parts/Paper';
 import { useWords } from '../../parts/useWords';
 import { useEverybody } from '../everybody';
 import type { StepProps } from '../stepProps';
@@ -71,10 +71,7 @@ export function PrintCard(props: Pick<StepProps, 'consultation' | 'settings' | '
               {said().print}
             </BigButton>
           </div>
-          {/* What paper gets, as long as this page is open: a print may be asked for by the tablet's own menu. */}
-          <Portal>
-            <div class="paper">{renderCard(one)}</div>
-          </Portal>
+          <Paper page="strand-card">{renderCard(one)}</Paper>
         </section>
       )}
     </Show>

@@ -21,7 +21,7 @@ const all: Readonly<Record<StatedCautionId, string>> = {
   powder: 'Powder: lid on, scoop low, mind your eyes. Whoever has asthma does not mix it.',
   bowlAndLid: 'Plastic or glass, never metal. Never cap or keep what is mixed: it bursts. Keep powder dry.',
   metalSalts:
-    'Henna mixes, grey restorers, box colour nobody knows: a cutting in a glass first, off the head. It can still break next day.',
+    'Henna mixes, grey restorer, unknown box colour: a cutting in a glass first. It can still break next day.',
   lashesAndBrows: 'Never on lashes or brows.',
   persulfates: 'Wheezed or had hives from lightener, ever: never again.',
   noDryer: 'No dryer or lamp on lightener unless the maker says so.',
@@ -38,7 +38,6 @@ const all: Readonly<Record<StatedCautionId, string>> = {
 
 export const cautionList = {
   open: 'Cautions',
-  title: 'Cautions',
   moments,
   all,
   note: 'Local law, the maker’s directions and a licensed professional’s judgement come first.',

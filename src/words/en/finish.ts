@@ -17,18 +17,51 @@ const plan: FormWords<typeof planForm> = {
       noDate: 'No date',
     },
   },
+  skinNow: {
+    ask: 'How is her skin now?',
+    short: 'Skin now',
+    hint: 'Ask her, and look along the hairline.',
+    options: { calm: 'Calm', pink: 'Pink, no pain', burns: 'Stings, burns or swells' },
+  },
+  toolsNow: {
+    ask: 'Where are the irons?',
+    short: 'Irons',
+    options: { noneUsed: 'None was on', offCooling: 'Off, cooling in the stand' },
+  },
+  cardNow: {
+    ask: 'How does she take her card along?',
+    short: 'Card',
+    options: { printed: 'Printed', photographed: 'Photographed', notWanted: 'She wants none' },
+  },
+  lateItching: {
+    ask: 'Late itching: whom does she call?',
+    short: 'Late itching',
+    hint: 'A reaction may come days later.',
+    options: { saidItBack: 'She said it back', toldHer: 'I told her', notTold: 'Not told' },
+  },
 };
 
 export const finish = {
   plan,
   title: 'Home with a heat plan',
   goThere: 'Finish: the heat plan',
-  rules: [
-    'Completely dry first. No hot tool on wet or damp hair.',
-    'Fine sections, one pass.',
-    'No aerosol or alcohol spray near hot plates.',
-    'Late itching or a rash: call us, and see a doctor.',
+  rules: (heat: string) => [
+    'Completely dry first. No tool made for wet hair, ever.',
+    `Fine sections, one pass, done within ${figures.longestPass}.`,
+    `At ${heat} never without heat protectant. No aerosol or alcohol spray near hot plates.`,
+    'Scorched hair does not recover: it is cut.',
   ],
+  lateItching: (whom: string) => `Late itching or a rash: call ${whom}, and see a doctor.`,
+  us: 'us',
+  emergency: 'Throat, breath or faint: the emergency number at once.',
+  whyThis: {
+    weak: 'An estimate: this hair has shown damage, or much of it is not known.',
+    lower: 'An estimate: a step below the hottest she told.',
+    usual: 'An estimate: she told no hot tool.',
+  },
+  print: 'Print her card',
+  printHint: 'One page of A5. While the tablet’s print window is open nothing calls: close it soon.',
+  mapTitle: 'What heat and bleach have done, by what she told: an estimate',
   card: 'Her heat plan',
   cardTitle: (ticket: string) => `${ticket}: heat at home`,
   noHotter: 'Iron no hotter than',

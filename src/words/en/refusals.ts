@@ -49,6 +49,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
   growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
+  notHomeYet: () => 'Not home yet. Rinse, and tap “Burning, swelling”.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 

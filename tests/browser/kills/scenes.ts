@@ -46,8 +46,8 @@ export const scenes: Readonly<Record<Place, Scene>> = {
     return [await aim(page, '[data-act="stinging-no"]', 'LOOKED')];
   },
   plan: async (page) => {
-    await chooseAny(page, 'settingC');
-    await chooseAny(page, 'back');
+    for (const question of ['back', 'toolsNow', 'cardNow', 'lateItching']) await chooseAny(page, question);
+    await choose(page, 'skinNow', 'calm');
     return [await aim(page, '[data-act="give-plan"]', 'PLAN_GIVEN')];
   },
 };

@@ -39,7 +39,7 @@ import {
 } from './houses';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
-import type { SceneHand } from './sceneHand';
+import { type SceneHand, sayPlan } from './sceneHand';
 
 /** The screens that are no state of one client. */
 export type BesideName =
@@ -240,8 +240,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       lookDue: scene(alone(until('STRAND_STARTED'), 4 * minuteMs), '.strip[data-call="look"]'),
       ended: scene(alone(until('FINISHED')), '.ended-said', async (hand) => {
         await hand.open(3);
-        await hand.press('[data-question="settingC"] button[data-option]');
-        await hand.press('[data-question="back"] button[data-option]');
+        await sayPlan(hand);
         await hand.act('give-plan');
       }),
     },

@@ -24,7 +24,7 @@ import {
 import { refuseClosing, refuseWrites } from './harms';
 import { alone, among } from './houses';
 import type { Scene, ScenesOf } from './scene';
-import type { SceneHand } from './sceneHand';
+import { type SceneHand, sayPlan } from './sceneHand';
 
 const on = (step: ScreenName) => `main[data-step="${step}"]`;
 const open = ({ open }: SceneHand) => open(3);
@@ -385,8 +385,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         logs: among(until('FINISHED')),
         go: async (hand) => {
           await open(hand);
-          for (const option of ['[data-option="300"]', '[data-option="weeks6"]'])
-            await hand.press(`.sheet ${option}`);
+          await sayPlan(hand);
         },
         shows: '.plan-card',
       },
@@ -518,8 +517,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       harm: refuseClosing,
       go: async (hand) => {
         await open(hand);
-        await hand.press('[data-question="settingC"] button[data-option]');
-        await hand.press('[data-question="back"] button[data-option]');
+        await sayPlan(hand);
         await hand.act('give-plan');
       },
       shows: on('ended'),

@@ -56,3 +56,9 @@ export function makeSceneHand(page: Page): SceneHand {
     },
   };
 }
+
+/** All that is said at the finish, one tile after the other. */
+export async function sayPlan({ press }: SceneHand): Promise<void> {
+  for (const option of ['weeks6', 'calm', 'offCooling', 'printed', 'saidItBack'])
+    await press(`.sheet [data-option="${option}"]`);
+}

@@ -147,7 +147,17 @@ describe('reactions and stops', () => {
 
   test('hives told in a stop or at the finish are written down, and handed on to her next visit', () => {
     const atFinish = [...toColourOn, 20 * minuteMs, rinse, tap('FINISHED'), hives];
-    const done = [...atFinish, tap('PLAN_GIVEN', { settingC: '320', back: 'weeks6' })];
+    const done = [
+      ...atFinish,
+      tap('PLAN_GIVEN', {
+        settingC: '320',
+        back: 'weeks6',
+        skinNow: 'calm',
+        toolsNow: 'offCooling',
+        cardNow: 'printed',
+        lateItching: 'saidItBack',
+      }),
+    ];
     expect(hasStandingStop(play(done).record)).toBe(true);
     expect(restart(done)).toBe('taken up');
     const broken = say('client', { ...answersOf().client, scalp: 'broken' });

@@ -186,7 +186,17 @@ describe('a change of the tablet’s clock', () => {
 
 describe('an ending', () => {
   const end: Readonly<Record<Ending, RawEvent>> = {
-    done: { type: 'PLAN_GIVEN', answers: { settingC: '320', back: 'weeks6' } },
+    done: {
+      type: 'PLAN_GIVEN',
+      answers: {
+        settingC: '320',
+        back: 'weeks6',
+        skinNow: 'calm',
+        toolsNow: 'offCooling',
+        cardNow: 'printed',
+        lateItching: 'saidItBack',
+      },
+    },
     weSaidNo: { type: 'WE_SAID_NO', answers: { reason: 'hairTooWeak' } },
     clientSaidNo: { type: 'CLIENT_SAID_NO', answers: { reason: 'changedHerMind' } },
     calledOff: { type: 'CALLED_OFF', answers: { reason: 'noTime' } },

@@ -82,7 +82,14 @@ const winding: readonly Told[] = [
   tap('CLOCK_CORRECTED', { shiftMs: String(-hourMs) }),
   tap('BOWL_RINSED', zone),
   tap('FINISHED'),
-  tap('PLAN_GIVEN', { settingC: '320', back: 'weeks6' }),
+  tap('PLAN_GIVEN', {
+    settingC: '320',
+    back: 'weeks6',
+    skinNow: 'calm',
+    toolsNow: 'offCooling',
+    cardNow: 'printed',
+    lateItching: 'saidItBack',
+  }),
 ];
 
 const reaction: readonly Told[] = [

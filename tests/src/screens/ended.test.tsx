@@ -3,6 +3,7 @@ import { afterEach, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import { refuse } from '../../../shared/result';
+import { planSaid } from './planSaid';
 import { showStation } from './stationOnTablet';
 
 afterEach(cleanup);
@@ -25,7 +26,7 @@ async function endWithoutRoom() {
   const id = await shown.play(endsIronedWet.steps.slice(0, -1));
   await shown.tap('[data-chair="3"]');
   await shown.tap('[data-act=who-Opal]');
-  await shown.answer(['settingC', '300'], ['back', 'weeks6']);
+  await shown.answer(...planSaid);
   await shown.tap('[data-act=give-plan]');
   return { ...shown, store, id };
 }

@@ -219,7 +219,14 @@ export function goOnward(scene: Scene): RawEvent {
     case 'colourOn':
       return onTheHead(scene);
     case 'finish':
-      return tap('PLAN_GIVEN', { settingC: '320', back: 'weeks6' });
+      return tap('PLAN_GIVEN', {
+        settingC: '320',
+        back: 'weeks6',
+        skinNow: 'calm',
+        toolsNow: 'offCooling',
+        cardNow: 'printed',
+        lateItching: 'saidItBack',
+      });
     case 'stopped':
       return leaveStop(scene);
     default:

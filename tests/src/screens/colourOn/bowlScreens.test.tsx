@@ -3,7 +3,8 @@ import { ColourOn } from '../../../../src/screens/colourOn/ColourOn';
 import { Finish } from '../../../../src/screens/finish/Finish';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
 import { Reaction } from '../../../../src/screens/reaction/Reaction';
-import { act, choose, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
+import { planSaid } from '../planSaid';
 import { playUntil, tap } from '../playStory';
 
 const minute = 60_000;
@@ -171,13 +172,19 @@ describe('a reaction', () => {
   });
 });
 
-it('closes with the plan she takes home, and not without a setting and when to come back', async () => {
+it('closes with the plan she takes home, not before she has said when she is back, and never with burning skin', async () => {
   const bench = layOnBench(Finish, playUntil('FINISHED'));
   await press('give-plan');
-  expect(said('settingC')).toContain('A number from');
-  await choose('settingC', '300');
-  await press('give-plan');
   expect(said('back')).not.toBe('');
+  expect(hasAct('print-hand-out')).toBe(false);
+  for (const [question, option] of planSaid) await choose(question, option);
+  expect(hasAct('print-hand-out')).toBe(true);
+  await choose('skinNow', 'burns');
+  expect(said('skinNow')).toContain('Not home yet.');
+  expect(hasAct('print-hand-out')).toBe(false);
+  await press('give-plan');
+  expect(bench.consultation().record.plan).toBeNull();
+  await choose('skinNow', 'pink');
   await choose('back', 'weeks8');
   expect(seen('[data-line=back]')).toContain('In 8 weeks');
   const { clocks, bowls } = bench.consultation().record;
@@ -186,7 +193,10 @@ it('closes with the plan she takes home, and not without a setting and when to c
   expect(minutesOn).not.toBe(bowls[0]?.minutes);
   expect(seen('.plan-done'), 'really on').toContain(`${Math.floor(minutesOn)} min`);
   await press('give-plan');
-  expect(bench.consultation().record.plan).toMatchObject({ passes: 1, restH: 48, back: 'weeks8' });
+  expect(bench.consultation().record.plan).toMatchObject({
+    ...{ passes: 1, restH: 48, back: 'weeks8' },
+    ...{ skinNow: 'pink', toolsNow: 'offCooling', cardNow: 'printed', lateItching: 'saidItBack' },
+  });
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
 

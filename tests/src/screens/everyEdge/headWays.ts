@@ -1,4 +1,5 @@
 import { choose, press, pressTwice } from '../bench';
+import { planSaid } from '../planSaid';
 import { tap } from '../playStory';
 import { end, pressAll, sayGlassReacted, tell, tellsOf } from './hand';
 import {
@@ -103,7 +104,7 @@ export const headWays: readonly Way[] = [
       await pressTwice('rinsed');
       await pressTwice('rinsed');
       await press('finish');
-      await tell(['settingC', '300'], ['back', 'weeks6']);
+      await tell(...planSaid);
       await press('give-plan');
     },
   },

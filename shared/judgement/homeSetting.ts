@@ -1,0 +1,71 @@
+import { isIron } from '../heat/habit';
+import type { Answers } from '../records/forms/asked';
+import type { ConsultationRecord } from '../records/record';
+import { brand } from '../units/brand';
+import type { UnitSettings } from '../units/quantity';
+import { type Celsius, type Fahrenheit, toCelsius, toFahrenheit } from '../units/temperature';
+import { listRedFlags } from './risk';
+
+/**
+ * Hair that has shown damage goes no hotter, °C. Assumed because pores in the cortex begin near 150 °C (published:
+ * Gamez-Garcia, J. Cosmet. Sci. 62:109–120, 2011).
+ */
+export const ASSUMED_WEAK_SETTING_C = 150;
+/** Any other hair goes no hotter, °C. Assumed because pores grow fast from 190 °C (the same paper), and a tool wanders by ten. */
+export const ASSUMED_MOST_SETTING_C = 180;
+/** So much below the hottest she told, °C. Assumed because it is the smallest step that every tool's dial has. */
+export const ASSUMED_STEP_DOWN_C = 20;
+/** No lower, °C. Assumed because below it hair is only ironed longer. */
+export const ASSUMED_LEAST_SETTING_C = 120;
+/** The same on a dial: 120 °C is 248 °F, and of its steps 250 is nearer than 225. */
+const leastOnDial = { C: ASSUMED_LEAST_SETTING_C, F: toCelsius(brand<Fahrenheit>(250)) } as const;
+/** Written on a card in whole steps that a dial has: 10 °C, 25 °F. common practice, no source. */
+const dialStep = { C: 10, F: 25 } as const;
+
+/** From here on a heat protectant is not optional: 450 °F. common practice, no source. */
+export const PROTECTANT_FROM_C: Celsius = toCelsius(brand<Fahrenheit>(450));
+
+/** How hot at home, and by which of the three rules? */
+export interface HomeSetting {
+  readonly settingC: Celsius;
+  readonly why: 'weak' | 'lower' | 'usual';
+}
+
+/** Did a strand come out worse than sound? What was read off one speaks against the hair whichever mix it was. */
+const hasWeakStrand = ({ strands }: Pick<ConsultationRecord, 'strands'>): boolean =>
+  strands.some(
+    ({ outcome, ended }) => ended?.how === 'broke' || (outcome !== null && outcome.grade !== 'sound'),
+  );
+
+function findHottest({ hotTools }: Answers): number | null {
+  const ironed = (hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));
+  const told = ironed.map(({ settingC }) => settingC);
+  const known = told.filter((settingC) => settingC !== 'unknown');
+  return known.length === 0 ? null : Math.max(...known);
+}
+
+/** The next lower figure of a dial, in the unit that is spoken here. */
+function toDial(celsius: number, unit: UnitSettings['temperature']): Celsius {
+  const step = dialStep[unit];
+  if (unit === 'C') return brand(Math.floor(celsius / step) * step);
+  return toCelsius(brand(Math.floor(toFahrenheit(brand(celsius)) / step) * step));
+}
+
+/**
+ * How hot may she iron it from today? An estimate: a step below the hottest she told, never above what hair stands, lower
+ * where it has shown damage. °C, on a step of a dial in the station's unit; what she told is never raised.
+ * Checked in tests/shared/judgement/homeSetting.test.ts.
+ */
+export function suggestHomeSetting(
+  record: Pick<ConsultationRecord, 'answers' | 'strands'>,
+  unit: UnitSettings['temperature'],
+): HomeSetting {
+  const hottest = findHottest(record.answers);
+  const isWeak = listRedFlags(record.answers).length > 0 || hasWeakStrand(record);
+  const most = isWeak ? ASSUMED_WEAK_SETTING_C : ASSUMED_MOST_SETTING_C;
+  const step = Math.min(most, (hottest ?? Number.POSITIVE_INFINITY) - ASSUMED_STEP_DOWN_C);
+  const least = Math.min(hottest ?? most, leastOnDial[unit]);
+  const settingC = brand<Celsius>(Math.max(toDial(step, unit), least));
+  if (isWeak) return { settingC, why: 'weak' };
+  return { settingC, why: hottest === null ? 'usual' : 'lower' };
+}

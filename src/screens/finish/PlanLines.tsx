@@ -1,0 +1,101 @@
+import { For, Show } from 'solid-js';
+import { PROTECTANT_FROM_C } from '../../../shared/judgement/homeSetting';
+import type { PlanAnswers } from '../../../shared/records/forms/bowl';
+import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import { brand } from '../../../shared/units/brand';
+import { formatPercent, formatQuantity, formatTemperature } from '../../../shared/units/format';
+import { msPerMinute } from '../../../shared/units/time';
+import { useWords } from '../../parts/useWords';
+
+/** So hot is an iron still said to be minutes after use, °C. published: J. Burn Care Res. 29:650–654, 2008. */
+const STILL_HOT_C = 80;
+
+/** What is told of her plan, on the glass and on paper. */
+export interface PlanProps {
+  readonly record: Pick<ConsultationRecord, 'ticket' | 'bowls' | 'clocks'>;
+  readonly settings: Settings;
+  readonly plan: PlanAnswers;
+}
+
+/** How hot, how often, how long nothing, and when she is back: the four figures of her plan. */
+export function PlanFigures(props: Pick<PlanProps, 'settings' | 'plan'>) {
+  const words = useWords();
+  const said = () => words.finish;
+  const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
+  const hot = () => formatTemperature(brand(props.plan.settingC), props.settings.units, words.locale);
+  return (
+    <dl class="plan-figures">
+      <div>
+        <dt>{said().noHotter}</dt>
+        <dd>{hot()}</dd>
+      </div>
+      <div>
+        <dt>{said().passes}</dt>
+        <dd>{write(props.plan.passes)}</dd>
+      </div>
+      <div>
+        <dt>{said().rest}</dt>
+        <dd>{said().hours(write(props.plan.restH))}</dd>
+      </div>
+      <div data-line="back">
+        <dt>{said().back}</dt>
+        <dd>{said().plan.back.options[props.plan.back]}</dd>
+      </div>
+    </dl>
+  );
+}
+
+/** What she does and what she leaves, and whom she calls. */
+export function PlanRules(props: Pick<PlanProps, 'settings'>) {
+  const words = useWords();
+  const said = () => words.finish;
+  const hot = (celsius: number) => formatTemperature(brand(celsius), props.settings.units, words.locale);
+  const whom = () => (props.settings.contact === '' ? said().us : props.settings.contact);
+  return (
+    <ul class="plan-rules">
+      <For
+        each={[
+          ...said().rules(hot(PROTECTANT_FROM_C)),
+          said().ironsStayHot(hot(STILL_HOT_C)),
+          said().lateItching(whom()),
+        ]}
+      >
+        {(rule) => <li>{rule}</li>}
+      </For>
+    </ul>
+  );
+}
+
+/** What was on today, and for how long it really was. */
+export function PlanDone(props: Pick<PlanProps, 'record' | 'settings'>) {
+  const words = useWords();
+  const { units } = props.settings;
+  /** Whole minutes it was really on, whatever it was weighed for. */
+  const countMinutesOn = ({ clock, minutes }: BowlRecord): number => {
+    const { startedAtMs, endedAtMs = null } = props.record.clocks.find(({ id }) => id === clock) ?? {};
+    return startedAtMs === undefined || endedAtMs === null
+      ? minutes
+      : Math.floor((endedAtMs - startedAtMs) / msPerMinute);
+  };
+  const used = () => props.record.bowls.filter(({ state }) => state === 'rinsed');
+  return (
+    <Show when={used().length > 0}>
+      <p class="plan-done">
+        {words.finish.done}{' '}
+        <For each={used()}>
+          {(bowl) => (
+            <span>
+              {words.finish.bowl(
+                words.general.zones[bowl.zone],
+                bowl.line,
+                formatPercent(bowl.developerPercent, units, words.locale),
+                formatQuantity(countMinutesOn(bowl), 'minutes', units, words.locale),
+              )}{' '}
+            </span>
+          )}
+        </For>
+      </p>
+    </Show>
+  );
+}

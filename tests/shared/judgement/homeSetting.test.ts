@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import {
+  ASSUMED_LEAST_SETTING_C,
+  ASSUMED_MOST_SETTING_C,
+  ASSUMED_STEP_DOWN_C,
+  ASSUMED_WEAK_SETTING_C,
+  PROTECTANT_FROM_C,
+  suggestHomeSetting,
+} from '../../../shared/judgement/homeSetting';
+import type { Answers } from '../../../shared/records/forms/asked';
+import type { ConsultationRecord, StrandRecord } from '../../../shared/records/record';
+import { toFahrenheit } from '../../../shared/units/temperature';
+import { lowRisk, tell, until } from '../records/telling';
+
+const sound = tell(until('BOWL_WEIGHED', lowRisk)).record;
+type Habit = NonNullable<NonNullable<Answers['hotTools']>['habits']>[number];
+const withHabit = (change: Partial<Habit>, record: ConsultationRecord = sound): ConsultationRecord => {
+  const { hotTools } = record.answers;
+  const habit = { ...hotTools?.habits?.[0], tool: 'flatIron', wetness: 'dry', ...change } as Habit;
+  return { ...record, answers: { ...record.answers, hotTools: { ...hotTools, habits: [habit] } } };
+};
+const inC = (record: ConsultationRecord) => suggestHomeSetting(record, 'C');
+const at = (settingC: number | 'unknown', change: Partial<Habit> = {}) =>
+  inC(withHabit({ settingC, ...change } as Partial<Habit>));
+
+describe('how hot at home', () => {
+  it('is a step below the hottest she told, and never above what hair stands', () => {
+    expect(at(190)).toEqual({ settingC: 170, why: 'lower' });
+    expect(at(150)).toEqual({ settingC: 130, why: 'lower' });
+    expect(at(200).settingC).toBe(ASSUMED_MOST_SETTING_C);
+    expect(at(ASSUMED_MOST_SETTING_C + ASSUMED_STEP_DOWN_C).settingC).toBe(ASSUMED_MOST_SETTING_C);
+    expect(at(199).settingC).toBe(170);
+  });
+
+  it('is lower for hair that has shown damage, or of which much is not known', () => {
+    expect(at(190, { wetness: 'wet' })).toEqual({ settingC: ASSUMED_WEAK_SETTING_C, why: 'weak' });
+    expect(at('unknown')).toEqual({ settingC: ASSUMED_WEAK_SETTING_C, why: 'weak' });
+    const weak = (change: Partial<StrandRecord>) => ({
+      ...withHabit({ settingC: 190 }),
+      strands: sound.strands.map((strand) => ({ ...strand, ...change }) as StrandRecord),
+    });
+    const [first] = sound.strands;
+    expect(inC(weak({})).why).toBe('lower');
+    expect(inC(weak({ outcome: { ...first?.outcome, grade: 'rough' } as StrandRecord['outcome'] })).why).toBe(
+      'weak',
+    );
+    expect(inC(weak({ ended: { ...first?.ended, how: 'broke' } as StrandRecord['ended'] })).why).toBe('weak');
+  });
+
+  it('is never lower than does anything, and never above what she told', () => {
+    expect(at(130).settingC).toBe(ASSUMED_LEAST_SETTING_C);
+    expect(at(100).settingC).toBe(100);
+    for (let told = 40; told <= 250; told += 1) {
+      expect(at(told).settingC, String(told)).toBeLessThanOrEqual(told);
+      const fahrenheit = suggestHomeSetting(withHabit({ settingC: told }), 'F').settingC;
+      expect(fahrenheit, String(told)).toBeLessThanOrEqual(told);
+    }
+  });
+
+  it('counts no dryer, and says so where she told no hot tool', () => {
+    expect(at(190, { tool: 'dryer' })).toEqual({ settingC: ASSUMED_MOST_SETTING_C, why: 'usual' });
+  });
+
+  it('stands on a step of a dial: 25 °F, or 10 °C', () => {
+    for (let told = 150; told <= 250; told += 1) {
+      const record = withHabit({ settingC: told });
+      const shown = toFahrenheit(suggestHomeSetting(record, 'F').settingC);
+      expect(Math.abs(shown - Math.round(shown / 25) * 25), String(told)).toBeLessThan(1e-9);
+      expect(suggestHomeSetting(record, 'C').settingC % 10).toBe(0);
+    }
+  });
+
+  // 450 °F: common practice, no source.
+  it('asks for a protectant from 450 °F on', () =>
+    expect(toFahrenheit(PROTECTANT_FROM_C)).toBeCloseTo(450, 9));
+});
