@@ -5,7 +5,11 @@ import { figures } from './figures';
 const plan: FormWords<typeof planForm> = {
   settingC: { ask: 'Iron no hotter than', hint: 'The lowest that still does it.' },
   passes: { ask: 'Passes a section', hint: `One slow pass, done within ${figures.longestPass}.` },
-  restH: { ask: 'Nothing hot for, hours', hint: `${figures.restHours} h after colour at the least.` },
+  restH: {
+    ask: 'Nothing hot for, hours',
+    short: 'No heat, hours',
+    hint: `${figures.restHours} h after colour at the least.`,
+  },
   back: {
     ask: 'When is she to come back?',
     short: 'Back',
@@ -26,7 +30,7 @@ const plan: FormWords<typeof planForm> = {
   toolsNow: {
     ask: 'Where are the irons?',
     short: 'Irons',
-    options: { noneUsed: 'None was on', offCooling: 'Off, cooling in the stand' },
+    options: { noneUsed: 'None was on', offCooling: 'Off, cooling' },
   },
   cardNow: {
     ask: 'How does she take her card along?',
@@ -37,7 +41,7 @@ const plan: FormWords<typeof planForm> = {
     ask: 'Late itching: whom does she call?',
     short: 'Late itching',
     hint: 'A reaction may come days later.',
-    options: { saidItBack: 'She said it back', toldHer: 'I told her', notTold: 'Not told' },
+    options: { saidItBack: 'Said it back', toldHer: 'Told her', notTold: 'Not told' },
   },
 };
 
@@ -48,10 +52,11 @@ export const finish = {
   rules: (heat: string) => [
     'Completely dry first. No tool made for wet hair, ever.',
     `Fine sections, one pass, done within ${figures.longestPass}.`,
-    `At ${heat} never without heat protectant. No aerosol or alcohol spray near hot plates.`,
+    `At ${heat} never without heat protectant.`,
+    'No aerosol or alcohol spray near hot plates.',
     'Scorched hair does not recover: it is cut.',
   ],
-  lateItching: (whom: string) => `Late itching or a rash: call ${whom}, and see a doctor.`,
+  lateItching: (whom: string) => `Late itching or rash: call ${whom}; see a doctor.`,
   us: 'us',
   emergency: 'Throat, breath or faint: the emergency number at once.',
   whyThis: {
@@ -60,13 +65,13 @@ export const finish = {
     usual: 'An estimate: she told no hot tool.',
   },
   print: 'Print her card',
-  printHint: 'One page of A5. While the tablet’s print window is open nothing calls: close it soon.',
+  printHint: 'One page of A5. While the print window is open nothing calls.',
   mapTitle: 'What heat and bleach have done, by what she told: an estimate',
   card: 'Her heat plan',
   cardTitle: (ticket: string) => `${ticket}: heat at home`,
-  noHotter: 'Iron no hotter than',
-  passes: 'Passes a section',
-  rest: 'Nothing hot for',
+  noHotter: 'No hotter than',
+  passes: 'Passes',
+  rest: 'No heat for',
   back: 'Come back',
   hours: (hours: string) => `${hours} h`,
   openYet: 'Once the questions are answered, her plan stands here as one card.',

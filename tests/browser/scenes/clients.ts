@@ -27,6 +27,7 @@ export const longList = [
 export const longName = 'Wilhelmina Mommsenmm';
 export const fullSalon: Settings = {
   ...salon,
+  contact: 'the salon, 555 0142 or 555 0143 evenings',
   chairs: 12,
   staff: [...salon.staff, longName, 'Maximilian Wommelmow', 'Wren-Marie Mummenwam'],
   shelf: [
@@ -62,6 +63,14 @@ export const manyTools = say('hotTools', {
   bleaches: '3',
   relaxedWithinTwoWeeks: 'yes',
 });
+
+/** The same without what would hold her before a bowl. */
+const manyToolsAllowed = {
+  ...manyTools.raw.answers,
+  history: ['lightener', 'poolWater'],
+  bleachReach: 'ends',
+  relaxedWithinTwoWeeks: undefined,
+};
 
 export const { steps } = endsIronedWet;
 
@@ -123,6 +132,17 @@ export const bothShort: readonly StoryStep[] = [
 export const bothDecided = [...bothSound, event('DECIDED', { decision: 'smallerLift' })];
 export const lengthsOn = [...bothDecided, bowl('lengths'), event('BOWL_APPLIED', { zone: 'lengths' })];
 export const bothOn = [...lengthsOn, bowl('ends'), event('BOWL_APPLIED', { zone: 'ends' })];
+
+/** Both rinsed, of hair on which all was done that is told of any. */
+export const longestAtHome: readonly StoryStep[] = [
+  ...bothOn.map(
+    (step): StoryStep =>
+      step.raw.type === 'ANSWERED' && step.raw.step === 'hotTools' ? say('hotTools', manyToolsAllowed) : step,
+  ),
+  event('BOWL_RINSED', { zone: 'lengths' }, 15 * minuteMs),
+  event('BOWL_RINSED', { zone: 'ends' }),
+  event('FINISHED'),
+];
 
 /** Who sits where, told how far, her last tap so long ago. */
 export interface Seated {

@@ -10,6 +10,7 @@ import {
   dayMs,
   event,
   lengthsOn,
+  longestAtHome,
   longSpray,
   looks,
   manyTools,
@@ -381,6 +382,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     full: still('finish', among(until('FINISHED'))),
     error: after('finish', alone(until('FINISHED')), 'give-plan'),
     also: {
+      cardLongest: {
+        logs: among(longestAtHome),
+        go: async (hand) => {
+          await open(hand);
+          await sayPlan(hand);
+        },
+        shows: '.plan-card',
+      },
       card: {
         logs: among(until('FINISHED')),
         go: async (hand) => {
