@@ -10,7 +10,6 @@ import { isLifting } from '../judgement/stops';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
 import { findShownLimits } from '../units/numberField';
-import { msPerHour } from '../units/time';
 import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
@@ -23,6 +22,7 @@ import { type ConsultationRecord, findBowl, findStrand } from './record';
 import { INCOMPATIBILITY_MS } from './reduce/answers';
 import type { Settings } from './settings';
 import { listAbsoluteOptions } from './standingStop';
+import { findUseByMs } from './useWithin';
 
 /** Why a tap did not become an event. `fields` are said at the field; the rest on the screen. */
 export type ClassifyRefusal =
@@ -31,7 +31,7 @@ export type ClassifyRefusal =
   | { readonly kind: 'mixture'; readonly mixture: MixtureRefusal }
   | { readonly kind: 'carry'; readonly carry: CarryRefusal | { readonly code: 'notRetractable' } }
   | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
-  | { readonly kind: 'bowlTooOld'; readonly weighedAtMs: number }
+  | { readonly kind: 'bowlTooOld'; readonly useByMs: number }
   | { readonly kind: 'notLastTime' }
   | { readonly kind: 'nobody' }
   | { readonly kind: 'unknownEvent' };
@@ -127,8 +127,10 @@ export function findConflict(
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
     }
     case 'BOWL_APPLIED': {
-      const weighedAtMs = findBowl(record, event.payload.zone)?.atMs ?? atMs;
-      return atMs - weighedAtMs > ASSUMED_USE_WITHIN_MS ? { kind: 'bowlTooOld', weighedAtMs } : null;
+      const bowl = findBowl(record, event.payload.zone);
+      if (bowl === undefined) return null;
+      const useByMs = findUseByMs(bowl, settings);
+      return atMs > useByMs ? { kind: 'bowlTooOld', useByMs } : null;
     }
     // Nobody is sent home with skin that burns: it is a reaction until somebody says by name that it is none.
     case 'PLAN_GIVEN':
@@ -154,9 +156,6 @@ function findLostStop(
   });
   return lost === undefined ? null : lost[0];
 }
-
-/** A mixed bowl is used within so long. Assumed because makers say from half an hour to an hour, and theirs come first. */
-export const ASSUMED_USE_WITHIN_MS = msPerHour;
 
 /** May "a strand held" be the reason to lift this stop? It says nothing of skin, and one must have held. */
 export const mayCiteStrand = ({ strands }: Pick<ConsultationRecord, 'strands'>, rule: RuleId): boolean =>

@@ -16,6 +16,8 @@ const shelfEntry = v.strictObject({
   kind: v.picklist(['lightener', 'colour', 'spray']),
   ingredients: v.exactOptional(v.pipe(v.string(), v.maxLength(100_000))),
   makerSaysUpToC: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(1000))),
+  /** The maker's own minutes from mixing to putting on; lacking where nobody kept any. */
+  useWithinMin: v.exactOptional(v.pipe(v.number(), v.minValue(1), v.maxValue(1440))),
   trial: v.exactOptional(
     v.strictObject({
       atMs: v.pipe(v.number(), v.safeInteger()),

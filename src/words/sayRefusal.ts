@@ -64,6 +64,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.chairTaken(refusal.ticket);
     case 'skinTestTooEarly':
       return words.refusals.skinTestTooEarly(words.moments.dayAndTime(refusal.readableAtMs));
+    case 'bowlTooOld':
+      return words.refusals.bowlTooOld(words.moments.time(refusal.useByMs));
     case 'waitInDoubt':
       return words.refusals.waitInDoubt(formatCountdown(refusal.doubtMs));
     case 'skinTestOn':

@@ -29,7 +29,7 @@ export function PlaceButton(props: {
   };
   const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
   const due = createMemo(() => listDueOf(props.consultation, props.nowMs));
-  const lane = createMemo(() => sayLane(props.consultation, words, props.nowMs, knot()));
+  const lane = createMemo(() => sayLane(props.consultation, words, props.nowMs, props.settings, knot()));
   /** What a stop says stands before its clocks, which the screen behind it shows. */
   const running = createMemo(() => {
     const [first] = due();

@@ -1,11 +1,11 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
-import type { ConsultationRecord } from '../../../shared/records/record';
+import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { findUseByMs } from '../../../shared/records/useWithin';
 import type { ClockSaid } from '../../parts/clockSaid';
 import type { KnotReason } from '../../parts/StrandRail';
 import type { Words } from '../../words/words';
 import { findKnot } from '../knot';
-import { useBy } from '../mix/viewMix';
 import { type ScreenName, screenOf } from '../screenOf';
 import { sayBarDue } from './sayBarDue';
 import { listDueOf } from './viewBar';
@@ -31,16 +31,18 @@ const beforeStrand: readonly KnotReason[] = [
   'incompatibilityOpen',
 ];
 
-/** A bowl goes on only within its hour; none is weighed while the knot is tied, and none is left once all is rinsed. */
+/** A bowl goes on only by its time; none is weighed while the knot is tied, and none is left once all is rinsed. */
 function sayTodo(
   screen: ScreenName,
   { bowls }: Pick<ConsultationRecord, 'bowls'>,
   { bar, rail }: Words,
   knot: KnotReason,
   nowMs: number,
+  settings: Settings,
 ): string {
   const standing = bowls.filter(({ state }) => state === 'weighed');
-  if (standing.length > 0) return standing.some((bowl) => nowMs <= useBy(bowl)) ? bar.putOn : bar.throwAway;
+  const isGood = (bowl: BowlRecord) => nowMs <= findUseByMs(bowl, settings);
+  if (standing.length > 0) return standing.some(isGood) ? bar.putOn : bar.throwAway;
   if (screen === 'mix' && knot === 'strandUsed') return bar.todo.finish;
   const isTied = screen === 'mix' || (screen === 'preparing' && beforeStrand.includes(knot));
   return isTied && knot !== null ? rail.tiedBy[knot] : bar.todo[screen];
@@ -51,12 +53,13 @@ export function sayLane(
   { state, record }: Consultation,
   words: Words,
   nowMs: number,
+  settings: Settings,
   knot: KnotReason = null,
 ): LaneSaid {
   const screen = screenOf(state);
   const sayLoud = loud[screen];
   if (sayLoud !== undefined) return { what: sayLoud(words), todo: words.bar.todo[screen], tone: 'over' };
-  return { what: sayTodo(screen, record, words, knot, nowMs), todo: null, tone: 'idle' };
+  return { what: sayTodo(screen, record, words, knot, nowMs, settings), todo: null, tone: 'idle' };
 }
 
 /** The same in one line, for a list: her most urgent clock, or what is to be done. */
@@ -69,7 +72,7 @@ export function sayInLine(
   const [first] = listDueOf(consultation, nowMs);
   if (first === undefined) {
     const knot = findKnot(consultation.record, settings, nowMs);
-    const { what, tone } = sayLane(consultation, words, nowMs, knot);
+    const { what, tone } = sayLane(consultation, words, nowMs, settings, knot);
     return { text: what, tone };
   }
   const { name, says, digits, tone } = sayBarDue(first, nowMs, words, settings.units);

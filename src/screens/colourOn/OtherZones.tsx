@@ -1,6 +1,7 @@
 import { createMemo, For, Match, Show, Switch } from 'solid-js';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
+import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent } from '../../../shared/units/format';
@@ -8,7 +9,7 @@ import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
 import { findStuff } from '../findStuff';
-import { isFree, useBy, type ZoneAtScale } from '../mix/viewMix';
+import { isFree, type ZoneAtScale } from '../mix/viewMix';
 import type { Sender } from '../sender';
 import type { Inside } from './ColourOn';
 import './colourOn.css';
@@ -54,7 +55,7 @@ function OtherZone(props: {
     return [
       words.mix.weighedColour(grams, findStuff(props.settings, props.answers, bowl.line)),
       formatPercent(bowl.developerPercent, units, words.locale),
-      words.mix.useBy(words.moments.time(useBy(bowl))),
+      words.mix.useBy(words.moments.time(findUseByMs(bowl, props.settings))),
     ].join(' · ');
   };
   return (
@@ -68,7 +69,9 @@ function OtherZone(props: {
         <Show when={isWeighed()} fallback={<span>{why()}</span>}>
           <span>{sayBowl()}</span>
           <Show when={props.atScale.isTooOld} fallback={<span>{words.cautions.standing}</span>}>
-            <strong class="held-up">{words.mix.tooOld}</strong>
+            <strong class="held-up">
+              {words.mix.tooOld(words.moments.time(props.atScale.useByMs ?? 0))}
+            </strong>
           </Show>
         </Show>
       </p>

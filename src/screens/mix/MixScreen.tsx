@@ -70,7 +70,9 @@ function Scale(
   const words = useWords();
   const sender = createSender(props);
   const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
-  const isTooOld = (zone: Zone) => props.view.zones.some((each) => each.zone === zone && each.isTooOld);
+  const find = (zone: Zone) => props.view.zones.find((each) => each.zone === zone);
+  const isTooOld = (zone: Zone) => find(zone)?.isTooOld === true;
+  const sayTooOld = (zone: Zone) => words.mix.tooOld(words.moments.time(find(zone)?.useByMs ?? 0));
   /** What comes first at the scale: what was thrown away is mixed again; else the next zone, until it can be finished. */
   const first = createMemo(() => {
     if (weighed() !== undefined) return undefined;
@@ -110,7 +112,7 @@ function Scale(
       <div class="columns">
         <For each={props.view.zones.map(({ zone }) => zone)}>
           {(zone) => (
-            <Show when={props.view.zones.find((each) => each.zone === zone)}>
+            <Show when={find(zone)}>
               {(atScale) => (
                 <ZoneCard
                   atScale={atScale()}
@@ -124,7 +126,7 @@ function Scale(
       </div>
       <Show when={weighed()}>
         {(zone) => (
-          <Show when={!isTooOld(zone())} fallback={<p class="broke-line">{words.mix.tooOld}</p>}>
+          <Show when={!isTooOld(zone())} fallback={<p class="broke-line">{sayTooOld(zone())}</p>}>
             <HandCaution caution="standing" />
           </Show>
         )}

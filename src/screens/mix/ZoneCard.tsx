@@ -3,13 +3,14 @@ import type { MixPermit } from '../../../shared/judgement/permit';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { BowlRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { findUseByMs } from '../../../shared/records/useWithin';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
-import { isFree, useBy, type ZoneAtScale } from './viewMix';
+import { isFree, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
 export function ZoneCard(props: {
@@ -81,7 +82,7 @@ function BowlSaid(props: {
       <li class="soft">{words.mix.weighedBy(props.bowl.by, words.moments.time(props.bowl.atMs))}</li>
       <Show when={props.bowl.state === 'weighed'}>
         <li>
-          <strong>{words.mix.useBy(words.moments.time(useBy(props.bowl)))}</strong>
+          <strong>{words.mix.useBy(words.moments.time(findUseByMs(props.bowl, props.settings)))}</strong>
         </li>
       </Show>
     </ul>

@@ -3,9 +3,9 @@ import type { BowlFact } from '../../../machines/consultation/facts';
 import { listPlannedZones } from '../../../shared/judgement/findings';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
-import { ASSUMED_USE_WITHIN_MS } from '../../../shared/records/conflict';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { findUseByMs } from '../../../shared/records/useWithin';
 import { type Zone, zones } from '../../../shared/records/zones';
 import type { Result } from '../../../shared/result';
 import { isOpenNow } from '../isOpenNow';
@@ -17,6 +17,8 @@ export interface ZoneAtScale {
   readonly bowlState: BowlFact;
   readonly bowl: BowlRecord | null;
   readonly strand: StrandRecord | null;
+  /** Until when what stands weighed may be put on; null where nothing does. */
+  readonly useByMs: number | null;
   /** Mixed too long ago to go on anybody. */
   readonly isTooOld: boolean;
 }
@@ -44,13 +46,15 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
   const shown = zones.filter((zone) => planned.includes(zone) || bowls[zone] !== 'none');
   const atScale = shown.map((zone) => {
     const bowl = findBowl(record, zone) ?? null;
+    const useByMs = bowl?.state === 'weighed' ? findUseByMs(bowl, settings) : null;
     return {
       zone,
       permit: issuePermit(record, zone, settings, nowMs),
       bowlState: bowls[zone],
       bowl,
       strand: findStrand(record, zone) ?? null,
-      isTooOld: bowl?.state === 'weighed' && nowMs > useBy(bowl),
+      useByMs,
+      isTooOld: useByMs !== null && nowMs > useByMs,
     };
   });
   return {
@@ -63,6 +67,3 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
 
 /** Is there room for a bowl of this zone at the scale? */
 export const isFree = (bowl: BowlFact): boolean => bowl === 'none' || bowl === 'rinsed' || bowl === 'thrown';
-
-/** Until when may this bowl be put on? */
-export const useBy = ({ atMs }: BowlRecord): number => atMs + ASSUMED_USE_WITHIN_MS;

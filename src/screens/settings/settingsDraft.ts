@@ -37,10 +37,10 @@ export function findSettingsForm(units: Settings['units']): SettingsForm {
   return { ...settingsForm, altitude: { ...settingsForm.altitude, field: { ...field, min, max } } };
 }
 
-/** What is asked of a product in its row: its name and kind. The rest has a page of its own, for a spray. */
+/** What is asked of a product in its row: name, kind, how long a mix is good. The rest has a page of its own, for a spray. */
 export function askInRows(form: SettingsForm) {
-  const { name, kind } = form.shelf.of;
-  return { ...form, shelf: { ...form.shelf, of: { name, kind } } };
+  const { name, kind, useWithinMin } = form.shelf.of;
+  return { ...form, shelf: { ...form.shelf, of: { name, kind, useWithinMin } } };
 }
 
 /** What stands in the fields for the settings in force? */

@@ -16,13 +16,21 @@ export const draftEntry = ({ trial, ...entry }: ShelfEntry) => ({
 });
 
 /** The product these answers say. What was left empty is left out, so that it is written as it always was. */
-export function makeEntry({ name, kind, ingredients, makerSaysUpToC, trial }: ShelfAnswers): ShelfEntry {
+export function makeEntry({
+  name,
+  kind,
+  ingredients,
+  makerSaysUpToC,
+  useWithinMin = 'unknown',
+  trial,
+}: ShelfAnswers): ShelfEntry {
   const [tried] = trial;
   return {
     name,
     kind,
     ...(ingredients === '' ? {} : { ingredients }),
     ...(makerSaysUpToC === 'unknown' ? {} : { makerSaysUpToC }),
+    ...(useWithinMin === 'unknown' ? {} : { useWithinMin }),
     ...(tried === undefined
       ? {}
       : {

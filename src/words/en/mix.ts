@@ -72,7 +72,8 @@ export const mix = {
   apply: (zone: string) => `It is on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',
   useBy: (time: string) => `use by ${time}`,
-  tooOld: 'Mixed too long ago. If it is on her, rinse it off. Throw it away and mix anew.',
+  tooOld: (useBy: string) =>
+    `Bowl too old: to be on by ${useBy}. If it is on her, rinse it off. Throw it away and mix anew.`,
   finish: 'No more bowls: finish',
   decided: (name: string) => `Decided: ${name}`,
   thin: {

@@ -211,10 +211,10 @@ export const refusals = {
   },
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
-  bowlTooOld: {
-    what: 'It was mixed too long ago.',
-    clears: 'Is it on her? Rinse it off now. Throw it away and weigh a new bowl.',
-  },
+  bowlTooOld: (useBy: string): RefusalWords => ({
+    what: `It was to go on by ${useBy}: bowl too old.`,
+    clears: 'Is it on her? Rinse it off now. Throw it away and mix anew.',
+  }),
   stoppedElsewhere: {
     what: 'The same ticket was stopped in another consultation.',
     clears: 'Close this one and start her again: the stop comes along and can be corrected by name.',

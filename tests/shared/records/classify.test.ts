@@ -181,7 +181,7 @@ describe('what an event asks of the record', () => {
     expect(refusalOf(weighed, apply, weighed.atMs + hour)).toBeNull();
     expect(refusalOf(weighed, apply, weighed.atMs + hour + 1)).toEqual({
       kind: 'bowlTooOld',
-      weighedAtMs: weighed.atMs,
+      useByMs: weighed.atMs + hour,
     });
   });
 

@@ -182,22 +182,24 @@ describe('what comes first on the strip', () => {
 
 describe('a lane', () => {
   it('says what to do where no clock runs', () => {
-    expect(sayLane(asked, words, atMs)).toEqual({
+    expect(sayLane(asked, words, atMs, settings)).toEqual({
       what: 'snip and start a strand',
       todo: null,
       tone: 'idle',
     });
-    expect(sayLane(playUntil('DECIDED').consultation, words, atMs).what).toBe('weigh the bowl');
-    expect(sayLane(playUntil('BOWL_WEIGHED').consultation, words, atMs).what).toBe('put the bowl on');
-    expect(sayLane(playUntil('OUTCOME_RECORDED', 'ends').consultation, words, atMs).what).toBe(
+    expect(sayLane(playUntil('DECIDED').consultation, words, atMs, settings).what).toBe('weigh the bowl');
+    expect(sayLane(playUntil('BOWL_WEIGHED').consultation, words, atMs, settings).what).toBe(
+      'put the bowl on',
+    );
+    expect(sayLane(playUntil('OUTCOME_RECORDED', 'ends').consultation, words, atMs, settings).what).toBe(
       'record the outcome',
     );
   });
 
   it('says what is in the way, not what the gate refuses', () => {
     const decided = playUntil('DECIDED').consultation;
-    const say = (of: Consultation, knot: Parameters<typeof sayLane>[3]) =>
-      sayLane(of, words, atMs, knot).what;
+    const say = (of: Consultation, knot: Parameters<typeof sayLane>[4]) =>
+      sayLane(of, words, atMs, settings, knot).what;
     expect(say(decided, 'skinTestWaiting')).toBe('skin test to read');
     expect(say(asked, 'skinTestWaiting')).toBe('snip and start a strand');
     expect(say(asked, 'anotherDay')).toBe('ask her anew today');
@@ -220,8 +222,8 @@ describe('a lane', () => {
 
   it('calls for no bowl on her head that is past its hour', () => {
     const { consultation, atMs: weighedAtMs } = playUntil('BOWL_WEIGHED');
-    expect(sayLane(consultation, words, weighedAtMs + 3_600_000).what).toBe('put the bowl on');
-    expect(sayLane(consultation, words, weighedAtMs + 3_600_001).what).toBe('throw the bowl away');
+    expect(sayLane(consultation, words, weighedAtMs + 3_600_000, settings).what).toBe('put the bowl on');
+    expect(sayLane(consultation, words, weighedAtMs + 3_600_001, settings).what).toBe('throw the bowl away');
   });
 
   it('says loudly that she is stopped', () => {
@@ -230,7 +232,11 @@ describe('a lane', () => {
       step: 'client',
       answers: { reactions: ['hives'] },
     }).consultation;
-    expect(sayLane(stopped, words, atMs)).toEqual({ what: 'Stopped', todo: 'see why', tone: 'over' });
+    expect(sayLane(stopped, words, atMs, settings)).toEqual({
+      what: 'Stopped',
+      todo: 'see why',
+      tone: 'over',
+    });
   });
 });
 

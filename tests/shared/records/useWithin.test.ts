@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { defaultSettings } from '../../../shared/records/settings';
+import { ASSUMED_USE_WITHIN_MIN, findUseByMs, findUseWithinMin } from '../../../shared/records/useWithin';
+
+const settings = {
+  ...defaultSettings,
+  shelf: [
+    { name: 'Sandbar powder', kind: 'lightener' as const, useWithinMin: 30 },
+    { name: 'Sandbar cream', kind: 'colour' as const },
+  ],
+};
+
+describe('use by', () => {
+  it('is the maker’s figure of the line, however the line is typed', () => {
+    expect(findUseWithinMin(' sandbar  POWDER', settings)).toBe(30);
+    expect(findUseByMs({ atMs: 1000, line: 'Sandbar powder' }, settings)).toBe(1000 + 30 * 60_000);
+  });
+
+  it('is within the hour (ASSUMED) where the shelf names no figure, or not the line', () => {
+    for (const line of ['Sandbar cream', 'Gravel gloss']) {
+      expect(findUseWithinMin(line, settings), line).toBe(ASSUMED_USE_WITHIN_MIN);
+    }
+    expect(ASSUMED_USE_WITHIN_MIN).toBe(60);
+  });
+});
