@@ -1,7 +1,7 @@
 import { rules } from '../../shared/judgement/rules';
 import type { ConsultationEvent, EventOf } from '../../shared/records/event';
 import type { AskStep, Correctable } from '../../shared/records/steps';
-import type { ByZone, Zone } from '../../shared/records/zones';
+import { type ByZone, forEachZone, type Zone } from '../../shared/records/zones';
 import { advanceStrands } from './advanceStrands';
 import { mapZones, setStrand, undecide, withMember } from './factChanges';
 import type { BowlFact, Facts, StrandFact } from './facts';
@@ -19,8 +19,15 @@ const restore = (strands: ByZone<StrandFact>, restored: readonly Zone[]): ByZone
     (strand === 'stale' || strand === 'none') && restored.includes(zone) ? 'current' : strand,
   );
 
+/** A toner that is thrown leaves its zone as it was before it: rinsed. */
+const throwOne = (bowl: BowlFact): BowlFact => (bowl === 'tonerWeighed' ? 'rinsed' : 'thrown');
+
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
-  mapZones(bowls, (bowl) => (bowl === 'weighed' ? 'thrown' : bowl));
+  mapZones(bowls, (bowl) => (bowl === 'weighed' || bowl === 'tonerWeighed' ? throwOne(bowl) : bowl));
+
+const feel = (facts: Facts, zone: Zone, springsBack: boolean): Pick<Facts, 'springsBack'> => ({
+  springsBack: { ...facts.springsBack, [zone]: springsBack },
+});
 
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
   if (isUnderWay(strand)) return strand;
@@ -111,7 +118,11 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         place: 'atBar',
         ...(event.tokens.asksAnew && facts.said.client !== 'absolute'
-          ? { said: { ...facts.said, client: 'unsaid' }, overridden: dropOf(facts, 'client') }
+          ? {
+              said: { ...facts.said, client: 'unsaid' },
+              overridden: dropOf(facts, 'client'),
+              springsBack: forEachZone(false),
+            }
           : {}),
       };
     case 'LOOKED':
@@ -127,9 +138,13 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'BOWL_WEIGHED':
       return setBowl(facts, event.tokens.zone, 'weighed');
     case 'BOWL_THROWN':
-      return setBowl(facts, event.tokens.zone, 'thrown');
+      return setBowl(facts, event.tokens.zone, throwOne(facts.bowls[event.tokens.zone]));
     case 'BOWL_APPLIED':
-      return setBowl(facts, event.tokens.zone, 'on');
+      return { ...setBowl(facts, event.tokens.zone, 'on'), ...feel(facts, event.tokens.zone, false) };
+    case 'STRETCH_NOTED':
+      return feel(facts, event.tokens.zone, event.tokens.springsBack);
+    case 'TONER_WEIGHED':
+      return setBowl(facts, event.tokens.zone, 'tonerWeighed');
     case 'BOWL_RINSED':
       return {
         ...setBowl(facts, event.tokens.zone, 'rinsed'),
@@ -147,6 +162,7 @@ const passDay = (facts: Facts): Facts =>
     : {
         ...facts,
         said: { ...facts.said, client: 'unsaid' },
+        springsBack: forEachZone(false),
         ...undecide({ ...facts, overridden: dropOf(facts, 'client') }),
       };
 

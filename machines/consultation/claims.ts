@@ -54,6 +54,10 @@ export const mayTest = (facts: Facts): boolean =>
   (facts.incompatibility === 'notNeeded' || facts.incompatibility === 'clear') &&
   isFree(facts);
 
+/** The same, and the skin test read or not asked for: something may go on her head. */
+export const mayGoOnHead = (facts: Facts): boolean =>
+  mayTest(facts) && (facts.skinTest === 'clear' || facts.skinTest === 'notNeeded');
+
 /** May this zone be mixed, as far as strand and decision go? */
 export const isZoneOpen = (facts: Facts, zone: Zone, decided: Facts['decided']): boolean =>
   facts.strands[zone] === 'current' &&

@@ -5,7 +5,7 @@ import type { AskStep } from '../../shared/records/steps';
 import { type ByZone, forEachZone } from '../../shared/records/zones';
 
 export type StrandFact = 'notPlanned' | 'none' | 'running' | 'takenOff' | 'current' | 'stale';
-export type BowlFact = 'none' | 'weighed' | 'on' | 'rinsed' | 'thrown';
+export type BowlFact = 'none' | 'weighed' | 'tonerWeighed' | 'on' | 'rinsed' | 'thrown';
 
 /** All the guards ever look at: small words, finite, plain JSON. Answers stay in the record. */
 export interface Facts {
@@ -28,6 +28,8 @@ export interface Facts {
   readonly closedMixes: readonly string[];
   readonly decided: Decision | null;
   readonly bowls: ByZone<BowlFact>;
+  /** Felt wet on her head since the rinse, and it springs back: what a toner asks for, zone by zone. */
+  readonly springsBack: ByZone<boolean>;
   readonly care: 'calm' | 'suspected' | 'seen';
   readonly place: 'atBar' | 'parked';
 }
@@ -48,6 +50,7 @@ export const firstFacts: Facts = {
   closedMixes: [],
   decided: null,
   bowls: forEachZone('none'),
+  springsBack: forEachZone(false),
   care: 'calm',
   place: 'atBar',
 };

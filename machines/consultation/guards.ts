@@ -11,6 +11,7 @@ import {
   isLast,
   isZoneOpen,
   listAbsolute,
+  mayGoOnHead,
   mayTest,
   type Shown,
   strandOf,
@@ -83,20 +84,22 @@ export const guards = {
   mayMix: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);
     const zone = zoneOf(event);
-    return (
-      zone !== null &&
-      mayTest(facts) &&
-      (facts.skinTest === 'clear' || facts.skinTest === 'notNeeded') &&
-      isZoneOpen(facts, zone, facts.decided)
-    );
+    return zone !== null && mayGoOnHead(facts) && isZoneOpen(facts, zone, facts.decided);
   },
+  mayTone: ({ context, event }: Shown) => {
+    const facts = passTime(context.facts, event);
+    const zone = zoneOf(event);
+    return zone !== null && mayGoOnHead(facts) && facts.springsBack[zone];
+  },
+  isBowlRinsed: (shown: Shown) => bowlOf(shown) === 'rinsed',
+  isTonerWeighed: (shown: Shown) => bowlOf(shown) === 'tonerWeighed',
   isBowlFree: (shown: Shown) => ['none', 'rinsed', 'thrown'].includes(bowlOf(shown) ?? ''),
   isBowlWeighed: (shown: Shown) => bowlOf(shown) === 'weighed',
   isBowlOn: (shown: Shown) => bowlOf(shown) === 'on',
   isLastOn: ({ context, event }: Shown) =>
     zones.every((zone) => zone === zoneOf(event) || context.facts.bowls[zone] !== 'on'),
   isNothingOn: ({ context }: Shown) => !hasBowl(context.facts, 'on'),
-  isNothingWeighed: ({ context }: Shown) => !hasBowl(context.facts, 'weighed', 'on'),
+  isNothingWeighed: ({ context }: Shown) => !hasBowl(context.facts, 'weighed', 'tonerWeighed', 'on'),
   isNothingRunning: ({ context }: Shown) => !hasStrand(context.facts, 'running', 'takenOff'),
   isStrandLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'strand',
   isHeadLook: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.of === 'head',

@@ -1,4 +1,4 @@
-import { and, not } from 'xstate';
+import { and, not, or } from 'xstate';
 import { type AskStep, askSteps } from '../../shared/records/steps';
 import { chart, onward, reopenBefore, stop } from './chartSetup';
 
@@ -40,8 +40,15 @@ export const decision = chart.createStateConfig({
 });
 
 const weigh = { guard: and([...onward, 'mayMix', 'isBowlFree']), actions: 'note' } as const;
-const throwAway = { guard: 'isBowlWeighed', actions: 'note' } as const;
+const throwAway = { guard: or(['isBowlWeighed', 'isTonerWeighed']), actions: 'note' } as const;
 const apply = and([...onward, 'mayMix', 'isBowlWeighed']);
+const applyToner = and([...onward, 'mayTone', 'isTonerWeighed']);
+/** What is felt after a rinse, and the toner it allows. It is felt as often as needed until a bowl goes on. */
+const feel = {
+  guard: and([...onward, or(['isBowlRinsed', 'isTonerWeighed'])]),
+  actions: 'note',
+} as const;
+const weighToner = { guard: and([...onward, 'mayTone', 'isBowlRinsed']), actions: 'note' } as const;
 
 /** At the scale. */
 export const mix = chart.createStateConfig({
@@ -49,7 +56,12 @@ export const mix = chart.createStateConfig({
   on: {
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
-    BOWL_APPLIED: { guard: apply, target: '#colourOn', actions: 'note' },
+    BOWL_APPLIED: [
+      { guard: apply, target: '#colourOn', actions: 'note' },
+      { guard: applyToner, target: '#colourOn', actions: 'note' },
+    ],
+    STRETCH_NOTED: feel,
+    TONER_WEIGHED: weighToner,
     REOPENED: reopenBefore('mix', 'isNothingWeighed'),
   },
 });
@@ -64,7 +76,13 @@ export const colourOn = chart.createStateConfig({
     ANSWERED: { guard: 'leavesStops', actions: 'note' },
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
-    BOWL_APPLIED: { guard: apply, actions: 'note' },
+    BOWL_APPLIED: [
+      { guard: apply, actions: 'note' },
+      { guard: applyToner, actions: 'note' },
+    ],
+    BOWL_ALL_ON: { guard: 'isBowlOn', actions: 'note' },
+    STRETCH_NOTED: feel,
+    TONER_WEIGHED: weighToner,
     LOOKED: { guard: and(['isHeadLook', 'isBowlOn']), actions: 'note' },
     BOWL_RINSED: [
       { guard: and(['isBowlOn', 'isLastOn', 'isStopOpen']), target: '#stopped', actions: 'note' },

@@ -6,7 +6,7 @@ import type { Zone } from '../records/zones';
 import { accept, type Result, refuse } from '../result';
 import { brand } from '../units/brand';
 import { isHotter, isSameLine, type Mix } from './mixes';
-import { isIssued, type MixPermit, type TestPermit } from './permit';
+import { isIssued, type MixPermit, type TestPermit, type TonerPermit } from './permit';
 
 /** What is asked of the scale. */
 export type Order = Mix & Pick<BowlAnswers, 'shades' | 'colourG'> & { readonly zone: Zone };
@@ -43,12 +43,12 @@ export type MixtureRefusal =
   | { readonly code: 'stronger' | 'overHouseCeiling' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
   | { readonly code: RatioRefusal };
 
-/** Does the order go beyond what was tested and decided? Every respect a permit binds to. */
-function findExcess(permit: MixPermit, order: Order): MixtureRefusal | null {
+/** Does the order go beyond its permit? Every respect in which it binds: of a toner no line and no ratio. */
+function findExcess(permit: MixPermit | TonerPermit, order: Order): MixtureRefusal | null {
   if (order.zone !== permit.zone) return { code: 'anotherZone' };
-  if (!isSameLine(order.line, permit.tested.line)) return { code: 'anotherLine' };
-  if (order.ratio !== permit.tested.ratio) return { code: 'anotherRatio' };
-  if (isHotter(order.heat, permit.tested.heat)) return { code: 'hotter' };
+  if (permit.kind === 'mix' && !isSameLine(order.line, permit.tested.line)) return { code: 'anotherLine' };
+  if (permit.kind === 'mix' && order.ratio !== permit.tested.ratio) return { code: 'anotherRatio' };
+  if (isHotter(order.heat, permit.kind === 'mix' ? permit.tested.heat : 'none')) return { code: 'hotter' };
   if (order.developerPercent > permit.maxDeveloperPercent) {
     return { code: 'stronger', most: permit.maxDeveloperPercent };
   }
@@ -76,14 +76,14 @@ const toMg = (grams: number): number => Math.round(grams * mgPerG);
  * Checked in tests/shared/judgement/mixture.test.ts and tests/evidence/peroxide.test.ts.
  */
 export function mixture(
-  permit: TestPermit | MixPermit,
+  permit: TestPermit | MixPermit | TonerPermit,
   order: Order,
   stepG: number,
 ): Result<Mixture, MixtureRefusal> {
   if (!isIssued(permit)) return refuse({ code: 'forged' });
   const bottlePercent: PeroxidePercent = brand(order.developerPercent);
   if (!isWithinCeiling(bottlePercent)) return refuse({ code: 'overCeiling' });
-  const excess = permit.kind === 'mix' ? findExcess(permit, order) : findStrandExcess(permit, order);
+  const excess = permit.kind === 'test' ? findStrandExcess(permit, order) : findExcess(permit, order);
   if (excess !== null) return refuse(excess);
   const bowl = computeBowlPercent(bottlePercent, order.ratio);
   if (!bowl.ok) return refuse({ code: bowl.error });

@@ -7,6 +7,8 @@ import type { Decision } from './decisions';
 import { findLimits, type Limits } from './limits';
 import { type Mix, nameTested } from './mixes';
 import { findMixRefusal, findTestRefusal, type PermitRefusal } from './permitRefusal';
+import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from './tonerLimits';
+import { findTonerRefusal } from './tonerRefusal';
 
 declare const permitBrand: unique symbol;
 
@@ -29,10 +31,17 @@ export interface MixPermit extends Limits {
   readonly tested: Mix;
 }
 
+/** Leave to weigh a toner for one zone: it only deposits, after a rinse, on hair that springs back wet. */
+export interface TonerPermit extends Limits {
+  readonly [permitBrand]: 'toner';
+  readonly kind: 'toner';
+  readonly zone: Zone;
+}
+
 const issued = new WeakSet<object>();
 
 /** Was this permit issued here? A forged object is refused at run time whatever its type claims. */
-export const isIssued = (permit: TestPermit | MixPermit): boolean => issued.has(permit);
+export const isIssued = (permit: TestPermit | MixPermit | TonerPermit): boolean => issued.has(permit);
 
 /** At most so many grams are mixed for a strand. Assumed because a few grams cover fifty hairs, and none for a head. */
 export const ASSUMED_TEST_MAX_G = 20;
@@ -80,6 +89,24 @@ export function issuePermit(
     ...limits,
     maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, settings.profile.ceilingPercent),
   }) as MixPermit;
+  issued.add(permit);
+  return accept(permit);
+}
+
+/**
+ * May a toner be weighed for this zone now? The only maker of a `TonerPermit`; derived anew at every use, frozen.
+ * Checked in tests/shared/judgement/toner.test.ts.
+ */
+export function issueTonerPermit(
+  record: ConsultationRecord,
+  zone: Zone,
+  settings: Settings,
+  nowMs: number,
+): Result<TonerPermit, PermitRefusal> {
+  const refusal = findTonerRefusal(record, zone, settings, nowMs);
+  if (refusal !== null) return refuse(refusal);
+  const limits: Limits = { maxDeveloperPercent: TONER_MAX_PERCENT, maxMinutes: ASSUMED_TONER_MAX_MIN };
+  const permit = Object.freeze({ kind: 'toner', zone, ...limits }) as TonerPermit;
   issued.add(permit);
   return accept(permit);
 }

@@ -38,6 +38,9 @@ export type PermitRefusal =
         | 'notDecided'
         | 'freerThanSuggested'
         | 'endsLeftOut'
+        | 'notRinsed'
+        | 'stretchUnfelt'
+        | 'stretchFails'
         | 'anotherDay';
     };
 
@@ -62,6 +65,18 @@ const skinTestRefusals = {
   waiting: 'skinTestWaiting',
   lapsed: 'skinTestLapsed',
 } as const;
+
+/** Does the skin test keep a head back? Positive is a stop, found before. */
+export function findSkinTestRefusal(
+  record: ConsultationRecord,
+  settings: Settings,
+  nowMs: number,
+): PermitRefusal | null {
+  const skinTest = judgeSkinTest(record, settings.profile, nowMs);
+  return skinTest === 'missing' || skinTest === 'waiting' || skinTest === 'lapsed'
+    ? { code: skinTestRefusals[skinTest] }
+    : null;
+}
 
 function findStrandRefusal(
   record: ConsultationRecord,
@@ -110,12 +125,8 @@ export function findMixRefusal(
   settings: Settings,
   nowMs: number,
 ): PermitRefusal | null {
-  const before = findTestRefusal(record, settings);
+  const before = findTestRefusal(record, settings) ?? findSkinTestRefusal(record, settings, nowMs);
   if (before !== null) return before;
-  const skinTest = judgeSkinTest(record, settings.profile, nowMs);
-  if (skinTest === 'missing' || skinTest === 'waiting' || skinTest === 'lapsed') {
-    return { code: skinTestRefusals[skinTest] };
-  }
   if (!listPlannedZones(record.answers.client?.reach).includes(zone)) return { code: 'zoneNotPlanned' };
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };

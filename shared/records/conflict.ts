@@ -1,7 +1,7 @@
 import { isGrowthPossible } from '../heat/growth';
 import { type CarryRefusal, findCarryRefusal } from '../judgement/carried';
 import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
-import { issuePermit, issueTestPermit } from '../judgement/permit';
+import { issuePermit, issueTestPermit, issueTonerPermit } from '../judgement/permit';
 import type { PermitRefusal } from '../judgement/permitRefusal';
 import { type RuleId, rules } from '../judgement/rules';
 import { isMixOfLift } from '../judgement/service';
@@ -126,11 +126,21 @@ export function findConflict(
       const made = mixture(permit.value, event.payload, settings.scaleStepG);
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
     }
+    case 'TONER_WEIGHED': {
+      const permit = issueTonerPermit(record, event.payload.zone, settings, atMs);
+      if (!permit.ok) return { kind: 'permit', permit: permit.error };
+      if (isMixOfLift(event.payload, settings)) return atField('line', 'tonerLifts');
+      const made = mixture(permit.value, { ...event.payload, heat: 'none' }, settings.scaleStepG);
+      return made.ok ? null : { kind: 'mixture', mixture: made.error };
+    }
     case 'BOWL_APPLIED': {
       const bowl = findBowl(record, event.payload.zone);
       if (bowl === undefined) return null;
       const useByMs = findUseByMs(bowl, settings);
-      return atMs > useByMs ? { kind: 'bowlTooOld', useByMs } : null;
+      if (atMs > useByMs) return { kind: 'bowlTooOld', useByMs };
+      if (bowl.kind !== 'toner') return null;
+      const permit = issueTonerPermit(record, bowl.zone, settings, atMs);
+      return permit.ok ? null : { kind: 'permit', permit: permit.error };
     }
     // Nobody is sent home with skin that burns: it is a reaction until somebody says by name that it is none.
     case 'PLAN_GIVEN':

@@ -88,7 +88,11 @@ export interface TokensByType {
   BOWL_WEIGHED: ZoneToken;
   BOWL_THROWN: ZoneToken;
   BOWL_APPLIED: ZoneToken;
+  /** The zone is covered; its clock runs since the first of it was put on. */
+  BOWL_ALL_ON: ZoneToken;
   BOWL_RINSED: ZoneToken;
+  STRETCH_NOTED: ZoneToken & { readonly springsBack: boolean };
+  TONER_WEIGHED: ZoneToken;
   FINISHED: None;
   PLAN_GIVEN: None;
   PARKED: None;

@@ -50,7 +50,9 @@ const readLastTime = (
   hasStandingStop,
   answers: record.answers,
   zones: zones.flatMap((zone) => {
-    const bowl = record.bowls.findLast((each) => each.zone === zone && each.state === 'rinsed');
+    const bowl = record.bowls.findLast(
+      (each) => each.zone === zone && each.state === 'rinsed' && each.kind === 'tested',
+    );
     return bowl === undefined ? [] : readZone(record, bowl);
   }),
 });

@@ -4,10 +4,12 @@ import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
 import type { BowlProof } from './bowlProof';
 import { isAtLeastAsBad } from './gradeOutcome';
 import type { ConsultationRecord } from './record';
+import { findTonerBreach, type TonerBreach } from './tonerBreach';
 import type { Zone } from './zones';
 
 /** What is wrong with a record that claims a bowl. */
 export type GateBreach =
+  | TonerBreach
   | 'bowlWithoutStrand'
   | 'bowlWithoutOutcome'
   | 'bowlWithoutDecision'
@@ -44,6 +46,11 @@ const depositing: readonly string[] = ['depositOnly', 'gloss', 'tone'];
  */
 export function findGateBreach(record: ConsultationRecord): GateBreach | null {
   for (const bowl of record.bowls) {
+    if (bowl.kind === 'toner') {
+      const lacks = findTonerBreach(bowl, record.bowls);
+      if (lacks !== null) return lacks;
+      continue;
+    }
     const strand = record.strands.find(({ number }) => number === bowl.strand);
     if (strand === undefined || strand.zone !== bowl.zone) return 'bowlWithoutStrand';
     if (bowl.proof === null) return 'bowlWithoutOutcome';

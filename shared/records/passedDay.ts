@@ -31,7 +31,12 @@ export function findTodayAt(
 /** What is left once the day is over: nothing of that day's skin, nothing judged of it, and no decision. */
 export const forgetDay = (record: ConsultationRecord): Partial<ConsultationRecord> => {
   const overrides = record.overrides.filter(({ rule }) => rules[rule].step !== 'client');
-  return { answers: forgetToday(record.answers), todayAtMs: null, ...undecide({ ...record, overrides }) };
+  return {
+    answers: forgetToday(record.answers),
+    todayAtMs: null,
+    stretches: [],
+    ...undecide({ ...record, overrides }),
+  };
 };
 
 /**

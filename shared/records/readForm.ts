@@ -17,6 +17,7 @@ export type ConflictCode =
   | 'readTooEarly'
   | 'earlierThanNoted'
   | 'anotherService'
+  | 'tonerLifts'
   | 'needsCorrection'
   | 'noStrandHeld'
   | 'hasBadSigns'

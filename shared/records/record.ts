@@ -4,10 +4,11 @@ import type { BowlProof } from './bowlProof';
 import type { Clock } from './clock';
 import type { Fibre } from './event';
 import type { Answers } from './forms/asked';
-import type { BowlAnswers, PlanAnswers } from './forms/bowl';
+import type { BowlAnswers, PlanAnswers, StretchAnswers } from './forms/bowl';
 import type { LookAnswers, OutcomeAnswers, SkinTestAnswers, StrandAnswers } from './forms/test';
 import type { LastTime } from './lastTime';
 import type { Correctable } from './steps';
+import type { TonerProof } from './tonerProof';
 import type { Zone } from './zones';
 
 /** Who did it, and when. */
@@ -70,14 +71,24 @@ export interface DecisionRecord extends Stamp {
   readonly planKey: string;
 }
 
+/** How the hair on the head came back, wet, after a rinse. */
+export interface StretchRecord extends StretchAnswers, Stamp {}
+
 export interface BowlRecord extends BowlAnswers, Stamp {
-  /** The strand that allows it, and what stood in the log when it was weighed. */
+  /** A toner goes on after a rinse, on the strength of what is felt then; everything else on that of a strand. */
+  readonly kind: 'tested' | 'toner';
+  /** The strand that allows it, and what stood in the log when it was weighed; none of a toner. */
   readonly strand: number;
   readonly proof: BowlProof | null;
+  readonly toner: TonerProof | null;
   /** The longest it may stay on, under what was tested and decided. */
   readonly maxMinutes: number;
   readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
   readonly clock: string | null;
+  /** When its zone was covered: its clock runs since it was begun, which is the longer time. */
+  readonly allOnAtMs: number | null;
+  /** Place in the log of its rinse. */
+  readonly rinsedSeq: number | null;
   readonly looks: readonly (LookAnswers & Stamp)[];
   /** As for a strand. */
   readonly missedLooksAtMs: readonly number[];
@@ -134,6 +145,8 @@ export interface ConsultationRecord {
   readonly strands: readonly StrandRecord[];
   readonly decision: DecisionRecord | null;
   readonly bowls: readonly BowlRecord[];
+  /** Felt on the head, today, each after a rinse. */
+  readonly stretches: readonly StretchRecord[];
   readonly clocks: readonly Clock[];
   /** Between visits: since when, and until when. */
   readonly parked: { readonly atMs: number; readonly untilAtMs: number } | null;
@@ -169,6 +182,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   strands: [],
   decision: null,
   bowls: [],
+  stretches: [],
   clocks: [],
   parked: null,
   reaction: null,

@@ -1,3 +1,4 @@
+import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from '../../judgement/tonerLimits';
 import type { AnswersOf, Form } from '../form';
 import { zones } from '../zones';
 import { mixQuestions } from './test';
@@ -22,6 +23,30 @@ export const bowlForm = {
   },
   colourG: { kind: 'number', field: { quantity: 'mass', min: 5, max: 300 }, or: 40 },
   ...mixQuestions,
+} as const satisfies Form;
+
+const { heat: _heat, ...withoutHeat } = mixQuestions;
+
+/**
+ * What goes into a toner: a bowl of its own after a rinse, that only deposits, with no heat.
+ * Developer up to 10 vol: common practice, no source. Minutes: ASSUMED_TONER_MAX_MIN. Other ranges as for a bowl.
+ */
+export const tonerForm = {
+  zone,
+  shades: bowlForm.shades,
+  colourG: bowlForm.colourG,
+  ...withoutHeat,
+  developerPercent: {
+    kind: 'number',
+    field: { ...mixQuestions.developerPercent.field, max: TONER_MAX_PERCENT },
+  },
+  minutes: { kind: 'number', field: { ...mixQuestions.minutes.field, max: ASSUMED_TONER_MAX_MIN } },
+} as const satisfies Form;
+
+/** How does the hair on her head come back after a light pull, wet, once the bowl is rinsed out? Words as on a strand. */
+export const stretchForm = {
+  zone,
+  stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
 } as const satisfies Form;
 
 /** Which bowl? */
@@ -66,4 +91,5 @@ export const planForm = {
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;
+export type StretchAnswers = AnswersOf<typeof stretchForm>;
 export type PlanAnswers = AnswersOf<typeof planForm>;

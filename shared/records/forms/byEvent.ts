@@ -1,4 +1,4 @@
-import { bowlForm, extendedForm, planForm, zoneForm } from './bowl';
+import { bowlForm, extendedForm, planForm, stretchForm, tonerForm, zoneForm } from './bowl';
 import {
   careForm,
   clockCorrectedForm,
@@ -50,7 +50,10 @@ export const eventForms = {
   BOWL_WEIGHED: bowlForm,
   BOWL_THROWN: zoneForm,
   BOWL_APPLIED: zoneForm,
+  BOWL_ALL_ON: zoneForm,
   BOWL_RINSED: zoneForm,
+  STRETCH_NOTED: stretchForm,
+  TONER_WEIGHED: tonerForm,
   FINISHED: nothingForm,
   PLAN_GIVEN: planForm,
   PARKED: parkedForm,

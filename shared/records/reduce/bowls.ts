@@ -1,5 +1,6 @@
 import { findLimits } from '../../judgement/limits';
 import { nameProven } from '../../judgement/mixes';
+import { ASSUMED_TONER_MAX_MIN } from '../../judgement/tonerLimits';
 import { msPerMinute } from '../../units/time';
 import { type BowlProof, findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
@@ -11,6 +12,7 @@ import {
   type Stamp,
   type StrandRecord,
 } from '../record';
+import { findTonerProof } from '../tonerProof';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
@@ -48,6 +50,16 @@ const findCarried = (
     ? null
     : { strandAtMs: strand.ended?.atMs ?? 0, service: answers.client?.service ?? '' };
 
+/** A bowl that was just weighed: nothing has become of it. */
+const standing = {
+  state: 'weighed',
+  clock: null,
+  allOnAtMs: null,
+  rinsedSeq: null,
+  looks: [],
+  missedLooksAtMs: [],
+} as const;
+
 /** What happens to bowls, from the scale to the basin. */
 export const bowlReducers = {
   BOWL_WEIGHED: (record, { payload }, stamp) => {
@@ -55,16 +67,32 @@ export const bowlReducers = {
     const bowl: BowlRecord = {
       ...payload,
       ...stamp,
+      ...standing,
+      kind: 'tested',
+      toner: null,
       strand: strand?.number ?? 0,
       proof: findProof(strand, record.decision, strand && nameProven(strand), findCarried(record, strand)),
       maxMinutes: strand === undefined ? 0 : findLimits(record, strand, stamp.atMs).maxMinutes,
-      state: 'weighed',
-      clock: null,
-      looks: [],
-      missedLooksAtMs: [],
     };
     return { bowls: [...record.bowls, bowl] };
   },
+  TONER_WEIGHED: (record, { payload }, stamp) => {
+    const bowl: BowlRecord = {
+      ...payload,
+      ...stamp,
+      ...standing,
+      kind: 'toner',
+      heat: 'none',
+      strand: 0,
+      proof: null,
+      toner: findTonerProof(record, payload.zone),
+      maxMinutes: ASSUMED_TONER_MAX_MIN,
+    };
+    return { bowls: [...record.bowls, bowl] };
+  },
+  STRETCH_NOTED: (record, { payload }, stamp) => ({
+    stretches: [...record.stretches, { ...payload, ...stamp }],
+  }),
   BOWL_THROWN: (record, { payload }) => ({ bowls: changeBowl(record, payload.zone, { state: 'thrown' }) }),
   BOWL_APPLIED: (record, { payload }, stamp) => {
     const bowl = findBowl(record, payload.zone);
@@ -75,10 +103,15 @@ export const bowlReducers = {
       clocks: [...record.clocks, makeHeadClock(clock, bowl, stamp)],
     };
   },
+  BOWL_ALL_ON: (record, { payload }, { atMs }) => ({
+    bowls: changeBowl(record, payload.zone, {
+      allOnAtMs: findBowl(record, payload.zone)?.allOnAtMs ?? atMs,
+    }),
+  }),
   BOWL_RINSED: (record, { payload }, stamp) => {
     const clockId = findBowl(record, payload.zone)?.clock;
     return {
-      bowls: changeBowl(record, payload.zone, { state: 'rinsed' }),
+      bowls: changeBowl(record, payload.zone, { state: 'rinsed', rinsedSeq: stamp.seq }),
       clocks: endClocks(record.clocks, stamp.atMs, ({ id }) => id === clockId),
     };
   },

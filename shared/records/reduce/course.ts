@@ -81,6 +81,7 @@ export const courseReducers = {
       ? {
           answers: forgetToday(record.answers),
           todayAtMs: null,
+          stretches: [],
           overrides: record.overrides.filter(({ rule }) => rules[rule].step !== 'client'),
         }
       : {}),
@@ -139,7 +140,9 @@ export const courseReducers = {
     lastTime: record.lastTime && ageLastTime(record.lastTime, payload.shiftMs),
     // Neither a bowl that waits nor a client who is away grows younger with the clock.
     bowls: record.bowls.map((bowl) =>
-      bowl.state === 'weighed' ? { ...bowl, atMs: bowl.atMs + payload.shiftMs } : bowl,
+      bowl.state === 'weighed'
+        ? { ...bowl, atMs: bowl.atMs + payload.shiftMs }
+        : { ...bowl, allOnAtMs: shiftTime(bowl.allOnAtMs, payload.shiftMs) },
     ),
     parked: record.parked && { ...record.parked, atMs: record.parked.atMs + payload.shiftMs },
   }),

@@ -19,12 +19,13 @@ import '../layout.css';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { listStandingStops } from '../stopped/viewStopped';
+import { Toner } from '../toner/Toner';
 import { HeadActions } from './HeadActions';
 import { LookAtHead } from './LookAtHead';
 import { OtherZones } from './OtherZones';
 import { type BowlOnHead, type HeadView, viewHead } from './viewHead';
 
-export type Inside = 'look' | 'moreTime' | { readonly mix: Zone };
+export type Inside = 'look' | 'moreTime' | { readonly mix: Zone } | { readonly toner: Zone };
 
 /** What is on the head: the zone that wants something next is large, and the actions are for it. */
 export function ColourOn(props: StepProps) {
@@ -35,9 +36,14 @@ export function ColourOn(props: StepProps) {
   const leave = () => setInside(null);
   const mixing = () => {
     const open = inside();
-    if (open === null || typeof open === 'string') return undefined;
+    if (open === null || typeof open === 'string' || !('mix' in open)) return undefined;
     const zone = view().others.find((each) => each.zone === open.mix);
     return zone?.permit.ok === true && isFree(zone.bowlState) ? zone.zone : undefined;
+  };
+  const toning = () => {
+    const open = inside();
+    if (open === null || typeof open === 'string' || !('toner' in open)) return undefined;
+    return view().others.find((each) => each.zone === open.toner && each.toner !== null)?.zone;
   };
   return (
     <Switch
@@ -45,6 +51,9 @@ export function ColourOn(props: StepProps) {
     >
       <Match when={mixing()} keyed>
         {(zone) => <BowlPage {...props} zone={zone} onClose={leave} isFromHead />}
+      </Match>
+      <Match when={toning()} keyed>
+        {(zone) => <Toner {...props} zone={zone} onClose={leave} />}
       </Match>
       <Match when={inside() === 'look' && one()?.bowl.zone} keyed>
         {(zone) => <LookAtHead {...props} zone={zone} onClose={leave} />}
@@ -74,11 +83,13 @@ function Head(
     [
       words.colourOn.mixedAt(words.moments.time(bowl.atMs)),
       words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
+      ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
     ].join(', '),
     words.mix.headHeat[bowl.heat],
     words.colourOn.lookedTimes(write(bowl.looks.length)),
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];
+  const sayAllOn = (zone: Zone) => sender.send({ type: 'BOWL_ALL_ON', answers: { zone } });
   const answers = () => props.consultation.record.answers;
   /** What she told, or what showed, only now, and stops her for good: the head is rinsed first. */
   const stop = createMemo(() => listStandingStops(props.consultation.record, props.settings)[0]?.rule);
@@ -121,6 +132,11 @@ function Head(
             units={props.settings.units}
           >
             <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
+            <Show when={one().bowl.allOnAtMs === null}>
+              <BigButton act="all-on" onPress={() => void sayAllOn(one().bowl.zone)}>
+                {words.colourOn.allOn}
+              </BigButton>
+            </Show>
             <Show when={mayExtend(one())}>
               <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
                 {words.colourOn.moreTime}

@@ -9,8 +9,9 @@ import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
 import { findStuff } from '../findStuff';
-import { isFree, type ZoneAtScale } from '../mix/viewMix';
+import { isFree, sayBowlState, type ZoneAtScale } from '../mix/viewMix';
 import type { Sender } from '../sender';
+import { TonerWay } from '../toner/Toner';
 import type { Inside } from './ColourOn';
 import './colourOn.css';
 
@@ -64,7 +65,7 @@ function OtherZone(props: {
         <strong>
           {name()}
           {': '}
-          {words.mix.states[props.atScale.bowlState]}
+          {sayBowlState(props.atScale, words)}
         </strong>
         <Show when={isWeighed()} fallback={<span>{why()}</span>}>
           <span>{sayBowl()}</span>
@@ -90,6 +91,9 @@ function OtherZone(props: {
           >
             {words.mix.apply(name())}
           </BigButton>
+        </Match>
+        <Match when={props.atScale.toner}>
+          <TonerWay atScale={props.atScale} onToner={(zone) => props.onInside({ toner: zone })} />
         </Match>
         <Match when={isToMix()}>
           <BigButton

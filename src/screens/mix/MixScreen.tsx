@@ -10,6 +10,7 @@ import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import '../layout.css';
 import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
+import { Toner } from '../toner/Toner';
 import { BowlPage } from './BowlPage';
 import { isFree, type MixView, viewMix } from './viewMix';
 import { ZoneCard } from './ZoneCard';
@@ -18,6 +19,8 @@ import { ZoneCard } from './ZoneCard';
 export function MixScreen(props: StepProps) {
   const [mixing, setMixing] = createSignal<Zone | null>(null);
   const view = createMemo(() => viewMix(props.consultation, props.settings, props.nowMs));
+  const [toning, setToning] = createSignal<Zone | null>(null);
+  const tonerFor = () => view().zones.find(({ zone, toner }) => zone === toning() && toner !== null)?.zone;
   const open = createMemo(() =>
     view()
       .zones.filter(({ permit, bowlState }) => permit.ok && isFree(bowlState))
@@ -45,7 +48,10 @@ export function MixScreen(props: StepProps) {
     return asked !== null && open().includes(asked) ? asked : (only() ?? next());
   });
   return (
-    <Switch fallback={<Scale {...props} view={view()} open={open()} onMix={setMixing} />}>
+    <Switch fallback={<Scale {...props} view={view()} open={open()} onMix={setMixing} onToner={setToning} />}>
+      <Match when={tonerFor()} keyed>
+        {(zone) => <Toner {...props} zone={zone} onClose={() => setToning(null)} />}
+      </Match>
       <Match when={shown()} keyed>
         {(zone) => (
           <BowlPage
@@ -65,6 +71,7 @@ function Scale(
     readonly view: MixView;
     readonly open: readonly Zone[];
     readonly onMix: (zone: Zone) => void;
+    readonly onToner: (zone: Zone) => void;
   },
 ) {
   const words = useWords();
@@ -118,6 +125,7 @@ function Scale(
                   atScale={atScale()}
                   answers={props.consultation.record.answers}
                   settings={props.settings}
+                  onToner={props.onToner}
                 />
               )}
             </Show>

@@ -4,19 +4,22 @@ import type { Answers } from '../../../shared/records/forms/asked';
 import type { BowlRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
+import type { Zone } from '../../../shared/records/zones';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
-import { isFree, type ZoneAtScale } from './viewMix';
+import { TonerWay } from '../toner/Toner';
+import { isFree, sayBowlState, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
 export function ZoneCard(props: {
   readonly atScale: ZoneAtScale;
   readonly answers: Answers;
   readonly settings: Settings;
+  readonly onToner: (zone: Zone) => void;
 }) {
   const words = useWords();
   const bowl = () => {
@@ -30,7 +33,7 @@ export function ZoneCard(props: {
       <h2>
         {words.general.zones[props.atScale.zone]}
         {': '}
-        {words.mix.states[props.atScale.bowlState]}
+        {sayBowlState(props.atScale, words)}
       </h2>
       <Switch>
         <Match when={bowl()}>
@@ -38,7 +41,12 @@ export function ZoneCard(props: {
         </Match>
         <Match when={permit()}>{(given) => <Limits permit={given()} settings={props.settings} />}</Match>
         <Match when={props.atScale.bowlState === 'rinsed' && refusal()}>
-          {(why) => <p class="soft">{words.refusals.permit[why().code].clears}</p>}
+          {(why) => (
+            <>
+              <p class="soft">{words.refusals.permit[why().code].clears}</p>
+              <TonerWay atScale={props.atScale} onToner={props.onToner} />
+            </>
+          )}
         </Match>
         <Match when={isFree(props.atScale.bowlState) && refusal()}>
           {(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}

@@ -1,22 +1,33 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { BowlFact } from '../../../machines/consultation/facts';
 import { listPlannedZones } from '../../../shared/judgement/findings';
-import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
+import {
+  issuePermit,
+  issueTonerPermit,
+  type MixPermit,
+  type TonerPermit,
+} from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import { type Zone, zones } from '../../../shared/records/zones';
 import type { Result } from '../../../shared/result';
+import type { Words } from '../../words/words';
 import { isOpenNow } from '../isOpenNow';
+
+/** A toner that stands weighed is weighed like any other: `bowl` says that it is one. */
+export type BowlState = Exclude<BowlFact, 'tonerWeighed'>;
 
 /** One zone at the scale: its leave to mix or why not, and how its bowl stands. */
 export interface ZoneAtScale {
   readonly zone: Zone;
   readonly permit: Result<MixPermit, PermitRefusal>;
-  readonly bowlState: BowlFact;
+  readonly bowlState: BowlState;
   readonly bowl: BowlRecord | null;
   readonly strand: StrandRecord | null;
+  /** Leave for a toner or why not, where a bowl was rinsed; null elsewhere. */
+  readonly toner: Result<TonerPermit, PermitRefusal> | null;
   /** Until when what stands weighed may be put on; null where nothing does. */
   readonly useByMs: number | null;
   /** Mixed too long ago to go on anybody. */
@@ -44,13 +55,15 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
   const { bowls } = state.context.facts;
   const planned = listPlannedZones(record.answers.client?.reach);
   const shown = zones.filter((zone) => planned.includes(zone) || bowls[zone] !== 'none');
-  const atScale = shown.map((zone) => {
+  const atScale = shown.map((zone): ZoneAtScale => {
     const bowl = findBowl(record, zone) ?? null;
+    const fact = bowls[zone];
     const useByMs = bowl?.state === 'weighed' ? findUseByMs(bowl, settings) : null;
     return {
       zone,
       permit: issuePermit(record, zone, settings, nowMs),
-      bowlState: bowls[zone],
+      bowlState: fact === 'tonerWeighed' ? 'weighed' : fact,
+      toner: fact === 'rinsed' ? issueTonerPermit(record, zone, settings, nowMs) : null,
       bowl,
       strand: findStrand(record, zone) ?? null,
       useByMs,
@@ -66,4 +79,14 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
 }
 
 /** Is there room for a bowl of this zone at the scale? */
-export const isFree = (bowl: BowlFact): boolean => bowl === 'none' || bowl === 'rinsed' || bowl === 'thrown';
+export const isFree = (bowl: BowlState): boolean => bowl === 'none' || bowl === 'rinsed' || bowl === 'thrown';
+
+/** How the bowl of this zone stands, in words; of a toner, that it is one. */
+export function sayBowlState(
+  { bowl, bowlState }: Pick<ZoneAtScale, 'bowl' | 'bowlState'>,
+  { mix }: Words,
+): string {
+  const isToner = bowl?.kind === 'toner' && bowl.state === bowlState;
+  const said: Partial<Record<BowlState, string>> = isToner ? mix.tonerStates : {};
+  return said[bowlState] ?? mix.states[bowlState];
+}

@@ -8,7 +8,11 @@ export const colourOn = {
   rinsedEarly: (zone: string) => `Rinsed early: ${zone}`,
   look: (zone: string) => `Look: ${zone}`,
   mixedAt: (time: string) => `Weighed ${time}`,
-  onSince: (time: string) => `on since ${time}`,
+  onSince: (time: string) => `begun ${time}`,
+  allOnSince: (time: string) => `all on ${time}`,
+  allOn: 'All on now',
+  /** Which time the clock counts. */
+  fromBegun: 'The clock runs from begun: the longer time.',
   lookedTimes: (count: string) => `Looks so far: ${count}`,
   moreTime: 'More time',
   rinseNow: 'Rinse now, she is stopped.',

@@ -39,6 +39,7 @@ import { start } from './start';
 import { strandCard } from './strandCard';
 import { strandTest } from './strandTest';
 import { tablet } from './tablet';
+import { toner } from './toner';
 import { warmthTrial } from './warmthTrial';
 import { windowPart } from './window';
 
@@ -82,6 +83,7 @@ export const en = {
   strandCard,
   strandTest,
   tablet,
+  toner,
   warmthTrial,
   asked: {
     client: clientWords,

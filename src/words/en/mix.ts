@@ -39,7 +39,9 @@ export const mix = {
     on: 'on the head',
     rinsed: 'rinsed',
     thrown: 'thrown away',
-  } satisfies Readonly<Record<BowlFact, string>>,
+  } satisfies Readonly<Record<Exclude<BowlFact, 'tonerWeighed'>, string>>,
+  /** The same of a toner. */
+  tonerStates: { weighed: 'toner weighed, not on', on: 'toner on the head', rinsed: 'toner rinsed' },
   limits: 'Within what was tested:',
   limitLine: (line: string) => `${line}, no other line`,
   limitDeveloper: (percent: string, vol: string) => `no stronger than ${percent} (${vol})`,
@@ -69,7 +71,7 @@ export const mix = {
   /** From one bowl to what stands at the scale: the bowls of all zones. */
   toBowls: 'All bowls',
   weighFor: (zone: string) => `Mix for the ${zone}`,
-  apply: (zone: string) => `It is on the ${zone}: start the clock`,
+  apply: (zone: string) => `Begin on the ${zone}: start the clock`,
   throwAway: 'Throw the bowl away',
   useBy: (time: string) => `use by ${time}`,
   tooOld: (useBy: string) =>

@@ -41,6 +41,9 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   notDecided: 'decide',
   freerThanSuggested: 'decide anew',
   endsLeftOut: 'ends stay out',
+  notRinsed: 'rinse first',
+  stretchUnfelt: 'feel it wet first',
+  stretchFails: 'no toner today',
 };
 
 export const rail = {

@@ -45,6 +45,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   overLimit: () => 'Longer than the maker’s limit.',
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
+  tonerLifts: () => 'That lifts. A toner only deposits: another line, please.',
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
   noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
@@ -101,6 +102,15 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   mixClosed: {
     what: 'A strand gummed or broke in this mix or a gentler one.',
     clears: 'A gentler mix, with a new strand.',
+  },
+  notRinsed: { what: 'A toner goes on after a rinse.', clears: 'Rinse this hair first.' },
+  stretchUnfelt: {
+    what: 'Nobody has felt this hair since the rinse.',
+    clears: 'Feel it wet: a light pull, let go.',
+  },
+  stretchFails: {
+    what: 'It does not spring back: no toner today.',
+    clears: 'Leave it be. Tone on another visit, after a new strand. A wrong tap? Feel again.',
   },
   strandUsed: { what: 'That strand was for one bowl.', clears: 'A second round needs a new strand.' },
   notDecided: { what: 'Nothing has been decided.', clears: 'Decide first.' },

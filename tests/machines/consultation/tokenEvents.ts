@@ -104,6 +104,11 @@ export const weigh = (zone: Zone, time: Partial<TimeTokens> = {}) =>
 export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
 export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('BOWL_APPLIED', { zone }, time);
+export const feel = (zone: Zone, springsBack = true, time: Partial<TimeTokens> = {}) =>
+  makeEvent('STRETCH_NOTED', { zone, springsBack }, time);
+export const weighToner = (zone: Zone, time: Partial<TimeTokens> = {}) =>
+  makeEvent('TONER_WEIGHED', { zone }, time);
+export const allOn = (zone: Zone) => makeEvent('BOWL_ALL_ON', { zone });
 export const rinse = (zone: Zone) => makeEvent('BOWL_RINSED', { zone });
 export const extend = (
   isWithinLimit: boolean,

@@ -6,12 +6,15 @@ import {
   apply,
   confirm,
   decide,
+  feel,
   open,
   plain,
   record,
+  rinse,
   startStrand,
   takeOff,
   weigh,
+  weighToner,
 } from './tokenEvents';
 
 type Way = readonly ConsultationEvent[];
@@ -42,6 +45,10 @@ export const toBothDecision: Way = [...toBothTakenOff, record('lengths'), record
 export const toMix: Way = [...toDecision, decide()];
 export const toWeighed: Way = [...toMix, weigh('lengths')];
 export const toColourOn: Way = [...toWeighed, apply('lengths')];
+/** The lengths rinsed, and what was felt of them then. */
+export const toRinsed: Way = [...toColourOn, rinse('lengths')];
+export const toFelt: Way = [...toRinsed, feel('lengths')];
+export const toToner: Way = [...toFelt, weighToner('lengths')];
 export const toBothOn: Way = [
   ...toBothDecision,
   decide(),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
-import { issuePermit } from '../../../shared/judgement/permit';
+import { issuePermit, issueTonerPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import type { RuleId } from '../../../shared/judgement/rules';
 import type { RawEvent } from '../../../shared/records/classify';
@@ -36,6 +36,14 @@ const ask = ({ record, atMs }: Told, zone: Zone = 'lengths', settings = salon, n
   const permit = issuePermit(record, zone, settings, nowMs);
   return permit.ok ? 'allowed' : permit.error;
 };
+const askToner = ({ record, atMs }: Told) => {
+  const permit = issueTonerPermit(record, 'lengths', salon, atMs);
+  return permit.ok ? 'allowed' : permit.error;
+};
+const feel = (stretch: string): RawEvent => ({
+  type: 'STRETCH_NOTED',
+  answers: { zone: 'lengths', stretch },
+});
 const step = (raw: RawEvent, afterMs = 1000): StoryStep => ({ afterMs, by: 'Opal', raw });
 const again = (name: string, answers: object): RawEvent => {
   const raw = find(ofStep(name));
@@ -48,6 +56,12 @@ const insertBefore = (type: RawEvent['type'], steps: readonly StoryStep[], ...mo
 const weighLengths = find(ofType('BOWL_WEIGHED'));
 const startLengths = find(ofType('STRAND_STARTED', 'lengths'));
 const soundLengths = find(ofType('OUTCOME_RECORDED', 'lengths'));
+const rinsed = [
+  weighLengths,
+  { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } } as const,
+  { type: 'BOWL_RINSED', answers: { zone: 'lengths' } } as const,
+].reduce((told, raw) => andThen(told, raw), atMix);
+const springs = andThen(rinsed, feel('springsBack'));
 const takeOff: RawEvent = { type: 'STRAND_TAKEN_OFF', answers: { zone: 'lengths', why: 'levelReached' } };
 
 /** The story on hair with a metallic colour on it: a cutting meets peroxide first. */
@@ -242,6 +256,12 @@ const cases: Readonly<
       ),
     () =>
       ask(tell([...until('DECIDED', bothHold), step({ type: 'DECIDED', answers: { decision: 'gentler' } })])),
+  ],
+  notRinsed: [() => askToner(andThen(atMix, feel('springsBack'))), () => askToner(springs)],
+  stretchUnfelt: [() => askToner(rinsed), () => askToner(springs)],
+  stretchFails: [
+    () => askToner(andThen(springs, feel('staysLong'))),
+    () => askToner(andThen(andThen(springs, feel('staysLong')), feel('springsBack'))),
   ],
   endsLeftOut: [
     () =>

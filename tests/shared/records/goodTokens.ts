@@ -31,7 +31,10 @@ const own: Readonly<Record<string, object>> = {
   BOWL_WEIGHED: { zone },
   BOWL_THROWN: { zone },
   BOWL_APPLIED: { zone },
+  BOWL_ALL_ON: { zone },
   BOWL_RINSED: { zone },
+  STRETCH_NOTED: { zone, springsBack: true },
+  TONER_WEIGHED: { zone },
   RESUMED: { asksAnew: true },
   CLOCK_EXTENDED: { isWithinLimit: true, isOnHead: false, hasWeakened: false },
 };

@@ -8,6 +8,7 @@ import { carried } from './carried';
 import { decision } from './decision';
 import { strandTest } from './strandTest';
 import { toldLate } from './toldLate';
+import { toner } from './toner';
 
 /** Every named behaviour, by subject. */
 export const behaviours = {
@@ -18,6 +19,7 @@ export const behaviours = {
   carried,
   decision,
   bowls,
+  toner,
   care,
 } as const satisfies Record<string, readonly Behaviour[]>;
 

@@ -204,6 +204,40 @@ const carried: readonly ConsultationEvent[] = [
   say.throwBowl('lengths'),
 ];
 
+/** After a rinse: felt, toned, thrown, felt weak, rinsed again; stopped, away and suspected in between; a second strand. */
+const toned: readonly ConsultationEvent[] = [
+  ...straight,
+  say.reopen('strandTest'),
+  plain('OUTCOME_KEPT'),
+  say.feel('lengths'),
+  say.feel('lengths', false),
+  say.feel('lengths', true, { isAnotherDay: true }),
+  say.weighToner('lengths'),
+  say.weighToner('lengths', { skinTest: 'waiting' }),
+  say.apply('lengths', { skinTest: 'waiting' }),
+  say.apply('lengths', { isAnotherDay: true }),
+  say.throwBowl('lengths'),
+  say.allOn('lengths'),
+  answerOne('feelHair', { said: 'absolute', bearsOnPlan: true }),
+  say.correct('feelHair'),
+  ...(['REACTION_SUSPECTED', 'NO_REACTION', 'PARKED', 'CALLED_OFF'] as const).map((type) => plain(type)),
+  say.resume(),
+  say.resume(true),
+];
+/** The lengths toned while the ends are on. */
+const tonedBeside: readonly ConsultationEvent[] = [
+  say.open(),
+  ...askSteps.map((step) => say.answer(step)),
+  ...steps,
+  ...[...tested, ...mixed].flatMap((event) => ('zone' in event.tokens ? [event, ends(event)] : [event])),
+  say.feel('lengths'),
+  say.feel('lengths', false),
+  say.weighToner('lengths'),
+  say.throwBowl('lengths'),
+  say.allOn('ends'),
+  ...finished,
+];
+
 const putOneBack = putBack(['lengths']);
 const putBothBack = putBack(['lengths', 'ends']);
 
@@ -248,5 +282,7 @@ export const alphabets: readonly Alphabet[] = [
       stopsWithCare.filter((event) => isTried(event, state)).map((event) => keepPositive(event, state)),
   },
   { name: 'carried', events: () => carried },
+  { name: 'toned', events: () => toned },
+  { name: 'toned beside another zone', events: () => tonedBeside },
   { name: 'two zones', events: (state) => [...twoZones, ...putBothBack(state)] },
 ];

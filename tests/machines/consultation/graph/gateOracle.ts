@@ -17,6 +17,11 @@ export interface Heard {
   readonly decided: string;
   /** Absolute answers that no named correction took back. */
   readonly absolute: readonly string[];
+  /** Zones rinsed and then felt to spring back wet, with nothing put on since; zones rinsed, with nothing on since. */
+  readonly springs: readonly Zone[];
+  readonly rinsed: readonly Zone[];
+  /** Zones whose bowl on the bench is a toner. */
+  readonly toners: readonly Zone[];
   /** Bowls that wait on the bench, and bowls on the head. */
   readonly weighed: readonly Zone[];
   readonly on: readonly Zone[];
@@ -40,6 +45,9 @@ export const nothingHeard: Heard = {
   held: [],
   touched: [],
   broke: [],
+  springs: [],
+  rinsed: [],
+  toners: [],
   weighed: [],
   on: [],
   decided: '',
@@ -63,6 +71,7 @@ const stop = (heard: Heard, answer: string): Heard => ({
   ...heard,
   absolute: add(heard.absolute, answer),
   weighed: [],
+  toners: [],
 });
 
 function hearAnswer(before: Heard, { tokens }: EventOf<'ANSWERED'>): Heard {
@@ -84,7 +93,7 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
   const heard = {
     ...before,
     good: before.good.filter((zone) => !event.tokens.lapsed.includes(zone)),
-    ...(isNewDay ? { isAskedAnew: true, decided: '' } : {}),
+    ...(isNewDay ? { isAskedAnew: true, decided: '', springs: [] } : {}),
   };
   const undecided = { ...heard, decided: '' };
   switch (event.type) {
@@ -143,19 +152,37 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
       return { ...heard, decided: event.tokens.decision };
     case 'BOWL_WEIGHED':
       return { ...heard, weighed: add(heard.weighed, event.tokens.zone) };
+    case 'STRETCH_NOTED': {
+      const mark = event.tokens.springsBack ? add : drop;
+      return { ...heard, springs: mark(heard.springs, event.tokens.zone) };
+    }
+    case 'TONER_WEIGHED':
+      return {
+        ...heard,
+        weighed: add(heard.weighed, event.tokens.zone),
+        toners: add(heard.toners, event.tokens.zone),
+      };
     case 'BOWL_APPLIED':
       return {
         ...heard,
+        springs: drop(heard.springs, event.tokens.zone),
+        rinsed: drop(heard.rinsed, event.tokens.zone),
+        toners: drop(heard.toners, event.tokens.zone),
         weighed: drop(heard.weighed, event.tokens.zone),
         on: add(heard.on, event.tokens.zone),
       };
     case 'BOWL_THROWN':
-      return { ...heard, weighed: drop(heard.weighed, event.tokens.zone) };
+      return {
+        ...heard,
+        weighed: drop(heard.weighed, event.tokens.zone),
+        toners: drop(heard.toners, event.tokens.zone),
+      };
     case 'BOWL_RINSED':
       return {
         ...heard,
         ...spend(heard, event.tokens.zone),
         on: drop(heard.on, event.tokens.zone),
+        rinsed: add(heard.rinsed, event.tokens.zone),
         isRinsed: true,
       };
     default:
@@ -169,7 +196,12 @@ function hearCare(heard: Heard, event: ConsultationEvent): Heard {
     case 'PARKED':
       return { ...heard, isAway: true };
     case 'RESUMED':
-      return { ...heard, isAway: false, isAskedAnew: heard.isAskedAnew || event.tokens.asksAnew };
+      return {
+        ...heard,
+        isAway: false,
+        isAskedAnew: heard.isAskedAnew || event.tokens.asksAnew,
+        springs: event.tokens.asksAnew ? [] : heard.springs,
+      };
     case 'LOOKED':
       return event.tokens.of === 'head' && event.tokens.stings ? { ...heard, isSuspected: true } : heard;
     case 'REACTION_SUSPECTED':
@@ -206,6 +238,19 @@ function findBreachOfTime(heard: Heard, { tokens }: EventOf<'CLOCK_EXTENDED'>): 
   return heard.decided === '' ? 'more time on the head after what undid the decision' : null;
 }
 
+function findBreachOfToner(
+  before: Heard,
+  event: EventOf<'TONER_WEIGHED'> | EventOf<'BOWL_APPLIED'>,
+): string | null {
+  const { zone, skinTest } = event.tokens;
+  const now = hear(before, event);
+  const hold = findHold(now);
+  if (hold !== null) return `a toner ${hold}`;
+  if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a toner with a skin test that is ${skinTest}`;
+  if (now.isAskedAnew || !before.springs.includes(zone)) return 'a toner on hair not felt to spring back';
+  return before.rinsed.includes(zone) ? null : 'a toner where nothing was rinsed';
+}
+
 function findBreachOfBowl(
   before: Heard,
   event: EventOf<'BOWL_WEIGHED'> | EventOf<'BOWL_APPLIED'>,
@@ -235,8 +280,13 @@ export function findBreach(before: Heard, event: ConsultationEvent): string | nu
       return before.isRinsed && [...before.weighed, ...before.on].length === 0
         ? null
         : 'a finish while a bowl stands, or without one';
-    case 'BOWL_WEIGHED':
+    case 'TONER_WEIGHED':
+      return findBreachOfToner(before, event);
     case 'BOWL_APPLIED':
+      return before.toners.includes(event.tokens.zone)
+        ? findBreachOfToner(before, event)
+        : findBreachOfBowl(before, event);
+    case 'BOWL_WEIGHED':
       return findBreachOfBowl(before, event);
     default:
       return null;

@@ -58,6 +58,11 @@ export async function fillStrand(): Promise<void> {
   await press('start-strand');
 }
 
+export async function fillToner(): Promise<void> {
+  await tell(['line', 'Sandbar cream'], ['developerPercent', '1.5'], ['minutes', '10'], ['ratio', '2']);
+  await press('weigh-toner');
+}
+
 export async function sayOutcome(): Promise<void> {
   await tell(
     ['fibre', 'sound'],

@@ -1,7 +1,7 @@
 import { choose, press, pressTwice } from '../bench';
 import { planSaid } from '../planSaid';
 import { tap } from '../playStory';
-import { end, pressAll, sayGlassReacted, tell, tellsOf } from './hand';
+import { end, fillToner, pressAll, sayGlassReacted, tell, tellsOf } from './hand';
 import {
   and,
   bothOff,
@@ -106,6 +106,32 @@ export const headWays: readonly Way[] = [
       await press('finish');
       await tell(...planSaid);
       await press('give-plan');
+    },
+  },
+  {
+    name: 'rinsed: felt, a toner weighed, thrown, weighed and put on, all on, rinsed',
+    start: () => rinse(lengthsOn()),
+    tap: async () => {
+      await press('toner-lengths');
+      await choose('stretch', 'springsBack');
+      await press('keep-stretch');
+      await fillToner();
+      await pressTwice('throw');
+      await press('toner-lengths');
+      await fillToner();
+      await pressAll('apply', 'all-on');
+      await pressTwice('rinsed');
+    },
+  },
+  {
+    name: 'the ends on, the lengths rinsed: felt, a toner weighed and put on',
+    start: () => rinse(bothOn()),
+    tap: async () => {
+      await press('toner-lengths');
+      await choose('stretch', 'springsBack');
+      await press('keep-stretch');
+      await fillToner();
+      await press('apply');
     },
   },
   {

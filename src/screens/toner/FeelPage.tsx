@@ -1,0 +1,67 @@
+import { createMemo, Show } from 'solid-js';
+import { issueTonerPermit } from '../../../shared/judgement/permit';
+import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { stretchForm } from '../../../shared/records/forms/bowl';
+import type { Zone } from '../../../shared/records/zones';
+import { BigButton } from '../../parts/BigButton';
+import { HandCaution } from '../../parts/HandCaution';
+import { Refusal } from '../../parts/Refusal';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import { createEventForm } from '../eventForm';
+import { PartSheet } from '../PartSheet';
+import { SentRefusal } from '../SentRefusal';
+import type { StepProps } from '../stepProps';
+
+const { stretch } = stretchForm;
+const asks = { stretch } as const;
+
+/** What the very hair says, rinsed and wet, before anything else goes on it; and that no toner goes on, where it is weak. */
+export function FeelPage(
+  props: StepProps & {
+    readonly zone: Zone;
+    readonly onClose: () => void;
+    readonly onFelt: () => void;
+  },
+) {
+  const words = useWords();
+  const { record } = props.consultation;
+  const name = `${props.consultation.id}/feel/${props.zone}/${record.stretches.length}`;
+  const asked = createEventForm(props, asks, name, {});
+  /** What else keeps a toner back; that nobody has felt it is what this page is for. */
+  const against = createMemo((): PermitRefusal | null => {
+    const permit = issueTonerPermit(props.consultation.record, props.zone, props.settings, props.nowMs);
+    return permit.ok || permit.error.code === 'stretchUnfelt' ? null : permit.error;
+  });
+  const keep = async () => {
+    if (await asked.send('STRETCH_NOTED', { zone: props.zone })) props.onFelt();
+  };
+  return (
+    <StepPage
+      page={props.page}
+      title={words.toner.feelTitle(words.general.zones[props.zone])}
+      actions={
+        <>
+          <BigButton act="cancel" onPress={props.onClose}>
+            {words.general.back}
+          </BigButton>
+          <BigButton kind="primary" act="keep-stretch" onPress={() => void keep()}>
+            {words.toner.keep}
+          </BigButton>
+        </>
+      }
+    >
+      <PartSheet
+        step={props}
+        form={asked}
+        questions={asks}
+        words={words.toner.felt}
+        summary={words.toner.feelSummary}
+      >
+        <Show when={against()}>{(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}</Show>
+      </PartSheet>
+      <HandCaution caution="outcome" />
+      <SentRefusal refusal={asked.refusal()} />
+    </StepPage>
+  );
+}

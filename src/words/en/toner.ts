@@ -1,0 +1,24 @@
+import type { stretchForm, tonerForm } from '../../../shared/records/forms/bowl';
+import type { FormWords } from '../formWords';
+import { pullHint, stretchTaps } from './forms/stretch';
+import { mix } from './mix';
+
+const { heat: _heat, ...bowl } = mix.bowl;
+
+export const toner = {
+  bowl: bowl satisfies FormWords<typeof tonerForm>,
+  felt: {
+    stretch: { ask: 'Lightly pulled, let go', short: 'Wet stretch', hint: pullHint, options: stretchTaps },
+  } satisfies Pick<FormWords<typeof stretchForm>, 'stretch'>,
+  /** What stands in the first part before anybody types a shade. */
+  shade: 'Toner',
+  feelSummary: 'Wet, after the rinse',
+  feelFor: (zone: string) => `Toner? Feel the ${zone}`,
+  mixFor: (zone: string) => `Mix a toner: ${zone}`,
+  feelTitle: (zone: string) => `Feel the ${zone}, rinsed and wet`,
+  keep: 'That is how it feels',
+  title: (zone: string) => `Toner for the ${zone}`,
+  feelAgain: 'Feel again',
+  limits: (developer: string, minutes: string) =>
+    `Deposit only: no stronger than ${developer}, at most ${minutes}, no heat. The maker’s directions come first.`,
+};
