@@ -35,7 +35,8 @@ export function MixScreen(props: StepProps) {
   /** What was decided is weighed zone by zone, until somebody goes to the bowls, or one is thrown away or used. */
   const next = () => {
     const isFresh = view().zones.every(
-      ({ bowlState, isTooOld }) => (bowlState === 'none' || bowlState === 'weighed') && !isTooOld,
+      ({ bowl, bowlState, isTooOld }) =>
+        (bowlState === 'none' || (bowlState === 'weighed' && bowl?.kind === 'tested')) && !isTooOld,
     );
     return isFresh && !isAtBowls() ? open()[0] : undefined;
   };

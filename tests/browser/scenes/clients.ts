@@ -144,6 +144,22 @@ export const longestAtHome: readonly StoryStep[] = [
   event('FINISHED'),
 ];
 
+const feel = (stretch: string) => event('STRETCH_NOTED', { zone: 'lengths', stretch });
+const toner = event('TONER_WEIGHED', {
+  ...{ zone: 'lengths', line: 'Sandbar cream', developerPercent: '1.5', ratio: '2', minutes: '10' },
+  ...{ colourG: '30', shades: [{ shade: 'Toner', parts: '1' }] },
+});
+/** Both rinsed, and what came of the lengths then: felt, toned, the toner on. */
+export const bothRinsed = [
+  ...bothOn,
+  event('BOWL_RINSED', { zone: 'lengths' }, 12 * minuteMs),
+  event('BOWL_RINSED', { zone: 'ends' }, minuteMs),
+];
+export const feltWeak = [...bothRinsed, feel('staysLong')];
+export const feltStrong = [...bothRinsed, feel('springsBack')];
+export const tonerWeighed = [...feltStrong, toner];
+export const tonerOn = [...tonerWeighed, event('BOWL_APPLIED', { zone: 'lengths' })];
+
 /** Who sits where, told how far, her last tap so long ago. */
 export interface Seated {
   readonly chair: number;
