@@ -85,7 +85,8 @@ function Head(
       words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
       ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
     ].join(', '),
-    words.mix.headHeat[bowl.heat],
+    bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
+    ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
     words.colourOn.lookedTimes(write(bowl.looks.length)),
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];

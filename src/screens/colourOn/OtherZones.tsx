@@ -11,7 +11,7 @@ import { useWords } from '../../parts/useWords';
 import { findStuff } from '../findStuff';
 import { isFree, sayBowlState, type ZoneAtScale } from '../mix/viewMix';
 import type { Sender } from '../sender';
-import { TonerWay } from '../toner/Toner';
+import { isFeltWeak, TonerWay } from '../toner/Toner';
 import type { Inside } from './ColourOn';
 import './colourOn.css';
 
@@ -46,6 +46,7 @@ function OtherZone(props: {
   const isToMix = () => props.atScale.permit.ok && isFree(props.atScale.bowlState);
   const why = () => {
     const { permit, bowlState } = props.atScale;
+    if (isFeltWeak(props.atScale)) return words.refusals.permit.stretchFails.what;
     return permit.ok || bowlState === 'rinsed' ? '' : words.refusals.permit[permit.error.code].what;
   };
   const sayBowl = () => {

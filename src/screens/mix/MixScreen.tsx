@@ -101,6 +101,11 @@ function Scale(
           <Show when={weighed()}>
             {(zone) => <WeighedActions zone={zone()} isTooOld={isTooOld(zone())} sender={sender} />}
           </Show>
+          <Show when={props.view.needsStrand}>
+            <BigButton act="new-strand" onPress={() => props.page.onBackTo('strandTest')}>
+              {words.mix.secondRound}
+            </BigButton>
+          </Show>
           <Show when={props.view.mayFinish}>
             <BigButton
               kind={first() === undefined ? 'primary' : 'plain'}

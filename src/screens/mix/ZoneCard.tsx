@@ -11,7 +11,7 @@ import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
-import { TonerWay } from '../toner/Toner';
+import { isFeltWeak, TonerWay } from '../toner/Toner';
 import { isFree, sayBowlState, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
@@ -27,6 +27,7 @@ export function ZoneCard(props: {
     return bowlState === 'weighed' || bowlState === 'on' ? props.atScale.bowl : null;
   };
   const permit = () => (props.atScale.permit.ok ? props.atScale.permit.value : null);
+  const isWeak = () => isFeltWeak(props.atScale);
   const refusal = () => (props.atScale.permit.ok ? null : props.atScale.permit.error);
   return (
     <section class="panel" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
@@ -43,7 +44,11 @@ export function ZoneCard(props: {
         <Match when={props.atScale.bowlState === 'rinsed' && refusal()}>
           {(why) => (
             <>
-              <p class="soft">{words.refusals.permit[why().code].clears}</p>
+              <p class="soft">
+                {isWeak()
+                  ? words.refusals.permit.stretchFails.what
+                  : words.refusals.permit[why().code].clears}
+              </p>
               <TonerWay atScale={props.atScale} onToner={props.onToner} />
             </>
           )}

@@ -39,6 +39,8 @@ export interface MixView {
   /** A bowl may be weighed for at least one zone now. */
   readonly isAnyOpen: boolean;
   readonly mayFinish: boolean;
+  /** A strand was used up on the head, and a new one may be snipped now. */
+  readonly needsStrand: boolean;
   /** The skin test stands in the way: it is not there, not read yet or too old. */
   readonly isSkinTestOpen: boolean;
 }
@@ -73,6 +75,9 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
   return {
     zones: atScale,
     isAnyOpen: atScale.some(({ permit, bowlState }) => permit.ok && isFree(bowlState)),
+    needsStrand:
+      atScale.some(({ permit }) => !permit.ok && permit.error.code === 'strandUsed') &&
+      isOpenNow(consultation, { type: 'REOPENED', answers: { step: 'strandTest' } }, settings, nowMs),
     mayFinish: isOpenNow(consultation, { type: 'FINISHED' }, settings, nowMs),
     isSkinTestOpen: atScale.some(({ permit }) => !permit.ok && skinTestCodes.includes(permit.error.code)),
   };

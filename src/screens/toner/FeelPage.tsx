@@ -58,9 +58,11 @@ export function FeelPage(
         words={words.toner.felt}
         summary={words.toner.feelSummary}
       >
-        <Show when={against()}>{(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}</Show>
+        <p class="limits">{words.toner.slowWaits}</p>
       </PartSheet>
-      <HandCaution caution="outcome" />
+      <Show when={against()} fallback={<HandCaution caution="outcome" />}>
+        {(why) => <Refusal refusal={{ kind: 'permit', permit: why() }} />}
+      </Show>
       <SentRefusal refusal={asked.refusal()} />
     </StepPage>
   );

@@ -24,6 +24,10 @@ export function Toner(props: StepProps & { readonly zone: Zone; readonly onClose
   );
 }
 
+/** Felt since its rinse, and it did not spring back: no toner today. */
+export const isFeltWeak = ({ toner }: ZoneAtScale): boolean =>
+  toner !== null && !toner.ok && toner.error.code === 'stretchFails';
+
 /** The way there, beside a zone that was rinsed. */
 export function TonerWay(props: { readonly atScale: ZoneAtScale; readonly onToner: (zone: Zone) => void }) {
   const words = useWords();

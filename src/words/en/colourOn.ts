@@ -10,9 +10,10 @@ export const colourOn = {
   mixedAt: (time: string) => `Weighed ${time}`,
   onSince: (time: string) => `begun ${time}`,
   allOnSince: (time: string) => `all on ${time}`,
+  toner: 'Toner, no heat',
   allOn: 'All on now',
   /** Which time the clock counts. */
-  fromBegun: 'The clock runs from begun: the longer time.',
+  fromBegun: 'The clock runs since it was begun.',
   lookedTimes: (count: string) => `Looks so far: ${count}`,
   moreTime: 'More time',
   rinseNow: 'Rinse now, she is stopped.',

@@ -76,6 +76,8 @@ export const mix = {
   useBy: (time: string) => `use by ${time}`,
   tooOld: (useBy: string) =>
     `Bowl too old: to be on by ${useBy}. If it is on her, rinse it off. Throw it away and mix anew.`,
+  /** Back to the strand test, past the question what that costs. */
+  secondRound: 'Second round: new strand',
   finish: 'No more bowls: finish',
   decided: (name: string) => `Decided: ${name}`,
   thin: {

@@ -16,6 +16,7 @@ export const toner = {
   feelFor: (zone: string) => `Toner? Feel the ${zone}`,
   mixFor: (zone: string) => `Mix a toner: ${zone}`,
   feelTitle: (zone: string) => `Feel the ${zone}, rinsed and wet`,
+  slowWaits: 'Only hair that springs back takes a toner today.',
   keep: 'That is how it feels',
   title: (zone: string) => `Toner for the ${zone}`,
   feelAgain: 'Feel again',

@@ -44,9 +44,13 @@ export interface ShippedLog {
 const zone = { zone: 'lengths' };
 const client = (change: RawForm) => say('client', { ...answersOf().client, ...change });
 const again = (['client', 'hotTools', 'feelHair', 'heatSpray'] as const).map(confirm);
+const toner = {
+  ...{ ...zone, line: 'Sandbar cream', developerPercent: '1.5', ratio: '2', minutes: '10' },
+  shades: [{ shade: 'Toner', parts: '1' }],
+};
 const whole = weighBowl('lengths', '9', '20');
 
-/** Stopped, corrected, judged, tested twice, thrown, applied, given more time and rinsed. */
+/** Stopped, corrected, judged, tested twice, thrown, applied, given more time and rinsed, then toned. */
 const winding: readonly Told[] = [
   ...opened,
   correct('skinTest'),
@@ -75,11 +79,16 @@ const winding: readonly Told[] = [
   tap('BOWL_THROWN', zone),
   whole,
   tap('BOWL_APPLIED', zone),
+  tap('BOWL_ALL_ON', zone),
   tap('LOOKED', { of: 'head', ...zone, stinging: 'yes' }),
   tap('NO_REACTION'),
   tap('CLOCK_EXTENDED', { clock: 'head-lengths-2', minutes: '2', reason: 'greyResists' }),
   tap('ALARM_ACKNOWLEDGED', { clock: 'head-lengths-2' }),
   tap('CLOCK_CORRECTED', { shiftMs: String(-hourMs) }),
+  tap('BOWL_RINSED', zone),
+  tap('STRETCH_NOTED', { ...zone, stretch: 'springsBack' }),
+  tap('TONER_WEIGHED', toner),
+  tap('BOWL_APPLIED', zone),
   tap('BOWL_RINSED', zone),
   tap('FINISHED'),
   tap('PLAN_GIVEN', {

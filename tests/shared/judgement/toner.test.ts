@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { salon } from '../../../seeds/salon';
+import { mixture } from '../../../shared/judgement/mixture';
+import { isIssued, issueTonerPermit, type TonerPermit } from '../../../shared/judgement/permit';
+import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from '../../../shared/judgement/tonerLimits';
+import type { RawEvent } from '../../../shared/records/classify';
+import { classify } from '../../../shared/records/classify';
+import { andThen, find, hour, ofType, type Told, tell, until } from '../records/telling';
+
+const zone = 'lengths';
+const play = (told: Told, ...raws: readonly RawEvent[]) => raws.reduce((at, raw) => andThen(at, raw), told);
+const rinse: RawEvent = { type: 'BOWL_RINSED', answers: { zone } };
+const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone } };
+const feel = (stretch: string): RawEvent => ({ type: 'STRETCH_NOTED', answers: { zone, stretch } });
+const toner = (change: object = {}): RawEvent => ({
+  type: 'TONER_WEIGHED',
+  answers: {
+    ...{ zone, line: 'Sandbar cream', developerPercent: '1.5', ratio: '2', minutes: '10' },
+    shades: [{ shade: 'Toner', parts: '1' }],
+    ...change,
+  },
+});
+const rinsed = play(tell(until('BOWL_WEIGHED')), find(ofType('BOWL_WEIGHED')), apply, rinse);
+const springs = play(rinsed, feel('springsBack'));
+const ask = ({ record, atMs }: Told, afterMs = 0) => issueTonerPermit(record, zone, salon, atMs + afterMs);
+const codeOf = (told: Told, afterMs = 0) => {
+  const permit = ask(told, afterMs);
+  return permit.ok ? 'allowed' : permit.error.code;
+};
+const refusalOf = ({ record, atMs }: Told, raw: RawEvent) => {
+  const context = { settings: salon, settingsId: 1, by: 'Opal', atMs, inheritsStop: false };
+  const event = classify(record, raw, context);
+  return event.ok ? null : event.error;
+};
+
+describe('the permit of a toner', () => {
+  it('is given to hair that springs back after its rinse, and to no other', () => {
+    expect(codeOf(rinsed)).toBe('stretchUnfelt');
+    expect(codeOf(springs)).toBe('allowed');
+    for (const stretch of ['staysLong', 'snaps']) {
+      expect(codeOf(play(rinsed, feel(stretch))), stretch).toBe('stretchFails');
+    }
+  });
+
+  it('is given anew only to hair that is felt anew, after each bowl', () => {
+    const tonedOnce = play(springs, toner(), apply);
+    expect(codeOf(tonedOnce)).toBe('notRinsed');
+    expect(codeOf(play(tonedOnce, rinse))).toBe('stretchUnfelt');
+    expect(codeOf(play(springs, toner(), { type: 'BOWL_THROWN', answers: { zone } }))).toBe('allowed');
+  });
+
+  it('is given neither on another day, nor after a reaction, nor with a stop open', () => {
+    expect(codeOf(springs, 13 * hour)).toBe('anotherDay');
+    expect(codeOf(play(springs, { type: 'REACTION_SUSPECTED' }))).toBe('reaction');
+    const noted = { putOnAtMs: springs.atMs - 49 * hour, seen: 'reaction' };
+    expect(codeOf(play(springs, { type: 'SKIN_TEST_NOTED', answers: noted }))).toBe('stopped');
+  });
+
+  it('binds to its zone, its strength, its minutes and no heat; a forged one mixes nothing', () => {
+    const permit = ask(springs);
+    if (!permit.ok) throw new Error('no permit');
+    const order = {
+      ...{ line: 'Sandbar cream', developerPercent: TONER_MAX_PERCENT, ratio: 2 },
+      ...{ minutes: ASSUMED_TONER_MAX_MIN, colourG: 30, shades: [{ shade: 'Toner', parts: 1 }] },
+      heat: 'none' as const,
+      zone: 'lengths' as const,
+    };
+    const codeFor = (change: object, given: TonerPermit = permit.value) => {
+      const made = mixture(given, { ...order, ...change }, 1);
+      return made.ok ? 'mixed' : made.error.code;
+    };
+    expect(isIssued(permit.value)).toBe(true);
+    expect(codeFor({})).toBe('mixed');
+    expect(codeFor({ zone: 'ends' })).toBe('anotherZone');
+    expect(codeFor({ developerPercent: TONER_MAX_PERCENT + 0.1 })).toBe('stronger');
+    expect(codeFor({ minutes: ASSUMED_TONER_MAX_MIN + 1 })).toBe('longer');
+    expect(codeFor({ heat: 'foil' })).toBe('hotter');
+    expect(codeFor({}, { ...permit.value })).toBe('forged');
+  });
+});
+
+describe('a toner at the door', () => {
+  it('is taken, but no lightener under its name, none stronger or longer', () => {
+    expect(refusalOf(springs, toner())).toBeNull();
+    expect(refusalOf(springs, toner({ line: 'sandbar POWDER' }))).toEqual({
+      kind: 'fields',
+      fields: [{ path: 'line', code: 'tonerLifts' }],
+    });
+    for (const beyond of [{ developerPercent: '3.1' }, { minutes: '21' }]) {
+      expect(refusalOf(springs, toner(beyond))).toMatchObject({
+        kind: 'fields',
+        fields: [{ code: 'tooHigh' }],
+      });
+    }
+    expect(refusalOf(rinsed, toner())).toEqual({ kind: 'permit', permit: { code: 'stretchUnfelt' } });
+  });
+
+  it('goes on no hair that was felt again and stays long', () => {
+    const weighed = play(springs, toner());
+    expect(refusalOf(weighed, apply)).toBeNull();
+    expect(refusalOf(play(weighed, feel('staysLong')), apply)).toEqual({
+      kind: 'permit',
+      permit: { code: 'stretchFails' },
+    });
+  });
+});
