@@ -2,9 +2,9 @@ import type { LastTime, LastZone } from '../records/lastTime';
 import type { ConsultationRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
-import { listPlannedZones } from './findings';
 import { isFeltToday, isTooOldToCarry } from './lapse';
 import { findNews, type NewThing } from './news';
+import { listPlannedZones } from './plannedZones';
 import { isMixOfLift } from './service';
 import { isLifting } from './stops';
 

@@ -13,19 +13,10 @@ import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
 import { isLapsed } from './lapse';
 import { isNoGentler, nameTested } from './mixes';
+import { listPlannedZones } from './plannedZones';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listOpenStops } from './stops';
-
-const plannedZones = {
-  fullHead: ['lengths', 'ends'],
-  endsOut: ['lengths'],
-  roots: ['roots'],
-} as const satisfies Record<string, readonly Zone[]>;
-
-/** Which zones does the plan colour? Two places for a full head, one of them the ends. */
-export const listPlannedZones = (reach: keyof typeof plannedZones | undefined): readonly Zone[] =>
-  reach === undefined ? [] : plannedZones[reach];
 
 /** Does this strand stand for the plan as it is now? Its age is judged apart, from the time of asking. */
 export const isForThisPlan = (strand: StrandRecord, record: ConsultationRecord): boolean =>

@@ -5,9 +5,10 @@ import { type ConsultationRecord, findStrand, type StrandRecord } from '../recor
 import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
 import { isFreer, isMixingDecision } from './decisions';
-import { isForThisPlan, listPlannedZones, suggestFor } from './findings';
+import { isForThisPlan, suggestFor } from './findings';
 import { type CarriedHold, findCarriedHold, isLapsed } from './lapse';
 import { listClosedMixes, nameTested } from './mixes';
+import { listPlannedZones } from './plannedZones';
 import { isAbsoluteRule, type RuleId } from './rules';
 import { judgeSkinTest } from './skinTest';
 import { isFreerLifted, isIncompatibilityDue, listOpenStops, listUnsaid } from './stops';

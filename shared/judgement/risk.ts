@@ -1,6 +1,7 @@
 import { isIron } from '../heat/habit';
-import { heatThresholds } from '../heat/thresholds';
 import type { Answers } from '../records/forms/asked';
+import { SOFTENING_C } from './chance/covariates';
+import { judgeChance } from './chance/judgeChance';
 
 export type Risk = 'low' | 'raised' | 'high';
 export const risks = ['low', 'raised', 'high'] as const satisfies readonly Risk[];
@@ -17,8 +18,6 @@ export const redFlags = [
   'notKnown',
 ] as const;
 export type RedFlag = (typeof redFlags)[number];
-
-const SOFTENING_C = heatThresholds.find(({ id }) => id === 'cortexSoftens')?.from ?? 0;
 
 /** So many red flags make the risk high. Assumed because one may be chance, and strands have not taught better yet. */
 export const ASSUMED_FLAGS_FOR_HIGH = 2;
@@ -67,14 +66,25 @@ export function listRedFlags(answers: Answers): readonly RedFlag[] {
   return redFlags.filter((flag) => found[flag]);
 }
 
+/** How many flags are raised, each thing that is not known by itself. */
+function countFlags(answers: Answers): number {
+  const known = listRedFlags(answers).filter((flag) => flag !== 'notKnown');
+  return known.length + countNotKnown(answers);
+}
+
 /**
- * How careful must the test be? An estimate from the red flags; it never overrules the strand.
+ * How careful must the test be? The more careful of the red flags' count and the chance that such strands break
+ * (chance/judgeChance.ts). An estimate; it never overrules the strand.
  * Each thing that is not known weighs at least as much as if it were bad: nobody is freer for not knowing, and a step
- * answered with "don't know" all over is no way round. High porosity that is known has no weight of its own yet. Checked in tests/shared/judgement/risk.test.ts.
+ * answered with "don't know" all over is no way round. Checked in tests/shared/judgement/risk.test.ts.
  */
 export function judgeRisk(answers: Answers): Risk {
-  const known = listRedFlags(answers).filter((flag) => flag !== 'notKnown');
-  const count = known.length + countNotKnown(answers);
-  if (count >= ASSUMED_FLAGS_FOR_HIGH) return 'high';
-  return count === 0 ? 'low' : 'raised';
+  const count = countFlags(answers);
+  const byFlags: Risk = count >= ASSUMED_FLAGS_FOR_HIGH ? 'high' : count === 0 ? 'low' : 'raised';
+  if (byFlags === 'high') return byFlags;
+  const byChance = judgeChance(answers).word;
+  return risks.indexOf(byChance) > risks.indexOf(byFlags) ? byChance : byFlags;
 }
+
+/** After how many minutes is a strand looked at again? 3 when the hair is suspect, else 5: common practice, no source. */
+export const findLookEveryMin = (risk: Risk): '3' | '5' => (risk === 'low' ? '5' : '3');

@@ -1,8 +1,9 @@
 import { findCarryRefusal, listCarried } from '../judgement/carried';
 import { type Decision, isFreer } from '../judgement/decisions';
-import { listPlannedZones, listStanding, suggestFor } from '../judgement/findings';
+import { listStanding, suggestFor } from '../judgement/findings';
 import { ASSUMED_SAME_DAY_MS, findCarriedHold, isLapsed } from '../judgement/lapse';
 import { formMixKey, listClosedMixes } from '../judgement/mixes';
+import { listPlannedZones } from '../judgement/plannedZones';
 import { isAbsoluteRule } from '../judgement/rules';
 import { judgeSkinTest } from '../judgement/skinTest';
 import { isIncompatibilityDue, judgeStep, listStops } from '../judgement/stops';

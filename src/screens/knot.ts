@@ -1,5 +1,5 @@
-import { listPlannedZones } from '../../shared/judgement/findings';
 import { issuePermit } from '../../shared/judgement/permit';
+import { listPlannedZones } from '../../shared/judgement/plannedZones';
 import type { ConsultationRecord } from '../../shared/records/record';
 import type { Settings } from '../../shared/records/settings';
 import type { KnotReason } from '../parts/StrandRail';

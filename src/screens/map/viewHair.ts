@@ -6,7 +6,7 @@ import { computeBoilingPoint } from '../../../shared/heat/boilingPoint';
 import type { HairHistory } from '../../../shared/heat/hairHistory';
 import { computeProfile, computeTip, type HairAt } from '../../../shared/heat/profile';
 import { listReached, type Reached } from '../../../shared/heat/reached';
-import { listPlannedZones } from '../../../shared/judgement/findings';
+import { listPlannedZones } from '../../../shared/judgement/plannedZones';
 import { isLifting } from '../../../shared/judgement/stops';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';

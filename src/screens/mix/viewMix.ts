@@ -1,6 +1,5 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { BowlFact } from '../../../machines/consultation/facts';
-import { listPlannedZones } from '../../../shared/judgement/findings';
 import {
   issuePermit,
   issueTonerPermit,
@@ -8,6 +7,7 @@ import {
   type TonerPermit,
 } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { listPlannedZones } from '../../../shared/judgement/plannedZones';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';

@@ -1,6 +1,6 @@
 import { type Mixture, mixture, orderForStrand } from '../../../shared/judgement/mixture';
 import { issueTestPermit } from '../../../shared/judgement/permit';
-import { judgeRisk } from '../../../shared/judgement/risk';
+import { findLookEveryMin, judgeRisk } from '../../../shared/judgement/risk';
 import { isLifting } from '../../../shared/judgement/stops';
 import { mixQuestions, type StrandAnswers, strandForm } from '../../../shared/records/forms/test';
 import { type RawForm, readForm } from '../../../shared/records/readForm';
@@ -53,11 +53,10 @@ export function findMixBefore(record: ConsultationRecord, settings: Settings, zo
 
 /**
  * What stands in the fields of a new strand before anything is typed?
- * A mix that was used before, as a whole; a look every 3 minutes when the hair is suspect, else every 5: common
- * practice, no source.
+ * A mix that was used before, as a whole; a look every 3 minutes when the hair is suspect, else every 5.
  */
 export function draftStrand(record: ConsultationRecord, settings: Settings, zone: Zone): RawForm {
-  const lookEveryMin = judgeRisk(record.answers) === 'low' ? '5' : '3';
+  const lookEveryMin = findLookEveryMin(judgeRisk(record.answers));
   const before = findMixBefore(record, settings, zone);
   if (before === null) return { zone, lookEveryMin };
   return { ...writeForm(strandForm, before.mix, settings.units), zone, lookEveryMin };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
-import { gatherFindings, listPlannedZones, suggestFor } from '../../../shared/judgement/findings';
+import { gatherFindings, suggestFor } from '../../../shared/judgement/findings';
+import { listPlannedZones } from '../../../shared/judgement/plannedZones';
 import type { RawEvent } from '../../../shared/records/classify';
 import { fold } from '../../../shared/records/reduce';
 import {

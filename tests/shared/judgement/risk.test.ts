@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   ASSUMED_BLEACHES_SUSPECT,
   ASSUMED_FLAGS_FOR_HIGH,
+  findLookEveryMin,
   judgeRisk,
   listRedFlags,
   type RedFlag,
@@ -9,6 +10,7 @@ import {
   risks,
 } from '../../../shared/judgement/risk';
 import type { Answers } from '../../../shared/records/forms/asked';
+import { ironTold } from '../hair/told';
 
 interface Said {
   readonly habits?: readonly {
@@ -25,7 +27,7 @@ interface Said {
 }
 const answers = ({ habits = [], smoke = 'no', bleaches = 0, ...felt }: Said): Answers =>
   ({
-    hotTools: { habits, smoke, bleaches },
+    hotTools: { habits: habits.map((habit) => ({ ...ironTold, ...habit })), smoke, bleaches },
     feelHair: { porosity: 'normal', curl: 'sameAlong', wetStretch: 'springsBack', breakage: 'no', ...felt },
   }) as unknown as Answers;
 const ironed = (wetness: string, tool = 'flatIron', settingC: number | 'unknown' = 180): Said => ({
@@ -115,6 +117,19 @@ describe('the risk', () => {
     expect(judgeRisk(answers({ curl: 'unknown', smoke: 'unknown' }))).toBe('high');
   });
 
+  it('is raised or high by the chance alone, where no flag or one is up', () => {
+    const relaxed = {
+      hotTools: { habits: [], smoke: 'no', history: ['relaxer', 'metallicColour', 'keratin'] },
+    };
+    const felt = answers({ porosity: 'high' });
+    const noFlag = { ...felt, ...relaxed } as unknown as Answers;
+    expect(listRedFlags(noFlag)).toEqual([]);
+    expect(judgeRisk(noFlag)).toBe('raised');
+    const oneFlag = { ...answers({ porosity: 'high', breakage: 'much' }), ...relaxed } as unknown as Answers;
+    expect(listRedFlags(oneFlag)).toEqual(['breakage']);
+    expect(judgeRisk(oneFlag)).toBe('high');
+  });
+
   /** Every answer to each thing the risk looks at, "don't know" last. */
   const said: readonly (readonly Said[])[] = [
     [{ smoke: 'no' }, { smoke: 'smokes' }, { smoke: 'unknown' }],
@@ -156,4 +171,7 @@ describe('the risk', () => {
       }
     }
   });
+
+  it('asks for a look every 3 minutes when raised or high, else every 5 (common practice, no source)', () =>
+    expect(risks.map(findLookEveryMin)).toEqual(['5', '3', '3']));
 });

@@ -1,7 +1,8 @@
 import type { Consultation } from '../../../../machines/consultation/consultation';
 import { type Decision, isMixingDecision } from '../../../../shared/judgement/decisions';
-import { listPlannedZones, suggestFor } from '../../../../shared/judgement/findings';
+import { suggestFor } from '../../../../shared/judgement/findings';
 import { issuePermit } from '../../../../shared/judgement/permit';
+import { listPlannedZones } from '../../../../shared/judgement/plannedZones';
 import { judgeSkinTest } from '../../../../shared/judgement/skinTest';
 import { isLifting, judgeStep, listUnsaid } from '../../../../shared/judgement/stops';
 import { classify, type RawEvent } from '../../../../shared/records/classify';
