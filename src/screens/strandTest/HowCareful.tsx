@@ -1,9 +1,14 @@
 import { For, Show } from 'solid-js';
+import type { Settings } from '../../../shared/records/settings';
 import { useWords } from '../../parts/useWords';
+import { ChanceLine } from './ChanceLine';
 import type { PreparingView } from './viewPreparing';
 
 /** What speaks against this hair, and how carefully that asks to be tested. */
-export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' | 'kind' | 'risk'> }) {
+export function HowCareful(props: {
+  readonly view: Pick<PreparingView, 'chance' | 'flags' | 'kind' | 'risk'>;
+  readonly settings: Settings;
+}) {
   const words = useWords();
   return (
     <div class="how-careful" data-risk={props.view.risk}>
@@ -16,7 +21,7 @@ export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' |
           </For>
         </ul>
       </Show>
-      <p class="soft">{words.strandTest.preparing.estimate}</p>
+      <ChanceLine chance={props.view.chance} settings={props.settings} />
     </div>
   );
 }

@@ -1,5 +1,7 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { StrandFact } from '../../../machines/consultation/facts';
+import type { Chance } from '../../../shared/judgement/chance/estimate';
+import { judgeChance } from '../../../shared/judgement/chance/judgeChance';
 import { ASSUMED_STRANDS_WHEN_HIGH } from '../../../shared/judgement/decisionTable';
 import { gatherFindings } from '../../../shared/judgement/findings';
 import { issueTestPermit } from '../../../shared/judgement/permit';
@@ -34,6 +36,8 @@ export interface PreparingView {
   readonly zones: readonly ZoneToTest[];
   readonly flags: readonly RedFlag[];
   readonly risk: Risk;
+  /** How likely strands like hers break, before any of hers has spoken. */
+  readonly chance: Chance;
   /** A full strand for lightening and lift, a short one where colour is only deposited. */
   readonly kind: ReturnType<typeof findStrandKind>;
   /** Strands asked for in all at this risk, and those that count already. */
@@ -75,6 +79,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     zones: planned,
     flags: listRedFlags(record.answers),
     risk,
+    chance: judgeChance(record.answers),
     kind: findStrandKind(record.answers.client?.service),
     strandsAsked: Math.max(planned.length, risk === 'high' ? ASSUMED_STRANDS_WHEN_HIGH : 1),
     strandsTested: gatherFindings(record, settings, nowMs).strands,

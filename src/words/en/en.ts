@@ -3,6 +3,7 @@ import { asking } from './asking';
 import { bar } from './bar';
 import { cautionList } from './cautionList';
 import { cautions } from './cautions';
+import { chance } from './chance';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
@@ -49,6 +50,7 @@ export const en = {
   general,
   moments,
   rail,
+  chance,
   clock,
   windowPart,
   start,

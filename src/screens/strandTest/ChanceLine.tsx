@@ -1,0 +1,38 @@
+import { For, Show } from 'solid-js';
+import type { Chance } from '../../../shared/judgement/chance/estimate';
+import type { Settings } from '../../../shared/records/settings';
+import { formatQuantity } from '../../../shared/units/format';
+import { Explain } from '../../parts/Explain';
+import { useWords } from '../../parts/useWords';
+
+/** How likely strands like hers break, as one word; the odds, their band and what weighs most behind "Why?". */
+export function ChanceLine(props: { readonly chance: Chance; readonly settings: Settings }) {
+  const words = useWords();
+  const said = () => words.chance;
+  const write = (share: number) =>
+    formatQuantity(Math.round(share * 100), 'percent', props.settings.units, words.locale);
+  return (
+    <div class="chance-line" data-chance={props.chance.word}>
+      <p>
+        {said().line(props.chance.word)} <span class="soft">{said().decides}</span>
+      </p>
+      <Explain title={said().title}>
+        <p data-line="odds">
+          <strong>
+            {said().odds(write(props.chance.chance), write(props.chance.low), write(props.chance.high))}
+          </strong>
+        </p>
+        <Show when={props.chance.reasons.length > 0} fallback={<p>{said().nothing}</p>}>
+          <h3>{said().weighMost}</h3>
+          <ol>
+            <For each={props.chance.reasons}>
+              {({ name }) => <li data-weighs={name}>{said().reasons[name]}</li>}
+            </For>
+          </ol>
+        </Show>
+        <p>{said().assumed}</p>
+        <p class="soft">{said().decides}</p>
+      </Explain>
+    </div>
+  );
+}

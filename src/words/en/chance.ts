@@ -1,0 +1,35 @@
+import type { CovariateName } from '../../../shared/judgement/chance/covariates';
+import type { ChanceWord } from '../../../shared/judgement/chance/estimate';
+
+/** What bears on the chance, short enough for one line. */
+const reasons: Readonly<Record<CovariateName, string>> = {
+  helixLost: 'heat and bleach on what carries the hair',
+  tryptophanLost: 'the marks of heat in it',
+  ironedWet: 'ironed wet or damp, or not known',
+  scorched: 'it smoked or smelt burnt, or not known',
+  bleaches: 'how often it was bleached',
+  curlLost: 'the curl at the ends, gone or not known',
+  slowStretch: 'how it came back wet',
+  porous: 'high porosity, or not known',
+  breakage: 'it breaks already, or not known',
+  veryHot: 'a very hot setting, or not known',
+  smoothing: 'a keratin service, or not known',
+  relaxer: 'a relaxer or perm, or not known',
+  strangeColour: 'metal salts or a colour nobody knows',
+};
+
+/** Said of an estimate, never of a strand. */
+const words: Readonly<Record<ChanceWord, string>> = { low: 'low', raised: 'raised', high: 'high' };
+
+export const chance = {
+  title: 'Chance that strands like this break',
+  reasons,
+  /** The word first, the figures behind “Why?”. */
+  line: (word: ChanceWord) => `Chance that strands like this break: ${words[word]}.`,
+  odds: (middle: string, low: string, high: string) => `About ${middle}, from ${low} to ${high}.`,
+  weighMost: 'What weighs most in it',
+  nothing: 'Nothing told or felt adds to it.',
+  assumed:
+    'What each of these weighs is assumed, not measured: no published figure tells how likely hair breaks.',
+  decides: 'An estimate. The strand decides.',
+};
