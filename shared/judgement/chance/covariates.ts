@@ -4,6 +4,7 @@ import { isIron } from '../../heat/habit';
 import { computeProfile, type HairAt } from '../../heat/profile';
 import { heatThresholds } from '../../heat/thresholds';
 import type { Answers } from '../../records/forms/asked';
+import type { Zone } from '../../records/zones';
 import type { Range } from '../../units/range';
 import { listPlannedZones } from '../plannedZones';
 
@@ -88,11 +89,11 @@ const lost = ({ low, typical, high }: Range, isNotKnown: boolean): Covariate =>
     ? { value: 1 - low, spread: (typical - low) / 2 }
     : { value: 1 - typical, spread: (high - low) / ASSUMED_BAND_IN_SDS };
 
-/** The hair where the colour goes and least is left, by the careful end of the band. None where nobody said where. */
-export function findWeakestHair(answers: Answers): HairAt | undefined {
+/** The hair where the colour goes and least is left, by the careful end of the band. None of no zone. */
+export function findWeakestHair(answers: Answers, zones: readonly Zone[]): HairAt | undefined {
   const history = readHistory(answers);
   const lengthCm = history.lengthCm.typical;
-  const places = listPlannedZones(answers.client?.reach).flatMap((zone) => {
+  const places = zones.flatMap((zone) => {
     const { fromCm, toCm } = placeZone(zone, lengthCm, answers.hotTools?.regrowthCm);
     const steps = Math.max(1, Math.ceil((toCm - fromCm) / ASSUMED_CHANCE_EVERY_CM));
     return Array.from({ length: steps + 1 }, (_, step) => fromCm + ((toCm - fromCm) * step) / steps);
@@ -139,11 +140,14 @@ function readChemistry({ hotTools }: Answers): Chemistry {
 
 /**
  * What do her answers come to, as figures that a chance can be reckoned from?
- * Helix and tryptophan are those lost at the weakest place where the colour goes, with the width of their bands.
+ * Helix and tryptophan are those lost at the weakest place of these zones, which are those of the plan, with the width of their bands.
  * Nothing that a strand said enters. Checked by tests/shared/judgement/chance/covariates.test.ts.
  */
-export function readCovariates(answers: Answers): Covariates {
-  const hair = findWeakestHair(answers);
+export function readCovariates(
+  answers: Answers,
+  zones: readonly Zone[] = listPlannedZones(answers.client?.reach),
+): Covariates {
+  const hair = findWeakestHair(answers, zones);
   const isNotKnown = isDoseNotKnown(answers);
   const { feelHair } = answers;
   return {

@@ -51,12 +51,12 @@ export function nameChance(chance: number): ChanceWord {
   return chance >= ASSUMED_CHANCE_RAISED ? 'raised' : 'low';
 }
 
-/** Every covariate with the log-odds it adds, in the order of covariateNames. */
-const weigh = (covariates: Covariates, { means }: Coefficients): readonly ChanceReason[] =>
-  covariateNames.map((name, index) => ({
-    name,
-    logOdds: (means[index + 1] ?? 0) * covariates[name].value,
-  }));
+/** Every covariate with the log-odds it adds, the heaviest first; what adds nothing is left out. */
+export const weighCovariates = (covariates: Covariates, { means }: Coefficients): readonly ChanceReason[] =>
+  covariateNames
+    .map((name, index) => ({ name, logOdds: (means[index + 1] ?? 0) * covariates[name].value }))
+    .filter(({ logOdds }) => logOdds !== 0)
+    .sort((one, other) => Math.abs(other.logOdds) - Math.abs(one.logOdds));
 
 /** The values as a plain vector in the order of coefficients: one for the base, then those of covariateNames. */
 export const toVector = (covariates: Covariates): readonly number[] => [
@@ -82,7 +82,7 @@ function computeVariance(covariates: Covariates, { means, covariance }: Coeffici
  * An estimate, which never overrules the strand. Checked by tests/shared/judgement/chance/estimate.test.ts.
  */
 export function estimateChance(covariates: Covariates, coefficients: Coefficients): Chance {
-  const reasons = weigh(covariates, coefficients);
+  const reasons = weighCovariates(covariates, coefficients);
   const logOdds = add([coefficients.means[0] ?? 0, ...reasons.map((reason) => reason.logOdds)]);
   const reach = ASSUMED_CHANCE_SDS * Math.sqrt(computeVariance(covariates, coefficients));
   const chance = toChance(logOdds);
@@ -91,9 +91,6 @@ export function estimateChance(covariates: Covariates, coefficients: Coefficient
     low: toChance(logOdds - reach),
     high: toChance(logOdds + reach),
     word: nameChance(chance),
-    reasons: reasons
-      .filter((reason) => reason.logOdds !== 0)
-      .sort((one, other) => Math.abs(other.logOdds) - Math.abs(one.logOdds))
-      .slice(0, REASONS),
+    reasons: reasons.slice(0, REASONS),
   };
 }

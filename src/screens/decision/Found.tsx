@@ -12,6 +12,7 @@ import { sayOfPlanned } from '../strandTest/sayShortTime';
 import './decision.css';
 import { FoundMark, type FoundShape } from './FoundMark';
 import type { DecisionView, Reason, ZoneFound } from './viewDecision';
+import { WhatHappened } from './WhatHappened';
 import { WrongOutcome } from './WrongOutcome';
 
 const isFailed = ({ finding }: ZoneFound): boolean => finding === 'gummy' || finding === 'broken';
@@ -136,10 +137,17 @@ export function Found(
                   </Show>
                   <Show when={isFailed(found()) && findFailed(found())}>
                     {(strand) => (
-                      <p class="found-failed" data-failed-in={zone}>
-                        <strong>{said().closedOn(words.general.zones[zone])}</strong>{' '}
-                        <span>{sayMixOnce(zone, strand())}</span>
-                      </p>
+                      <>
+                        <p class="found-failed" data-failed-in={zone}>
+                          <strong>{said().closedOn(words.general.zones[zone])}</strong>{' '}
+                          <span>{sayMixOnce(zone, strand())}</span>
+                        </p>
+                        <WhatHappened
+                          strand={strand()}
+                          answers={props.consultation.record.answers}
+                          settings={props.settings}
+                        />
+                      </>
                     )}
                   </Show>
                   <Show when={found().isRetractable}>

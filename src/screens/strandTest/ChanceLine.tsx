@@ -13,9 +13,7 @@ export function ChanceLine(props: { readonly chance: Chance; readonly settings: 
     formatQuantity(Math.round(share * 100), 'percent', props.settings.units, words.locale);
   return (
     <div class="chance-line" data-chance={props.chance.word}>
-      <p>
-        {said().line(props.chance.word)} <span class="soft">{said().decides}</span>
-      </p>
+      <p>{said().line(props.chance.word)}</p>
       <Explain title={said().title}>
         <p data-line="odds">
           <strong>

@@ -1,14 +1,9 @@
 import { For, Show } from 'solid-js';
-import type { Settings } from '../../../shared/records/settings';
 import { useWords } from '../../parts/useWords';
-import { ChanceLine } from './ChanceLine';
 import type { PreparingView } from './viewPreparing';
 
 /** What speaks against this hair, and how carefully that asks to be tested. */
-export function HowCareful(props: {
-  readonly view: Pick<PreparingView, 'chance' | 'flags' | 'kind' | 'risk'>;
-  readonly settings: Settings;
-}) {
+export function HowCareful(props: { readonly view: Pick<PreparingView, 'flags' | 'kind' | 'risk'> }) {
   const words = useWords();
   return (
     <div class="how-careful" data-risk={props.view.risk}>
@@ -21,7 +16,7 @@ export function HowCareful(props: {
           </For>
         </ul>
       </Show>
-      <ChanceLine chance={props.view.chance} settings={props.settings} />
+      <p class="soft">{words.strandTest.preparing.estimate}</p>
     </div>
   );
 }

@@ -14,6 +14,7 @@ import { viewHair } from '../map/viewHair';
 import { WhyOfHair } from '../map/WhyOfHair';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
+import { ChanceLine } from './ChanceLine';
 import { Glass } from './Glass';
 import { GlassActions } from './GlassActions';
 import { Override } from './Override';
@@ -133,6 +134,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
                 answers={props.consultation.record.answers}
                 settings={props.settings}
               />
+              <ChanceLine chance={view().chance} settings={props.settings} />
             </section>
           </Show>
           <Show when={view().mayKeep}>

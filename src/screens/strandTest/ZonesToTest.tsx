@@ -77,7 +77,7 @@ export function ZonesToTest(
         </For>
       </ul>
       <Show when={props.view.incompatibility === null || props.view.incompatibility.state === 'clear'}>
-        <HowCareful view={props.view} settings={props.settings} />
+        <HowCareful view={props.view} />
       </Show>
     </section>
   );

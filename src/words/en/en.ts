@@ -42,6 +42,7 @@ import { strandTest } from './strandTest';
 import { tablet } from './tablet';
 import { toner } from './toner';
 import { warmthTrial } from './warmthTrial';
+import { whatHappened } from './whatHappened';
 import { windowPart } from './window';
 
 /** English, all topics. One line a topic. */
@@ -87,6 +88,7 @@ export const en = {
   tablet,
   toner,
   warmthTrial,
+  whatHappened,
   asked: {
     client: clientWords,
     hotTools: hotToolsWords,
