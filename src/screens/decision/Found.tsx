@@ -64,6 +64,8 @@ export function Found(
       : said().findingAfter(said().findings[finding], write(strand.minutesOn, 'minutes'));
   };
   const isLifted = () => isLifting(props.consultation.record.answers.client?.service ?? 'lighten');
+  /** What happened is told once, of the oldest hair that failed. */
+  const lastFailed = () => props.view.found.findLast(isFailed)?.zone;
   const hasShort = () => props.view.found.some(isShort);
   /** The strand that failed, which need not be the newest of its zone. */
   const findFailed = ({ zone, finding, strand }: ZoneFound): StrandRecord | null =>
@@ -142,11 +144,13 @@ export function Found(
                           <strong>{said().closedOn(words.general.zones[zone])}</strong>{' '}
                           <span>{sayMixOnce(zone, strand())}</span>
                         </p>
-                        <WhatHappened
-                          strand={strand()}
-                          answers={props.consultation.record.answers}
-                          settings={props.settings}
-                        />
+                        <Show when={zone === lastFailed()}>
+                          <WhatHappened
+                            strand={strand()}
+                            answers={props.consultation.record.answers}
+                            settings={props.settings}
+                          />
+                        </Show>
                       </>
                     )}
                   </Show>

@@ -129,12 +129,14 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
           <Show when={isClear()}>
             <section class="panel heat-panel" data-panel="strand-map">
               <StrandMap view={map()} />
-              <WhyOfHair
-                view={hair()}
-                answers={props.consultation.record.answers}
-                settings={props.settings}
-              />
-              <ChanceLine chance={view().chance} settings={props.settings} />
+              <div class="whys">
+                <WhyOfHair
+                  view={hair()}
+                  answers={props.consultation.record.answers}
+                  settings={props.settings}
+                />
+                <ChanceLine chance={view().chance} settings={props.settings} />
+              </div>
             </section>
           </Show>
           <Show when={view().mayKeep}>

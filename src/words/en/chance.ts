@@ -19,13 +19,13 @@ const reasons: Readonly<Record<CovariateName, string>> = {
 };
 
 /** Said of an estimate, never of a strand. */
-const words: Readonly<Record<ChanceWord, string>> = { low: 'low', raised: 'raised', high: 'high' };
+const words: Readonly<Record<ChanceWord, string>> = { low: 'Low', raised: 'Raised', high: 'High' };
 
 export const chance = {
   title: 'Chance that strands like this break',
   reasons,
   /** The word first, the figures behind “Why?”. */
-  line: (word: ChanceWord) => `Chance that strands like this break: ${words[word]}.`,
+  line: (word: ChanceWord) => `${words[word]} chance that strands like this break.`,
   odds: (middle: string, low: string, high: string) => `About ${middle}, from ${low} to ${high}.`,
   weighMost: 'What weighs most in it',
   nothing: 'Nothing told or felt adds to it.',
