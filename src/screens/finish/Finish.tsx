@@ -54,6 +54,10 @@ export function Finish(props: StepProps) {
       title={said().title}
       actions={
         <>
+          {/* Beside what it is about: her card needs the room above. */}
+          <p class="soft step-said closing-line">
+            {plan() === null ? said().caution : (whyNot() ?? said().printHint)}
+          </p>
           <Show when={plan()}>
             <BigButton
               act="print-hand-out"
@@ -81,7 +85,6 @@ export function Finish(props: StepProps) {
       >
         <PlanCard record={record()} settings={props.settings} plan={plan()} atMs={props.nowMs} />
       </PartSheet>
-      <p class="soft closing-line">{plan() === null ? said().caution : (whyNot() ?? said().printHint)}</p>
       <SentRefusal refusal={asked.refusal()} />
       <Show when={plan()}>
         {(given) => (

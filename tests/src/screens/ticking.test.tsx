@@ -18,7 +18,7 @@ const screens: readonly (readonly [string, Component<StepProps>, () => Played, s
     4,
   ],
   ['with two strands in the mix', Processing, () => playUntil('STRAND_STARTED', 'lengths'), 'button', 8],
-  ['with two bowls on the head', ColourOn, playBothOn, 'button', 6],
+  ['with two bowls on the head', ColourOn, playBothOn, 'button', 7],
 ];
 
 describe('a button under a finger', () => {
