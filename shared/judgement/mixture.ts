@@ -56,8 +56,10 @@ function findExcess(permit: MixPermit | TonerPermit, order: Order): MixtureRefus
 }
 
 /** A strand shows what may go on a head: so nothing stronger than this house puts on one. */
-const findStrandExcess = ({ maxDeveloperPercent: most }: TestPermit, order: Order): MixtureRefusal | null =>
-  order.developerPercent > most ? { code: 'overHouseCeiling', most } : null;
+const findStrandExcess = (permit: TestPermit, order: Order): MixtureRefusal | null =>
+  order.developerPercent > permit.maxDeveloperPercent
+    ? { code: 'overHouseCeiling', most: permit.maxDeveloperPercent }
+    : null;
 
 /**
  * How far the scale's step may shift the ratio, as a share of it. Assumed because a twentieth more or less developer is
