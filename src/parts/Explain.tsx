@@ -7,6 +7,8 @@ import { useWords } from './useWords';
 export function Explain(props: {
   /** What is explained, as the title of what opens. */
   readonly title: string;
+  /** Its own name, where two stand on one page. */
+  readonly act?: string;
   readonly children: JSX.Element;
 }) {
   const words = useWords();
@@ -16,7 +18,7 @@ export function Explain(props: {
       <button
         type="button"
         class="explain"
-        data-act="explain"
+        data-act={props.act ?? 'explain'}
         aria-haspopup="dialog"
         aria-label={words.general.whyOf(props.title)}
         onClick={() => setIsOpen(true)}

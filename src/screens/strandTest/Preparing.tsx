@@ -135,7 +135,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
                   answers={props.consultation.record.answers}
                   settings={props.settings}
                 />
-                <ChanceLine chance={view().chance} settings={props.settings} />
+                <ChanceLine chance={view().chance} risk={view().risk} settings={props.settings} />
               </div>
             </section>
           </Show>

@@ -26,6 +26,10 @@ export const chance = {
   reasons,
   /** The word first, the figures behind “Why?”. */
   line: (word: ChanceWord) => `${words[word]} chance that strands like this break.`,
+  /** Where what makes hair suspect sets the care, and not the chance. */
+  bySigns: (risk: ChanceWord) => `${words[risk]} risk: its signs set the care.`,
+  signsAskMore: (word: ChanceWord) =>
+    `${words[word]} by itself. The signs ask for more care, so they set how it is tested.`,
   odds: (middle: string, low: string, high: string) => `About ${middle}, from ${low} to ${high}.`,
   weighMost: 'What weighs most in it',
   nothing: 'Nothing told or felt adds to it.',

@@ -46,6 +46,18 @@ const asked = {
   heatSpray: untilConfirmed('feelHair'),
 };
 const offEarly = [event('STRAND_TAKEN_OFF', { zone: 'ends', why: 'levelReached' }, minuteMs)];
+/** Both strands came off weak: the ends gummy, the lengths past what springs back. */
+const bothFailed = [
+  ...until('STRAND_TAKEN_OFF'),
+  outcome('ends', { fibre: 'gummy', stretch: 'snaps', evenness: 'banded', level: '5.5' }),
+  outcome('lengths', {
+    fibre: 'rough',
+    stretch: 'staysLong',
+    evenness: 'patchy',
+    level: '5.5',
+    wentPast30: 'yes',
+  }),
+];
 const oneStrand = until('STRAND_STARTED', 'ends');
 const allAsked = untilConfirmed('heatSpray');
 
@@ -95,6 +107,12 @@ const after = (step: ScreenName, logs: Scene['logs'], ...acts: readonly string[]
     for (const act of acts) await hand.act(act);
   },
   shows: on(step),
+});
+
+/** The same, with what opens over the page. */
+const opened = (step: ScreenName, logs: Scene['logs'], ...acts: readonly string[]): Scene => ({
+  ...after(step, logs, ...acts),
+  shows: 'dialog[open]',
 });
 
 /** The bowl of the next zone is asked for at once; from all bowls it is one tap. */
@@ -162,6 +180,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     empty: still('preparing', alone(allAsked)),
     usual: after('preparing', alone(allAsked), 'test-ends'),
     also: {
+      chance: opened('preparing', alone(allAsked), 'explain-chance'),
       noSkinTest: still('preparing', alone(allAsked.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'))),
       glassClear: still(
         'preparing',
@@ -280,20 +299,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
   decision: {
     empty: 'there is always an outcome to decide on',
     usual: still('decision', alone(until('OUTCOME_RECORDED', 'lengths'))),
-    full: still(
-      'decision',
-      among([
-        ...until('STRAND_TAKEN_OFF'),
-        outcome('ends', { fibre: 'gummy', stretch: 'snaps', evenness: 'banded', level: '5.5' }),
-        outcome('lengths', {
-          fibre: 'rough',
-          stretch: 'staysLong',
-          evenness: 'patchy',
-          level: '5.5',
-          wentPast30: 'yes',
-        }),
-      ]),
-    ),
+    full: still('decision', among(bothFailed)),
     error: {
       logs: alone(until('OUTCOME_RECORDED', 'lengths')),
       go: async (hand) => {
@@ -304,6 +310,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       shows: `${on('decision')} .refusal`,
     },
     also: {
+      whatHappened: opened('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'what-happened-ends'),
+      whatHappenedFull: opened('decision', among(bothFailed), 'what-happened-ends'),
       sound: still('decision', alone(bothSound)),
       short: still('decision', alone(bothShort)),
       shortFull: still('decision', among(bothShort)),
