@@ -15,6 +15,14 @@ const playAsIf = (change: (raw: RawEvent) => RawEvent): Played =>
       atMs: endsIronedWet.startAtMs,
     });
 
+/** The same, of hair that nothing told weakened. */
+const playCalm = (): Played =>
+  playAsIf((raw) =>
+    raw.type === 'ANSWERED' && raw.step === 'hotTools'
+      ? { ...raw, answers: { habits: [], smoke: 'no', history: ['none'] } }
+      : raw,
+  );
+
 it('decides what is suggested in one tap', async () => {
   const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   expect(title()).toBe('No lightener on these ends');
@@ -112,12 +120,7 @@ it('gives no reasons where there are none', () => {
   const { unmount } = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   expect(reasons()).toBeGreaterThan(0);
   unmount();
-  const calm = playAsIf((raw) =>
-    raw.type === 'ANSWERED' && raw.step === 'hotTools'
-      ? { ...raw, answers: { habits: [], smoke: 'no', history: ['none'] } }
-      : raw,
-  );
-  layOnBench(DecisionScreen, calm);
+  layOnBench(DecisionScreen, playCalm());
   expect(seen('[data-failed-in="ends"]')).toContain('Closed on the ends');
   expect(document.querySelector('.why')).toBeNull();
 });
@@ -144,4 +147,32 @@ it('says why a strand that felt sound counts as rough: a look found it stretchy'
   const lengths = seen('[data-finding="rough"]');
   expect(lengths).toContain('rough after 25 min');
   expect(lengths).toContain('stretchy or weak in the mix');
+});
+
+it('goes back from a strand that broke to what can explain it, in what she told, and what can be done', async () => {
+  layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
+  await press('what-happened-ends');
+  const told = seen('dialog[open]');
+  expect(told).toContain('The strand from the ends broke after 9 min.');
+  expect(seen('dialog[open] [data-explains="ironedWet"]')).toContain(
+    'Flat iron: wet, 3 days a week, for 24 months.',
+  );
+  expect(seen('dialog[open] [data-line="nothing"]')).toBe('');
+  expect(told).toContain('Cut what is scorched: nothing treats it back.');
+  expect(told).toContain('none of them is certain');
+});
+
+it('says so where nothing she told would explain it, and what else can', async () => {
+  layOnBench(DecisionScreen, playCalm());
+  await press('what-happened-ends');
+  expect(seen('dialog[open] [data-line="nothing"]')).toContain('would explain it');
+  expect(document.querySelectorAll('dialog[open] [data-explains]')).toHaveLength(0);
+  expect(seen('dialog[open]')).toContain('Metal salts');
+});
+
+it('tells what happened once where several zones failed: of the oldest hair', () => {
+  layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths', { fibre: 'gummy' }));
+  expect(seen('[data-failed-in="lengths"]')).not.toBe('');
+  expect(hasAct('what-happened-ends')).toBe(true);
+  expect(hasAct('what-happened-lengths')).toBe(false);
 });
