@@ -1,7 +1,11 @@
+import { readHistory } from '../hair/readHistory';
+import { placeZone } from '../hair/zonePlaces';
+import type { Answers } from '../records/forms/asked';
 import type { ConsultationRecord, StrandRecord } from '../records/record';
 import { chooseMoreCareful, type Decision } from './decisions';
 import { suggestForZone } from './findings';
 import { type Mix, nameTested } from './mixes';
+import { findLookEveryMin, judgeRisk } from './risk';
 import { isFreerLifted } from './stops';
 
 /** How strong, and for how long, under a decision. Never above what was tested. */
@@ -58,13 +62,55 @@ export const limitZone = (decided: Decision, suggested: Decision, tested: Mix): 
  * was on the head last time.
  * Checked in tests/shared/judgement/limits.test.ts.
  */
-export function findLimits(record: ConsultationRecord, strand: StrandRecord, nowMs: number): Limits {
-  const decided = record.decision?.decision ?? 'weSayNo';
+export function findLimits(
+  record: ConsultationRecord,
+  strand: StrandRecord,
+  nowMs: number,
+  decided: Decision = record.decision?.decision ?? 'weSayNo',
+): Limits {
   const suggested = isFreerLifted(record) ? 'asPlanned' : suggestForZone(record, strand.zone, nowMs);
   const limits = limitZone(decided, suggested, nameTested(strand));
   if (strand.carried === null) return limits;
   return {
     maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, strand.carried.maxDeveloperPercent),
     maxMinutes: Math.min(limits.maxMinutes, strand.carried.maxMinutes),
+  };
+}
+
+/** The limits of one zone as they are said before anything is decided: what goes on, how it is watched, where it stops. */
+export interface Course extends Limits {
+  readonly heat: Mix['heat'];
+  /** After how many minutes it is looked at again: findLookEveryMin. */
+  readonly lookEveryMin: ReturnType<typeof findLookEveryMin>;
+  /** How far from the tips the colour stays, cm; null where it goes on the ends, or on roots alone. */
+  readonly fromTipsCm: number | null;
+}
+
+/** How far from the tips does the colour stay? The length of the ends (ASSUMED_ENDS_CM), where they are left out. */
+export function findFromTips(answers: Answers, decided: Decision): number | null {
+  const { reach } = answers.client ?? {};
+  if (reach !== 'endsOut' && !(reach === 'fullHead' && decided === 'endsOut')) return null;
+  const { fromCm, toCm } = placeZone('ends', readHistory(answers).lengthCm.typical);
+  return toCm - fromCm;
+}
+
+/**
+ * What would this decision leave of what the strand of a zone proved, were it made now?
+ * Never above the strongest bottle of the house. Checked in tests/shared/judgement/course.test.ts.
+ */
+export function foresee(
+  record: ConsultationRecord,
+  strand: StrandRecord,
+  decided: Decision,
+  ceilingPercent: number,
+  nowMs: number,
+): Course {
+  const { maxDeveloperPercent, maxMinutes } = findLimits(record, strand, nowMs, decided);
+  return {
+    maxDeveloperPercent: Math.min(maxDeveloperPercent, ceilingPercent),
+    maxMinutes,
+    heat: strand.heat,
+    lookEveryMin: findLookEveryMin(judgeRisk(record.answers)),
+    fromTipsCm: findFromTips(record.answers, decided),
   };
 }

@@ -17,6 +17,7 @@ import './decision.css';
 import { Found } from './Found';
 import { OtherChoices } from './OtherChoices';
 import { Retract } from './Retract';
+import { sayLimits } from './sayLimits';
 import { type DecisionView, isProvenForNothing, listShortProofs, viewDecision } from './viewDecision';
 
 /** What is done with what the strand said. Only a mixing decision unties the knot. */
@@ -109,6 +110,12 @@ function Choosing(
     return said().expect(write(reached), write(target));
   };
 
+  const limits = () =>
+    sayLimits(props.consultation.record, props.view.found, props.chosen, {
+      words,
+      settings: props.settings,
+      nowMs: props.nowMs,
+    });
   /** Whether it unties the knot; what was proven for less than its planned time is a limit of its own. */
   const sayKnot = () => {
     const { found } = props.view;
@@ -195,6 +202,11 @@ function Choosing(
         <Found {...props} view={props.view} onRetract={props.onRetract} />
         <div class="column">
           <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} onMore={props.onMore} />
+          <Show when={isMixingDecision(props.chosen) && limits()}>
+            <p class="limits" data-line="limits">
+              {limits()}
+            </p>
+          </Show>
           <Show when={props.view.suggested === 'weSayNo'}>
             <p class="lead">{said().instead}</p>
           </Show>

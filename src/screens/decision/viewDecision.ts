@@ -85,7 +85,7 @@ const isChoiceOpen = (decision: Decision, found: readonly ZoneFound[]): boolean 
   !isMixingDecision(decision) || found.some((each) => isLeftToMix(each, decision));
 
 /** Did its strand hold, and does this mixing decision leave it in? */
-const isLeftToMix = ({ zone, finding }: ZoneFound, decision: Decision): boolean =>
+export const isLeftToMix = ({ zone, finding }: ZoneFound, decision: Decision): boolean =>
   (finding === 'sound' || finding === 'rough') && !(decision === 'endsOut' && zone === 'ends');
 
 /** The findings without what ends show that stay out: how light and how even they came out is no matter then. */

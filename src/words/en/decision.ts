@@ -51,6 +51,15 @@ export const decision = {
   otherChoices: 'Other choices',
   otherChoicesTitle: 'Decide otherwise',
   expect: (reached: string, target: string) => `Expect about ${reached}; a new strand to promise ${target}.`,
+  /** What this decision leaves of what was tested, before it is made. */
+  limits: {
+    most: (percent: string, vol: string, minutes: string, heat: string) =>
+      `at most ${percent} (${vol}), ${minutes}, ${heat}`,
+    all: (most: readonly string[]) => `${most.join('; ')}.`,
+    ofZone: (zone: string, most: string) => `${zone} ${most}`,
+    look: (minutes: string) => `Look every ${minutes}.`,
+    fromTips: (length: string) => `Stays ${length} from the tips.`,
+  },
   /** Where nothing of this plan may go on. */
   instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
   /** Why a strand that felt sound counts as rough. */

@@ -71,6 +71,17 @@ describe('every combination of findings', () => {
     ['lets an absolute stop pass', (f, d) => (f.stop === 'absolute' ? 'testAgain' : d)],
     ['prefers patchy strands', (f, d) => (f.isEven && d === 'asPlanned' ? 'weSayNo' : d)],
     ['prefers an untested zone', (f, d) => (f.zones.roots === 'sound' && d === 'asPlanned' ? 'cutFirst' : d)],
+    [
+      // The same outcome of a mere deposit says no, and may not be answered more strictly than that of a lift.
+      'offers mere deposit where the lengths gave way gummy under a lift and nothing else failed',
+      (f, d) =>
+        f.isLifting && f.risk === 'low' && f.zones.lengths === 'gummy' && f.zones.ends === 'sound'
+          ? chooseMoreCareful(
+              'depositOnly',
+              suggestDecision({ ...f, zones: { ...f.zones, lengths: 'rough' } }),
+            )
+          : d,
+    ],
     ['has no answer somewhere', (f, d) => (f.strands === 1 && f.shortBy === 2 ? undefined : d)],
   ])('is found out by this check when the table %s', (_name, plant) =>
     expect(findBreaches((findings) => plant(findings, suggestDecision(findings)))).not.toEqual([]),

@@ -1,0 +1,53 @@
+import type { Decision } from '../../../shared/judgement/decisions';
+import { type Course, foresee } from '../../../shared/judgement/limits';
+import type { ConsultationRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
+import type { Zone } from '../../../shared/records/zones';
+import { formatPercent, formatQuantity } from '../../../shared/units/format';
+import type { Words } from '../../words/words';
+import { sayVolumes } from '../bottleAndBowl';
+import { sayAbout } from '../map/saySizes';
+import { isLeftToMix, type ZoneFound } from './viewDecision';
+
+interface OfZone {
+  readonly zone: Zone;
+  readonly most: string;
+  readonly course: Course;
+}
+
+/** How strong, how long, with what heat, looked at how often and how far from the tips; nothing where nothing is mixed. */
+export function sayLimits(
+  record: ConsultationRecord,
+  found: readonly ZoneFound[],
+  decision: Decision,
+  { words, settings, nowMs }: { readonly words: Words; readonly settings: Settings; readonly nowMs: number },
+): string {
+  const said = words.decision.limits;
+  const { units, profile } = settings;
+  const sayMost = ({ maxDeveloperPercent, maxMinutes, heat }: Course): string =>
+    said.most(
+      formatPercent(maxDeveloperPercent, units, words.locale),
+      sayVolumes(maxDeveloperPercent, words, units),
+      formatQuantity(maxMinutes, 'minutes', units, words.locale),
+      words.mix.limitHeat[heat],
+    );
+  const each = found
+    .filter((zone) => isLeftToMix(zone, decision))
+    .flatMap(({ zone, strand }): readonly OfZone[] => {
+      if (strand === null) return [];
+      const course = foresee(record, strand, decision, profile.ceilingPercent, nowMs);
+      return course.maxMinutes > 0 ? [{ zone, course, most: sayMost(course) }] : [];
+    });
+  const [first, ...more] = each;
+  if (first === undefined) return '';
+  const { lookEveryMin, fromTipsCm } = first.course;
+  return [
+    said.all(
+      more.every(({ most }) => most === first.most)
+        ? [first.most]
+        : each.map(({ zone, most }) => said.ofZone(words.general.zones[zone], most)),
+    ),
+    said.look(formatQuantity(Number(lookEveryMin), 'minutes', units, words.locale)),
+    ...(fromTipsCm === null ? [] : [said.fromTips(sayAbout(fromTipsCm, units, words.locale))]),
+  ].join(' ');
+}
