@@ -22,6 +22,8 @@ function listBeside(view: DecisionView, chosen: Decision): readonly Decision[] {
 /** The suggestion, large and with what it means, and what may be decided instead; what is chosen is filled. */
 export function Choices(props: {
   readonly view: DecisionView;
+  /** What the suggestion leaves of what was tested; empty where it mixes nothing. */
+  readonly limits: string;
   readonly chosen: Decision;
   readonly onChoose: (decision: Decision) => void;
   readonly onMore: () => void;
@@ -47,7 +49,11 @@ export function Choices(props: {
                 <span class="suggestion">
                   <span class="suggestion-kind">{said().suggests}</span>
                   <span class="suggestion-name">{said().decisions[decision].name}</span>
-                  <span>{said().decisions[decision].means}</span>
+                  <Show when={props.limits} fallback={<span>{said().decisions[decision].means}</span>}>
+                    <span class="limits" data-line="limits">
+                      {props.limits}
+                    </span>
+                  </Show>
                 </span>
               </Show>
             </Tile>

@@ -110,8 +110,8 @@ function Choosing(
     return said().expect(write(reached), write(target));
   };
 
-  const limits = () =>
-    sayLimits(props.consultation.record, props.view.found, props.chosen, {
+  const limitsOf = (decision: Decision) =>
+    sayLimits(props.consultation.record, props.view.found, decision, {
       words,
       settings: props.settings,
       nowMs: props.nowMs,
@@ -130,8 +130,11 @@ function Choosing(
     return proofs.length === 0 ? said().wouldUntie : said().wouldUntieFor(proofs);
   };
 
-  /** What the suggestion means stands in its own tile. */
-  const sayMeans = () => (props.chosen === props.view.suggested ? '' : said().decisions[props.chosen].means);
+  /** What the suggestion means, and what it leaves, stands in its own tile. */
+  const sayMeans = () =>
+    props.chosen === props.view.suggested
+      ? ''
+      : limitsOf(props.chosen) || said().decisions[props.chosen].means;
 
   /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
   const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
@@ -201,12 +204,13 @@ function Choosing(
       <div class="columns decision-columns">
         <Found {...props} view={props.view} onRetract={props.onRetract} />
         <div class="column">
-          <Choices view={props.view} chosen={props.chosen} onChoose={props.onChoose} onMore={props.onMore} />
-          <Show when={isMixingDecision(props.chosen) && limits()}>
-            <p class="limits" data-line="limits">
-              {limits()}
-            </p>
-          </Show>
+          <Choices
+            view={props.view}
+            limits={limitsOf(props.view.suggested)}
+            chosen={props.chosen}
+            onChoose={props.onChoose}
+            onMore={props.onMore}
+          />
           <Show when={props.view.suggested === 'weSayNo'}>
             <p class="lead">{said().instead}</p>
           </Show>

@@ -54,9 +54,9 @@ export const decision = {
   /** What this decision leaves of what was tested, before it is made. */
   limits: {
     most: (percent: string, vol: string, minutes: string, heat: string) =>
-      `at most ${percent} (${vol}), ${minutes}, ${heat}`,
-    all: (most: readonly string[]) => `${most.join('; ')}.`,
-    ofZone: (zone: string, most: string) => `${zone} ${most}`,
+      `${percent} (${vol}), ${minutes}, ${heat}`,
+    all: (most: readonly string[]) => `At most ${most.join('; ')}.`,
+    ofZone: (zone: string, most: string) => `${most} (${zone})`,
     look: (minutes: string) => `Look every ${minutes}.`,
     fromTips: (length: string) => `Stays ${length} from the tips.`,
   },
