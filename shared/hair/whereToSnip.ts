@@ -110,3 +110,20 @@ export function listSnips(history: HairHistory, { zones, isLifting, regrowthCm }
 /** Another place around the head, so that two are tested: the hairline, or the crown where the hairline is taken. */
 const findSecondPlace = (snip: Snip): Snip =>
   snip.place === 'hairline' ? { ...snip, place: 'crown' } : { ...snip, place: 'hairline', why: ['finest'] };
+
+/** Places for one more strand where the map names none that is left; never the nape: as listSnips. */
+const otherPlaces = ['hairline', 'crown', 'fringe'] as const satisfies readonly Snip['place'][];
+
+/** Where along a zone a strand was snipped already. */
+export type Snipped = Pick<Snip, 'zone' | 'place'>;
+
+/**
+ * From which place is one more strand taken, when one is too few? The worst first: the place the map would snip in the
+ * oldest zone, then around the head where hair is finest, and none that was tested already; null where all were.
+ * common practice, no source. Checked by tests/shared/hair/whereToSnip.test.ts.
+ */
+export function findAnotherPlace(snips: readonly Snip[], tested: readonly Snipped[]): Snip['place'] | null {
+  const taken = tested.map(({ place }) => place);
+  const byMap = snips.map(({ place }) => place).reverse();
+  return [...byMap, ...otherPlaces].find((place) => !taken.includes(place)) ?? null;
+}

@@ -22,7 +22,7 @@ function listBeside(view: DecisionView, chosen: Decision): readonly Decision[] {
 /** The suggestion, large and with what it means, and what may be decided instead; what is chosen is filled. */
 export function Choices(props: {
   readonly view: DecisionView;
-  /** What the suggestion leaves of what was tested; empty where it mixes nothing. */
+  /** What the suggestion comes to for her; empty where its meaning in general says all. */
   readonly limits: string;
   readonly chosen: Decision;
   readonly onChoose: (decision: Decision) => void;

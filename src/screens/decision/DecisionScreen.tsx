@@ -116,6 +116,14 @@ function Choosing(
       settings: props.settings,
       nowMs: props.nowMs,
     });
+  /** What the suggestion comes to: its limits, or the place of the strand it asks for. */
+  const saySuggested = () => {
+    const { suggested, another } = props.view;
+    return suggested === 'testAgain' && another !== null
+      ? words.strandTest.preparing.another(words.hair.places[another])
+      : limitsOf(suggested);
+  };
+
   /** Whether it unties the knot; what was proven for less than its planned time is a limit of its own. */
   const sayKnot = () => {
     const { found } = props.view;
@@ -206,7 +214,7 @@ function Choosing(
         <div class="column">
           <Choices
             view={props.view}
-            limits={limitsOf(props.view.suggested)}
+            limits={saySuggested()}
             chosen={props.chosen}
             onChoose={props.onChoose}
             onMore={props.onMore}

@@ -14,6 +14,7 @@ import { findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type Zone, zones } from '../../../shared/records/zones';
 import { isOpenNow } from '../isOpenNow';
+import { findAnother } from '../strandTest/findAnother';
 
 /** Why the table suggests what it does, beside what each zone shows. Words stand in src/words under the same id. */
 export type Reason =
@@ -53,6 +54,8 @@ export interface DecisionView {
   readonly reached: number | null;
   readonly target: number | null;
   readonly suggested: Decision;
+  /** From where one more strand is asked for, when each zone has its own and that is too few. */
+  readonly another: StrandRecord['place'] | null;
   readonly choices: readonly Choice[];
   /** A named person has taken it on to decide more freely than suggested. */
   readonly isFreerLifted: boolean;
@@ -177,6 +180,7 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
     reached: findReached(found),
     target: findings.isLifting ? (target ?? null) : null,
     suggested,
+    another: findAnother(record, settings, nowMs),
     choices: decisions
       .map((decision) => ({
         decision,

@@ -28,6 +28,11 @@ export function ZonesToTest(
           write(props.view.strandsAsked, 'count'),
         )}
       </h2>
+      <Show when={props.view.another}>
+        {(place) => (
+          <p data-line="another">{words.strandTest.preparing.another(words.hair.places[place()])}</p>
+        )}
+      </Show>
       <ul class="listed">
         <For each={names()}>
           {(name) => (

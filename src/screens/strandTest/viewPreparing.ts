@@ -17,6 +17,7 @@ import type { Settings } from '../../../shared/records/settings';
 import type { AskStep } from '../../../shared/records/steps';
 import { type Zone, zones } from '../../../shared/records/zones';
 import { isOpenNow } from '../isOpenNow';
+import { findAnother } from './findAnother';
 
 /** One zone of the plan, and how far its strand has come. */
 export interface ZoneToTest {
@@ -43,6 +44,8 @@ export interface PreparingView {
   /** Strands asked for in all at this risk, and those that count already. */
   readonly strandsAsked: number;
   readonly strandsTested: number;
+  /** From where one more strand is asked for, when each zone has its own and that is too few. */
+  readonly another: StrandRecord['place'] | null;
   readonly openRules: readonly RuleId[];
   readonly lifted: readonly OverrideRecord[];
   readonly incompatibility: IncompatibilityView | null;
@@ -83,6 +86,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     kind: findStrandKind(record.answers.client?.service),
     strandsAsked: Math.max(planned.length, risk === 'high' ? ASSUMED_STRANDS_WHEN_HIGH : 1),
     strandsTested: gatherFindings(record, settings, nowMs).strands,
+    another: findAnother(record, settings, nowMs),
     openRules,
     lifted: record.overrides,
     incompatibility: viewIncompatibility(consultation, nowMs),

@@ -84,6 +84,7 @@ export const strandTest = {
     shortBy: (ofPlanned: string) => `short of its time: ${ofPlanned}`,
     estimate: general.estimate,
     test: (zoneName: string) => `Test ${zoneName}`,
+    another: (place: string) => `One more strand, from ${place}: not tested yet.`,
     testAgain: (zoneName: string) => `Test ${zoneName} again`,
     keep: 'Keep what was tested',
     keepHint: 'Same plan, same hair, not too old: it still stands.',

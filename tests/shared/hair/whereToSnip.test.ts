@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findEndsFrom } from '../../../shared/chemistry/bleach';
-import { listSnips, type SnipPlan } from '../../../shared/hair/whereToSnip';
+import { findAnotherPlace, listSnips, type SnipPlan } from '../../../shared/hair/whereToSnip';
 import type { HairHistory } from '../../../shared/heat/hairHistory';
 import { exactly, makeRange } from '../../../shared/units/range';
 import { allKnown, twoYearsWet } from '../heat/histories';
@@ -78,5 +78,23 @@ describe('where to snip', () => {
     for (const { cm } of listSnips(short, { zones: ['roots', 'lengths', 'ends'], isLifting: true })) {
       expect(cm).toBeLessThanOrEqual(2);
     }
+  });
+});
+
+describe('one more strand', () => {
+  const snips = listSnips(allKnown, { zones: ['lengths'], isLifting: true });
+
+  it('is from the worst place the map names, as long as that was not tested', () => {
+    expect(findAnotherPlace(snips, [])).toBe('whereIroned');
+    expect(findAnotherPlace(snips, [{ zone: 'lengths', place: 'crown' }])).toBe('whereIroned');
+  });
+
+  it('is from another place once that was, and from none when all were', () => {
+    const tested = (['whereIroned', 'hairline', 'crown', 'fringe'] as const).map((place) => ({
+      zone: 'lengths' as const,
+      place,
+    }));
+    expect(findAnotherPlace(snips, tested.slice(0, 1))).toBe('hairline');
+    expect(findAnotherPlace(snips, tested)).toBeNull();
   });
 });
