@@ -25,7 +25,7 @@ const playOneStrand = (): Played => {
     .reduce<Played>(
       (played, { afterMs, by, raw }) =>
         raw.answers?.zone === 'ends'
-          ? { ...played, atMs: played.atMs + afterMs }
+          ? { consultation: played.consultation, atMs: played.atMs + afterMs }
           : tap(played, afterMs, change(raw), by),
       { consultation: beginConsultation('one strand'), atMs: endsIronedWet.startAtMs },
     );
