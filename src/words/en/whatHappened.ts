@@ -40,7 +40,7 @@ export const whatHappened = {
   doNow: [
     'Cut what is scorched: nothing treats it back.',
     'Let it grow out, and leave this length alone.',
-    'From now on drier and cooler: all dry first, one slow pass, a lower setting.',
+    'From now on drier and cooler: all dry first, one pass, a lower setting.',
   ],
   sure: 'Nobody can see inside a hair. These can explain it; none of them is certain.',
 };
