@@ -115,5 +115,6 @@ export function replay(
     if (!next.ok) return refuse({ seq, code: next.error });
     consultation = next.value;
   }
-  return accept(consultation);
+  // What is tapped from now on is judged by this model.
+  return accept({ ...consultation, record: { ...consultation.record, modelVersion } });
 }

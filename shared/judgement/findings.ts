@@ -93,7 +93,7 @@ function findHair(record: ConsultationRecord, nowMs: number): Omit<Findings, 'st
   return {
     isLifting: client?.service === undefined || isLifting(client.service),
     zones: Object.fromEntries(found) as ByZone<ZoneFinding>,
-    risk: judgeRisk(record.answers),
+    risk: judgeRisk(record),
     strands: record.strands.filter((strand) => counts(strand, record, nowMs)).length,
     shortBy: Math.max(
       0,

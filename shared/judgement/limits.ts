@@ -110,7 +110,7 @@ export function foresee(
     maxDeveloperPercent: Math.min(maxDeveloperPercent, ceilingPercent),
     maxMinutes,
     heat: strand.heat,
-    lookEveryMin: findLookEveryMin(judgeRisk(record.answers)),
+    lookEveryMin: findLookEveryMin(judgeRisk(record)),
     fromTipsCm: findFromTips(record.answers, decided),
   };
 }

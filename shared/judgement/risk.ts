@@ -1,5 +1,6 @@
 import { isIron } from '../heat/habit';
 import type { Answers } from '../records/forms/asked';
+import type { ConsultationRecord } from '../records/record';
 import { SOFTENING_C } from './chance/covariates';
 import { judgeChance } from './chance/judgeChance';
 
@@ -24,6 +25,9 @@ export const ASSUMED_FLAGS_FOR_HIGH = 2;
 
 /** Bleached so often, hair counts as suspect. Assumed because each bleach takes its share and two add up. */
 export const ASSUMED_BLEACHES_SUSPECT = 2;
+
+/** The first model that reckons a chance. */
+const CHANCE_SINCE = 4;
 
 type Habit = NonNullable<NonNullable<Answers['hotTools']>['habits']>[number];
 
@@ -74,14 +78,18 @@ function countFlags(answers: Answers): number {
 
 /**
  * How careful must the test be? The more careful of the red flags' count and the chance that such strands break
- * (chance/judgeChance.ts). An estimate; it never overrules the strand.
+ * (chance/judgeChance.ts), which came with model 4: what was weighed before that is judged by the flags alone. An estimate;
+ * it never overrules the strand.
  * Each thing that is not known weighs at least as much as if it were bad: nobody is freer for not knowing, and a step
  * answered with "don't know" all over is no way round. Checked in tests/shared/judgement/risk.test.ts.
  */
-export function judgeRisk(answers: Answers): Risk {
+export function judgeRisk({
+  answers,
+  modelVersion,
+}: Pick<ConsultationRecord, 'answers' | 'modelVersion'>): Risk {
   const count = countFlags(answers);
   const byFlags: Risk = count >= ASSUMED_FLAGS_FOR_HIGH ? 'high' : count === 0 ? 'low' : 'raised';
-  if (byFlags === 'high') return byFlags;
+  if (byFlags === 'high' || modelVersion < CHANCE_SINCE) return byFlags;
   const byChance = judgeChance(answers).word;
   return risks.indexOf(byChance) > risks.indexOf(byFlags) ? byChance : byFlags;
 }

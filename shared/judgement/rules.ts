@@ -57,12 +57,11 @@ export const rules = {
 export type RuleId = keyof typeof rules;
 export const ruleIds = Object.keys(rules) as RuleId[];
 
-/** Which stops did a model of this version not know yet? */
-export const listRulesSince = (modelVersion: number): readonly RuleId[] =>
-  ruleIds.filter((id) => {
-    const { addedIn = 1 }: Rule = rules[id];
-    return addedIn > modelVersion;
-  });
+/** Did a model of this version know this stop already? */
+export function isKnownTo(modelVersion: number, id: RuleId): boolean {
+  const { addedIn = 1 }: Rule = rules[id];
+  return addedIn <= modelVersion;
+}
 
 /** Is there no override for this rule? */
 export const isAbsoluteRule = (id: RuleId): boolean => rules[id].kind === 'absolute';

@@ -1,11 +1,11 @@
-import type { Said } from '../records/event';
+import { MODEL_VERSION, type Said } from '../records/event';
 import { type Answers, askForms } from '../records/forms/asked';
 import { listUnanswered } from '../records/isAsked';
 import { listIncompatible } from '../records/planKey';
 import type { ConsultationRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import { type AskStep, askSteps } from '../records/steps';
-import { isAbsoluteRule, type RuleId, rules } from './rules';
+import { isAbsoluteRule, isKnownTo, type RuleId, rules } from './rules';
 
 const byReaction: Readonly<Record<string, RuleId>> = {
   tingled: 'judgement.tingled',
@@ -34,10 +34,15 @@ export const isLifting = (service: string): boolean => liftingServices.includes(
 
 /**
  * Which stops do the answers raise, all steps together?
- * A rule may look at several steps (a relaxer matters once she wants to go lighter), so they are judged as one.
+ * A rule may look at several steps (a relaxer matters once she wants to go lighter), so they are judged as one. An older
+ * model raises none that came after it.
  * Checked in tests/shared/judgement/stops.test.ts, beside and across every edge.
  */
-export function listStops(answers: Answers, settings: Settings): readonly RuleId[] {
+export function listStops(
+  answers: Answers,
+  settings: Settings,
+  modelVersion = MODEL_VERSION,
+): readonly RuleId[] {
   const { client, hotTools, feelHair } = answers;
   const raised = new Set<RuleId | null | undefined>();
   for (const reaction of client?.reactions ?? []) raised.add(byReaction[reaction]);
@@ -53,7 +58,10 @@ export function listStops(answers: Answers, settings: Settings): readonly RuleId
     raised.add('judgement.relaxerAndPerm');
   }
   if (feelHair?.wetStretch === 'snaps') raised.add('judgement.snapsWhenWet');
-  return [...raised].filter((rule) => rule !== null && rule !== undefined).sort();
+  return [...raised]
+    .filter((rule) => rule !== null && rule !== undefined)
+    .filter((rule) => isKnownTo(modelVersion, rule))
+    .sort();
 }
 
 /**
@@ -62,7 +70,7 @@ export function listStops(answers: Answers, settings: Settings): readonly RuleId
  */
 export function listOpenStops(record: ConsultationRecord, settings: Settings): readonly RuleId[] {
   const lifted = new Set<RuleId>(record.overrides.map(({ rule }) => rule));
-  const open = listStops(record.answers, settings).filter(
+  const open = listStops(record.answers, settings, record.modelVersion).filter(
     (rule) => isAbsoluteRule(rule) || !lifted.has(rule),
   );
   if (record.skinTest?.seen === 'reaction') open.push('stop.skinTestPositive');
@@ -86,8 +94,13 @@ const isSaid = (step: AskStep, answers: Answers, settings: Settings): boolean =>
 };
 
 /** How does this step stand: unsaid, clean, for a judgement, or stopped for good? */
-export function judgeStep(step: AskStep, answers: Answers, settings: Settings): Said {
-  const own = listStops(answers, settings).filter((rule) => rules[rule].step === step);
+export function judgeStep(
+  step: AskStep,
+  answers: Answers,
+  settings: Settings,
+  modelVersion = MODEL_VERSION,
+): Said {
+  const own = listStops(answers, settings, modelVersion).filter((rule) => rules[rule].step === step);
   if (own.some(isAbsoluteRule)) return 'absolute';
   if (!isSaid(step, answers, settings)) return 'unsaid';
   return own.length > 0 ? 'judgement' : 'clean';

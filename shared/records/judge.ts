@@ -61,8 +61,8 @@ const judges: Judges = {
     const said = { ...record.answers, [step]: answers };
     return {
       step,
-      said: judgeStep(step, said, settings),
-      rules: listStops(said, settings).filter((rule) => !isAbsoluteRule(rule)),
+      said: judgeStep(step, said, settings, record.modelVersion),
+      rules: listStops(said, settings, record.modelVersion).filter((rule) => !isAbsoluteRule(rule)),
       bearsOnPlan: formPlanKey(said) !== formPlanKey(record.answers),
       restores: listStanding({ ...record, answers: said }, atMs),
       planned: listPlannedZones(said.client?.reach),

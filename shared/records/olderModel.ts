@@ -1,4 +1,3 @@
-import { listRulesSince, type RuleId } from '../judgement/rules';
 import type { ConsultationEvent } from './event';
 import type { Form } from './form';
 import { type Answers, askForms } from './forms/asked';
@@ -19,28 +18,26 @@ function fillAdded(answers: Answers, modelVersion: number): Answers {
   return Object.fromEntries(steps) as Answers;
 }
 
-const lift = (rule: RuleId): OverrideRecord => ({
-  rule,
+const liftedTable: OverrideRecord = {
+  rule: 'judgement.freerThanSuggested',
   code: 'olderModel',
   words: '',
   by: '',
   atMs: 0,
   seq: 0,
-});
+};
 
 /**
  * The record as an older model would have read it, so that what it let happen can be judged today.
- * Three things only were another model's own: which questions there were, which judgement stops it knew, and what its
- * table suggested. Absolute stops, outcomes, the plan, the skin test, what a decision mixes and what was tested are judged as ever.
+ * Three things only were another model's own: which questions there were, which judgement stops it knew (listStops), and
+ * what its table suggested. Absolute stops, outcomes, the plan, the skin test, what a decision mixes and what was tested are judged as ever.
  * Checked in tests/machines/consultation/olderModel.test.ts.
  */
 export const readAsOlder = (record: ConsultationRecord, modelVersion: number): ConsultationRecord => ({
   ...record,
   answers: fillAdded(record.answers, modelVersion),
-  overrides: [
-    ...record.overrides,
-    ...(['judgement.freerThanSuggested', ...listRulesSince(modelVersion)] as const).map(lift),
-  ],
+  overrides: [...record.overrides, liftedTable],
+  modelVersion,
 });
 
 /** The same for the event itself: a step that was whole then is whole. */

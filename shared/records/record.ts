@@ -2,7 +2,7 @@ import type { Decision } from '../judgement/decisions';
 import type { RuleId } from '../judgement/rules';
 import type { BowlProof } from './bowlProof';
 import type { Clock } from './clock';
-import type { Fibre } from './event';
+import { type Fibre, MODEL_VERSION } from './event';
 import type { Answers } from './forms/asked';
 import type { BowlAnswers, PlanAnswers, StretchAnswers } from './forms/bowl';
 import type { LookAnswers, OutcomeAnswers, SkinTestAnswers, StrandAnswers } from './forms/test';
@@ -155,6 +155,8 @@ export interface ConsultationRecord {
   readonly dismissed: readonly DismissedRecord[];
   readonly plan: (PlanAnswers & Stamp) | null;
   readonly ended: (Stamp & { readonly how: Ending; readonly reason: string | null }) | null;
+  /** By which model it is judged: that of its newest entry while a log is read, of this station for what is tapped. */
+  readonly modelVersion: number;
   readonly nextSeq: number;
   /** The newest moment any entry was stamped with: the clock of the tablet may not lie before it. */
   readonly newestAtMs: number;
@@ -189,6 +191,7 @@ export const beginRecord = (id: string): ConsultationRecord => ({
   dismissed: [],
   plan: null,
   ended: null,
+  modelVersion: MODEL_VERSION,
   nextSeq: 0,
   newestAtMs: 0,
 });

@@ -13,7 +13,7 @@ const reducers: Reducers = { ...answerReducers, ...strandReducers, ...bowlReduce
 
 /** What does the record say after one more event? Pure; the event was judged before it was logged. */
 export function reduce(record: ConsultationRecord, event: ConsultationEvent): ConsultationRecord {
-  const today = passDay(record, event.atMs);
+  const today = { ...passDay(record, event.atMs), modelVersion: event.modelVersion };
   const stamp = { atMs: event.atMs, by: event.by, seq: record.nextSeq };
   const change = applyTo(today, event, stamp);
   const next = { ...today, ...change, nextSeq: stamp.seq + 1, newestAtMs: event.atMs };

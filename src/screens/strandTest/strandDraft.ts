@@ -56,7 +56,7 @@ export function findMixBefore(record: ConsultationRecord, settings: Settings, zo
  * A mix that was used before, as a whole; a look every 3 minutes when the hair is suspect, else every 5.
  */
 export function draftStrand(record: ConsultationRecord, settings: Settings, zone: Zone): RawForm {
-  const lookEveryMin = findLookEveryMin(judgeRisk(record.answers));
+  const lookEveryMin = findLookEveryMin(judgeRisk(record));
   const before = findMixBefore(record, settings, zone);
   if (before === null) return { zone, lookEveryMin };
   return { ...writeForm(strandForm, before.mix, settings.units), zone, lookEveryMin };

@@ -73,7 +73,7 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
     (rule) => !isAbsoluteRule(rule) && !lifted.has(rule),
   );
   const permit = issueTestPermit(record, settings);
-  const risk = judgeRisk(record.answers);
+  const risk = judgeRisk(record);
   const planned = zones.flatMap((zone) => {
     const strand = facts.strands[zone];
     return strand === 'notPlanned' ? [] : [{ zone, state: strand, strand: findStrand(record, zone) ?? null }];

@@ -1,5 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 import { replay } from '../../../machines/consultation/replay';
+import { salon } from '../../../seeds/salon';
+import { judgeRisk, risks } from '../../../shared/judgement/risk';
+import { listOpenStops } from '../../../shared/judgement/stops';
 import { type ConsultationEvent, MODEL_VERSION } from '../../../shared/records/event';
 import type { Question } from '../../../shared/records/form';
 import { askForms } from '../../../shared/records/forms/asked';
@@ -104,6 +109,41 @@ describe('a log of an older model', () => {
     expect(takeUp(upTo(3))).toBe('taken up');
     expect(takeUp([...upTo(3)].with(5, log[5] as never))).toBe('saysOtherwise at 5');
     expect(takeUp(upTo(3), MODEL_VERSION)).toBe('newerVersion at 3');
+  });
+});
+
+describe('a log of model 3, kept because model 4 judges its answers otherwise', () => {
+  const file = join(import.meta.dirname, '../../shared/records/fixtures/modelVersion3Differs.json');
+  const kept = JSON.parse(readFileSync(file, 'utf8')) as readonly {
+    readonly name: string;
+    readonly log: readonly ConsultationEvent[];
+    readonly maxMinutes: readonly number[];
+  }[];
+
+  test.each(kept)('is taken up with what it let happen then: $name', ({ log: then, maxMinutes }) => {
+    const again = replay('older', then, findSettings);
+    if (!again.ok) throw new Error(`${again.error.code} at ${again.error.seq}`);
+    const { record } = again.value;
+    expect(record.bowls.map((bowl) => bowl.maxMinutes)).toEqual(maxMinutes);
+    const asToday = replay(
+      'older',
+      then.map((event) => ({ ...event, modelVersion: MODEL_VERSION })),
+      findSettings,
+    );
+    const today = asToday.ok ? asToday.value.record.bowls.map((bowl) => bowl.maxMinutes) : asToday.error.code;
+    expect(today).not.toEqual(maxMinutes);
+  });
+
+  test.each(kept)('is judged by model 4 from the next tap on: $name', ({ log: then }) => {
+    const again = replay('older', then, findSettings);
+    if (!again.ok) throw new Error(again.error.code);
+    const { record } = again.value;
+    expect(record.modelVersion).toBe(MODEL_VERSION);
+    const before = { ...record, modelVersion: 3 };
+    const isStricter =
+      listOpenStops(record, salon).length > listOpenStops(before, salon).length ||
+      risks.indexOf(judgeRisk(record)) > risks.indexOf(judgeRisk(before));
+    expect(isStricter).toBe(true);
   });
 });
 

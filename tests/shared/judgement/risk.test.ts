@@ -3,14 +3,17 @@ import {
   ASSUMED_BLEACHES_SUSPECT,
   ASSUMED_FLAGS_FOR_HIGH,
   findLookEveryMin,
-  judgeRisk,
+  judgeRisk as judgeRiskOf,
   listRedFlags,
   type RedFlag,
   redFlags,
   risks,
 } from '../../../shared/judgement/risk';
+import { MODEL_VERSION } from '../../../shared/records/event';
 import type { Answers } from '../../../shared/records/forms/asked';
 import { ironTold } from '../hair/told';
+
+const judgeRisk = (told: Answers) => judgeRiskOf({ answers: told, modelVersion: MODEL_VERSION });
 
 interface Said {
   readonly habits?: readonly {
