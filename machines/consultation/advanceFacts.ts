@@ -4,7 +4,7 @@ import type { AskStep, Correctable } from '../../shared/records/steps';
 import { type ByZone, forEachZone, type Zone } from '../../shared/records/zones';
 import { advanceStrands } from './advanceStrands';
 import { mapZones, setStrand, undecide, withMember } from './factChanges';
-import type { BowlFact, Facts, StrandFact } from './facts';
+import type { BowlFact, Facts, FeltFact, StrandFact } from './facts';
 
 /** A tested strand no longer stands for the plan; one that still runs or waits is no use either. */
 const makeStale = (strands: ByZone<StrandFact>): ByZone<StrandFact> =>
@@ -25,9 +25,15 @@ const throwOne = (bowl: BowlFact): BowlFact => (bowl === 'tonerWeighed' ? 'rinse
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' || bowl === 'tonerWeighed' ? throwOne(bowl) : bowl));
 
-const feel = (facts: Facts, zone: Zone, springsBack: boolean): Pick<Facts, 'springsBack'> => ({
-  springsBack: { ...facts.springsBack, [zone]: springsBack },
+const feel = (facts: Facts, zone: Zone, felt: FeltFact): Pick<Facts, 'feltWet'> => ({
+  feltWet: { ...facts.feltWet, [zone]: felt },
 });
+
+/** Weak once is weak: one good pull takes back no bad one, only a wrong tap that is called one. */
+function feelNow({ feltWet }: Facts, { tokens }: EventOf<'STRETCH_NOTED'>): FeltFact {
+  const wasWeak = feltWet[tokens.zone] === 'weak' && !tokens.corrects;
+  return tokens.springsBack && !wasWeak ? 'springsBack' : 'weak';
+}
 
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
   if (isUnderWay(strand)) return strand;
@@ -121,7 +127,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
           ? {
               said: { ...facts.said, client: 'unsaid' },
               overridden: dropOf(facts, 'client'),
-              springsBack: forEachZone(false),
+              feltWet: forEachZone('unfelt'),
             }
           : {}),
       };
@@ -140,9 +146,9 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'BOWL_THROWN':
       return setBowl(facts, event.tokens.zone, throwOne(facts.bowls[event.tokens.zone]));
     case 'BOWL_APPLIED':
-      return { ...setBowl(facts, event.tokens.zone, 'on'), ...feel(facts, event.tokens.zone, false) };
+      return { ...setBowl(facts, event.tokens.zone, 'on'), ...feel(facts, event.tokens.zone, 'unfelt') };
     case 'STRETCH_NOTED':
-      return feel(facts, event.tokens.zone, event.tokens.springsBack);
+      return feel(facts, event.tokens.zone, feelNow(facts, event));
     case 'TONER_WEIGHED':
       return setBowl(facts, event.tokens.zone, 'tonerWeighed');
     case 'BOWL_RINSED':
@@ -162,7 +168,7 @@ const passDay = (facts: Facts): Facts =>
     : {
         ...facts,
         said: { ...facts.said, client: 'unsaid' },
-        springsBack: forEachZone(false),
+        feltWet: forEachZone('unfelt'),
         ...undecide({ ...facts, overridden: dropOf(facts, 'client') }),
       };
 

@@ -5,6 +5,9 @@ import type { AskStep } from '../../shared/records/steps';
 import { type ByZone, forEachZone } from '../../shared/records/zones';
 
 export type StrandFact = 'notPlanned' | 'none' | 'running' | 'takenOff' | 'current' | 'stale';
+/** Felt wet on her head since the rinse: weak stays weak until it is said to have been a wrong tap. */
+export type FeltFact = 'unfelt' | 'springsBack' | 'weak';
+
 export type BowlFact = 'none' | 'weighed' | 'tonerWeighed' | 'on' | 'rinsed' | 'thrown';
 
 /** All the guards ever look at: small words, finite, plain JSON. Answers stay in the record. */
@@ -28,8 +31,8 @@ export interface Facts {
   readonly closedMixes: readonly string[];
   readonly decided: Decision | null;
   readonly bowls: ByZone<BowlFact>;
-  /** Felt wet on her head since the rinse, and it springs back: what a toner asks for, zone by zone. */
-  readonly springsBack: ByZone<boolean>;
+  /** What a toner asks for, zone by zone. */
+  readonly feltWet: ByZone<FeltFact>;
   readonly care: 'calm' | 'suspected' | 'seen';
   readonly place: 'atBar' | 'parked';
 }
@@ -50,7 +53,7 @@ export const firstFacts: Facts = {
   closedMixes: [],
   decided: null,
   bowls: forEachZone('none'),
-  springsBack: forEachZone(false),
+  feltWet: forEachZone<FeltFact>('unfelt'),
   care: 'calm',
   place: 'atBar',
 };

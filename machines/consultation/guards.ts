@@ -89,7 +89,7 @@ export const guards = {
   mayTone: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);
     const zone = zoneOf(event);
-    return zone !== null && mayGoOnHead(facts) && facts.springsBack[zone];
+    return zone !== null && mayGoOnHead(facts) && facts.feltWet[zone] === 'springsBack';
   },
   isBowlRinsed: (shown: Shown) => bowlOf(shown) === 'rinsed',
   isTonerWeighed: (shown: Shown) => bowlOf(shown) === 'tonerWeighed',

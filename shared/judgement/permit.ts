@@ -105,7 +105,10 @@ export function issueTonerPermit(
 ): Result<TonerPermit, PermitRefusal> {
   const refusal = findTonerRefusal(record, zone, settings, nowMs);
   if (refusal !== null) return refuse(refusal);
-  const limits: Limits = { maxDeveloperPercent: TONER_MAX_PERCENT, maxMinutes: ASSUMED_TONER_MAX_MIN };
+  const limits: Limits = {
+    maxDeveloperPercent: Math.min(TONER_MAX_PERCENT, settings.profile.ceilingPercent),
+    maxMinutes: ASSUMED_TONER_MAX_MIN,
+  };
   const permit = Object.freeze({ kind: 'toner', zone, ...limits }) as TonerPermit;
   issued.add(permit);
   return accept(permit);

@@ -1,3 +1,4 @@
+import type { ClientAnswers } from '../records/forms/client';
 import { isAtLeastAsBad } from '../records/gradeOutcome';
 import { isAnotherDay } from '../records/passedDay';
 import { formHistoryKey, formPlanKey } from '../records/planKey';
@@ -42,6 +43,7 @@ export type PermitRefusal =
         | 'notRinsed'
         | 'stretchUnfelt'
         | 'stretchFails'
+        | 'stretchDried'
         | 'anotherDay';
     };
 
@@ -67,13 +69,14 @@ const skinTestRefusals = {
   lapsed: 'skinTestLapsed',
 } as const;
 
-/** Does the skin test keep a head back? Positive is a stop, found before. */
+/** Does the skin test keep a head back, of what she came for and of what is done `also`? Positive is a stop, found before. */
 export function findSkinTestRefusal(
   record: ConsultationRecord,
   settings: Settings,
   nowMs: number,
+  also?: ClientAnswers['service'],
 ): PermitRefusal | null {
-  const skinTest = judgeSkinTest(record, settings.profile, nowMs);
+  const skinTest = judgeSkinTest(record, settings.profile, nowMs, also);
   return skinTest === 'missing' || skinTest === 'waiting' || skinTest === 'lapsed'
     ? { code: skinTestRefusals[skinTest] }
     : null;

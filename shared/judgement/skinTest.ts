@@ -1,4 +1,5 @@
 import type { SkinTestToken } from '../records/event';
+import type { ClientAnswers } from '../records/forms/client';
 import type { ConsultationRecord, SkinTestRecord } from '../records/record';
 import type { LocalProfile } from '../records/settings';
 import { msPerDay, msPerHour } from '../units/time';
@@ -44,7 +45,7 @@ const tokens: Readonly<Record<SkinTestStatus, SkinTestToken>> = {
 };
 
 /**
- * How does the skin test of this consultation stand at this moment? Judged anew at every event; a positive one stays
+ * How does the skin test of this consultation stand at this moment, for what she came for and what is done `also`? Judged anew at every event; a positive one stays
  * positive.
  * "Clear" says that no reaction was seen, never that the product is safe: of 42 people known to be allergic 38
  * noticed a 45-minute open application on the forearm (published: Coenraads et al., Dermatitis 2018).
@@ -53,9 +54,11 @@ export function judgeSkinTest(
   { answers, skinTest }: Pick<ConsultationRecord, 'answers' | 'skinTest'>,
   profile: LocalProfile,
   nowMs: number,
+  also?: ClientAnswers['service'],
 ): SkinTestToken {
   if (skinTest?.seen === 'reaction') return 'positive';
-  const service = answers.client?.service;
-  if (service !== undefined && !profile.skinTestFor.includes(service)) return 'notNeeded';
+  const services = [answers.client?.service, ...(also === undefined ? [] : [also])];
+  const isNeeded = services.some((service) => service === undefined || profile.skinTestFor.includes(service));
+  if (!isNeeded) return 'notNeeded';
   return skinTest === null ? 'missing' : tokens[judgeTest(skinTest, profile, nowMs)];
 }

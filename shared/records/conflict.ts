@@ -7,6 +7,7 @@ import { type RuleId, rules } from '../judgement/rules';
 import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
+import { findTonerLineRefusal } from '../judgement/tonerLine';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
 import { findShownLimits } from '../units/numberField';
@@ -129,7 +130,8 @@ export function findConflict(
     case 'TONER_WEIGHED': {
       const permit = issueTonerPermit(record, event.payload.zone, settings, atMs);
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
-      if (isMixOfLift(event.payload, settings)) return atField('line', 'tonerLifts');
+      const line = findTonerLineRefusal(record, event.payload, settings);
+      if (line !== null) return atField('line', line);
       const made = mixture(permit.value, { ...event.payload, heat: 'none' }, settings.scaleStepG);
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
     }

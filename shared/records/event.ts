@@ -91,7 +91,7 @@ export interface TokensByType {
   /** The zone is covered; its clock runs since the first of it was put on. */
   BOWL_ALL_ON: ZoneToken;
   BOWL_RINSED: ZoneToken;
-  STRETCH_NOTED: ZoneToken & { readonly springsBack: boolean };
+  STRETCH_NOTED: ZoneToken & { readonly springsBack: boolean; readonly corrects: boolean };
   TONER_WEIGHED: ZoneToken;
   FINISHED: None;
   PLAN_GIVEN: None;

@@ -47,7 +47,7 @@ const depositing: readonly string[] = ['depositOnly', 'gloss', 'tone'];
 export function findGateBreach(record: ConsultationRecord): GateBreach | null {
   for (const bowl of record.bowls) {
     if (bowl.kind === 'toner') {
-      const lacks = findTonerBreach(bowl, record.bowls);
+      const lacks = findTonerBreach(bowl, record);
       if (lacks !== null) return lacks;
       continue;
     }

@@ -115,7 +115,11 @@ const judges: Judges = {
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,
   BOWL_RINSED: zoneOnly,
-  STRETCH_NOTED: (_record, { zone, stretch }) => ({ zone, springsBack: stretch === 'springsBack' }),
+  STRETCH_NOTED: (_record, { zone, stretch, before }) => ({
+    zone,
+    springsBack: stretch === 'springsBack',
+    corrects: before === 'wrongTap',
+  }),
   TONER_WEIGHED: zoneOnly,
   FINISHED: nothing,
   PLAN_GIVEN: nothing,

@@ -18,6 +18,8 @@ export type ConflictCode =
   | 'earlierThanNoted'
   | 'anotherService'
   | 'tonerLifts'
+  | 'tonerNotOnShelf'
+  | 'tonerTested'
   | 'needsCorrection'
   | 'noStrandHeld'
   | 'hasBadSigns'

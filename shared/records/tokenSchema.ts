@@ -47,7 +47,7 @@ const entries = {
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,
   BOWL_RINSED: zoneOnly,
-  STRETCH_NOTED: { zone, springsBack: v.boolean() },
+  STRETCH_NOTED: { zone, springsBack: v.boolean(), corrects: v.boolean() },
   TONER_WEIGHED: zoneOnly,
   FINISHED: nothing,
   PLAN_GIVEN: nothing,

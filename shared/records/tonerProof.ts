@@ -4,17 +4,16 @@ import type { Zone } from './zones';
 
 /** What was known when a toner was weighed: kept with it, whatever is felt later. */
 export interface TonerProof {
+  /** The worst that was felt since the rinse. */
   readonly stretch: StretchAnswers['stretch'];
+  /** The newest of it, by its place in the log. */
   readonly stretchSeq: number;
   /** The rinse before it, by its place in the log. */
   readonly rinsedSeq: number;
 }
 
-/** The newest wet stretch that was felt on the head in this zone. */
-export const findStretch = (
-  { stretches }: Pick<ConsultationRecord, 'stretches'>,
-  zone: Zone,
-): StretchRecord | undefined => stretches.findLast((felt) => felt.zone === zone);
+/** From the best to the worst. */
+const stretchOrder: readonly string[] = ['springsBack', 'staysLong', 'snaps'];
 
 /** When was the last bowl of this zone rinsed, by its place in the log? null while one is on or waits, and before any. */
 export function findLastRinse({ bowls }: Pick<ConsultationRecord, 'bowls'>, zone: Zone): number | null {
@@ -25,14 +24,45 @@ export function findLastRinse({ bowls }: Pick<ConsultationRecord, 'bowls'>, zone
   return last?.state === 'rinsed' ? last.rinsedSeq : null;
 }
 
+/** What was felt on the head in this zone since that place in the log; what was then said to be a wrong tap, not. */
+export const listFelt = (
+  { stretches }: Pick<ConsultationRecord, 'stretches'>,
+  zone: Zone,
+  sinceSeq: number,
+): readonly StretchRecord[] =>
+  stretches
+    .filter((felt) => felt.zone === zone && felt.seq > sinceSeq)
+    .reduce<readonly StretchRecord[]>(
+      (felt, next) => [...(next.before === 'wrongTap' ? felt.slice(0, -1) : felt), next],
+      [],
+    );
+
+/**
+ * How does this zone feel since its rinse: the worst of it, and when it was felt last? One good pull takes back no bad one.
+ * null where nobody has felt it.
+ */
+export function findFelt(
+  record: Pick<ConsultationRecord, 'bowls' | 'stretches'>,
+  zone: Zone,
+): (TonerProof & { readonly atMs: number }) | null {
+  const rinsedSeq = findLastRinse(record, zone);
+  if (rinsedSeq === null) return null;
+  const felt = listFelt(record, zone, rinsedSeq);
+  const newest = felt.at(-1);
+  if (newest === undefined) return null;
+  const stretch = felt
+    .map((each) => each.stretch)
+    .reduce((worst, each) => (stretchOrder.indexOf(each) > stretchOrder.indexOf(worst) ? each : worst));
+  return { stretch, stretchSeq: newest.seq, rinsedSeq, atMs: newest.atMs };
+}
+
 /** What a toner weighed now stands on: null when something is missing. */
 export function findTonerProof(
   record: Pick<ConsultationRecord, 'bowls' | 'stretches'>,
   zone: Zone,
 ): TonerProof | null {
-  const felt = findStretch(record, zone);
-  const rinsedSeq = findLastRinse(record, zone);
-  return felt === undefined || rinsedSeq === null
-    ? null
-    : { stretch: felt.stretch, stretchSeq: felt.seq, rinsedSeq };
+  const felt = findFelt(record, zone);
+  if (felt === null) return null;
+  const { atMs: _atMs, ...proof } = felt;
+  return proof;
 }

@@ -8,6 +8,7 @@ import type { Queues } from '../storage/queue';
 import type { Board } from './board';
 import { isStoppedElsewhere } from './inheritsStop';
 import type { Memory } from './memory';
+import { reachesHead } from './reachesHead';
 import { nameClosedLog, nameOpenLog } from './readLogs';
 import { findChairRefusal } from './seats';
 import { stampTime } from './stampTime';
@@ -42,8 +43,7 @@ function findStationRefusal(
   event: ConsultationEvent,
 ): SubmitRefusal | null {
   if (event.type === 'OPENED') return findChairRefusal(state, event.payload.chair);
-  const reachesHead = event.type === 'BOWL_WEIGHED' || event.type === 'BOWL_APPLIED';
-  return reachesHead && isStoppedElsewhere(state, record) ? { kind: 'stoppedElsewhere' } : null;
+  return reachesHead(event.type) && isStoppedElsewhere(state, record) ? { kind: 'stoppedElsewhere' } : null;
 }
 
 /** Nothing is shown that is not written to both copies. Checked in tests/src/station/makeStation.test.ts. */

@@ -1,6 +1,7 @@
 import type { RawEvent } from '../../shared/records/classify';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Board } from './board';
+import { reachesHead } from './reachesHead';
 import { SKIN_TESTS, type SkinTestKeeping } from './skinTests';
 import type { Station } from './station';
 import type { SubmitRefusal } from './submitRefusal';
@@ -23,7 +24,7 @@ export function makeTapping(
 
   /** One tap within the line of its consultation, which says by then, and again after it, what its skin tests say. */
   const takeTap = async (id: string, by: string, raw: RawEvent): Promise<Result<void, SubmitRefusal>> => {
-    if (raw.type === 'BOWL_WEIGHED' || raw.type === 'BOWL_APPLIED') {
+    if (reachesHead(raw.type)) {
       const settled = await skinTests.settle(id);
       if (!settled.ok) return settled;
     }

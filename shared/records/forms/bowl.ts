@@ -43,10 +43,14 @@ export const tonerForm = {
   minutes: { kind: 'number', field: { ...mixQuestions.minutes.field, max: ASSUMED_TONER_MAX_MIN } },
 } as const satisfies Form;
 
-/** How does the hair on her head come back after a light pull, wet, once the bowl is rinsed out? Words as on a strand. */
+/**
+ * How does the hair on her head come back after a light pull, wet, once the bowl is rinsed out? Words as on a strand. What
+ * was felt before stands beside it, unless whoever feels again says that it was a wrong tap.
+ */
 export const stretchForm = {
   zone,
   stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
+  before: { kind: 'choice', options: ['stands', 'wrongTap'] },
 } as const satisfies Form;
 
 /** Which bowl? */

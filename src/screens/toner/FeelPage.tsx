@@ -2,6 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import { issueTonerPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { stretchForm } from '../../../shared/records/forms/bowl';
+import { findFelt } from '../../../shared/records/tonerProof';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
@@ -13,8 +14,13 @@ import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 
-const { stretch } = stretchForm;
-const asks = { stretch } as const;
+const { stretch, before } = stretchForm;
+const first = { stretch } as const;
+/** Weak once, it stays weak unless that was a wrong tap. */
+const again = { stretch, before } as const;
+
+/** What this page is for: nobody has felt it, or too long ago. */
+const feelable: readonly string[] = ['stretchUnfelt', 'stretchDried'];
 
 /** What the very hair says, rinsed and wet, before anything else goes on it; and that no toner goes on, where it is weak. */
 export function FeelPage(
@@ -27,14 +33,21 @@ export function FeelPage(
   const words = useWords();
   const { record } = props.consultation;
   const name = `${props.consultation.id}/feel/${props.zone}/${record.stretches.length}`;
+  const felt = findFelt(record, props.zone);
+  const isWeak = felt !== null && felt.stretch !== 'springsBack';
+  const asks = isWeak ? again : first;
   const asked = createEventForm(props, asks, name, {});
-  /** What else keeps a toner back; that nobody has felt it is what this page is for. */
+  /** What else keeps a toner back. */
   const against = createMemo((): PermitRefusal | null => {
     const permit = issueTonerPermit(props.consultation.record, props.zone, props.settings, props.nowMs);
-    return permit.ok || permit.error.code === 'stretchUnfelt' ? null : permit.error;
+    return permit.ok || feelable.includes(permit.error.code) ? null : permit.error;
   });
   const keep = async () => {
-    if (await asked.send('STRETCH_NOTED', { zone: props.zone })) props.onFelt();
+    const isTaken = await asked.send('STRETCH_NOTED', {
+      zone: props.zone,
+      ...(isWeak ? {} : { before: 'stands' }),
+    });
+    if (isTaken) props.onFelt();
   };
   return (
     <StepPage

@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import { issueTonerPermit } from '../../../shared/judgement/permit';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
@@ -17,7 +17,12 @@ export function Toner(props: StepProps & { readonly zone: Zone; readonly onClose
   return (
     <Show
       when={isOpen() && !isFeeling()}
-      fallback={<FeelPage {...props} onFelt={() => setIsFeeling(false)} />}
+      fallback={
+        // Each pull is a page of its own: what it asks depends on what was felt before.
+        <For each={[props.consultation.record.stretches.length]}>
+          {() => <FeelPage {...props} onFelt={() => setIsFeeling(false)} />}
+        </For>
+      }
     >
       <TonerPage {...props} onFeelAgain={() => setIsFeeling(true)} />
     </Show>

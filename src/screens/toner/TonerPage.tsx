@@ -1,5 +1,6 @@
-import { createMemo } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from '../../../shared/judgement/tonerLimits';
+import { findTonerLineRefusal } from '../../../shared/judgement/tonerLine';
 import { tonerForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
 import { formatPercent, formatQuantity } from '../../../shared/units/format';
@@ -36,10 +37,15 @@ export function TonerPage(
   const bowl = createMemo(() =>
     computeToner(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
-  const lines = () => props.settings.shelf.filter(({ kind }) => kind === 'colour').map((each) => each.name);
+  const lines = createMemo(() =>
+    props.settings.shelf
+      .map(({ name: line }) => line)
+      .filter((line) => findTonerLineRefusal(record, { line, developerPercent: 0 }, props.settings) === null),
+  );
+  const maxPercent = () => Math.min(TONER_MAX_PERCENT, props.settings.profile.ceilingPercent);
   const saysLimits = () =>
     words.toner.limits(
-      formatPercent(TONER_MAX_PERCENT, props.settings.units, words.locale),
+      formatPercent(maxPercent(), props.settings.units, words.locale),
       formatQuantity(ASSUMED_TONER_MAX_MIN, 'minutes', props.settings.units, words.locale),
     );
   const weigh = async () => {
@@ -69,13 +75,21 @@ export function TonerPage(
         form={asked}
         questions={asks}
         words={words.toner.bowl}
-        picks={{ ...picks, line: lines(), colourG: colourPicks[props.settings.units.mass] }}
+        picks={{
+          ...picks,
+          line: lines(),
+          developerPercent: picks.developerPercent.filter((each) => Number(each) <= maxPercent()),
+          colourG: colourPicks[props.settings.units.mass],
+        }}
         summary={words.mix.grams}
       >
         <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
         <p class="limits" data-panel="limits">
           {saysLimits()}
         </p>
+        <Show when={lines().length === 0}>
+          <p class="limits">{words.toner.noToner}</p>
+        </Show>
       </PartSheet>
       <HandCaution caution="weighColour" />
       <SentRefusal refusal={asked.refusal()} />

@@ -32,6 +32,7 @@ const faults: Readonly<Record<ReplayFault['code'], string>> = {
   tonerWithoutRinse: 'it claims a toner where nothing was rinsed',
   tonerOnWeakHair: 'it claims a toner on hair that did not spring back',
   tonerBeforeRinse: 'it claims a toner on hair felt before its rinse',
+  tonerOfTestedLine: 'it claims a toner of a line that a strand was in',
   tonerTooStrong: 'it claims a toner stronger or longer than one may be',
   wentBackInTime: 'it is older than the entry before it',
   saysOtherwise: 'its verdict is not what its answers say',

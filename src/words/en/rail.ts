@@ -44,6 +44,7 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   notRinsed: 'rinse first',
   stretchUnfelt: 'feel it wet first',
   stretchFails: 'no toner today',
+  stretchDried: 'feel it wet again',
 };
 
 export const rail = {

@@ -46,6 +46,8 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   readTooEarly: () => 'Too early to be read as “nothing seen”.',
   earlierThanNoted: () => 'Earlier than was noted before. Take the first note back by name.',
   tonerLifts: () => 'That lifts. A toner only deposits: another line, please.',
+  tonerNotOnShelf: () => 'Not on the shelf as a colour. Put it there in Settings, or choose another line.',
+  tonerTested: () => 'A strand was in that line today, so it needs a strand. Choose another line.',
   anotherService: () => 'That lifts, and she asked for no lift. Say anew what she wants.',
   noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
@@ -111,6 +113,10 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   stretchFails: {
     what: 'It does not spring back: no toner today.',
     clears: 'Leave it be. Tone on another visit, after a new strand. A wrong tap? Feel again.',
+  },
+  stretchDried: {
+    what: 'It was felt too long ago.',
+    clears: 'Feel it again, wet: a light pull, let go.',
   },
   strandUsed: { what: 'That strand was for one bowl.', clears: 'A second round needs a new strand.' },
   notDecided: { what: 'Nothing has been decided.', clears: 'Decide first.' },

@@ -8,14 +8,20 @@ const { heat: _heat, ...bowl } = mix.bowl;
 export const toner = {
   bowl: bowl satisfies FormWords<typeof tonerForm>,
   felt: {
+    before: {
+      ask: 'Before, it was felt as weak',
+      short: 'Before',
+      options: { stands: 'It was weak', wrongTap: 'A wrong tap' },
+    },
     stretch: { ask: 'Lightly pulled, let go', short: 'Wet stretch', hint: pullHint, options: stretchTaps },
-  } satisfies Pick<FormWords<typeof stretchForm>, 'stretch'>,
+  } satisfies Omit<FormWords<typeof stretchForm>, 'zone'>,
   /** What stands in the first part before anybody types a shade. */
   shade: 'Toner',
   feelSummary: 'Wet, after the rinse',
   feelFor: (zone: string) => `Toner? Feel the ${zone}`,
   mixFor: (zone: string) => `Mix a toner: ${zone}`,
   feelTitle: (zone: string) => `Feel the ${zone}, rinsed and wet`,
+  noToner: 'No toner stands on the shelf, or a strand was in each of them today. The shelf is in Settings.',
   slowWaits: 'Only hair that springs back takes a toner today.',
   keep: 'That is how it feels',
   title: (zone: string) => `Toner for the ${zone}`,

@@ -144,7 +144,7 @@ export const longestAtHome: readonly StoryStep[] = [
   event('FINISHED'),
 ];
 
-const feel = (stretch: string) => event('STRETCH_NOTED', { zone: 'lengths', stretch });
+const feel = (stretch: string) => event('STRETCH_NOTED', { zone: 'lengths', stretch, before: 'stands' });
 const toner = event('TONER_WEIGHED', {
   ...{ zone: 'lengths', line: 'Sandbar cream', developerPercent: '1.5', ratio: '2', minutes: '10' },
   ...{ colourG: '30', shades: [{ shade: 'Toner', parts: '1' }] },

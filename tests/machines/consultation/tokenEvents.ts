@@ -105,7 +105,11 @@ export const throwBowl = (zone: Zone) => makeEvent('BOWL_THROWN', { zone });
 export const apply = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('BOWL_APPLIED', { zone }, time);
 export const feel = (zone: Zone, springsBack = true, time: Partial<TimeTokens> = {}) =>
-  makeEvent('STRETCH_NOTED', { zone, springsBack }, time);
+  makeEvent('STRETCH_NOTED', { zone, springsBack, corrects: false }, time);
+
+/** Felt again, and the pull before was a wrong tap. */
+export const feelAnew = (zone: Zone, springsBack = true) =>
+  makeEvent('STRETCH_NOTED', { zone, springsBack, corrects: true });
 export const weighToner = (zone: Zone, time: Partial<TimeTokens> = {}) =>
   makeEvent('TONER_WEIGHED', { zone }, time);
 export const allOn = (zone: Zone) => makeEvent('BOWL_ALL_ON', { zone });

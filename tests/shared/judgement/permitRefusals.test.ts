@@ -36,13 +36,13 @@ const ask = ({ record, atMs }: Told, zone: Zone = 'lengths', settings = salon, n
   const permit = issuePermit(record, zone, settings, nowMs);
   return permit.ok ? 'allowed' : permit.error;
 };
-const askToner = ({ record, atMs }: Told) => {
-  const permit = issueTonerPermit(record, 'lengths', salon, atMs);
+const askToner = ({ record, atMs }: Told, afterMs = 0) => {
+  const permit = issueTonerPermit(record, 'lengths', salon, atMs + afterMs);
   return permit.ok ? 'allowed' : permit.error;
 };
-const feel = (stretch: string): RawEvent => ({
+const feel = (stretch: string, before = 'stands'): RawEvent => ({
   type: 'STRETCH_NOTED',
-  answers: { zone: 'lengths', stretch },
+  answers: { zone: 'lengths', stretch, before },
 });
 const step = (raw: RawEvent, afterMs = 1000): StoryStep => ({ afterMs, by: 'Opal', raw });
 const again = (name: string, answers: object): RawEvent => {
@@ -261,8 +261,10 @@ const cases: Readonly<
   stretchUnfelt: [() => askToner(rinsed), () => askToner(springs)],
   stretchFails: [
     () => askToner(andThen(springs, feel('staysLong'))),
-    () => askToner(andThen(andThen(springs, feel('staysLong')), feel('springsBack'))),
+    () => askToner(andThen(andThen(springs, feel('staysLong')), feel('springsBack', 'wrongTap'))),
   ],
+  // ASSUMED_FELT_FOR_MIN.
+  stretchDried: [() => askToner(springs, 30 * minute + 1), () => askToner(springs, 30 * minute)],
   endsLeftOut: [
     () =>
       ask(tell(change(until('BOWL_WEIGHED', lowRisk), ofType('DECIDED'), { decision: 'endsOut' })), 'ends'),

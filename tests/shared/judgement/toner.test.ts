@@ -2,16 +2,25 @@ import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import { mixture } from '../../../shared/judgement/mixture';
 import { isIssued, issueTonerPermit, type TonerPermit } from '../../../shared/judgement/permit';
-import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from '../../../shared/judgement/tonerLimits';
+import {
+  ASSUMED_FELT_FOR_MIN,
+  ASSUMED_TONER_MAX_MIN,
+  TONER_MAX_PERCENT,
+} from '../../../shared/judgement/tonerLimits';
 import type { RawEvent } from '../../../shared/records/classify';
 import { classify } from '../../../shared/records/classify';
+import type { StrandRecord } from '../../../shared/records/record';
+import { msPerMinute } from '../../../shared/units/time';
 import { andThen, find, hour, ofType, type Told, tell, until } from '../records/telling';
 
 const zone = 'lengths';
 const play = (told: Told, ...raws: readonly RawEvent[]) => raws.reduce((at, raw) => andThen(at, raw), told);
 const rinse: RawEvent = { type: 'BOWL_RINSED', answers: { zone } };
 const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone } };
-const feel = (stretch: string): RawEvent => ({ type: 'STRETCH_NOTED', answers: { zone, stretch } });
+const feel = (stretch: string, before = 'stands'): RawEvent => ({
+  type: 'STRETCH_NOTED',
+  answers: { zone, stretch, before },
+});
 const toner = (change: object = {}): RawEvent => ({
   type: 'TONER_WEIGHED',
   answers: {
@@ -40,6 +49,45 @@ describe('the permit of a toner', () => {
     for (const stretch of ['staysLong', 'snaps']) {
       expect(codeOf(play(rinsed, feel(stretch))), stretch).toBe('stretchFails');
     }
+  });
+
+  it('is given by the worst since the rinse, however it feels later, unless that was a wrong tap', () => {
+    for (const weak of ['staysLong', 'snaps']) {
+      const felt = play(springs, feel(weak));
+      expect(codeOf(play(felt, feel('springsBack'))), weak).toBe('stretchFails');
+      expect(codeOf(play(felt, feel('springsBack', 'wrongTap'))), weak).toBe('allowed');
+      // A wrong tap takes back the one before it, and no other.
+      expect(codeOf(play(felt, feel('snaps'), feel('springsBack', 'wrongTap'))), weak).toBe('stretchFails');
+    }
+    expect(codeOf(play(springs, feel('staysLong', 'wrongTap')))).toBe('stretchFails');
+  });
+
+  it('is given while what was felt is fresh, to the millisecond', () => {
+    expect(codeOf(springs, ASSUMED_FELT_FOR_MIN * msPerMinute)).toBe('allowed');
+    expect(codeOf(springs, ASSUMED_FELT_FOR_MIN * msPerMinute + 1)).toBe('stretchDried');
+    const later = { ...springs, atMs: springs.atMs + ASSUMED_FELT_FOR_MIN * msPerMinute + 1 };
+    expect(codeOf(play(later, feel('springsBack')))).toBe('allowed');
+  });
+
+  it('asks for the skin test of a toner, whatever that of the lift was', () => {
+    const askIn = (skinTestFor: typeof salon.profile.skinTestFor, noted = springs.record.skinTest) => {
+      const settings = { ...salon, profile: { ...salon.profile, skinTestFor } };
+      const permit = issueTonerPermit({ ...springs.record, skinTest: noted }, zone, settings, springs.atMs);
+      return permit.ok ? 'allowed' : permit.error.code;
+    };
+    expect(askIn(['tone'])).toBe('allowed');
+    expect(askIn(['tone'], null)).toBe('skinTestMissing');
+    expect(askIn(['lighten'], null)).toBe('skinTestMissing');
+    expect(askIn([], null)).toBe('allowed');
+  });
+
+  it('allows no more than the strongest bottle of the house', () => {
+    const most = (ceilingPercent: number) => {
+      const profile = { ...salon.profile, ceilingPercent };
+      const permit = issueTonerPermit(springs.record, zone, { ...salon, profile }, springs.atMs);
+      return permit.ok ? permit.value.maxDeveloperPercent : permit.error.code;
+    };
+    expect([1.5, TONER_MAX_PERCENT, 12].map(most)).toEqual([1.5, TONER_MAX_PERCENT, TONER_MAX_PERCENT]);
   });
 
   it('is given anew only to hair that is felt anew, after each bowl', () => {
@@ -93,6 +141,20 @@ describe('a toner at the door', () => {
       });
     }
     expect(refusalOf(rinsed, toner())).toEqual({ kind: 'permit', permit: { code: 'stretchUnfelt' } });
+  });
+
+  it('is of a colour of the shelf that no strand of today was in', () => {
+    const codeFor = (line: string, told = springs) => {
+      const refusal = refusalOf(told, toner({ line }));
+      return refusal?.kind === 'fields' ? refusal.fields[0]?.code : refusal;
+    };
+    expect(codeFor('sandbar  CREAM')).toBeNull();
+    expect(codeFor('Gravel gloss')).toBe('tonerNotOnShelf');
+    expect(codeFor('Cove mist')).toBe('tonerNotOnShelf');
+    expect(codeFor('Sandbar powder')).toBe('tonerLifts');
+    const isIn = { ...springs.record.strands[0], line: 'Sandbar Cream' } as StrandRecord;
+    const tested = { ...springs, record: { ...springs.record, strands: [...springs.record.strands, isIn] } };
+    expect(codeFor('Sandbar cream', tested)).toBe('tonerTested');
   });
 
   it('goes on no hair that was felt again and stays long', () => {

@@ -33,7 +33,7 @@ const own: Readonly<Record<string, object>> = {
   BOWL_APPLIED: { zone },
   BOWL_ALL_ON: { zone },
   BOWL_RINSED: { zone },
-  STRETCH_NOTED: { zone, springsBack: true },
+  STRETCH_NOTED: { zone, springsBack: true, corrects: false },
   TONER_WEIGHED: { zone },
   RESUMED: { asksAnew: true },
   CLOCK_EXTENDED: { isWithinLimit: true, isOnHead: false, hasWeakened: false },

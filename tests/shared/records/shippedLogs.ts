@@ -86,7 +86,7 @@ const winding: readonly Told[] = [
   tap('ALARM_ACKNOWLEDGED', { clock: 'head-lengths-2' }),
   tap('CLOCK_CORRECTED', { shiftMs: String(-hourMs) }),
   tap('BOWL_RINSED', zone),
-  tap('STRETCH_NOTED', { ...zone, stretch: 'springsBack' }),
+  tap('STRETCH_NOTED', { ...zone, stretch: 'springsBack', before: 'stands' }),
   tap('TONER_WEIGHED', toner),
   tap('BOWL_APPLIED', zone),
   tap('BOWL_RINSED', zone),

@@ -10,7 +10,7 @@ const way: readonly RawEvent[] = [
   find(ofType('BOWL_WEIGHED')),
   { type: 'BOWL_APPLIED', answers: { zone } },
   { type: 'BOWL_RINSED', answers: { zone } },
-  { type: 'STRETCH_NOTED', answers: { zone, stretch: 'springsBack' } },
+  { type: 'STRETCH_NOTED', answers: { zone, stretch: 'springsBack', before: 'stands' } },
   {
     type: 'TONER_WEIGHED',
     answers: {
@@ -40,6 +40,16 @@ describe('a record that claims a toner', () => {
     expect(breachOf({ toner: { ...proof, stretchSeq: toner.seq + 1 } })).toBe('tonerBeforeRinse');
     expect(breachOf({ zone: 'ends' })).toBe('tonerWithoutRinse');
     expect(breachOf({ toner: { ...proof, rinsedSeq: proof.rinsedSeq - 1 } })).toBe('tonerWithoutRinse');
+  });
+
+  it('is refused in a line that a strand was in before it, and in no other', () => {
+    const [strand] = record.strands;
+    if (strand === undefined) throw new Error('no strand');
+    const withStrand = (seq: number, line = toner.line) =>
+      findGateBreach({ ...record, strands: [...record.strands, { ...strand, number: 9, line, seq }] });
+    expect(withStrand(toner.seq - 1)).toBe('tonerOfTestedLine');
+    expect(withStrand(toner.seq + 1)).toBeNull();
+    expect(withStrand(toner.seq - 1, 'Gravel gloss')).toBeNull();
   });
 
   it('is refused beyond its limits, by the smallest step', () => {

@@ -4,6 +4,7 @@ import {
   confirm,
   correct,
   feel,
+  feelAnew,
   noteSkinTest,
   plain,
   reopen,
@@ -23,7 +24,9 @@ export const toner: readonly Behaviour[] = [
     check: both(
       refuses(toRinsed, weighToner('lengths')),
       refuses([...toFelt, feel('lengths', false)], weighToner('lengths')),
-      leadsTo([...toFelt, feel('lengths', false), feel('lengths'), weighToner('lengths')], 'mix'),
+      refuses([...toFelt, feel('lengths', false), feel('lengths')], weighToner('lengths')),
+      refuses([...toFelt, feelAnew('lengths', false)], weighToner('lengths')),
+      leadsTo([...toFelt, feel('lengths', false), feelAnew('lengths'), weighToner('lengths')], 'mix'),
     ),
   },
   {

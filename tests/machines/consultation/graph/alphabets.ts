@@ -211,6 +211,7 @@ const toned: readonly ConsultationEvent[] = [
   plain('OUTCOME_KEPT'),
   say.feel('lengths'),
   say.feel('lengths', false),
+  say.feelAnew('lengths'),
   say.feel('lengths', true, { isAnotherDay: true }),
   say.weighToner('lengths'),
   say.weighToner('lengths', { skinTest: 'waiting' }),

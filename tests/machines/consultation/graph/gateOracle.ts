@@ -19,6 +19,8 @@ export interface Heard {
   readonly absolute: readonly string[];
   /** Zones rinsed and then felt to spring back wet, with nothing put on since; zones rinsed, with nothing on since. */
   readonly springs: readonly Zone[];
+  /** Zones that were felt to be weak since, with no wrong tap called. */
+  readonly weak: readonly Zone[];
   readonly rinsed: readonly Zone[];
   /** Zones whose bowl on the bench is a toner. */
   readonly toners: readonly Zone[];
@@ -46,6 +48,7 @@ export const nothingHeard: Heard = {
   touched: [],
   broke: [],
   springs: [],
+  weak: [],
   rinsed: [],
   toners: [],
   weighed: [],
@@ -93,7 +96,7 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
   const heard = {
     ...before,
     good: before.good.filter((zone) => !event.tokens.lapsed.includes(zone)),
-    ...(isNewDay ? { isAskedAnew: true, decided: '', springs: [] } : {}),
+    ...(isNewDay ? { isAskedAnew: true, decided: '', springs: [], weak: [] } : {}),
   };
   const undecided = { ...heard, decided: '' };
   switch (event.type) {
@@ -153,8 +156,11 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
     case 'BOWL_WEIGHED':
       return { ...heard, weighed: add(heard.weighed, event.tokens.zone) };
     case 'STRETCH_NOTED': {
-      const mark = event.tokens.springsBack ? add : drop;
-      return { ...heard, springs: mark(heard.springs, event.tokens.zone) };
+      const { zone, springsBack, corrects } = event.tokens;
+      const weak = corrects ? drop(heard.weak, zone) : heard.weak;
+      return springsBack
+        ? { ...heard, weak, springs: add(heard.springs, zone) }
+        : { ...heard, weak: add(weak, zone), springs: drop(heard.springs, zone) };
     }
     case 'TONER_WEIGHED':
       return {
@@ -166,6 +172,7 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
       return {
         ...heard,
         springs: drop(heard.springs, event.tokens.zone),
+        weak: drop(heard.weak, event.tokens.zone),
         rinsed: drop(heard.rinsed, event.tokens.zone),
         toners: drop(heard.toners, event.tokens.zone),
         weighed: drop(heard.weighed, event.tokens.zone),
@@ -201,6 +208,7 @@ function hearCare(heard: Heard, event: ConsultationEvent): Heard {
         isAway: false,
         isAskedAnew: heard.isAskedAnew || event.tokens.asksAnew,
         springs: event.tokens.asksAnew ? [] : heard.springs,
+        weak: event.tokens.asksAnew ? [] : heard.weak,
       };
     case 'LOOKED':
       return event.tokens.of === 'head' && event.tokens.stings ? { ...heard, isSuspected: true } : heard;
@@ -247,7 +255,8 @@ function findBreachOfToner(
   const hold = findHold(now);
   if (hold !== null) return `a toner ${hold}`;
   if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a toner with a skin test that is ${skinTest}`;
-  if (now.isAskedAnew || !before.springs.includes(zone)) return 'a toner on hair not felt to spring back';
+  if (now.isAskedAnew || !before.springs.includes(zone) || before.weak.includes(zone))
+    return 'a toner on hair not felt to spring back';
   return before.rinsed.includes(zone) ? null : 'a toner where nothing was rinsed';
 }
 
