@@ -201,7 +201,7 @@ export const weigh = (afterMs: number, zone: string, mix: Said, shade: string): 
 
 export const apply = (afterMs: number, zone: string): Beat => [
   afterMs,
-  { type: 'BOWL_APPLIED', answers: { zone } },
+  { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } },
 ];
 
 export const lookAtHead = (afterMs: number, zone: string, stinging = 'no'): Beat => [

@@ -139,7 +139,7 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
         developerPercent: '3',
       },
     }),
-    opal(3 * minute, { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } }),
+    opal(3 * minute, { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } }),
     opal(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no' } }),
     opal(18 * minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }),
     opal(minute, { type: 'FINISHED' }),

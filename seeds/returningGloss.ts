@@ -70,7 +70,7 @@ const ask = (history: readonly string[]): readonly RawEvent[] => [
 /** On the head and off again, with the plan for home. */
 const toTheEnd: readonly StoryStep[] = [
   juno(2 * minute, { type: 'BOWL_WEIGHED', answers: bowl }),
-  juno(2 * minute, { type: 'BOWL_APPLIED', answers: { zone } }),
+  juno(2 * minute, { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } }),
   juno(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone, stinging: 'no' } }),
   juno(14 * minute, { type: 'BOWL_RINSED', answers: { zone } }),
   juno(minute, { type: 'FINISHED' }),

@@ -33,6 +33,7 @@ export type ClassifyRefusal =
   | { readonly kind: 'carry'; readonly carry: CarryRefusal | { readonly code: 'notRetractable' } }
   | { readonly kind: 'clockWentBack'; readonly newestAtMs: number }
   | { readonly kind: 'bowlTooOld'; readonly useByMs: number }
+  | { readonly kind: 'skinNotCalm' }
   | { readonly kind: 'notLastTime' }
   | { readonly kind: 'nobody' }
   | { readonly kind: 'unknownEvent' };
@@ -136,6 +137,7 @@ export function findConflict(
       return made.ok ? null : { kind: 'mixture', mixture: made.error };
     }
     case 'BOWL_APPLIED': {
+      if (event.payload.skinFirst === 'notCalm') return { kind: 'skinNotCalm' };
       const bowl = findBowl(record, event.payload.zone);
       if (bowl === undefined) return null;
       const useByMs = findUseByMs(bowl, settings);

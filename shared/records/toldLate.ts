@@ -1,12 +1,16 @@
 import type { UnitSettings } from '../units/quantity';
 import type { RawEvent } from './classify';
+import { findUnasked } from './forms/askedHere';
 import { clientForm } from './forms/client';
 import type { ConsultationRecord } from './record';
+import type { LocalProfile } from './settings';
 import { writeForm } from './writeForm';
 
-/** What she can tell of late that stops for good, each given by press-and-hold. */
-export const tellable = clientForm.reactions.absolute;
-export type Tellable = (typeof tellable)[number];
+export type Tellable = (typeof clientForm.reactions.absolute)[number];
+
+/** What she can tell of late that stops for good in this house, each given by press-and-hold. */
+export const listTellable = (profile: Pick<LocalProfile, 'isAnyReactionAbsolute'>): readonly Tellable[] =>
+  clientForm.reactions.absolute.filter((reaction) => reaction !== findUnasked(profile));
 
 /**
  * She tells of it now, wherever she is: over the head, in a stop, at the finish, away, in a reaction. Which tap is that?

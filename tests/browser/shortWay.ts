@@ -86,4 +86,4 @@ export const weigh = juno(1_000, {
   answers: { zone: 'roots', shades: [{ shade: '6 sand', parts: '1' }], colourG: '30', ...mix, minutes: '20' },
 });
 
-export const putOn = juno(1_000, { type: 'BOWL_APPLIED', answers: { zone: 'roots' } });
+export const putOn = juno(1_000, { type: 'BOWL_APPLIED', answers: { zone: 'roots', skinFirst: 'calm' } });

@@ -6,8 +6,9 @@ import { askForms } from './asked';
 type Reading = Pick<LocalProfile, 'isAnyReactionAbsolute'>;
 type Options = readonly string[];
 
-/** Of the two readings of a tingle, which does this house ask? The other one is no answer here. */
-const without = ({ isAnyReactionAbsolute }: Reading) => (isAnyReactionAbsolute ? 'tingled' : 'tingledStops');
+/** Of the two readings of a tingle, which does this house not ask? That one is no answer here. */
+export const findUnasked = ({ isAnyReactionAbsolute }: Reading) =>
+  isAnyReactionAbsolute ? 'tingled' : 'tingledStops';
 
 /**
  * What does this step ask in this house? A tingle that stopped on rinsing is one answer, and under the stricter reading it
@@ -16,7 +17,7 @@ const without = ({ isAnyReactionAbsolute }: Reading) => (isAnyReactionAbsolute ?
 export function findAskForm(step: AskStep, profile: Reading) {
   const form = askForms[step];
   if (!('reactions' in form)) return form;
-  const options: Options = form.reactions.options.filter((option) => option !== without(profile));
+  const options: Options = form.reactions.options.filter((option) => option !== findUnasked(profile));
   return { ...form, reactions: { ...form.reactions, options } };
 }
 

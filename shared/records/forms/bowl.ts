@@ -53,6 +53,15 @@ export const stretchForm = {
   before: { kind: 'choice', options: ['stands', 'wrongTap'] },
 } as const satisfies Form;
 
+/**
+ * Which bowl goes on, and how is the skin it goes on? Asked with the tap that begins, by its value and never as "checked"
+ * (published: Degani & Wiener, Human Factors 35:28–43, 1993).
+ */
+export const appliedForm = {
+  zone,
+  skinFirst: { kind: 'choice', options: ['calm', 'notCalm'], addedIn: 4 },
+} as const satisfies Form;
+
 /** Which bowl? */
 export const zoneForm = { zone } as const satisfies Form;
 
@@ -74,8 +83,8 @@ export const ASSUMED_REST_H = 48;
 
 /**
  * How should she treat it at home, and when does she come back? And before she leaves four things, each said by its value
- * and never as "checked": eight in all, nine or fewer to a pause (published: Degani & Wiener, Human Factors 35:28–43, 1993). No less rest than ASSUMED_REST_H. One pass, four to
- * twelve weeks: common practice, no source.
+ * and never as "checked": eight in all, nine or fewer to a pause (published: Degani & Wiener, Human Factors 35:28–43, 1993).
+ * No less rest than ASSUMED_REST_H. One pass, four to twelve weeks: common practice, no source.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: two weeks at most, from hand-warm to past
  * what tools are sold for.
  */

@@ -1,4 +1,4 @@
-import { bowlForm, extendedForm, planForm, stretchForm, tonerForm, zoneForm } from './bowl';
+import { appliedForm, bowlForm, extendedForm, planForm, stretchForm, tonerForm, zoneForm } from './bowl';
 import {
   careForm,
   clockCorrectedForm,
@@ -49,7 +49,7 @@ export const eventForms = {
   PLAN_CHANGED: nothingForm,
   BOWL_WEIGHED: bowlForm,
   BOWL_THROWN: zoneForm,
-  BOWL_APPLIED: zoneForm,
+  BOWL_APPLIED: appliedForm,
   BOWL_ALL_ON: zoneForm,
   BOWL_RINSED: zoneForm,
   STRETCH_NOTED: stretchForm,

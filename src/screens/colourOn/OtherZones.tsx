@@ -88,7 +88,9 @@ function OtherZone(props: {
           <BigButton
             act="apply"
             isDisabled={props.atScale.isTooOld}
-            onPress={() => void props.sender.send({ type: 'BOWL_APPLIED', answers: answers() })}
+            onPress={() =>
+              void props.sender.send({ type: 'BOWL_APPLIED', answers: { ...answers(), skinFirst: 'calm' } })
+            }
           >
             {words.mix.apply(name())}
           </BigButton>

@@ -2,6 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
+import { formatPercent } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { StepPage } from '../../parts/StepPage';
@@ -60,6 +61,13 @@ export function BowlPage(
     findStuff(props.settings, props.consultation.record.answers, line()) === 'lightener';
   const notTested = () =>
     sayNotTested(props.consultation.record.skinTest, { line: line(), isLightener: isLightener() }, words);
+  /** The pause before mixing: the button says which bottle is in the hand, where one is told. */
+  const sayWeighed = () => {
+    const made = bowl();
+    return made.ok
+      ? words.mix.weighedWith(formatPercent(made.value.bottlePercent, props.settings.units, words.locale))
+      : words.mix.weigh;
+  };
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
   };
@@ -78,7 +86,7 @@ export function BowlPage(
             )}
           </Show>
           <BigButton kind="primary" act="weigh" isDisabled={isRefused(bowl())} onPress={() => void weigh()}>
-            {words.mix.weigh}
+            {sayWeighed()}
           </BigButton>
         </>
       }

@@ -129,7 +129,8 @@ function Scale(
               {(atScale) => (
                 <ZoneCard
                   atScale={atScale()}
-                  answers={props.consultation.record.answers}
+                  record={props.consultation.record}
+                  isNext={zone === weighed() && !isTooOld(zone)}
                   settings={props.settings}
                   onToner={props.onToner}
                 />
@@ -174,6 +175,8 @@ export function WeighedActions(props: {
   readonly sender: Sender;
 }) {
   const words = useWords();
+  const begin = (skinFirst: 'calm' | 'notCalm') =>
+    void props.sender.send({ type: 'BOWL_APPLIED', answers: { zone: props.zone, skinFirst } });
   return (
     <>
       <HoldButton
@@ -182,12 +185,12 @@ export function WeighedActions(props: {
         kind="plain"
         onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: { zone: props.zone } })}
       />
-      <BigButton
-        kind="primary"
-        act="apply"
-        isDisabled={props.isTooOld}
-        onPress={() => void props.sender.send({ type: 'BOWL_APPLIED', answers: { zone: props.zone } })}
-      >
+      <Show when={!props.isTooOld}>
+        <BigButton act="skin-not-calm" onPress={() => begin('notCalm')}>
+          {words.mix.notCalm}
+        </BigButton>
+      </Show>
+      <BigButton kind="primary" act="apply" isDisabled={props.isTooOld} onPress={() => begin('calm')}>
         {words.mix.apply(words.general.zones[props.zone])}
       </BigButton>
     </>

@@ -1,7 +1,7 @@
 import { Match, Show, Switch } from 'solid-js';
 import type { MixPermit } from '../../../shared/judgement/permit';
 import type { Answers } from '../../../shared/records/forms/asked';
-import type { BowlRecord } from '../../../shared/records/record';
+import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
@@ -12,12 +12,15 @@ import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 import { isFeltWeak, TonerWay } from '../toner/Toner';
+import { SayFirst } from './SayFirst';
 import { isFree, sayBowlState, type ZoneAtScale } from './viewMix';
 
 /** One zone at the scale: how its bowl stands, and within which limits the next one may be mixed, or why not. */
 export function ZoneCard(props: {
   readonly atScale: ZoneAtScale;
-  readonly answers: Answers;
+  readonly record: ConsultationRecord;
+  /** Its bowl is the one that goes on next: it is said aloud first. */
+  readonly isNext: boolean;
   readonly settings: Settings;
   readonly onToner: (zone: Zone) => void;
 }) {
@@ -38,7 +41,14 @@ export function ZoneCard(props: {
       </h2>
       <Switch>
         <Match when={bowl()}>
-          {(made) => <BowlSaid bowl={made()} answers={props.answers} settings={props.settings} />}
+          {(made) => (
+            <Show
+              when={props.isNext}
+              fallback={<BowlSaid bowl={made()} answers={props.record.answers} settings={props.settings} />}
+            >
+              <SayFirst record={props.record} bowl={made()} settings={props.settings} />
+            </Show>
+          )}
         </Match>
         <Match when={permit()}>{(given) => <Limits permit={given()} settings={props.settings} />}</Match>
         <Match when={props.atScale.bowlState === 'rinsed' && refusal()}>

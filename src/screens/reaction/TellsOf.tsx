@@ -1,5 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { tellable, tellLate } from '../../../shared/records/toldLate';
+import { listTellable, type Tellable, tellLate } from '../../../shared/records/toldLate';
 import { BigButton } from '../../parts/BigButton';
 import { Dialog } from '../../parts/Dialog';
 import { HoldButton } from '../../parts/HoldButton';
@@ -16,7 +16,7 @@ const listOpen = ({
   settings,
   nowMs,
 }: Pick<StepProps, 'consultation' | 'settings' | 'nowMs'>) =>
-  tellable.filter((reaction) => {
+  listTellable(settings.profile).filter((reaction) => {
     const raw = tellLate(consultation.record, reaction, settings.units);
     return raw !== null && isOpenNow(consultation, raw, settings, nowMs);
   });
@@ -38,7 +38,7 @@ export function TellsOf(
     equals: (one, other) => one.join() === other.join(),
   });
   const sender = createSender(props);
-  const tell = async (reaction: (typeof tellable)[number]) => {
+  const tell = async (reaction: Tellable) => {
     const raw = tellLate(props.consultation.record, reaction, props.settings.units);
     if (raw !== null && (await sender.send(raw))) props.onTold?.();
   };

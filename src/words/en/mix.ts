@@ -68,10 +68,18 @@ export const mix = {
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
+  weighedWith: (percent: string) => `Weighed with the ${percent} bottle`,
   /** From one bowl to what stands at the scale: the bowls of all zones. */
   toBowls: 'All bowls',
   weighFor: (zone: string) => `Mix for the ${zone}`,
-  apply: (zone: string) => `Begin on the ${zone}: start the clock`,
+  /** The pause before it goes on: read from bowl and record, said aloud, and the skin answered by its value. */
+  sayFirst: 'Look at scalp and face, say this aloud, then begin: its clock starts.',
+  who: (chair: string, ticket: string) => `chair ${chair}, ${ticket}`,
+  lookEvery: (minutes: string) => `a look every ${minutes}`,
+  rootsLast: 'the roots last',
+  fromTips: (length: string) => `stays ${length} from the tips`,
+  apply: (zone: string) => `Skin calm: begin on the ${zone}`,
+  notCalm: 'Skin not calm',
   throwAway: 'Throw the bowl away',
   useBy: (time: string) => `use by ${time}`,
   tooOld: (useBy: string) =>

@@ -227,6 +227,10 @@ export const refusals = {
   },
   nobody: { what: 'Nobody is chosen.', clears: 'Tap your name on the bar.' },
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
+  skinNotCalm: {
+    what: 'Nothing goes on skin that is not calm.',
+    clears: 'Say at Client how scalp and face are. The bowl is thrown away.',
+  },
   bowlTooOld: (useBy: string): RefusalWords => ({
     what: `It was to go on by ${useBy}: bowl too old.`,
     clears: 'Is it on her? Rinse it off now. Throw it away and mix anew.',

@@ -130,8 +130,16 @@ export const bothShort: readonly StoryStep[] = [
   outcome('lengths', { level: '6.5' }),
 ];
 export const bothDecided = [...bothSound, event('DECIDED', { decision: 'smallerLift' })];
-export const lengthsOn = [...bothDecided, bowl('lengths'), event('BOWL_APPLIED', { zone: 'lengths' })];
-export const bothOn = [...lengthsOn, bowl('ends'), event('BOWL_APPLIED', { zone: 'ends' })];
+export const lengthsOn = [
+  ...bothDecided,
+  bowl('lengths'),
+  event('BOWL_APPLIED', { zone: 'lengths', skinFirst: 'calm' }),
+];
+export const bothOn = [
+  ...lengthsOn,
+  bowl('ends'),
+  event('BOWL_APPLIED', { zone: 'ends', skinFirst: 'calm' }),
+];
 
 /** Both rinsed, of hair on which all was done that is told of any. */
 export const longestAtHome: readonly StoryStep[] = [
@@ -158,7 +166,7 @@ export const bothRinsed = [
 export const feltWeak = [...bothRinsed, feel('staysLong')];
 export const feltStrong = [...bothRinsed, feel('springsBack')];
 export const tonerWeighed = [...feltStrong, toner];
-export const tonerOn = [...tonerWeighed, event('BOWL_APPLIED', { zone: 'lengths' })];
+export const tonerOn = [...tonerWeighed, event('BOWL_APPLIED', { zone: 'lengths', skinFirst: 'calm' })];
 
 /** Who sits where, told how far, her last tap so long ago. */
 export interface Seated {

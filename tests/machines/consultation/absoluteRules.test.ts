@@ -153,7 +153,7 @@ describe('an absolute stop', () => {
       ...tested('lengths'),
       decide('asPlanned'),
       whole,
-      tap('BOWL_APPLIED', lengths),
+      tap('BOWL_APPLIED', { ...lengths, skinFirst: 'calm' }),
     ]);
     expect(countBowls(free)).toBe(2);
   });

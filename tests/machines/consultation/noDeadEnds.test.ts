@@ -68,7 +68,8 @@ test('an incompatibility test that runs can be read after the history was said o
 
 test('nothing is suggested on the strength of a strand that was used up', () => {
   const used = [
-    ...(['BOWL_APPLIED', 'BOWL_RINSED'] as const).map((type) => tap(type, { zone: 'lengths' })),
+    tap('BOWL_APPLIED', { zone: 'lengths', skinFirst: 'calm' }),
+    tap('BOWL_RINSED', { zone: 'lengths' }),
     reopen('decision'),
   ];
   const { record, atMs } = play([

@@ -120,7 +120,9 @@ describe('reactions and stops', () => {
     const ends = weighBowl('ends', '9', '25');
     expect(tryAfter(on, ends)).toBe('taken');
     expect(tryAfter([...on, stinging], ends)).toContain('reaction');
-    expect(tryAfter([...on, ends, stinging], tap('BOWL_APPLIED', { zone: 'ends' }))).toBe('"notNow"');
+    expect(tryAfter([...on, ends, stinging], tap('BOWL_APPLIED', { zone: 'ends', skinFirst: 'calm' }))).toBe(
+      '"notNow"',
+    );
     expect(tryAfter([...on, stinging, tap('NO_REACTION')], ends)).toBe('taken');
     expect(tryAfter([...on, stinging], rinse)).toBe('taken');
   });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
-import { tellable, tellLate } from '../../../shared/records/toldLate';
+import { listTellable, tellLate } from '../../../shared/records/toldLate';
 import { nameWay } from './chartUnderTest';
 import { hourMs, minuteMs, startAtMs, tap } from './walks/rawTaps';
 import { play, type Told, tryAfter } from './walks/story';
 import { hives, lengths, stinging, toColourOn, toMix, toWeighed } from './walks/wayToBowl';
 
+const tellable = listTellable(salon.profile);
 const places: Readonly<Record<string, readonly Told[]>> = {
   decided: toMix,
   'with a bowl weighed': toWeighed,
@@ -36,6 +37,12 @@ describe('what she tells of late', () => {
       expect(taken).toBe(tellable.length - before.length);
     },
   );
+
+  it('is a tingle that stops only in a house that reads any reaction strictly', () => {
+    expect(tellable).not.toContain('tingledStops');
+    const strict = listTellable({ isAnyReactionAbsolute: true });
+    expect([...strict].sort()).toEqual([...tellable, 'tingledStops'].sort());
+  });
 
   it('stops at once where nothing is on her, and after the rinse where something is', () => {
     const told = (story: readonly Told[]) => {

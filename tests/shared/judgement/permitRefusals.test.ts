@@ -58,7 +58,7 @@ const startLengths = find(ofType('STRAND_STARTED', 'lengths'));
 const soundLengths = find(ofType('OUTCOME_RECORDED', 'lengths'));
 const rinsed = [
   weighLengths,
-  { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } } as const,
+  { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } } as const,
   { type: 'BOWL_RINSED', answers: { zone: 'lengths' } } as const,
 ].reduce((told, raw) => andThen(told, raw), atMix);
 const springs = andThen(rinsed, feel('springsBack'));
@@ -328,7 +328,7 @@ describe('what stops a client', () => {
 describe('a bowl', () => {
   it('uses its strand up, once it is on and after it was rinsed', () => {
     const weighed = andThen(atMix, weighLengths);
-    const on = andThen(weighed, { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } });
+    const on = andThen(weighed, { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } });
     const rinsed = andThen(on, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
     expect([weighed, on, rinsed].map((told) => ask(told))).toEqual(Array(3).fill({ code: 'strandUsed' }));
   });

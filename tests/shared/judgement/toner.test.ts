@@ -16,7 +16,7 @@ import { andThen, find, hour, ofType, type Told, tell, until } from '../records/
 const zone = 'lengths';
 const play = (told: Told, ...raws: readonly RawEvent[]) => raws.reduce((at, raw) => andThen(at, raw), told);
 const rinse: RawEvent = { type: 'BOWL_RINSED', answers: { zone } };
-const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone } };
+const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } };
 const feel = (stretch: string, before = 'stands'): RawEvent => ({
   type: 'STRETCH_NOTED',
   answers: { zone, stretch, before },

@@ -108,7 +108,7 @@ describe('zones that stand', () => {
     expect(standing(weighed)).toEqual(['lengths', 'ends']);
     const zone = { zone: 'lengths' };
     expect(standing(andThen(weighed, { type: 'BOWL_THROWN', answers: zone }))).toEqual(['lengths', 'ends']);
-    const on = andThen(weighed, { type: 'BOWL_APPLIED', answers: zone });
+    const on = andThen(weighed, { type: 'BOWL_APPLIED', answers: { ...zone, skinFirst: 'calm' } });
     expect(standing(on)).toEqual(['ends']);
     expect(standing(andThen(on, { type: 'BOWL_RINSED', answers: zone }))).toEqual(['ends']);
   });

@@ -177,12 +177,23 @@ describe('what an event asks of the record', () => {
 
   it('puts a bowl on a head within an hour of mixing it (ASSUMED), to the millisecond', () => {
     const weighed = andThen(atMix, weigh);
-    const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } };
+    const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } };
     expect(refusalOf(weighed, apply, weighed.atMs + hour)).toBeNull();
     expect(refusalOf(weighed, apply, weighed.atMs + hour + 1)).toEqual({
       kind: 'bowlTooOld',
       useByMs: weighed.atMs + hour,
     });
+  });
+
+  it('puts no bowl on skin that is not calm, and asks how it is', () => {
+    const weighed = andThen(atMix, weigh);
+    const applyOn = (answers: object): RawEvent => ({
+      type: 'BOWL_APPLIED',
+      answers: { zone: 'lengths', ...answers },
+    });
+    expect(refusalOf(weighed, applyOn({ skinFirst: 'calm' }))).toBeNull();
+    expect(refusalOf(weighed, applyOn({ skinFirst: 'notCalm' }))).toEqual({ kind: 'skinNotCalm' });
+    expect(refusalOf(weighed, applyOn({}))).toMatchObject({ fields: [{ path: 'skinFirst' }] });
   });
 
   it('takes no skin test for older than it was noted, and a newer one at any time', () => {

@@ -78,7 +78,7 @@ const winding: readonly Told[] = [
   whole,
   tap('BOWL_THROWN', zone),
   whole,
-  tap('BOWL_APPLIED', zone),
+  tap('BOWL_APPLIED', { ...zone, skinFirst: 'calm' }),
   tap('BOWL_ALL_ON', zone),
   tap('LOOKED', { of: 'head', ...zone, stinging: 'yes' }),
   tap('NO_REACTION'),
@@ -88,7 +88,7 @@ const winding: readonly Told[] = [
   tap('BOWL_RINSED', zone),
   tap('STRETCH_NOTED', { ...zone, stretch: 'springsBack', before: 'stands' }),
   tap('TONER_WEIGHED', toner),
-  tap('BOWL_APPLIED', zone),
+  tap('BOWL_APPLIED', { ...zone, skinFirst: 'calm' }),
   tap('BOWL_RINSED', zone),
   tap('FINISHED'),
   tap('PLAN_GIVEN', {

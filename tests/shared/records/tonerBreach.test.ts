@@ -8,7 +8,7 @@ import { andThen, find, ofType, tell, until } from './telling';
 const zone = 'lengths';
 const way: readonly RawEvent[] = [
   find(ofType('BOWL_WEIGHED')),
-  { type: 'BOWL_APPLIED', answers: { zone } },
+  { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } },
   { type: 'BOWL_RINSED', answers: { zone } },
   { type: 'STRETCH_NOTED', answers: { zone, stretch: 'springsBack', before: 'stands' } },
   {

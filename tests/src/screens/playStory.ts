@@ -97,9 +97,9 @@ export function playBothOn(): Played {
     soundOutcome('lengths'),
     { type: 'DECIDED', answers: { decision: 'smallerLift' } },
     bowl('lengths', '3'),
-    { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } },
+    { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } },
     bowl('ends', '3'),
-    { type: 'BOWL_APPLIED', answers: { zone: 'ends' } },
+    { type: 'BOWL_APPLIED', answers: { zone: 'ends', skinFirst: 'calm' } },
   ];
   return events.reduce<Played>(
     (played, raw, index) => tap(played, index === 0 ? 25 * minute : minute, raw),

@@ -91,7 +91,7 @@ describe('two open consultations of one ticket', () => {
     const under = await startSalon(makeTablet());
     const weighed = await play(under, storyUpTo('BOWL_WEIGHED'));
     const second = await openAnd(under, hives);
-    const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths' } };
+    const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } };
     expect(await then(under, weighed, apply)).toMatchObject({ error: { kind: 'stoppedElsewhere' } });
     expect(await then(under, weighed, { type: 'BOWL_THROWN', answers: { zone: 'lengths' } })).toMatchObject({
       ok: true,

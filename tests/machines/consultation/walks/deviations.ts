@@ -120,7 +120,7 @@ export const deviations = {
     weigh(scene, detail, { line: detail % 2 === 0 ? cream : 'Sandbar\u200b powder' }),
   weighAnotherRatio: (scene, detail) => weigh(scene, detail, { ratio: '1' }),
   throwBowl: (_scene, detail) => tap('BOWL_THROWN', { zone: zoneAt(detail) }),
-  applyBowl: (_scene, detail) => tap('BOWL_APPLIED', { zone: zoneAt(detail) }),
+  applyBowl: (_scene, detail) => tap('BOWL_APPLIED', { zone: zoneAt(detail), skinFirst: 'calm' }),
   rinse: (_scene, detail) => tap('BOWL_RINSED', { zone: zoneAt(detail) }),
   finish: () => tap('FINISHED'),
   park: ({ atMs }) => tap('PARKED', { untilAtMs: atMs + 2 * dayMs }),

@@ -170,7 +170,7 @@ const onTheHead = (scene: Scene): RawEvent => {
 
 /** Puts a bowl on while what it was weighed for still stands; else it is thrown away. */
 const applyOrThrow = (scene: Scene, zone: Zone): RawEvent => {
-  const applied = tap('BOWL_APPLIED', { zone });
+  const applied = tap('BOWL_APPLIED', { zone, skinFirst: 'calm' });
   return isTakenNow(scene, applied) ? applied : tap('BOWL_THROWN', { zone });
 };
 

@@ -41,6 +41,20 @@ describe('at the scale', () => {
     expect(bench.way()).toContain('colourOn');
   });
 
+  it('asks for the skin with the tap that begins, and begins on none that is not calm', async () => {
+    const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
+    const aloud = seen('[data-panel="say-first"]');
+    for (const value of ['chair', 'lengths', 'Sandbar powder', '3 % bottle (10 vol)', '25 min', 'use by']) {
+      expect(aloud).toContain(value);
+    }
+    await press('skin-not-calm');
+    expect(bench.last()?.type).toBe('BOWL_WEIGHED');
+    const refusals = [...document.querySelectorAll('.refusal')].map(({ textContent }) => textContent);
+    expect(refusals.join(' ')).toContain('Nothing goes on skin that is not calm.');
+    await press('apply');
+    expect(bench.last()).toMatchObject({ type: 'BOWL_APPLIED', payload: { skinFirst: 'calm' } });
+  });
+
   it('offers at once to mix again what was thrown away, and nothing that reads as putting on', async () => {
     const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
     await pressTwice('throw');

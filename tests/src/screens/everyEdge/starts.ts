@@ -32,7 +32,7 @@ const bowl = (zone: string): RawEvent => ({
   type: 'BOWL_WEIGHED',
   answers: { ...toldOf('BOWL_WEIGHED'), zone, minutes: '15' },
 });
-const onHead = (zone: string): RawEvent => ({ type: 'BOWL_APPLIED', answers: { zone } });
+const onHead = (zone: string): RawEvent => ({ type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } });
 
 /** She remembers hives only now. */
 export const remembers: RawEvent = {
