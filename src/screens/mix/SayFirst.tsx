@@ -11,6 +11,9 @@ import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 
+/** The dot stays with what it follows when the line breaks. */
+const listed = '\u00a0· ';
+
 /**
  * The pause before a bowl goes on: whose head, where, which line and bottle, how long, how often looked at, how warm, until
  * when. Eight values read off the screen; the ninth, the skin, is answered with the tap that begins.
@@ -29,7 +32,9 @@ export function SayFirst(props: {
     const tips = decision === null ? null : findFromTips(props.record.answers, decision.decision);
     return [
       zone,
-      ...(props.bowl.zone === 'lengths' && isRootsLast(props.record.answers) ? [words.mix.rootsLast] : []),
+      ...(props.bowl.kind === 'tested' && props.bowl.zone === 'lengths' && isRootsLast(props.record.answers)
+        ? [words.mix.rootsLast]
+        : []),
       ...(tips === null ? [] : [words.mix.fromTips(write(tips, 'length'))]),
     ].join(', ');
   };
@@ -56,13 +61,13 @@ export function SayFirst(props: {
       words.mix.limitRatio(write(bowl.ratio, 'count')),
       ...(bowl.batch === '' ? [] : [words.mix.batch(bowl.batch)]),
       words.mix.weighedBy(bowl.by, words.moments.time(bowl.atMs)),
-    ].join(' · ');
+    ].join(listed);
   };
   return (
     <div class="say-first" data-panel="say-first">
       <p class="soft">{words.mix.sayFirst}</p>
       <p>
-        <strong>{values().join(' · ')}</strong>
+        <strong>{values().join(listed)}</strong>
       </p>
       <p class="soft">{weighed()}</p>
     </div>

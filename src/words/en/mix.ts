@@ -68,7 +68,7 @@ export const mix = {
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
-  weighedWith: (percent: string) => `Weighed with the ${percent} bottle`,
+  weighedWith: (percent: string) => `Weighed: ${percent} bottle`,
   /** From one bowl to what stands at the scale: the bowls of all zones. */
   toBowls: 'All bowls',
   weighFor: (zone: string) => `Mix for the ${zone}`,
