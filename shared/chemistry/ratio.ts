@@ -21,8 +21,8 @@ export const ASSUMED_MAX_TOTAL_G = 1000;
 /** Weights are reckoned in whole milligrams: finer than any bar scale, and sums of whole numbers are exact. */
 const mgPerG = 1000;
 
-const toMg = (grams: number): number => Math.round(grams * mgPerG);
-const toG = (milligrams: number): number => milligrams / mgPerG;
+export const toMg = (grams: number): number => Math.round(grams * mgPerG);
+export const toG = (milligrams: number): number => milligrams / mgPerG;
 
 /**
  * How strong is it in the bowl? "12 % bottle (40 vol), 6 % in the bowl".

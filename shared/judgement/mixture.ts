@@ -1,5 +1,12 @@
 import { isWithinCeiling, type PeroxidePercent } from '../chemistry/peroxide';
-import { ASSUMED_MAX_TOTAL_G, computeBowlPercent, type RatioRefusal, splitByParts } from '../chemistry/ratio';
+import {
+  ASSUMED_MAX_TOTAL_G,
+  computeBowlPercent,
+  type RatioRefusal,
+  splitByParts,
+  toG,
+  toMg,
+} from '../chemistry/ratio';
 import type { BowlAnswers } from '../records/forms/bowl';
 import type { StrandAnswers } from '../records/forms/test';
 import type { Zone } from '../records/zones';
@@ -67,10 +74,6 @@ const findStrandExcess = (permit: TestPermit, order: Order): MixtureRefusal | nu
  */
 const ASSUMED_RATIO_TOLERANCE = 0.05;
 
-/** Weights are summed in whole milligrams, as the split reckons them: finer than any bar scale, and exact. */
-const mgPerG = 1000;
-const toMg = (grams: number): number => Math.round(grams * mgPerG);
-
 /**
  * How many grams of each go into the bowl?
  * Takes a permit that was issued here, for a head or for a strand's few grams; anything else is refused, whatever its
@@ -97,8 +100,8 @@ export function mixture(
   if (!split.ok) return refuse({ code: split.error });
   const colourMg = split.value.amountsG.reduce((sum, amountG) => sum + toMg(amountG), 0);
   const stepMg = toMg(stepG);
-  const developerMg = Math.round(toMg((colourMg / mgPerG) * order.ratio) / stepMg) * stepMg;
-  const totalG = (colourMg + developerMg) / mgPerG;
+  const developerMg = Math.round((colourMg * order.ratio) / stepMg) * stepMg;
+  const totalG = toG(colourMg + developerMg);
   if (totalG > ASSUMED_MAX_TOTAL_G) return refuse({ code: 'tooMuch' });
   const ratio = developerMg / colourMg;
   if (Math.abs(ratio / order.ratio - 1) > ASSUMED_RATIO_TOLERANCE) return refuse({ code: 'stepTooCoarse' });
@@ -107,7 +110,7 @@ export function mixture(
   }
   return accept({
     shades: order.shades.map(({ shade }, index) => ({ shade, amountG: split.value.amountsG[index] ?? 0 })),
-    developerG: developerMg / mgPerG,
+    developerG: toG(developerMg),
     totalG,
     remainderG: split.value.remainderG,
     bottlePercent,

@@ -1,4 +1,4 @@
-import { createMemo, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
@@ -49,6 +49,11 @@ export function BowlPage(
   const bowl = createMemo(() =>
     computeBowl(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
+  const made = () => {
+    const mixed = bowl();
+    return mixed.ok ? mixed.value : null;
+  };
+  const [isThinning, setIsThinning] = createSignal(false);
   const given = () => {
     const issued = permit();
     return issued.ok ? issued.value : null;
@@ -63,10 +68,10 @@ export function BowlPage(
     sayNotTested(props.consultation.record.skinTest, { line: line(), isLightener: isLightener() }, words);
   /** The pause before mixing: the button says which bottle is in the hand, where one is told. */
   const sayWeighed = () => {
-    const made = bowl();
-    return made.ok
-      ? words.mix.weighedWith(formatPercent(made.value.bottlePercent, props.settings.units, words.locale))
-      : words.mix.weigh;
+    const { bottlePercent } = made() ?? {};
+    return bottlePercent === undefined
+      ? words.mix.weigh
+      : words.mix.weighedWith(formatPercent(bottlePercent, props.settings.units, words.locale));
   };
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
@@ -100,21 +105,33 @@ export function BowlPage(
         also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
       >
-        <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
-        <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
-        <Show when={notTested()}>
-          {(what) => (
-            <p class="limits" data-line="not-tested">
-              <strong>{what()}</strong>
-            </p>
-          )}
-        </Show>
-        <Show when={given()}>
-          {(issued) => (
+        <Show
+          when={isThinning() ? made() : null}
+          fallback={
+            <>
+              <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
+              <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
+              <Show when={notTested()}>
+                {(what) => (
+                  <p class="limits" data-line="not-tested">
+                    <strong>{what()}</strong>
+                  </p>
+                )}
+              </Show>
+              <Show when={made()}>
+                <BigButton kind="quiet" act="thin" onPress={() => setIsThinning(true)}>
+                  {words.mix.thin.open}
+                </BigButton>
+              </Show>
+            </>
+          }
+        >
+          {(mixed) => (
             <Thinning
               {...props}
-              wantedPercent={issued().maxDeveloperPercent}
-              developerG={developerOf(bowl())}
+              wantedPercent={mixed().bottlePercent}
+              developerG={mixed().developerG}
+              onClose={() => setIsThinning(false)}
             />
           )}
         </Show>
@@ -127,5 +144,3 @@ export function BowlPage(
 
 /** Refused by gate or scale; while a field is open the button says which. */
 const isRefused = (bowl: ReturnType<typeof computeBowl>): boolean => !bowl.ok && bowl.error.kind !== 'open';
-
-const developerOf = (bowl: ReturnType<typeof computeBowl>): number => (bowl.ok ? bowl.value.developerG : 0);

@@ -19,7 +19,8 @@ const bowl: FormWords<typeof bowlForm> = {
   ...mixWords,
 };
 
-const thinning: Readonly<Record<ThinningRefusal, string>> = {
+const thinning: Readonly<Record<ThinningRefusal | 'overHouseCeiling', string>> = {
+  overHouseCeiling: 'Stronger than any bottle of this house.',
   notFinite: 'One of the figures is no number.',
   notADeveloper: 'Only another developer thins it. Never water.',
   overCeiling: `Over ${figures.ceiling} (${figures.ceilingVolumes}) goes on no hair.`,
@@ -91,9 +92,11 @@ export const mix = {
   thin: {
     open: 'Only other bottles at hand?',
     title: 'Thin with a weaker developer of the same line',
+    close: 'Back to the bowl',
     form: { strongPercent: { ask: 'Stronger bottle' }, weakPercent: { ask: 'Weaker bottle' } },
-    gives: (strong: string, strongBottle: string, weak: string, weakBottle: string) =>
-      `${strong} of the ${strongBottle} and ${weak} of the ${weakBottle}`,
+    wants: (grams: string, percent: string) => `${grams} developer of ${percent}, from two bottles`,
+    gives: (strong: string, strongBottle: string, weak: string, weakBottle: string, makes: string) =>
+      `${strong} of the ${strongBottle} and ${weak} of the ${weakBottle}: ${makes}`,
     hint: 'Never with water. Used up now, never kept thinned.',
     refusals: thinning,
   },

@@ -76,11 +76,17 @@ describe('two other bottles', () => {
   });
 
   it('are refused at the field, or together', () => {
-    const over = computeThinning({ strongPercent: '18', weakPercent: '6' }, wanted, settings, atMs);
-    expect(over).toMatchObject({
-      ok: false,
-      error: { fields: [{ path: 'strongPercent', code: 'tooHigh' }] },
-    });
+    const refusalOf = (strongPercent: string, weakPercent: string, house = settings) => {
+      const thinned = computeThinning({ strongPercent, weakPercent }, wanted, house, atMs);
+      return thinned.ok ? null : thinned.error;
+    };
+    // 12 % is the law's (EVIDENCE: Reg. 1223/2009 Annex III no. 12), to the tenth.
+    expect(refusalOf('12', '6')).toBeNull();
+    expect(refusalOf('12.1', '6')).toEqual({ kind: 'bottles', why: 'overCeiling' });
+    expect(refusalOf('61', '6')).toMatchObject({ fields: [{ path: 'strongPercent', code: 'tooHigh' }] });
+    const house = { ...settings, profile: { ...settings.profile, ceilingPercent: 9 } };
+    expect(refusalOf('9', '6', house)).toBeNull();
+    expect(refusalOf('9.1', '6', house)).toEqual({ kind: 'bottles', why: 'overHouseCeiling' });
     const swapped = computeThinning({ strongPercent: '6', weakPercent: '12' }, wanted, settings, atMs);
     expect(swapped).toEqual({ ok: false, error: { kind: 'bottles', why: 'notWeaker' } });
   });
