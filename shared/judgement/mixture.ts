@@ -40,6 +40,8 @@ export interface Mixture {
   readonly totalG: number;
   /** What the scale's step cannot show of the colour. */
   readonly remainderG: number;
+  /** How much more developer the scale's step makes it than the ratio asks for, g; less is below zero. */
+  readonly developerOffG: number;
   readonly bottlePercent: PeroxidePercent;
   readonly bowlPercent: PeroxidePercent;
 }
@@ -111,6 +113,7 @@ export function mixture(
   return accept({
     shades: order.shades.map(({ shade }, index) => ({ shade, amountG: split.value.amountsG[index] ?? 0 })),
     developerG: toG(developerMg),
+    developerOffG: toG(Math.round(developerMg - colourMg * order.ratio)),
     totalG,
     remainderG: split.value.remainderG,
     bottlePercent,

@@ -100,7 +100,7 @@ async function listFigures(person: Person): Promise<readonly string[]> {
 const countsBack = ['MonthsAgo', 'forMonths', 'regrowthWeeks'];
 
 /** Every number field of this screen is given everything bad, and the way on is tried with each of them wrong. */
-async function tryScreen(person: Person, screen: string, goOn: Locator): Promise<void> {
+async function tryScreen(person: Person, screen: string, goOn: Locator | null): Promise<void> {
   const { page } = person;
   const questions = await listFigures(person);
   const title = await page.locator('h1').textContent();
@@ -130,9 +130,7 @@ async function tryScreen(person: Person, screen: string, goOn: Locator): Promise
       });
       tried.add(`${screen}.${question}`);
     }
-    // Thinning is reckoned beside the bowl and never kept: nothing goes on with it.
-    const isAside = (await page.locator(`[data-panel="thinning"] [data-question="${question}"]`).count()) > 0;
-    if (!isAside && !(await goOn.isDisabled())) await person.press(goOn);
+    if (goOn !== null && !(await goOn.isDisabled())) await person.press(goOn);
     expect(await input.inputValue()).toBe(bad.at(-1)?.[0]);
     expect(await page.locator('h1').textContent()).toBe(title);
     expect((await person.where()).step).toBe(step);
@@ -175,7 +173,10 @@ describe('bad input on the real screens', () => {
     await tryScreen(person, 'outcome', primary);
     await act('bar');
     await open('mix');
+    // Two bottles are reckoned beside the bowl and never kept: nothing goes on with them.
     await act('thin');
+    await tryScreen(person, 'thinning', null);
+    await act('thin-close');
     await tryScreen(person, 'bowl', primary);
     await act('bar');
     await open('finish');

@@ -39,6 +39,14 @@ export function BowlGrams(props: { readonly zone: Zone; readonly bowl: Bowl; rea
               </tr>
             </tbody>
           </table>
+          <Show when={mixture().developerOffG !== 0}>
+            <p class="soft" data-figure="developer-off">
+              {words.mix.developerOff(
+                write(Math.abs(mixture().developerOffG)),
+                mixture().developerOffG > 0 ? 'more' : 'less',
+              )}
+            </p>
+          </Show>
           <Show when={mixture().remainderG > 0}>
             <p class="soft">{words.mix.remainder(write(mixture().remainderG))}</p>
           </Show>

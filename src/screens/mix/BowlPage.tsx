@@ -1,8 +1,10 @@
 import { createMemo, createSignal, Show } from 'solid-js';
+import { ASSUMED_ROUND_G, estimateMixedG } from '../../../shared/hair/amount';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { Zone } from '../../../shared/records/zones';
-import { formatPercent } from '../../../shared/units/format';
+import { brand } from '../../../shared/units/brand';
+import { formatMass, formatPercent } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { StepPage } from '../../parts/StepPage';
@@ -16,7 +18,7 @@ import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
 import { computeBowl, draftBowl, listBeyond } from './bowlDraft';
-import { Thinning } from './Thinning';
+import { ThinningPage } from './ThinningPage';
 import { Limits } from './ZoneCard';
 
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
@@ -66,6 +68,12 @@ export function BowlPage(
     findStuff(props.settings, props.consultation.record.answers, line()) === 'lightener';
   const notTested = () =>
     sayNotTested(props.consultation.record.skinTest, { line: line(), isLightener: isLightener() }, words);
+  const sayAmount = () => {
+    const { low, typical, high } = estimateMixedG(props.consultation.record.answers, props.zone);
+    const round = (grams: number) => Math.round(grams / ASSUMED_ROUND_G) * ASSUMED_ROUND_G;
+    const write = (grams: number) => formatMass(brand(round(grams)), props.settings.units, words.locale);
+    return words.mix.amount(write(typical), write(low), write(high));
+  };
   /** The pause before mixing: the button says which bottle is in the hand, where one is told. */
   const sayWeighed = () => {
     const { bottlePercent } = made() ?? {};
@@ -76,7 +84,7 @@ export function BowlPage(
   const weigh = async () => {
     if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
   };
-  return (
+  const page = () => (
     <StepPage
       page={props.page}
       title={words.mix.titleFor(words.general.zones[props.zone])}
@@ -105,40 +113,39 @@ export function BowlPage(
         also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
       >
-        <Show
-          when={isThinning() ? made() : null}
-          fallback={
-            <>
-              <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
-              <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
-              <Show when={notTested()}>
-                {(what) => (
-                  <p class="limits" data-line="not-tested">
-                    <strong>{what()}</strong>
-                  </p>
-                )}
-              </Show>
-              <Show when={made()}>
-                <BigButton kind="quiet" act="thin" onPress={() => setIsThinning(true)}>
-                  {words.mix.thin.open}
-                </BigButton>
-              </Show>
-            </>
-          }
-        >
-          {(mixed) => (
-            <Thinning
-              {...props}
-              wantedPercent={mixed().bottlePercent}
-              developerG={mixed().developerG}
-              onClose={() => setIsThinning(false)}
-            />
+        <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
+        <p class="limits" data-line="amount">
+          {sayAmount()}
+        </p>
+        <Show when={given()}>{(issued) => <Limits permit={issued()} settings={props.settings} />}</Show>
+        <Show when={notTested()}>
+          {(what) => (
+            <p class="limits" data-line="not-tested">
+              <strong>{what()}</strong>
+            </p>
           )}
+        </Show>
+        <Show when={made()}>
+          <BigButton kind="quiet" act="thin" onPress={() => setIsThinning(true)}>
+            {words.mix.thin.open}
+          </BigButton>
         </Show>
       </PartSheet>
       <HandCaution caution={isLightener() ? 'weighLightener' : 'weighColour'} />
       <SentRefusal refusal={asked.refusal()} />
     </StepPage>
+  );
+  return (
+    <Show when={isThinning() ? made() : null} fallback={page()}>
+      {(mixed) => (
+        <ThinningPage
+          {...props}
+          wantedPercent={mixed().bottlePercent}
+          developerG={mixed().developerG}
+          onClose={() => setIsThinning(false)}
+        />
+      )}
+    </Show>
   );
 }
 

@@ -1,3 +1,4 @@
+import { suggestColourG } from '../../../shared/hair/amount';
 import { type Mixture, mixture } from '../../../shared/judgement/mixture';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
@@ -12,7 +13,8 @@ import type { GramsRefusal } from '../GramsBeside';
 
 /**
  * What stands in the fields of a bowl before anything is typed?
- * The mix that was tested, taken down to what was decided; shades and grams of the bowl before it, if there was one.
+ * The mix that was tested, taken down to what was decided; shades and grams of the bowl before it, if there was one, else
+ * as many grams as her hair takes.
  */
 export function draftBowl(record: ConsultationRecord, settings: Settings, permit: MixPermit): RawForm {
   const tested = record.strands.find(({ number }) => number === permit.strand);
@@ -23,7 +25,7 @@ export function draftBowl(record: ConsultationRecord, settings: Settings, permit
     batch: tested?.batch ?? '',
     developerPercent: permit.maxDeveloperPercent,
     minutes: permit.maxMinutes,
-    colourG: before?.colourG,
+    colourG: before?.colourG ?? suggestColourG(record.answers, permit.zone, permit.tested.ratio),
     shades: before?.shades ?? [{ shade: permit.tested.line.slice(0, SHADE_LENGTH), parts: 1 }],
   };
   return writeForm(bowlForm, mix, settings.units);

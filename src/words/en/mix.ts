@@ -65,7 +65,11 @@ export const mix = {
   grams: 'Weigh',
   developer: 'developer',
   together: 'together',
+  amount: (typical: string, low: string, high: string) =>
+    `For this hair about ${typical} mixed, ${low} to ${high}.`,
   inAll: (grams: string) => `${grams} together`,
+  developerOff: (grams: string, way: 'more' | 'less') =>
+    `${grams} ${way} developer than the ratio asks: the scale’s step`,
   remainder: (grams: string) => `${grams} the scale cannot show are left out`,
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
@@ -91,12 +95,16 @@ export const mix = {
   decided: (name: string) => `Decided: ${name}`,
   thin: {
     open: 'Only other bottles at hand?',
-    title: 'Thin with a weaker developer of the same line',
+    title: 'Two bottles of one line',
     close: 'Back to the bowl',
-    form: { strongPercent: { ask: 'Stronger bottle' }, weakPercent: { ask: 'Weaker bottle' } },
+    form: {
+      strongPercent: { ask: 'How strong is the stronger bottle?', short: 'Stronger bottle' },
+      weakPercent: { ask: 'And the weaker one, of the same line?', short: 'Weaker bottle' },
+    },
+    summary: 'Weigh',
+    of: (percent: string) => `of the ${percent} bottle`,
+    makes: 'makes',
     wants: (grams: string, percent: string) => `${grams} developer of ${percent}, from two bottles`,
-    gives: (strong: string, strongBottle: string, weak: string, weakBottle: string, makes: string) =>
-      `${strong} of the ${strongBottle} and ${weak} of the ${weakBottle}: ${makes}`,
     hint: 'Never with water. Used up now, never kept thinned.',
     refusals: thinning,
   },

@@ -351,6 +351,16 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         shows: on('mix'),
       },
       bowl: { logs: alone(bothDecided), go: toBowl, shows: `${on('mix')} [data-act="weigh"]` },
+      thinning: {
+        logs: among(bothDecided, 4 * minuteMs),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('thin');
+          await hand.press('[data-option="12"]');
+          await hand.press('[data-option="1.5"]');
+        },
+        shows: '[data-panel="thinned"]',
+      },
       typing: {
         logs: alone(bothDecided),
         go: async (hand) => {

@@ -48,6 +48,7 @@ describe('a bowl within what was tested', () => {
     expect(made.value).toEqual({
       shades: [{ shade: 'powder', amountG: 40 }],
       developerG: 60,
+      developerOffG: 0,
       totalG: 100,
       remainderG: 0,
       bottlePercent: 12,
@@ -95,7 +96,7 @@ describe('the grams', () => {
           const made = mixture(permit, { ...order, shades, colourG: colourDg / 10 }, stepG);
           if (!made.ok) expect(made.error).toEqual({ code: 'stepTooCoarse' });
           if (!made.ok) return;
-          const { developerG, totalG, remainderG } = made.value;
+          const { developerG, developerOffG, totalG, remainderG } = made.value;
           const amountsG = made.value.shades.map(({ amountG }) => amountG);
           for (const grams of [...amountsG, developerG, totalG]) {
             expect(stepsOf(grams, stepG)).toBeCloseTo(Math.round(stepsOf(grams, stepG)), 9);
@@ -106,6 +107,7 @@ describe('the grams', () => {
           expect(Math.round((colourG + remainderG) * 1000)).toBe(colourDg * 100);
           expect(Math.abs(developerG - colourG * 1.5)).toBeLessThanOrEqual(stepG / 2 + 1e-9);
           expect(Math.abs(developerG / colourG / 1.5 - 1)).toBeLessThanOrEqual(0.05);
+          expect(developerOffG).toBeCloseTo(developerG - colourG * 1.5, 3);
         },
       ),
     ));

@@ -28,7 +28,7 @@ describe('at the scale', () => {
     await type('minutes', '25');
     await choose('developerPercent', '3');
     expect(seen('[data-figure="strength"]')).toBe('3 % bottle (10 vol), 2 % in the bowl');
-    expect(seen('[data-figure="developer"]')).toBe('80 g');
+    expect(seen('[data-figure="developer"]')).toBe('100 g');
     await press('weigh');
     expect(bench.last()).toMatchObject({ type: 'BOWL_WEIGHED', payload: { developerPercent: 3 } });
   });

@@ -42,7 +42,7 @@ describe('the fields of a bowl', () => {
   it('give the grams at once, with the bottle and the bowl', () => {
     expect(computeBowl(record, settings, draft, 'lengths', atMs)).toMatchObject({
       ok: true,
-      value: { shades: [{ amountG: 40 }], developerG: 80, totalG: 120, bottlePercent: 3, bowlPercent: 2 },
+      value: { shades: [{ amountG: 50 }], developerG: 100, totalG: 150, bottlePercent: 3, bowlPercent: 2 },
     });
   });
 

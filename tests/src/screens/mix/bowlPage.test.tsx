@@ -36,7 +36,8 @@ describe('only other bottles at hand', () => {
     await choose('developerPercent', '1.5');
     document.querySelector<HTMLElement>('[data-ledger="summary"]')?.click();
     await press('thin');
-    expect(seen('[data-figure="wanted"]')).toBe('80 g developer of 1.5 %, from two bottles');
+    document.querySelector<HTMLElement>('[data-ledger="summary"]')?.click();
+    expect(seen('[data-figure="wanted"]')).toBe('100 g developer of 1.5 %, from two bottles');
     await press('thin-close');
     expect(hasAct('thin')).toBe(true);
   });
@@ -44,12 +45,16 @@ describe('only other bottles at hand', () => {
   it('say the grams of each on the scale’s step and what they make; over the law’s ceiling nothing', async () => {
     openBowl();
     await press('thin');
-    await type('strongPercent', '6');
-    await type('weakPercent', '1.5');
-    expect(seen('[data-figure="thinned"]')).toBe('26 g of the 6 % and 54 g of the 1.5 %: 3 %');
-    await type('strongPercent', '12.1');
-    expect(seen('[data-figure="thinned"]')).toBe('Over 12 % (40 vol) goes on no hair.');
-    await type('strongPercent', '2');
-    expect(seen('[data-figure="thinned"]')).toBe('What is wanted does not lie between the two bottles.');
+    const weighOf = async (strong: string, weak: string) => {
+      await type('strongPercent', strong);
+      await type('weakPercent', weak);
+      document.querySelector<HTMLElement>('[data-ledger="summary"]')?.click();
+      return ['strong', 'weak', 'makes'].map((name) => seen(`[data-figure="${name}"]`)).join(' ');
+    };
+    expect(await weighOf('6', '1.5')).toBe('33 g 67 g 3 %');
+    expect((await weighOf('12.1', '1.5')).trim()).toBe('');
+    expect(seen('.broke-line')).toBe('Over 12 % (40 vol) goes on no hair.');
+    expect((await weighOf('2', '1.5')).trim()).toBe('');
+    expect(seen('.broke-line')).toBe('What is wanted does not lie between the two bottles.');
   });
 });
