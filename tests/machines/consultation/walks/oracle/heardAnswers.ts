@@ -12,7 +12,16 @@ export type HeardAnswers = {
 };
 
 const zonesOf = { fullHead: ['lengths', 'ends'], endsOut: ['lengths'], roots: ['roots'] } as const;
-const absoluteReactions = ['swelling', 'blisters', 'weeping', 'hives', 'tightChest', 'rash', 'blackTattoo'];
+const absoluteReactions = [
+  'swelling',
+  'blisters',
+  'weeping',
+  'hives',
+  'tightChest',
+  'rash',
+  'blackTattoo',
+  'tingledStops',
+];
 const absoluteScalps = ['irritated', 'broken', 'faceRash'];
 const unknownChemistry = ['unknown', 'unknownBoxColour', 'henna', 'compoundHenna', 'metallicColour'];
 /** What is asked beside the plan: a strand stands whatever is said here. */
