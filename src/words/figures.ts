@@ -8,6 +8,7 @@ import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT, MEAN_BREAK_PERCENT } from '../../shar
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
 import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
+import { CUTTING_KEPT_MS } from '../../shared/records/cutting';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
 import { clientForm } from '../../shared/records/forms/client';
 import { strandForm } from '../../shared/records/forms/test';
@@ -17,11 +18,11 @@ import { ASSUMED_SKIN_TEST_LAPSES_DAYS, defaultSettings } from '../../shared/rec
 import { brand } from '../../shared/units/brand';
 import { formatQuantity } from '../../shared/units/format';
 import type { Quantity, UnitSettings } from '../../shared/units/quantity';
-import { msPerMinute } from '../../shared/units/time';
+import { msPerHour, msPerMinute } from '../../shared/units/time';
 
-/** Cool running water on a burn, minutes. published: burn first-aid guidance. */
+/** Cool running water on a burn, minutes. from memory: burn first-aid guidance. */
 export const BURN_RINSE_MIN = 20;
-/** Water in the eyes, minutes, from and to. published: product labels; Nielsen et al., J. Occup. Health 2016. */
+/** Water in the eyes, minutes, from and to. Common practice, no source: it stands on product labels. */
 export const EYES_RINSE_MIN = { from: 15, to: 20 } as const;
 
 /**
@@ -38,6 +39,7 @@ export function writeFigures(locale: string) {
     burnRinse: write(BURN_RINSE_MIN, 'minutes'),
     ceiling: write(LEGAL_CEILING_PERCENT, 'percent'),
     ceilingVolumes: write(toVolumes(brand(LEGAL_CEILING_PERCENT)), 'volume'),
+    cuttingHours: write(CUTTING_KEPT_MS / msPerHour, 'count'),
     eyesRinseFrom: write(EYES_RINSE_MIN.from, 'count'),
     eyesRinseTo: write(EYES_RINSE_MIN.to, 'minutes'),
     firstLook: write(FIRST_LOOK_MS / msPerMinute, 'minutes'),

@@ -2,28 +2,38 @@ import type { CautionMoment, StatedCautionId } from '../../../shared/judgement/c
 import { figures } from './figures';
 
 const moments: Readonly<Record<CautionMoment, string>> = {
+  before: 'Before',
   skinTest: 'Skin test',
+  glass: 'Glass',
   mixing: 'Mixing',
   onHer: 'On her',
-  ifItBurns: 'If it burns',
+  ifItBurns: 'It burns',
   heat: 'Hot tools',
-  home: 'Home again',
+  home: 'Home',
 };
 
 const all: Readonly<Record<StatedCautionId, string>> = {
+  reactedEver: 'Any reaction to hair colour, ever: do not colour.',
+  blackTattoo: 'Reacted to a temporary black henna tattoo: do not colour.',
+  skinToday:
+    'Rash or burn on the face, or a sensitive, irritated or damaged scalp: do not colour until it has healed.',
+  underAge: 'Hair colour is not meant for anybody under 16.',
+  persulfates: 'Wheezed or had hives from lightener, ever: never again.',
   testEachTime: 'A skin test each time, read after two days, for your own colour too.',
   makersProtocol:
     'The maker says how, where and how long. It does not clear lightener, and repeating it may itself sensitise.',
   neverMeansSafe:
     '“Nothing seen” never means safe: of 42 people known to be allergic, 38 noticed it on the forearm, 39 behind the ear.',
+  metalSalts: 'Henna mixes, grey restorer, unknown box colour: a cutting in the glass first.',
+  poolWater: 'Pool or well water leaves metal in hair too: where there was much of it, a cutting as well.',
+  glassAndGoggles:
+    'Off the head, fan on, glass or plastic, gloves and goggles. Heat, bubbles, smell or another colour: do not colour.',
+  keptCutting: `Keep the cutting ${figures.cuttingHours} h: what did not change can still break next day.`,
   gloves: 'Gloves with long cuffs, never latex, a new pair for each client.',
   ventilation: 'Fan on where you mix.',
-  powder: 'Powder: lid on, scoop low, mind your eyes. Whoever has asthma does not mix it.',
+  powder: 'Powder: goggles on, lid on, scoop low. Whoever has asthma does not mix it.',
   bowlAndLid: 'Plastic or glass, never metal. Never cap or keep what is mixed: it bursts. Keep powder dry.',
-  metalSalts:
-    'Henna mixes, grey restorer, unknown box colour: a cutting in a glass first. It can still break next day.',
   lashesAndBrows: 'Never on lashes or brows.',
-  persulfates: 'Wheezed or had hives from lightener, ever: never again.',
   noDryer: 'No dryer or lamp on lightener unless the maker says so.',
   relaxedLately: 'Relaxer or perm: wait two weeks. Hydroxide and thio never overlap.',
   breathFirst: 'Throat, breath or faint: the emergency number first, then rinse.',
@@ -52,6 +62,6 @@ export const cautionList = {
       'Hair and skin may answer otherwise than before: skin test and strand as ever.',
       'Unsure or unwell: her midwife or doctor comes first.',
     ],
-    source: 'Health-service advice, read second hand.',
+    source: 'From memory: health-service advice, read second hand.',
   },
 };

@@ -15,8 +15,8 @@ export type CautionId =
 
 /**
  * One caution for each movement of the hand, said beside it and nowhere else.
- * Gloves, not of latex, a new pair for each client: published, HSE (UK) hairdressing guidance. Lid on, scoop low, ventilate, staff
- * with asthma do not mix: product labels; Nielsen et al., J. Occup. Health 2016. Ventilation at the mixing point:
+ * Gloves, not of latex, a new pair for each client: from memory, HSE (UK) hairdressing guidance. Lid on, scoop low, ventilate, staff
+ * with asthma do not mix: common practice; Nielsen et al., J. Occup. Health 2016. Ventilation at the mixing point:
  * published, TRGS 530 (2007 edition, since replaced). Bowl never of metal, mixed product never capped or stored, no
  * aerosol or alcohol spray near plates: product labels; common practice. No dryer or lamp on lightener: burn
  * first-aid guidance, case reports. Two minutes to the basin: common practice, no source. Glass off the head, goggles:

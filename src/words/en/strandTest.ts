@@ -104,7 +104,7 @@ export const strandTest = {
     reactedHint: 'Heat, bubbles, a smell or a colour change: nothing goes on this client.',
     tooEarly: (left: string) =>
       `Too early to say “nothing”: ${left} to go. Did it react? Then say so at once.`,
-    clear: 'Nothing in the glass. Keep the cutting 24 h: it can still break next day.',
+    clear: `Nothing in the glass. Keep the cutting ${figures.cuttingHours} h: it can still break next day.`,
     late: 'The cutting reacted …',
     lateTitle: 'The cutting reacts, or it broke',
   },

@@ -12,6 +12,7 @@ describe('a figure inside a sentence', () => {
       '20 min',
       '12 %',
       '40 vol',
+      '24',
       '15',
       '20 min',
       '2 min',
