@@ -1,5 +1,6 @@
 import { isIron } from '../heat/habit';
 import type { Answers } from '../records/forms/asked';
+import { hasBadSigns } from '../records/gradeOutcome';
 import type { ConsultationRecord } from '../records/record';
 import { brand } from '../units/brand';
 import type { UnitSettings } from '../units/quantity';
@@ -22,7 +23,7 @@ const leastOnDial = { C: ASSUMED_LEAST_SETTING_C, F: toCelsius(brand<Fahrenheit>
 /** Written on a card in whole steps that a dial has: 10 °C, 25 °F. common practice, no source. */
 const dialStep = { C: 10, F: 25 } as const;
 
-/** From here on a heat protectant is not optional: 450 °F. common practice, no source. */
+/** Wise at any setting, a heat protectant is not optional from here on: 450 °F. common practice, no source. */
 export const PROTECTANT_FROM_C: Celsius = toCelsius(brand<Fahrenheit>(450));
 
 /** How hot at home, and by which of the three rules? */
@@ -31,11 +32,16 @@ export interface HomeSetting {
   readonly why: 'weak' | 'lower' | 'usual';
 }
 
-/** Did a strand come out worse than sound? What was read off one speaks against the hair whichever mix it was. */
-const hasWeakStrand = ({ strands }: Pick<ConsultationRecord, 'strands'>): boolean =>
+type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches'>;
+
+/**
+ * Did a strand come out worse than sound, weaken at a look, or the hair on the head not spring back after a rinse?
+ * What was once seen or felt speaks against the hair, whichever mix it was and whatever sprang back later.
+ */
+const hasShownWeak = ({ strands, stretches }: Felt): boolean =>
   strands.some(
-    ({ outcome, ended }) => ended?.how === 'broke' || (outcome !== null && outcome.grade !== 'sound'),
-  );
+    (strand) => hasBadSigns(strand) || (strand.outcome !== null && strand.outcome.grade !== 'sound'),
+  ) || stretches.some(({ stretch }) => stretch !== 'springsBack');
 
 function findHottest({ hotTools }: Answers): number | null {
   const ironed = (hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));
@@ -56,12 +62,9 @@ function toDial(celsius: number, unit: UnitSettings['temperature']): Celsius {
  * where it has shown damage. °C, on a step of a dial in the station's unit; what she told is never raised.
  * Checked in tests/shared/judgement/homeSetting.test.ts.
  */
-export function suggestHomeSetting(
-  record: Pick<ConsultationRecord, 'answers' | 'strands'>,
-  unit: UnitSettings['temperature'],
-): HomeSetting {
+export function suggestHomeSetting(record: Felt, unit: UnitSettings['temperature']): HomeSetting {
   const hottest = findHottest(record.answers);
-  const isWeak = listRedFlags(record.answers).length > 0 || hasWeakStrand(record);
+  const isWeak = listRedFlags(record.answers).length > 0 || hasShownWeak(record);
   const most = isWeak ? ASSUMED_WEAK_SETTING_C : ASSUMED_MOST_SETTING_C;
   const step = Math.min(most, (hottest ?? Number.POSITIVE_INFINITY) - ASSUMED_STEP_DOWN_C);
   const least = Math.min(hottest ?? most, leastOnDial[unit]);
@@ -69,3 +72,10 @@ export function suggestHomeSetting(
   if (isWeak) return { settingC, why: 'weak' };
   return { settingC, why: hottest === null ? 'usual' : 'lower' };
 }
+
+/** One figure, read through °F and back, differs from itself by less than this, °C. exact: of rounding alone. */
+const ROUNDING_C = 1e-6;
+
+/** Is what is said hotter than what is suggested? A judgement of whoever says it: it is told, and stops nothing. */
+export const isHotterThanSuggested = (settingC: number, { settingC: suggestedC }: HomeSetting): boolean =>
+  settingC > suggestedC + ROUNDING_C;

@@ -1,9 +1,12 @@
 import { createMemo, Show, untrack } from 'solid-js';
-import { suggestHomeSetting } from '../../../shared/judgement/homeSetting';
+import { isHotterThanSuggested, suggestHomeSetting } from '../../../shared/judgement/homeSetting';
 import { planForm } from '../../../shared/records/forms/bowl';
 import { type FieldRefusal, readForm } from '../../../shared/records/readForm';
 import { writeForm } from '../../../shared/records/writeForm';
+import { formatTemperature } from '../../../shared/units/format';
+import { readNumber } from '../../../shared/units/numberField';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { Paper } from '../../parts/Paper';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -42,9 +45,22 @@ export function Finish(props: StepProps) {
   /** Said at once, and not only when she is on her way. */
   const notHome = (): readonly FieldRefusal[] =>
     asked.draft.raw().skinNow === 'burns' ? [{ path: 'skinNow', code: 'notHomeYet' }] : [];
+  /** The suggested figure, where what is said is hotter; null where it is not, or is no figure yet. */
+  const hotter = createMemo(() => {
+    const { units } = props.settings;
+    const typed = asked.draft.raw().settingC;
+    const read = readNumber(typeof typed === 'string' ? typed : '', planForm.settingC.field, units);
+    return read.ok && isHotterThanSuggested(read.value, suggested)
+      ? formatTemperature(suggested.settingC, units, words.locale)
+      : null;
+  });
+  const sayHint = () => {
+    const heat = hotter();
+    return heat === null ? said().whyThis[suggested.why] : said().hotterWhy(heat);
+  };
   const planWords = () => {
     const { settingC, ...others } = said().plan;
-    return { settingC: { ...settingC, hint: said().whyThis[suggested.why] }, ...others };
+    return { settingC: { ...settingC, hint: sayHint() }, ...others };
   };
   const everybody = useEverybody(() => props.consultation);
   const whyNot = createMemo(() => whyNotPrint(everybody(), props.nowMs, words, props.settings.units));
@@ -83,6 +99,13 @@ export function Finish(props: StepProps) {
         also={notHome()}
         summary={said().card}
       >
+        <Show when={hotter()}>
+          {(heat) => (
+            <div class="plan-hotter">
+              <Caution>{said().hotter(heat())}</Caution>
+            </div>
+          )}
+        </Show>
         <PlanCard record={record()} settings={props.settings} plan={plan()} atMs={props.nowMs} />
       </PartSheet>
       <SentRefusal refusal={asked.refusal()} />

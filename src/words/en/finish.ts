@@ -52,7 +52,7 @@ export const finish = {
   rules: (heat: string) => [
     'Completely dry first. No tool made for wet hair, ever.',
     `Fine sections, one pass, done within ${figures.longestPass}.`,
-    `At ${heat} never without heat protectant.`,
+    `Heat protectant each time; from ${heat} on never without.`,
     'No aerosol or alcohol spray near hot plates.',
     'Scorched hair does not recover: it is cut.',
   ],
@@ -64,6 +64,10 @@ export const finish = {
     lower: 'An estimate: a step below the hottest she told.',
     usual: 'An estimate: she told no hot tool.',
   },
+  /** Said beside a figure that is hotter than the suggested one: over her card, and at the figure itself. */
+  hotter: (heat: string) => `Hotter than the suggested ${heat}: yours to judge.`,
+  hotterWhy: (heat: string) =>
+    `Hotter than the ${heat} suggested for this hair: it suffers sooner. Yours to judge; tell her why.`,
   print: 'Print her card',
   printHint: 'One page of A5. While the print window is open nothing calls.',
   mapTitle: 'What heat and bleach have done, by what she told: an estimate',

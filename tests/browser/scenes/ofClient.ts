@@ -423,6 +423,18 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '.plan-card',
       },
+      cardHotter: {
+        logs: among(longestAtHome),
+        go: async (hand) => {
+          await open(hand);
+          await hand.press('[data-ledger="settingC"]');
+          await hand.press('[data-act="another-number"]');
+          for (const digit of ['4', '5', '0']) await hand.press(`[data-key="${digit}"]`);
+          await hand.press('[data-act="pad-done"]');
+          await sayPlan(hand);
+        },
+        shows: '.plan-card',
+      },
       card: {
         logs: among(until('FINISHED')),
         go: async (hand) => {

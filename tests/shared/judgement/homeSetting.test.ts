@@ -4,12 +4,14 @@ import {
   ASSUMED_MOST_SETTING_C,
   ASSUMED_STEP_DOWN_C,
   ASSUMED_WEAK_SETTING_C,
+  isHotterThanSuggested,
   PROTECTANT_FROM_C,
   suggestHomeSetting,
 } from '../../../shared/judgement/homeSetting';
 import type { Answers } from '../../../shared/records/forms/asked';
-import type { ConsultationRecord, StrandRecord } from '../../../shared/records/record';
-import { toFahrenheit } from '../../../shared/units/temperature';
+import type { ConsultationRecord, StrandRecord, StretchRecord } from '../../../shared/records/record';
+import { brand } from '../../../shared/units/brand';
+import { type Celsius, type Fahrenheit, toCelsius, toFahrenheit } from '../../../shared/units/temperature';
 import { lowRisk, tell, until } from '../records/telling';
 
 const sound = tell(until('BOWL_WEIGHED', lowRisk)).record;
@@ -45,6 +47,51 @@ describe('how hot at home', () => {
       'weak',
     );
     expect(inC(weak({ ended: { ...first?.ended, how: 'broke' } as StrandRecord['ended'] })).why).toBe('weak');
+  });
+
+  it.each([
+    ['springsBack', 170, 'lower'],
+    ['staysLong', ASSUMED_WEAK_SETTING_C, 'weak'],
+    ['snaps', ASSUMED_WEAK_SETTING_C, 'weak'],
+  ] as const)('counts how the hair on her head came back after a rinse: %s', (stretch, settingC, why) => {
+    const felt = (...all: StretchRecord['stretch'][]) => ({
+      ...withHabit({ settingC: 190 }),
+      stretches: all.map((each, seq) => ({ zone: 'ends', stretch: each, atMs: 0, by: 'MK', seq }) as const),
+    });
+    expect(inC(felt(stretch))).toEqual({ settingC, why });
+    expect(inC(felt('springsBack', stretch)), 'felt last').toEqual({ settingC, why });
+    expect(inC(felt(stretch, 'springsBack')), 'felt first, in another zone or before').toEqual({
+      settingC,
+      why,
+    });
+  });
+
+  it('counts a strand that weakened at a look, or was taken off for it, without any outcome', () => {
+    const seen = (change: object) => ({
+      ...withHabit({ settingC: 190 }),
+      strands: sound.strands.map((strand) => ({ ...strand, ...change }) as StrandRecord),
+    });
+    const look = { atMs: 0, by: 'MK', seq: 0, level: 7, feel: 'rough' };
+    expect(inC(seen({ outcome: null, looks: [look] })).why).toBe('lower');
+    expect(inC(seen({ outcome: null, looks: [{ ...look, feel: 'stretchy' }] })).why).toBe('weak');
+    expect(inC(seen({ outcome: null, why: 'looksWeak' })).why).toBe('weak');
+    expect(inC(seen({ outcome: null, retracted: 'sound' })).why).toBe('lower');
+    expect(inC(seen({ outcome: null, retracted: 'rough' })).why).toBe('weak');
+  });
+
+  it('is hotter than suggested from the next figure of a dial on, in either unit, and not at its own', () => {
+    const at180 = { settingC: brand<Celsius>(180), why: 'usual' } as const;
+    expect([179, 180, 181].map((celsius) => isHotterThanSuggested(celsius, at180))).toEqual([
+      false,
+      false,
+      true,
+    ]);
+    for (let shown = 250; shown <= 350; shown += 25) {
+      const settingC = toCelsius(brand<Fahrenheit>(shown));
+      const there = { settingC: toCelsius(brand<Fahrenheit>(toFahrenheit(settingC))), why: 'lower' } as const;
+      expect(isHotterThanSuggested(settingC, there), String(shown)).toBe(false);
+      expect(isHotterThanSuggested(toCelsius(brand<Fahrenheit>(shown + 1)), there), String(shown)).toBe(true);
+    }
   });
 
   it('is never lower than does anything, and never above what she told', () => {

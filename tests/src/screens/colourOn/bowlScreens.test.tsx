@@ -214,6 +214,26 @@ it('closes with the plan she takes home, not before she has said when she is bac
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
 
+it('says beside a figure that it is hotter than suggested, at it and over her card, and takes it', async () => {
+  const bench = layOnBench(Finish, playUntil('FINISHED'));
+  expect(said('settingC')).toBe('');
+  expect(seen('.sheet-hint')).toContain('An estimate');
+  await type('settingC', '450');
+  expect(seen('.sheet-hint')).toMatch(/^Hotter than the \d+\s°F suggested for this hair/);
+  for (const [question, option] of planSaid.slice(1)) await choose(question, option);
+  expect(seen('.caution')).toMatch(/^Hotter than the suggested \d+\s°F/);
+  expect(seen('.plan-rules')).toContain('Heat protectant each time; from 450 °F on never without.');
+  await press('give-plan');
+  expect(bench.consultation().record.ended?.how).toBe('done');
+});
+
+it('says nothing of the kind at the suggested figure', async () => {
+  layOnBench(Finish, playUntil('FINISHED'));
+  for (const [question, option] of planSaid.slice(1)) await choose(question, option);
+  expect(seen('.plan-card')).not.toBe('');
+  expect(seen('.caution')).toBe('');
+});
+
 it('counts up since she said that it burns, beside how long the water is to run', async () => {
   const bench = layOnBench(Reaction, playUntil('BOWL_APPLIED'));
   expect(seen('.since-told')).toBe('');
