@@ -18,6 +18,7 @@ import { type StrandAnswers, strandForm } from './forms/test';
 import { hasBadSigns, hasHeldStrand } from './gradeOutcome';
 import { isAsked } from './isAsked';
 import type { JudgingContext } from './judge';
+import { listNotHome } from './notHomeYet';
 import type { ConflictCode, FieldRefusal } from './readForm';
 import { type ConsultationRecord, findBowl, findStrand } from './record';
 import { INCOMPATIBILITY_MS } from './reduce/answers';
@@ -140,15 +141,16 @@ export function findConflict(
       if (event.payload.skinFirst === 'notCalm') return { kind: 'skinNotCalm' };
       const bowl = findBowl(record, event.payload.zone);
       if (bowl === undefined) return null;
-      const useByMs = findUseByMs(bowl, settings);
+      const useByMs = findUseByMs(bowl, settings, event.modelVersion);
       if (atMs > useByMs) return { kind: 'bowlTooOld', useByMs };
       if (bowl.kind !== 'toner') return null;
       const permit = issueTonerPermit(record, bowl.zone, settings, atMs);
       return permit.ok ? null : { kind: 'permit', permit: permit.error };
     }
-    // Nobody is sent home with skin that burns: it is a reaction until somebody says by name that it is none.
-    case 'PLAN_GIVEN':
-      return event.payload.skinNow === 'burns' ? atField('skinNow', 'notHomeYet') : null;
+    case 'PLAN_GIVEN': {
+      const [first] = listNotHome(event.payload);
+      return first === undefined ? null : atField(first.path, first.code);
+    }
     default:
       return null;
   }

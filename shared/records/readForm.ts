@@ -24,7 +24,8 @@ export type ConflictCode =
   | 'noStrandHeld'
   | 'hasBadSigns'
   | 'growsSo'
-  | 'notHomeYet';
+  | 'notHomeYet'
+  | 'notToldYet';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */
 export type FieldRefusal = { readonly path: string } & (

@@ -15,6 +15,7 @@ import { strandForm } from '../../shared/records/forms/test';
 import { INCOMPATIBILITY_MS } from '../../shared/records/reduce/answers';
 import { FIRST_LOOK_MS } from '../../shared/records/reduce/strands';
 import { ASSUMED_SKIN_TEST_LAPSES_DAYS, defaultSettings } from '../../shared/records/settings';
+import { ASSUMED_USE_WITHIN_MIN } from '../../shared/records/useWithin';
 import { brand } from '../../shared/units/brand';
 import { formatQuantity } from '../../shared/units/format';
 import type { Quantity, UnitSettings } from '../../shared/units/quantity';
@@ -57,6 +58,7 @@ export function writeFigures(locale: string) {
     shortestRest: write(ASSUMED_SHORTEST_REST_MM, 'millimetres'),
     skinTestLapsesDays: write(ASSUMED_SKIN_TEST_LAPSES_DAYS, 'count'),
     slipFrom: write(ASSUMED_SLIP_FROM_PERCENT, 'percent'),
+    useWithin: write(ASSUMED_USE_WITHIN_MIN, 'minutes'),
     warmthCap: write(WARMTH_TRIAL_CAP_S, 'seconds'),
     warmthTelling: write(ASSUMED_TELLING_S, 'seconds'),
   };

@@ -1,6 +1,7 @@
 import { createMemo, Show, untrack } from 'solid-js';
 import { isHotterThanSuggested, suggestHomeSetting } from '../../../shared/judgement/homeSetting';
 import { planForm } from '../../../shared/records/forms/bowl';
+import { listNotHome } from '../../../shared/records/notHomeYet';
 import { type FieldRefusal, readForm } from '../../../shared/records/readForm';
 import { writeForm } from '../../../shared/records/writeForm';
 import { formatTemperature } from '../../../shared/units/format';
@@ -40,11 +41,10 @@ export function Finish(props: StepProps) {
   const plan = createMemo(() => {
     const context = { units: props.settings.units, hasAgeLine: false, nowMs: untrack(() => props.nowMs) };
     const read = readForm(planForm, asked.draft.raw(), context);
-    return read.ok && read.value.skinNow !== 'burns' ? read.value : null;
+    return read.ok && listNotHome(read.value).length === 0 ? read.value : null;
   });
   /** Said at once, and not only when she is on her way. */
-  const notHome = (): readonly FieldRefusal[] =>
-    asked.draft.raw().skinNow === 'burns' ? [{ path: 'skinNow', code: 'notHomeYet' }] : [];
+  const notHome = (): readonly FieldRefusal[] => listNotHome(asked.draft.raw());
   /** The suggested figure, where what is said is hotter; null where it is not, or is no figure yet. */
   const hotter = createMemo(() => {
     const { units } = props.settings;

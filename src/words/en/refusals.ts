@@ -53,6 +53,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
   growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
   notHomeYet: () => 'Not home yet. Rinse, and tap “Burning, swelling”.',
+  notToldYet: () => 'Not told yet. Tell her, or call her: itching may come days later.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 

@@ -24,7 +24,10 @@ const questions: FormWords<typeof settingsForm> = {
       kind: { ask: 'Kind', options: { lightener: 'Lightener', colour: 'Colour', spray: 'Heat spray' } },
       ingredients: { ask: 'Ingredient list', hint: 'Typed or pasted from the pack, once.' },
       makerSaysUpToC: { ask: 'The maker says: up to', hint: 'Only a figure from the pack.' },
-      useWithinMin: { ask: 'Mixed, use within', hint: 'The maker’s minutes. Left empty: within the hour.' },
+      useWithinMin: {
+        ask: 'Mixed, use within',
+        hint: `The maker’s minutes. Left empty: ${figures.useWithin}.`,
+      },
       trial: {
         ask: 'Warmth trial',
         rows: {

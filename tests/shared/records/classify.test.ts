@@ -175,13 +175,13 @@ describe('what an event asks of the record', () => {
     expect(refusalOf(beforeStrands, start({ line: 'Sandbar powder', developerPercent: '12' }))).toBeNull();
   });
 
-  it('puts a bowl on a head within an hour of mixing it (ASSUMED), to the millisecond', () => {
+  it('puts a bowl on a head within half an hour of mixing it (ASSUMED), to the millisecond', () => {
     const weighed = andThen(atMix, weigh);
     const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } };
-    expect(refusalOf(weighed, apply, weighed.atMs + hour)).toBeNull();
-    expect(refusalOf(weighed, apply, weighed.atMs + hour + 1)).toEqual({
+    expect(refusalOf(weighed, apply, weighed.atMs + hour / 2)).toBeNull();
+    expect(refusalOf(weighed, apply, weighed.atMs + hour / 2 + 1)).toEqual({
       kind: 'bowlTooOld',
-      useByMs: weighed.atMs + hour,
+      useByMs: weighed.atMs + hour / 2,
     });
   });
 

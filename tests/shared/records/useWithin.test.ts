@@ -5,21 +5,26 @@ import { ASSUMED_USE_WITHIN_MIN, findUseByMs, findUseWithinMin } from '../../../
 const settings = {
   ...defaultSettings,
   shelf: [
-    { name: 'Sandbar powder', kind: 'lightener' as const, useWithinMin: 30 },
+    { name: 'Sandbar powder', kind: 'lightener' as const, useWithinMin: 45 },
     { name: 'Sandbar cream', kind: 'colour' as const },
   ],
 };
 
 describe('use by', () => {
   it('is the maker’s figure of the line, however the line is typed', () => {
-    expect(findUseWithinMin(' sandbar  POWDER', settings)).toBe(30);
-    expect(findUseByMs({ atMs: 1000, line: 'Sandbar powder' }, settings)).toBe(1000 + 30 * 60_000);
+    expect(findUseWithinMin(' sandbar  POWDER', settings)).toBe(45);
+    expect(findUseByMs({ atMs: 1000, line: 'Sandbar powder' }, settings)).toBe(1000 + 45 * 60_000);
   });
 
-  it('is within the hour (ASSUMED) where the shelf names no figure, or not the line', () => {
+  it('is the short end of what makers say (ASSUMED) where the shelf names no figure, or not the line', () => {
     for (const line of ['Sandbar cream', 'Gravel gloss']) {
       expect(findUseWithinMin(line, settings), line).toBe(ASSUMED_USE_WITHIN_MIN);
     }
-    expect(ASSUMED_USE_WITHIN_MIN).toBe(60);
+    expect(ASSUMED_USE_WITHIN_MIN).toBe(30);
+  });
+
+  it('was within the hour for a model before 4, so that its logs fold; the maker’s figure never changed', () => {
+    expect([3, 4].map((model) => findUseWithinMin('Gravel gloss', settings, model))).toEqual([60, 30]);
+    expect([3, 4].map((model) => findUseWithinMin('Sandbar powder', settings, model))).toEqual([45, 45]);
   });
 });

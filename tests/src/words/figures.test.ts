@@ -30,6 +30,7 @@ describe('a figure inside a sentence', () => {
       '50 mm',
       '28',
       '100 %',
+      '30 min',
       '30 s',
       '3 s',
     ]);

@@ -199,6 +199,12 @@ it('closes with the plan she takes home, not before she has said when she is bac
   await press('give-plan');
   expect(bench.consultation().record.plan).toBeNull();
   await choose('skinNow', 'pink');
+  await choose('lateItching', 'notTold');
+  expect(said('lateItching')).toContain('Not told yet.');
+  expect(hasAct('print-hand-out')).toBe(false);
+  await press('give-plan');
+  expect(bench.consultation().record.plan).toBeNull();
+  await choose('lateItching', 'saidItBack');
   await choose('back', 'weeks8');
   expect(seen('[data-line=back]')).toContain('In 8 weeks');
   const { clocks, bowls } = bench.consultation().record;
