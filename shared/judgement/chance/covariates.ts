@@ -76,7 +76,7 @@ const share = <K extends string>(
   answer === undefined ? nothing : answer === 'unknown' ? ASSUMED_NOT_KNOWN : told(of[answer]);
 
 /** Did nobody know something that the dose hangs on? Passes are left out: they add no time, and are rarely asked. */
-const isDoseNotKnown = ({ hotTools }: Answers): boolean =>
+export const isDoseNotKnown = ({ hotTools }: Answers): boolean =>
   hotTools?.bleaches === 'unknown' ||
   (hotTools?.history ?? []).includes('unknown') ||
   (hotTools?.habits ?? [])

@@ -1,6 +1,6 @@
 import type { Answers } from '../../records/forms/asked';
 import type { Zone } from '../../records/zones';
-import { type CovariateName, readCovariates } from './covariates';
+import { type CovariateName, type Covariates, isDoseNotKnown, readCovariates } from './covariates';
 import { weighCovariates } from './estimate';
 import { priorCoefficients } from './prior';
 
@@ -25,3 +25,37 @@ export function listExplaining(answers: Answers, zone: Zone): readonly Covariate
   const told = heavy.filter((name) => !isReckoned(name));
   return told.includes('ironedWet') ? told : heavy.filter((name) => name !== 'tryptophanLost');
 }
+
+/** Is this covariate counted as bad because somebody did not know? What was told has no spread. */
+const isNotKnown = (name: CovariateName, covariates: Covariates, answers: Answers): boolean =>
+  isReckoned(name) ? isDoseNotKnown(answers) : covariates[name].spread > 0;
+
+/** Does any of these causes stand there only because it was not known? Checked as listExplaining. */
+export function hasNotKnown(names: readonly CovariateName[], answers: Answers, zone: Zone): boolean {
+  const covariates = readCovariates(answers, [zone]);
+  return names.some((name) => isNotKnown(name, covariates, answers));
+}
+
+/**
+ * What may have left metal in hair: colour from a box, henna, restorers, water of pool or well, and what nobody knows.
+ * common practice, no source (training texts: EVIDENCE.md §9).
+ */
+const mayLeaveMetal = [
+  'unknown',
+  'boxColour',
+  'unknownBoxColour',
+  'henna',
+  'compoundHenna',
+  'metallicColour',
+  'poolWater',
+  'wellWater',
+] as const;
+
+/**
+ * Are metal salts worth a line of their own? Where such a history is told, or nothing that was told explains it; not
+ * where they stand among what explains it already. Checked as listExplaining.
+ */
+export const isMetalPossible = ({ hotTools }: Answers, explaining: readonly CovariateName[]): boolean =>
+  !explaining.includes('strangeColour') &&
+  (explaining.length === 0 ||
+    (hotTools?.history ?? []).some((each) => mayLeaveMetal.some((metal) => metal === each)));

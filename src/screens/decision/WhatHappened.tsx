@@ -1,5 +1,9 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { listExplaining } from '../../../shared/judgement/chance/listExplaining';
+import {
+  hasNotKnown,
+  isMetalPossible,
+  listExplaining,
+} from '../../../shared/judgement/chance/listExplaining';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -20,6 +24,10 @@ export function WhatHappened(props: {
   const [isOpen, setIsOpen] = createSignal(false);
   const zone = () => words.general.zones[props.strand.zone];
   const explaining = createMemo(() => listExplaining(props.answers, props.strand.zone));
+  const otherwise = () => [
+    ...(isMetalPossible(props.answers, explaining()) ? [said().metal] : []),
+    ...(explaining().length === 0 ? said().otherwise : []),
+  ];
   const sayBroke = () => {
     const how = props.strand.outcome?.grade === 'gummy' ? 'gummy' : 'broken';
     const minutes = formatQuantity(
@@ -53,12 +61,16 @@ export function WhatHappened(props: {
               )}
             </For>
           </ul>
-          <p class="soft">{said().notKnown}</p>
+          <Show when={hasNotKnown(explaining(), props.answers, props.strand.zone)}>
+            <p class="soft" data-line="not-known">
+              {said().notKnown}
+            </p>
+          </Show>
         </Show>
-        <Show when={explaining().length === 0}>
+        <Show when={otherwise().length > 0}>
           <h3>{said().elseTitle}</h3>
-          <ul>
-            <For each={said().otherwise}>{(line) => <li>{line}</li>}</For>
+          <ul data-line="else">
+            <For each={otherwise()}>{(line) => <li>{line}</li>}</For>
           </ul>
         </Show>
         <h3>{said().doTitle}</h3>

@@ -31,8 +31,8 @@ export const whatHappened = {
   notKnown: 'What she does not know is counted here as if it were so.',
   nothing: 'Nothing she told and nothing that was felt would explain it.',
   elseTitle: 'What else can do it',
+  metal: 'Metal salts: box colour, henna, colour restorers, well or pool water.',
   otherwise: [
-    'Metal salts: colour restorers, compound henna, well or pool water.',
     'A colour or bleach she forgot, or that was on before her time with you.',
     'The mix itself: developer, ratio or time other than was written down.',
   ],

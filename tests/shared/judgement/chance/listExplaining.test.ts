@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { listExplaining } from '../../../../shared/judgement/chance/listExplaining';
+import {
+  hasNotKnown,
+  isMetalPossible,
+  listExplaining,
+} from '../../../../shared/judgement/chance/listExplaining';
 import type { Answers } from '../../../../shared/records/forms/asked';
 import { ironTold } from '../../hair/told';
 
@@ -34,5 +38,34 @@ describe('what can explain a strand that broke', () => {
     const answers = told({ history: ['lightener'], bleaches: 'unknown' }, { curl: 'lostAtEnds' });
     expect(listExplaining(answers, 'ends').slice(0, 2)).toEqual(['bleaches', 'curlLost']);
     expect(listExplaining(answers, 'ends')).toContain('helixLost');
+  });
+});
+
+describe('what stands beside it', () => {
+  const isMetal = (answers: Answers) => isMetalPossible(answers, listExplaining(answers, 'ends'));
+  const isOpen = (answers: Answers) => hasNotKnown(listExplaining(answers, 'ends'), answers, 'ends');
+
+  it('is metal where nothing explains it, or where something told may have left it, and not twice', () => {
+    expect(isMetal(told({}))).toBe(true);
+    expect(isMetal(told({ habits: [ironTold] }))).toBe(false);
+    for (const history of ['boxColour', 'henna', 'poolWater', 'wellWater'])
+      expect(isMetal(told({ habits: [ironTold], history: [history] })), history).toBe(true);
+    for (const history of ['salonColour', 'gloss', 'keratin', 'lightener'])
+      expect(isMetal(told({ habits: [ironTold], history: [history], bleaches: 2 })), history).toBe(false);
+    for (const history of ['unknownBoxColour', 'compoundHenna', 'metallicColour', 'unknown']) {
+      const answers = told({ habits: [ironTold], history: [history] });
+      expect(listExplaining(answers, 'ends'), history).toContain('strangeColour');
+      expect(isMetal(answers), history).toBe(false);
+    }
+  });
+
+  it('is that something is not known only where what explains it was not known', () => {
+    expect(isOpen(told({ habits: [ironTold] }))).toBe(false);
+    expect(isOpen(told({}, { curl: 'lostAtEnds' }))).toBe(false);
+    expect(isOpen(told({ habits: [{ ...ironTold, wetness: 'unknown' }] }))).toBe(true);
+    expect(isOpen(told({}, { curl: 'unknown' }))).toBe(true);
+    const dry = { ...ironTold, wetness: 'dry', daysAWeek: 7, forMonths: 48 };
+    expect(isOpen(told({ habits: [dry] }))).toBe(false);
+    expect(isOpen(told({ habits: [{ ...dry, secondsASection: 'unknown' }] }))).toBe(true);
   });
 });

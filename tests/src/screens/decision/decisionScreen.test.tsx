@@ -158,6 +158,8 @@ it('goes back from a strand that broke to what can explain it, in what she told,
     'Flat iron: wet, 3 days a week, for 24 months.',
   );
   expect(seen('dialog[open] [data-line="nothing"]')).toBe('');
+  expect(told).not.toContain('What else can do it');
+  expect(seen('dialog[open] [data-line="not-known"]')).toBe('');
   expect(told).toContain('Cut what is scorched: nothing treats it back.');
   expect(told).toContain('none of them is certain');
 });
