@@ -26,6 +26,11 @@ export const tryptophanLost = {
  */
 export const tryptophanMeasured = { fromC: 130, toC: 164, minutes: 15 } as const;
 
+/** The fastest loss that was measured, a minute. published: McMullen & Jachowicz, J. Cosmet. Sci. 49:223–244, 1998. */
+const FASTEST_RATE = 0.12;
+/** The most that can be lost within what was measured, as a share: at that rate for all of those minutes. exact of both. */
+export const TRYPTOPHAN_MOST_MEASURED = 1 - Math.exp(-FASTEST_RATE * tryptophanMeasured.minutes);
+
 const fitRate = ([cool, hot]: (typeof tryptophanLost)['pigmented' | 'unpigmented']) => {
   const one = { atC: cool.atC, rate: rateOfLoss(cool.share, cool.minutes) };
   const energyJ = computeEnergy(one, { atC: hot.atC, rate: rateOfLoss(hot.share, hot.minutes) });

@@ -3,6 +3,7 @@ import { placeZone } from '../../hair/zonePlaces';
 import { isIron } from '../../heat/habit';
 import { computeProfile, type HairAt } from '../../heat/profile';
 import { heatThresholds } from '../../heat/thresholds';
+import { TRYPTOPHAN_MOST_MEASURED } from '../../heat/tryptophan';
 import type { Answers } from '../../records/forms/asked';
 import type { Zone } from '../../records/zones';
 import type { Range } from '../../units/range';
@@ -31,6 +32,8 @@ export interface Covariate {
   readonly value: number;
   /** As a standard deviation; 0 where it was told. */
   readonly spread: number;
+  /** More than anybody measured: counted as the most that was, and said so. */
+  readonly isBeyond?: true;
 }
 export type Covariates = Readonly<Record<CovariateName, Covariate>>;
 
@@ -83,11 +86,22 @@ export const isDoseNotKnown = ({ hotTools }: Answers): boolean =>
     .filter(({ tool }) => isIron(tool))
     .some(({ passes: _passes, ...habit }) => Object.values(habit).includes('unknown'));
 
-/** What is lost: the middle of its band; its bad end where the dose is not known, for nobody is freer for that. */
+/**
+ * What is lost: the middle of its band; its bad end where the dose is not known. That is where each thing unknown lies at
+ * the careful end of what is usual (shared/heat/assumedHabit.ts): never freer than any usual answer. An answer beyond the
+ * usual, such as ten minutes a section, may still weigh more than "don't know".
+ */
 const lost = ({ low, typical, high }: Range, isNotKnown: boolean): Covariate =>
   isNotKnown
     ? { value: 1 - low, spread: (typical - low) / 2 }
     : { value: 1 - typical, spread: (high - low) / ASSUMED_BAND_IN_SDS };
+
+/** As a share of the most that was measured, which is the worst that is counted: beyond it nothing weighs more. */
+const shareOfMeasured = ({ value, spread }: Covariate): Covariate => ({
+  value: Math.min(1, value / TRYPTOPHAN_MOST_MEASURED),
+  spread: spread / TRYPTOPHAN_MOST_MEASURED,
+  ...(value > TRYPTOPHAN_MOST_MEASURED ? { isBeyond: true } : {}),
+});
 
 /** The hair where the colour goes and least is left, by the careful end of the band. None of no zone. */
 export function findWeakestHair(answers: Answers, zones: readonly Zone[]): HairAt | undefined {
@@ -140,7 +154,7 @@ function readChemistry({ hotTools }: Answers): Chemistry {
 
 /**
  * What do her answers come to, as figures that a chance can be reckoned from?
- * Helix and tryptophan are those lost at the weakest place of these zones, which are those of the plan, with the width of their bands.
+ * Helix and tryptophan are those lost (tryptophan as a share of the most that was measured) at the weakest place of these zones, which are those of the plan, with the width of their bands.
  * Nothing that a strand said enters. Checked by tests/shared/judgement/chance/covariates.test.ts.
  */
 export function readCovariates(
@@ -152,7 +166,7 @@ export function readCovariates(
   const { feelHair } = answers;
   return {
     helixLost: hair === undefined ? nothing : lost(hair.helixLeft, isNotKnown),
-    tryptophanLost: hair === undefined ? nothing : lost(hair.tryptophanLeft, isNotKnown),
+    tryptophanLost: hair === undefined ? nothing : shareOfMeasured(lost(hair.tryptophanLeft, isNotKnown)),
     ...readHeat(answers),
     ...readChemistry(answers),
     curlLost: share(shares.curl, feelHair?.curl),

@@ -15,6 +15,8 @@ export type ChanceWord = 'low' | 'raised' | 'high';
 export interface ChanceReason {
   readonly name: CovariateName;
   readonly logOdds: number;
+  /** It went beyond what was measured, and is counted as the most that was. */
+  readonly isBeyond?: true;
 }
 
 /** The chance that strands like this break, from 0 to 1 and never either; an estimate, before the strand has spoken. */
@@ -54,7 +56,11 @@ export function nameChance(chance: number): ChanceWord {
 /** Every covariate with the log-odds it adds, the heaviest first; what adds nothing is left out. */
 export const weighCovariates = (covariates: Covariates, { means }: Coefficients): readonly ChanceReason[] =>
   covariateNames
-    .map((name, index) => ({ name, logOdds: (means[index + 1] ?? 0) * covariates[name].value }))
+    .map((name, index) => ({
+      name,
+      logOdds: (means[index + 1] ?? 0) * covariates[name].value,
+      ...(covariates[name].isBeyond === true ? { isBeyond: true as const } : {}),
+    }))
     .filter(({ logOdds }) => logOdds !== 0)
     .sort((one, other) => Math.abs(other.logOdds) - Math.abs(one.logOdds));
 

@@ -36,7 +36,12 @@ export function ChanceLine(props: {
           <h3>{said().weighMost}</h3>
           <ol>
             <For each={props.chance.reasons}>
-              {({ name }) => <li data-weighs={name}>{said().reasons[name]}</li>}
+              {({ name, isBeyond }) => (
+                <li data-weighs={name}>
+                  {said().reasons[name]}
+                  <Show when={isBeyond}> ({said().beyond})</Show>
+                </li>
+              )}
             </For>
           </ol>
         </Show>

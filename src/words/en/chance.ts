@@ -7,9 +7,9 @@ const reasons: Readonly<Record<CovariateName, string>> = {
   tryptophanLost: 'the marks of heat in it',
   ironedWet: 'ironed wet or damp, or not known',
   scorched: 'it smoked or smelt burnt, or not known',
-  bleaches: 'how often it was bleached',
+  bleaches: 'how often it was bleached, or not known',
   curlLost: 'the curl at the ends, gone or not known',
-  slowStretch: 'how it came back wet',
+  slowStretch: 'how it came back wet, or not known',
   porous: 'high porosity, or not known',
   breakage: 'it breaks already, or not known',
   veryHot: 'a very hot setting, or not known',
@@ -32,6 +32,8 @@ export const chance = {
     `${words[word]} by itself. The signs ask for more care, so they set how it is tested.`,
   odds: (middle: string, low: string, high: string) => `About ${middle}, from ${low} to ${high}.`,
   weighMost: 'What weighs most in it',
+  /** After a reason that went further than any figure that was measured. */
+  beyond: 'beyond what was measured: counted as the most that was',
   nothing: 'Nothing told or felt adds to it.',
   assumed:
     'What each of these weighs is assumed, not measured: no published figure tells how likely hair breaks.',

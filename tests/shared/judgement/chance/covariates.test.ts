@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
+  ASSUMED_DAYS_A_WEEK,
+  ASSUMED_SECONDS_A_SECTION,
+  ASSUMED_SETTING_C,
+  ASSUMED_WEEKS,
+} from '../../../../shared/heat/assumedHabit';
+import { TRYPTOPHAN_MOST_MEASURED } from '../../../../shared/heat/tryptophan';
+import {
   ASSUMED_BLEACHES_WORST,
   ASSUMED_NOT_KNOWN,
   type CovariateName,
@@ -88,7 +95,16 @@ describe('what her answers come to', () => {
     const { helixLost, tryptophanLost } = readCovariates(answers);
     expect(helixLost.value).toBeCloseTo(1 - (weakest?.helixLeft.typical ?? 0), 12);
     expect(helixLost.spread).toBeGreaterThan(0);
-    expect(tryptophanLost.value).toBeCloseTo(1 - (weakest?.tryptophanLeft.typical ?? 0), 12);
+    expect(1 - (weakest?.tryptophanLeft.typical ?? 0)).toBeGreaterThan(TRYPTOPHAN_MOST_MEASURED);
+    expect(tryptophanLost).toMatchObject({ value: 1, isBeyond: true });
+    const seldom = ironed({ settingC: 130, daysAWeek: 0.25, forMonths: 1, secondsASection: 10 });
+    const little = readCovariates(seldom).tryptophanLost;
+    const left = findWeakestHair(seldom, ['lengths', 'ends'])?.tryptophanLeft.typical ?? 0;
+    expect(little.value).toBeCloseTo((1 - left) / TRYPTOPHAN_MOST_MEASURED, 12);
+    expect(little.value).toBeLessThan(1);
+    expect(little.isBeyond).toBeUndefined();
+    // 0.12 a minute for 15 min: published range, McMullen & Jachowicz, J. Cosmet. Sci. 49:223–244, 1998.
+    expect(TRYPTOPHAN_MOST_MEASURED).toBeCloseTo(0.8347, 4);
     const roots = readCovariates({ ...answers, client: { ...answers.client, reach: 'roots' } } as Answers);
     expect(roots.helixLost.value).toBeLessThan(helixLost.value);
   });
@@ -99,6 +115,42 @@ describe('what her answers come to', () => {
       expect(judgeChance(answers).word).toBe('low');
     }
   });
+});
+
+const WEEKS_A_MONTH = 30.4375 / 7;
+const inMonths = ({ low, typical, high }: typeof ASSUMED_WEEKS) =>
+  [low, typical, high].map((weeks) => weeks / WEEKS_A_MONTH);
+const ends = ({ low, typical, high }: typeof ASSUMED_WEEKS) => [low, typical, high];
+
+describe('what is not known of a habit', () => {
+  it.each([
+    ['secondsASection', ends(ASSUMED_SECONDS_A_SECTION), [10, 30, 60, 90, 120, 300, 600]],
+    ['daysAWeek', ends(ASSUMED_DAYS_A_WEEK), [0.25, 1, 3, 5, 7]],
+    ['forMonths', inMonths(ASSUMED_WEEKS), [0.25, 3, 12, 24, 60]],
+    ['settingC', ends(ASSUMED_SETTING_C), [120, 150, 180, 200, 230, 250]],
+  ] as const)(
+    '%s weighs no less than any usual answer, and each answer no less than a smaller one',
+    (name, usual, rising) => {
+      for (const wetness of ['dry', 'wet']) {
+        const reckon = (told: number | 'unknown') =>
+          ironed({ wetness, daysAWeek: 1, forMonths: 6, [name]: told });
+        const notKnown = readCovariates(reckon('unknown'));
+        for (const told of usual) {
+          const known = readCovariates(reckon(told));
+          for (const loss of ['helixLost', 'tryptophanLost'] as const)
+            expect(notKnown[loss].value, `${loss} ${told}`).toBeGreaterThanOrEqual(known[loss].value - 1e-12);
+          expect(judgeChance(reckon('unknown')).chance).toBeGreaterThanOrEqual(
+            judgeChance(reckon(told)).chance - 1e-12,
+          );
+        }
+        const chances = rising.map((told) => judgeChance(reckon(told)).chance);
+        for (const [at, chance] of chances.entries())
+          if (at > 0)
+            expect(chance, `${wetness} ${rising[at]}`).toBeGreaterThanOrEqual((chances[at - 1] ?? 1) - 1e-12);
+        expect(chances.at(-1)).toBeGreaterThan(chances[0] ?? 1);
+      }
+    },
+  );
 });
 
 describe('the chance of a head of hair (ASSUMED)', () => {

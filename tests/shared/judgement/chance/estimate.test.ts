@@ -18,6 +18,8 @@ const worst = make(() => ({ value: 1, spread: 0.25 }));
 const logistic = (logOdds: number) => 1 / (1 + Math.exp(-logOdds));
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
+/** Enough to be told from rounding. */
+const more = fc.double({ min: 0.01, max: 1, noNaN: true });
 const anyHair = fc
   .array(fc.record({ value: share, spread: share }), { minLength: 13, maxLength: 13 })
   .map((all) => make((index) => all[index] ?? { value: 0, spread: 0 }));
@@ -45,16 +47,16 @@ describe('the chance that strands like this break', () => {
     ]);
   });
 
-  it('never falls when any one thing gets worse, whatever the rest is', () =>
+  it.each(covariateNames)('rises when %s gets worse, whatever the rest is', (name) =>
     fc.assert(
-      fc.property(anyHair, fc.constantFrom(...covariateNames), share, (hair, name, more) => {
-        const { value, spread } = hair[name];
-        const worse = { ...hair, [name]: { value: value + (1 - value) * more, spread } };
-        const before = estimateChance(hair, priorCoefficients).chance;
-        expect(estimateChance(worse, priorCoefficients).chance).toBeGreaterThanOrEqual(before);
+      fc.property(anyHair, fc.double({ min: 0, max: 0.9, noNaN: true }), more, (hair, value, by) => {
+        const at = (each: number) =>
+          estimateChance({ ...hair, [name]: { value: each, spread: 0 } }, priorCoefficients);
+        expect(at(Math.min(1, value + by)).chance).toBeGreaterThan(at(value).chance);
       }),
       { seed: 20261125 },
-    ));
+    ),
+  );
 
   it('lies strictly between none and certain, inside its band, also with absurd coefficients', () => {
     const absurd = (size: number) => ({
@@ -64,6 +66,7 @@ describe('the chance that strands like this break', () => {
     for (const hair of [nothing, worst]) {
       for (const coefficients of [priorCoefficients, absurd(1e6), absurd(-1e6)]) {
         const { chance, low, high } = estimateChance(hair, coefficients);
+        expect([chance, low, high].every(Number.isFinite)).toBe(true);
         expect(low).toBeGreaterThan(0);
         expect(high).toBeLessThan(1);
         expect(chance).toBeGreaterThanOrEqual(low);
