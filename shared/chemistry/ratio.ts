@@ -62,13 +62,20 @@ function explainSplit(totalG: number, parts: readonly number[], stepG: number): 
   return countSteps(totalG, stepG) * Math.min(...parts) < sumParts(parts) ? 'stepTooCoarse' : undefined;
 }
 
+/** Parts that are typed are whole thousandths: reckoned in those, equal losses are equal and not a rounding apart. */
+function toThousandths(part: number): number {
+  const whole = Math.round(part * 1000);
+  return Math.abs(whole - part * 1000) < 1e-6 ? whole : part * 1000;
+}
+
 /** Whole steps for each part: rounded down, then one more to those that lost most, the earlier first when equal. */
-function shareSteps(steps: number, parts: readonly number[]): readonly number[] {
+function shareSteps(steps: number, typed: readonly number[]): readonly number[] {
+  const parts = typed.map(toThousandths);
   const wholeParts = sumParts(parts);
-  const exact = parts.map((part) => (steps * part) / wholeParts);
-  const floors = exact.map((share) => Math.floor(share));
+  const lost = parts.map((part) => (steps * part) % wholeParts);
+  const lossAt = (index: number): number => lost[index] ?? 0;
+  const floors = parts.map((part, index) => Math.round((steps * part - lossAt(index)) / wholeParts));
   const left = steps - floors.reduce((sum, floor) => sum + floor, 0);
-  const lossAt = (index: number): number => (exact[index] ?? 0) - (floors[index] ?? 0);
   const mostLost = [...parts.keys()].sort((a, b) => lossAt(b) - lossAt(a)).slice(0, left);
   return floors.map((floor, index) => (mostLost.includes(index) ? floor + 1 : floor));
 }

@@ -17,14 +17,21 @@ export type ThinningRefusal =
   | 'notADeveloper'
   | 'overCeiling'
   | 'notWeaker'
-  | 'outsideBottles'
+  | 'bothWeaker'
+  | 'bothStronger'
   | 'notPositive'
-  | 'tooMuch';
+  | 'tooMuch'
+  | 'stepTooCoarse';
 
 /** Grams of each bottle; not rounded, and together the total. */
 export interface Thinned {
   readonly strongG: number;
   readonly weakG: number;
+}
+
+/** What the scale can show of a thinning: grams on its steps, and how strong they are together. */
+export interface ThinnedOnScale extends Thinned {
+  readonly madePercent: number;
 }
 
 /**
@@ -47,7 +54,8 @@ function explainThinning(asked: Thinning): ThinningRefusal | undefined {
     return 'overCeiling';
   }
   if (weakPercent >= strongPercent) return 'notWeaker';
-  if (wantedPercent < weakPercent || wantedPercent > strongPercent) return 'outsideBottles';
+  if (wantedPercent > strongPercent) return 'bothWeaker';
+  if (wantedPercent < weakPercent) return 'bothStronger';
   if (totalG <= 0) return 'notPositive';
   return totalG > ASSUMED_MAX_TOTAL_G ? 'tooMuch' : undefined;
 }
@@ -57,7 +65,7 @@ function explainThinning(asked: Thinning): ThinningRefusal | undefined {
  * 40 and 20 vol, one to one, make 30. Only with a weaker developer of the same line: water and a base of none are
  * refused (traces of copper and iron in tap water decompose peroxide: published chemistry; never stored thinned:
  * common practice, no source). Refuses a bottle over 12 %, a wish outside the two bottles, and over 1000 g.
- * Not rounded: see `weighThinned`. Checked by tests/evidence/peroxide.test.ts.
+ * Not rounded: `thinOnScale` does that. Checked by tests/evidence/peroxide.test.ts.
  */
 export function thinDeveloper(asked: Thinning): Result<Thinned, ThinningRefusal> {
   const fault = explainThinning(asked);
@@ -66,25 +74,29 @@ export function thinDeveloper(asked: Thinning): Result<Thinned, ThinningRefusal>
   return accept({ strongG, weakG: asked.totalG - strongG });
 }
 
-/** Grams of each bottle on the scale's step, and what they make together. */
-export interface Weighed extends Thinned {
-  readonly makesPercent: PeroxidePercent;
-}
+/** Per cent as a whole number too, so that a floor is one: a millionth of a per cent. */
+const toMillionths = (percent: number): number => Math.round(percent * 1_000_000);
 
 /**
- * The same, as a scale of this step shows it: the stronger bottle rounded down, the weaker one the rest, so that it never
- * comes out stronger than what was wanted. `totalG` has to lie on the step, as the developer of a mixture does; so little
- * that a step is all of it is refused. Checked by tests/shared/chemistry/thinning.test.ts.
+ * How much of each bottle on this scale, and how strong is that?
+ * Whole steps of the scale, never more than the total. The stronger bottle is rounded down and the weaker one fills up,
+ * so what is weighed is never stronger than what is wanted; `madePercent` is the mass balance of what is weighed, grams
+ * and per cent, not rounded. Refuses what `thinDeveloper` refuses, and a step that shows nothing of the stronger bottle
+ * where some is needed. Checked by tests/shared/chemistry/thinning.test.ts and tests/evidence/peroxide.test.ts.
  */
-export function weighThinned(asked: Thinning, stepG: number): Result<Weighed, ThinningRefusal> {
-  const exact = thinDeveloper(asked);
-  if (!exact.ok) return exact;
-  const toSteps = (grams: number): number => grams / stepG;
-  const steps = Math.round(toSteps(asked.totalG));
-  // A thousandth of a step is what floats lose, not what a scale shows.
-  const strongSteps = Math.floor(toSteps(exact.value.strongG) + 1e-3);
-  const strongG = toG(strongSteps * toMg(stepG));
-  const weakG = toG((steps - strongSteps) * toMg(stepG));
-  const makes = (strongG * asked.strongPercent + weakG * asked.weakPercent) / (strongG + weakG);
-  return accept({ strongG, weakG, makesPercent: brand<PeroxidePercent>(makes) });
+export function thinOnScale(asked: Thinning, stepG: number): Result<ThinnedOnScale, ThinningRefusal> {
+  const fault = explainThinning(asked);
+  if (fault) return refuse(fault);
+  const stepMg = toMg(stepG);
+  const steps = stepMg >= 1 ? Math.floor(toMg(asked.totalG) / stepMg) : 0;
+  const weak = toMillionths(asked.weakPercent);
+  const over = toMillionths(asked.wantedPercent) - weak;
+  const between = toMillionths(asked.strongPercent) - weak;
+  const strongSteps = Math.floor((steps * over) / between);
+  if (steps === 0 || (strongSteps === 0 && over > 0)) return refuse('stepTooCoarse');
+  const strongG = toG(strongSteps * stepMg);
+  const weakG = toG((steps - strongSteps) * stepMg);
+  const isExact = strongSteps * between === steps * over;
+  const made = (weak * steps + between * strongSteps) / steps / 1_000_000;
+  return accept({ strongG, weakG, madePercent: isExact ? asked.wantedPercent : made });
 }

@@ -2,6 +2,8 @@ import { isIron } from '../heat/habit';
 import type { Answers } from '../records/forms/asked';
 import { hasBadSigns } from '../records/gradeOutcome';
 import type { ConsultationRecord } from '../records/record';
+import { listFelt } from '../records/tonerProof';
+import { zones } from '../records/zones';
 import { brand } from '../units/brand';
 import type { UnitSettings } from '../units/quantity';
 import { type Celsius, type Fahrenheit, toCelsius, toFahrenheit } from '../units/temperature';
@@ -38,10 +40,10 @@ type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches'>;
  * Did a strand come out worse than sound, weaken at a look, or the hair on the head not spring back after a rinse?
  * What was once seen or felt speaks against the hair, whichever mix it was and whatever sprang back later.
  */
-const hasShownWeak = ({ strands, stretches }: Felt): boolean =>
-  strands.some(
+const hasShownWeak = (record: Felt): boolean =>
+  record.strands.some(
     (strand) => hasBadSigns(strand) || (strand.outcome !== null && strand.outcome.grade !== 'sound'),
-  ) || stretches.some(({ stretch }) => stretch !== 'springsBack');
+  ) || zones.some((zone) => listFelt(record, zone, -1).some(({ stretch }) => stretch !== 'springsBack'));
 
 function findHottest({ hotTools }: Answers): number | null {
   const ironed = (hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));

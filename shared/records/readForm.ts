@@ -25,6 +25,9 @@ export type ConflictCode =
   | 'hasBadSigns'
   | 'growsSo'
   | 'notHomeYet'
+  | 'notAsTested'
+  | 'stepTooCoarse'
+  | 'moreThanABowl'
   | 'notToldYet';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */

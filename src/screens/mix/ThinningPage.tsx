@@ -77,7 +77,7 @@ export function ThinningPage(
                   </tr>
                   <tr class="together">
                     <td>{said().makes}</td>
-                    <td data-figure="makes">{writePercent(bottles().makesPercent)}</td>
+                    <td data-figure="makes">{writePercent(bottles().madePercent)}</td>
                   </tr>
                 </tbody>
               </table>

@@ -1,8 +1,13 @@
 import { suggestColourG } from '../../../shared/hair/amount';
-import { type Mixture, mixture } from '../../../shared/judgement/mixture';
+import { type Mixture, type MixtureRefusal, mixture } from '../../../shared/judgement/mixture';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
-import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
+import {
+  type ConflictCode,
+  type FieldRefusal,
+  type RawForm,
+  readForm,
+} from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
@@ -49,14 +54,28 @@ export function computeBowl(
   return made.ok ? accept(made.value) : refuse({ kind: 'mixture', mixture: made.error });
 }
 
-/** Which field goes beyond the permit, and how far may it go? Said there, beside what the scale says. */
+type Said = { readonly path: keyof typeof bowlForm; readonly code: ConflictCode };
+
+/** At which field is it said that this is not mixed, where no figure would be allowed by being smaller? */
+const saidAt: Partial<Readonly<Record<MixtureRefusal['code'], Said>>> = {
+  anotherLine: { path: 'line', code: 'notAsTested' },
+  anotherRatio: { path: 'ratio', code: 'notAsTested' },
+  hotter: { path: 'heat', code: 'notAsTested' },
+  stepTooCoarse: { path: 'colourG', code: 'stepTooCoarse' },
+  tooMuch: { path: 'colourG', code: 'moreThanABowl' },
+};
+
+/** Which field goes beyond the permit or the scale, and how far may it go? Said there, beside what the scale says. */
 export function listBeyond(
   bowl: Result<Mixture, GramsRefusal>,
   { units }: Settings,
 ): readonly FieldRefusal[] {
   if (bowl.ok || bowl.error.kind !== 'mixture') return [];
   const { mixture: refusal } = bowl.error;
-  if (refusal.code !== 'stronger' && refusal.code !== 'longer') return [];
+  if (refusal.code !== 'stronger' && refusal.code !== 'longer') {
+    const said = saidAt[refusal.code];
+    return said === undefined ? [] : [said];
+  }
   const path = refusal.code === 'stronger' ? 'developerPercent' : 'minutes';
   const field = { ...bowlForm[path].field, max: refusal.most };
   return [{ path, code: 'tooHigh', ...findShownLimits(field, units) }];

@@ -1,4 +1,4 @@
-import { type ThinningRefusal, type Weighed, weighThinned } from '../../../shared/chemistry/thinning';
+import { type ThinnedOnScale, type ThinningRefusal, thinOnScale } from '../../../shared/chemistry/thinning';
 import type { AnswersOf, Form } from '../../../shared/records/form';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
@@ -24,10 +24,10 @@ export function computeThinning(
   wanted: { readonly wantedPercent: number; readonly totalG: number },
   settings: Settings,
   nowMs: number,
-): Result<Weighed & AnswersOf<typeof thinningForm>, ThinningFault> {
+): Result<ThinnedOnScale & AnswersOf<typeof thinningForm>, ThinningFault> {
   const read = readForm(thinningForm, raw, { units: settings.units, hasAgeLine: false, nowMs });
   if (!read.ok) return refuse({ kind: 'fields', fields: read.error });
-  const thinned = weighThinned({ ...read.value, ...wanted }, settings.scaleStepG);
+  const thinned = thinOnScale({ ...read.value, ...wanted }, settings.scaleStepG);
   const { ceilingPercent } = settings.profile;
   if (thinned.ok && read.value.strongPercent > ceilingPercent) {
     return refuse({ kind: 'bottles', why: 'overHouseCeiling' });

@@ -25,7 +25,9 @@ const thinning: Readonly<Record<ThinningRefusal | 'overHouseCeiling', string>> =
   notADeveloper: 'Only another developer thins it. Never water.',
   overCeiling: `Over ${figures.ceiling} (${figures.ceilingVolumes}) goes on no hair.`,
   notWeaker: 'The second bottle has to be the weaker one.',
-  outsideBottles: 'What is wanted does not lie between the two bottles.',
+  bothWeaker: 'Both bottles are weaker than the bowl asks for.',
+  bothStronger: 'Both bottles are stronger than the bowl asks for.',
+  stepTooCoarse: 'So little of the stronger bottle that the scale cannot show it.',
   notPositive: 'The grams come first.',
   tooMuch: 'More than one bowl holds.',
 };

@@ -54,6 +54,9 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
   notHomeYet: () => 'Not home yet. Rinse, and tap “Burning, swelling”.',
   notToldYet: () => 'Not told yet. Tell her, or call her: itching may come days later.',
+  notAsTested: () => 'Not what was tested. Take what was tested, or test this one.',
+  stepTooCoarse: () => 'Too little for this scale. Weigh more.',
+  moreThanABowl: () => 'With its developer more than a bowl holds. Weigh it in two bowls.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 

@@ -1,4 +1,5 @@
 import type { StoryStep } from '../../../seeds/story';
+import type { RawForm } from '../../../shared/records/readForm';
 import type { ScreenName } from '../../../src/screens/screenOf';
 import { answer } from '../typing';
 import {
@@ -122,6 +123,19 @@ async function toBowl(hand: SceneHand): Promise<void> {
   await choice.or(hand.page.locator('[data-act="weigh"]')).first().waitFor();
   if (await choice.isVisible()) await hand.press(choice);
 }
+
+/** Something is typed into the bowl that is not mixed, and its question is looked at. */
+const badBowl = (question: string, text: string, shades: readonly RawForm[] | null = null): Scene => ({
+  logs: alone(bothDecided),
+  go: async (hand) => {
+    await toBowl(hand);
+    await answer(hand, 'shades', shades);
+    await answer(hand, question, text);
+    const field = hand.page.locator(`[data-question="${question}"]`);
+    if (!(await field.isVisible())) await hand.press(`[data-ledger="${question}"]`);
+  },
+  shows: `${on('mix')} .field-refusal:not(:empty)`,
+});
 
 const ALWAYS_RUNS = 'a clock runs, or this screen is not shown';
 
@@ -372,6 +386,12 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: `${on('mix')} .field-refusal:not(:empty)`,
       },
+      badRatio: badBowl('ratio', '0'),
+      tooMuch: badBowl('colourG', '5000'),
+      coarse: badBowl('colourG', '5', [
+        { shade: 'Mist 7', parts: '1' },
+        { shade: 'Mist 8', parts: '20' },
+      ]),
       two: after('mix', alone(bothDecided), 'cancel'),
       rinsed: still('mix', alone(bothRinsed)),
       feel: after('mix', alone(bothRinsed), 'toner-lengths'),

@@ -88,6 +88,10 @@ describe('the grams of each part', () => {
     });
   });
 
+  it('give the step that is left to the earlier of two that lost the same', () => {
+    expect(splitByParts(215, [12.25, 0.25, 8.75], 1)).toMatchObject({ value: { amountsG: [124, 3, 88] } });
+  });
+
   it('make the total exactly, each within a step of its share and none of them nothing', () => {
     const parts = fc.array(numberBetween(0.25, 20), { minLength: 1, maxLength: 12 });
     const step = fc.constantFrom(0.01, 0.1, 0.5, 1, 2);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { thinDeveloper, weighThinned } from '../../../shared/chemistry/thinning';
+import { thinDeveloper, thinOnScale } from '../../../shared/chemistry/thinning';
 import { holds, numberBetween } from '../seeded';
 
 const asked = { strongPercent: 12, weakPercent: 6, wantedPercent: 9, totalG: 100 };
@@ -10,11 +10,10 @@ describe('thinning', () => {
     [{ weakPercent: 0 }, 'notADeveloper'],
     [{ weakPercent: -3 }, 'notADeveloper'],
     [{ strongPercent: 12.1 }, 'overCeiling'],
-    [{ strongPercent: 18, weakPercent: 12.1, wantedPercent: 15 }, 'overCeiling'],
     [{ strongPercent: 6 }, 'notWeaker'],
     [{ strongPercent: 3 }, 'notWeaker'],
-    [{ wantedPercent: 5.9 }, 'outsideBottles'],
-    [{ wantedPercent: 12.1 }, 'outsideBottles'],
+    [{ wantedPercent: 5.9 }, 'bothStronger'],
+    [{ wantedPercent: 12.1 }, 'bothWeaker'],
     [{ totalG: 0 }, 'notPositive'],
     [{ totalG: -1 }, 'notPositive'],
     [{ totalG: 1000.1 }, 'tooMuch'],
@@ -74,37 +73,54 @@ describe('thinning', () => {
 });
 
 describe('thinning on a scale', () => {
-  it('rounds the stronger bottle down, so that 9 % of 81 g comes out a little weaker', () => {
-    expect(weighThinned({ ...asked, totalG: 81 }, 1)).toEqual({
-      ok: true,
-      value: { strongG: 40, weakG: 41, makesPercent: (40 * 12 + 41 * 6) / 81 },
-    });
-    expect(weighThinned({ ...asked, totalG: 81 }, 0.5)).toMatchObject({
-      value: { strongG: 40.5, weakG: 40.5 },
-    });
-    expect(weighThinned({ ...asked, weakPercent: 12 }, 1)).toEqual({ ok: false, error: 'notWeaker' });
+  it('takes a bottle of 12.0 % and refuses one of 12.1 %', () => {
+    expect(thinOnScale({ ...asked, strongPercent: 12 }, 1).ok).toBe(true);
+    expect(thinOnScale({ ...asked, strongPercent: 12.1 }, 1)).toEqual({ ok: false, error: 'overCeiling' });
   });
 
-  it('never comes out stronger than wanted nor a whole step weaker than it could, and always makes the total', () => {
-    const bottles = fc.tuple(numberBetween(0.5, 12), numberBetween(0.5, 12), numberBetween(0, 1));
-    const scales = fc.tuple(fc.constantFrom(0.1, 0.5, 1), fc.integer({ min: 10, max: 1000 }));
+  it('rounds the stronger bottle down, and says how strong that is', () => {
+    expect(thinOnScale({ ...asked, wantedPercent: 8, totalG: 100 }, 5)).toEqual({
+      ok: true,
+      value: { strongG: 30, weakG: 70, madePercent: 7.8 },
+    });
+    expect(thinOnScale({ ...asked, totalG: 80 }, 0.1)).toEqual({
+      ok: true,
+      value: { strongG: 40, weakG: 40, madePercent: 9 },
+    });
+  });
+
+  it.each([0, -1, 0.0004, Number.NaN, 101, 51])('shows nothing with a step of %d g', (stepG) => {
+    expect(thinOnScale(asked, stepG)).toEqual({ ok: false, error: 'stepTooCoarse' });
+  });
+
+  it('weighs whole steps, never more than asked and never stronger, and at most one step weaker', () => {
     holds(
-      fc.property(bottles, scales, ([one, other, share], [stepG, steps]) => {
-        const [weakPercent, strongPercent] = one < other ? [one, other] : [other, one];
-        if (strongPercent - weakPercent < 0.1) return;
-        const wantedPercent = Math.min(strongPercent, weakPercent + share * (strongPercent - weakPercent));
-        const totalG = Math.round(steps * stepG * 1000) / 1000;
-        const made = weighThinned({ strongPercent, weakPercent, wantedPercent, totalG }, stepG);
-        if (!made.ok) throw new Error(made.error);
-        const { strongG, weakG, makesPercent } = made.value;
-        expect(strongG + weakG).toBeCloseTo(totalG, 9);
-        for (const grams of [strongG, weakG])
-          expect(Math.abs(grams / stepG - Math.round(grams / stepG))).toBeLessThan(1e-6);
-        // What floats lose is a thousandth of a step of the stronger bottle.
-        expect(makesPercent).toBeLessThanOrEqual(wantedPercent + (0.0011 * stepG * strongPercent) / totalG);
-        const oneMore = ((strongG + stepG) * strongPercent + (weakG - stepG) * weakPercent) / totalG;
-        expect(oneMore).toBeGreaterThan(wantedPercent - 1e-9);
-      }),
+      fc.property(
+        fc.integer({ min: 5, max: 60 }),
+        fc.integer({ min: 61, max: 120 }),
+        numberBetween(0, 1),
+        numberBetween(10, 1000),
+        fc.constantFrom(0.1, 0.5, 1, 2),
+        (weak, strong, share, totalG, stepG) => {
+          const [weakPercent, strongPercent] = [weak / 10, strong / 10];
+          const wantedPercent = Math.round((weak + share * (strong - weak)) * 100) / 1000;
+          const result = thinOnScale({ strongPercent, weakPercent, wantedPercent, totalG }, stepG);
+          if (!result.ok) {
+            expect(result.error).toBe('stepTooCoarse');
+            return;
+          }
+          const { strongG, weakG, madePercent } = result.value;
+          for (const grams of [strongG, weakG]) {
+            expect(grams / stepG).toBeCloseTo(Math.round(grams / stepG), 6);
+          }
+          const weighedG = strongG + weakG;
+          expect(weighedG).toBeLessThanOrEqual(totalG + 0.0005);
+          expect((strongG * strongPercent + weakG * weakPercent) / weighedG).toBeCloseTo(madePercent, 9);
+          expect(madePercent).toBeLessThanOrEqual(wantedPercent);
+          const oneStep = (stepG * (strongPercent - weakPercent)) / weighedG;
+          expect(wantedPercent - madePercent).toBeLessThan(oneStep + 1e-9);
+        },
+      ),
     );
   });
 });

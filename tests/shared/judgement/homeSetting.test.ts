@@ -56,7 +56,9 @@ describe('how hot at home', () => {
   ] as const)('counts how the hair on her head came back after a rinse: %s', (stretch, settingC, why) => {
     const felt = (...all: StretchRecord['stretch'][]) => ({
       ...withHabit({ settingC: 190 }),
-      stretches: all.map((each, seq) => ({ zone: 'ends', stretch: each, atMs: 0, by: 'MK', seq }) as const),
+      stretches: all.map(
+        (each, seq) => ({ zone: 'ends', stretch: each, before: 'stands', atMs: 0, by: 'MK', seq }) as const,
+      ),
     });
     expect(inC(felt(stretch))).toEqual({ settingC, why });
     expect(inC(felt('springsBack', stretch)), 'felt last').toEqual({ settingC, why });
