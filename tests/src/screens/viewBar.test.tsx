@@ -220,10 +220,10 @@ describe('a lane', () => {
     expect(text).toBe('a stop to judge');
   });
 
-  it('calls for no bowl on her head that is past its hour', () => {
+  it('calls for no bowl on her head that is past its half hour', () => {
     const { consultation, atMs: weighedAtMs } = playUntil('BOWL_WEIGHED');
-    expect(sayLane(consultation, words, weighedAtMs + 3_600_000, settings).what).toBe('put the bowl on');
-    expect(sayLane(consultation, words, weighedAtMs + 3_600_001, settings).what).toBe('throw the bowl away');
+    expect(sayLane(consultation, words, weighedAtMs + 1_800_000, settings).what).toBe('put the bowl on');
+    expect(sayLane(consultation, words, weighedAtMs + 1_800_001, settings).what).toBe('throw the bowl away');
   });
 
   it('says loudly that she is stopped', () => {
