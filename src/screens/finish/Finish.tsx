@@ -7,7 +7,6 @@ import { writeForm } from '../../../shared/records/writeForm';
 import { formatTemperature } from '../../../shared/units/format';
 import { readNumber } from '../../../shared/units/numberField';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { Paper } from '../../parts/Paper';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -54,6 +53,8 @@ export function Finish(props: StepProps) {
       ? formatTemperature(suggested.settingC, units, words.locale)
       : null;
   });
+  /** Said where it takes no room from her card, which is hers and says nothing of it. */
+  const sayTitle = () => (plan() !== null && hotter() !== null ? said().hotter : said().title);
   const sayHint = () => {
     const heat = hotter();
     return heat === null ? said().whyThis[suggested.why] : said().hotterWhy(heat);
@@ -67,7 +68,7 @@ export function Finish(props: StepProps) {
   return (
     <StepPage
       page={props.page}
-      title={said().title}
+      title={sayTitle()}
       actions={
         <>
           {/* Beside what it is about: her card needs the room above. */}
@@ -99,13 +100,6 @@ export function Finish(props: StepProps) {
         also={notHome()}
         summary={said().card}
       >
-        <Show when={hotter()}>
-          {(heat) => (
-            <div class="plan-hotter">
-              <Caution>{said().hotter(heat())}</Caution>
-            </div>
-          )}
-        </Show>
         <PlanCard record={record()} settings={props.settings} plan={plan()} atMs={props.nowMs} />
       </PartSheet>
       <SentRefusal refusal={asked.refusal()} />

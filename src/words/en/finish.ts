@@ -52,7 +52,7 @@ export const finish = {
   rules: (heat: string) => [
     'Completely dry first. No tool made for wet hair, ever.',
     `Fine sections, one pass, done within ${figures.longestPass}.`,
-    `Heat protectant each time; from ${heat} on never without.`,
+    `Heat protectant each time; a must from ${heat}.`,
     'No aerosol or alcohol spray near hot plates.',
     'Scorched hair does not recover: it is cut.',
   ],
@@ -64,10 +64,9 @@ export const finish = {
     lower: 'An estimate: a step below the hottest she told.',
     usual: 'An estimate: she told no hot tool.',
   },
-  /** Said beside a figure that is hotter than the suggested one: over her card, and at the figure itself. */
-  hotter: (heat: string) => `Hotter than the suggested ${heat}: yours to judge.`,
-  hotterWhy: (heat: string) =>
-    `Hotter than the ${heat} suggested for this hair: it suffers sooner. Yours to judge; tell her why.`,
+  /** Said beside a figure that is hotter than the suggested one: as the page's name, and at the figure itself. */
+  hotter: 'Hotter than suggested',
+  hotterWhy: (heat: string) => `Hotter than the ${heat} suggested for this hair.`,
   print: 'Print her card',
   printHint: 'One page of A5. While the print window is open nothing calls.',
   mapTitle: 'What heat and bleach have done, by what she told: an estimate',
@@ -79,7 +78,7 @@ export const finish = {
   back: 'Come back',
   hours: (hours: string) => `${hours} h`,
   openYet: 'Once the questions are answered, her plan stands here as one card.',
-  ironsStayHot: (heat: string) => `An iron stays over ${heat} for 6 to 8 min after use.`,
+  ironsStayHot: (heat: string) => `An iron stays over ${heat} for 6 to 8 min.`,
   give: 'Give her the plan and close',
   done: 'Today:',
   bowl: (zone: string, line: string, bottle: string, minutes: string) =>
