@@ -1,5 +1,6 @@
 import { findLimits } from '../../judgement/limits';
 import { nameProven } from '../../judgement/mixes';
+import { findLookEveryMin, judgeRisk } from '../../judgement/risk';
 import { ASSUMED_TONER_MAX_MIN } from '../../judgement/tonerLimits';
 import { msPerMinute } from '../../units/time';
 import { type BowlProof, findProof } from '../bowlProof';
@@ -16,15 +17,22 @@ import { findTonerProof } from '../tonerProof';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
-/** On a head somebody looks, and asks whether it stings, every five minutes: common practice, no source. */
-export const HEAD_LOOK_MS = 5 * msPerMinute;
+/** Before model 4 somebody looked at every head each five minutes. */
+const BEFORE_MODEL_4_MIN = 5;
 
-const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp): Clock => ({
+/**
+ * After how many minutes does somebody look at this head, and ask whether it stings? As often as at its strand: every 3
+ * min when the hair is suspect, else 5: common practice, no source.
+ */
+export const findHeadLookMin = (record: Pick<ConsultationRecord, 'answers' | 'modelVersion'>): number =>
+  record.modelVersion < 4 ? BEFORE_MODEL_4_MIN : Number(findLookEveryMin(judgeRisk(record)));
+
+const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp, lookMs: number): Clock => ({
   id,
   kind: 'head',
   zone: bowl.zone,
   startedAtMs: stamp.atMs,
-  looks: { firstAfterMs: HEAD_LOOK_MS, everyMs: HEAD_LOOK_MS },
+  looks: { firstAfterMs: lookMs, everyMs: lookMs },
   dueAtMs: stamp.atMs + bowl.minutes * msPerMinute,
   limitAtMs: stamp.atMs + bowl.maxMinutes * msPerMinute,
   lookedAtMs: [],
@@ -100,7 +108,7 @@ export const bowlReducers = {
     const clock = `head-${payload.zone}-${record.bowls.length}`;
     return {
       bowls: changeBowl(record, payload.zone, { state: 'on', clock }),
-      clocks: [...record.clocks, makeHeadClock(clock, bowl, stamp)],
+      clocks: [...record.clocks, makeHeadClock(clock, bowl, stamp, findHeadLookMin(record) * msPerMinute)],
     };
   },
   BOWL_ALL_ON: (record, { payload }, { atMs }) => ({

@@ -1,12 +1,11 @@
 import { findFromTips } from '../../../shared/judgement/limits';
 import { isRootsLast } from '../../../shared/judgement/rootsLast';
 import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
-import { HEAD_LOOK_MS } from '../../../shared/records/reduce/bowls';
+import { findHeadLookMin } from '../../../shared/records/reduce/bowls';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
-import { msPerMinute } from '../../../shared/units/time';
 import { useWords } from '../../parts/useWords';
 import { sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
@@ -47,7 +46,7 @@ export function SayFirst(props: {
       sayVolumes(props.bowl.developerPercent, words, props.settings.units),
     ),
     write(props.bowl.minutes, 'minutes'),
-    words.mix.lookEvery(write(HEAD_LOOK_MS / msPerMinute, 'minutes')),
+    words.mix.lookEvery(write(findHeadLookMin(props.record), 'minutes')),
     words.mix.limitHeat[props.bowl.heat],
     words.mix.useBy(words.moments.time(findUseByMs(props.bowl, props.settings))),
   ];
