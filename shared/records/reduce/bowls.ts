@@ -17,15 +17,15 @@ import { findTonerProof } from '../tonerProof';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
-/** Before model 4 somebody looked at every head each five minutes. */
-const BEFORE_MODEL_4_MIN = 5;
+/** Before model 5 somebody looked at every head each five minutes. */
+const BEFORE_MODEL_5_MIN = 5;
 
 /**
  * After how many minutes does somebody look at this head, and ask whether it stings? As often as at its strand: every 3
  * min when the hair is suspect, else 5: common practice, no source.
  */
 export const findHeadLookMin = (record: Pick<ConsultationRecord, 'answers' | 'modelVersion'>): number =>
-  record.modelVersion < 4 ? BEFORE_MODEL_4_MIN : Number(findLookEveryMin(judgeRisk(record)));
+  record.modelVersion < 5 ? BEFORE_MODEL_5_MIN : Number(findLookEveryMin(judgeRisk(record)));
 
 const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp, lookMs: number): Clock => ({
   id,
