@@ -74,7 +74,7 @@ const findStrandExcess = (permit: TestPermit, order: Order): MixtureRefusal | nu
  * How far the scale's step may shift the ratio, as a share of it. Assumed because a twentieth more or less developer is
  * within what a spoon leaves in the bottle, and more is another mix than the one that was tested.
  */
-const ASSUMED_RATIO_TOLERANCE = 0.05;
+export const ASSUMED_RATIO_TOLERANCE = 0.05;
 
 /**
  * How many grams of each go into the bowl?

@@ -8,6 +8,7 @@ import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
 import { isLifting } from '../judgement/stops';
 import { findTonerLineRefusal } from '../judgement/tonerLine';
+import { findWeighedRefusal } from '../judgement/weighedBowl';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
 import { findShownLimits } from '../units/numberField';
@@ -127,7 +128,9 @@ export function findConflict(
       const permit = issuePermit(record, event.payload.zone, settings, atMs);
       if (!permit.ok) return { kind: 'permit', permit: permit.error };
       const made = mixture(permit.value, event.payload, settings.scaleStepG);
-      return made.ok ? null : { kind: 'mixture', mixture: made.error };
+      if (!made.ok) return { kind: 'mixture', mixture: made.error };
+      const weighed = findWeighedRefusal(event.payload, settings);
+      return weighed === null ? null : atField('weighed', weighed);
     }
     case 'TONER_WEIGHED': {
       const permit = issueTonerPermit(record, event.payload.zone, settings, atMs);

@@ -1,6 +1,7 @@
 import { isMixingDecision } from '../judgement/decisions';
 import { isTooOldToCarry } from '../judgement/lapse';
 import { isHotter, isSameLine, type Mix } from '../judgement/mixes';
+import { isMadeStronger } from '../judgement/weighedBowl';
 import type { BowlProof } from './bowlProof';
 import { isAtLeastAsBad } from './gradeOutcome';
 import type { ConsultationRecord } from './record';
@@ -57,7 +58,7 @@ export function findGateBreach(record: ConsultationRecord): GateBreach | null {
     if (!isDecided(bowl.proof, bowl.zone)) return 'bowlWithoutDecision';
     if (isAtLeastAsBad(bowl.proof.grade, 'gummy')) return 'bowlAfterFailedStrand';
     if (!isSameLine(bowl.line, bowl.proof.tested.line)) return 'bowlOfAnotherLine';
-    if (isBeyond(bowl, bowl.proof.tested)) return 'bowlTooStrong';
+    if (isBeyond(bowl, bowl.proof.tested) || isMadeStronger(bowl)) return 'bowlTooStrong';
     const breach = findCarriedBreach(bowl.proof.carried, bowl.atMs);
     if (breach !== null) return breach;
   }

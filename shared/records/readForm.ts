@@ -28,6 +28,9 @@ export type ConflictCode =
   | 'notAsTested'
   | 'stepTooCoarse'
   | 'moreThanABowl'
+  | 'bottlesDoNotMakeIt'
+  | 'notTheParts'
+  | 'madeStronger'
   | 'notToldYet';
 
 /** What is wrong with one field; `path` is its name, with the row of a list in between (`habits.0.settingC`). */

@@ -1,5 +1,6 @@
 import { toVolumes } from '../../shared/chemistry/peroxide';
 import type { Mixture } from '../../shared/judgement/mixture';
+import type { BowlAnswers } from '../../shared/records/forms/bowl';
 import { brand } from '../../shared/units/brand';
 import { formatPercent, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
@@ -24,6 +25,23 @@ export const sayVolumes = (percent: number, words: Words, units: UnitSettings): 
 /** The bottle as it stands on the shelf: "6 % bottle (20 vol)". */
 export const sayBottle = (percent: number, words: Words, units: UnitSettings): string =>
   words.mix.bottle(formatPercent(percent, units, words.locale), sayVolumes(percent, words, units));
+
+/** The bottle a bowl was weighed from, or the two of them: "9 % and 3 % bottles, 6 % (20 vol) together". */
+export function sayBottlesOf(
+  { developerPercent, bottles = [] }: Pick<BowlAnswers, 'developerPercent' | 'bottles'>,
+  words: Words,
+  units: UnitSettings,
+): string {
+  const [strong, weak] = bottles;
+  if (strong === undefined || weak === undefined) return sayBottle(developerPercent, words, units);
+  const write = (percent: number) => formatPercent(percent, units, words.locale);
+  return words.mix.twoBottles(
+    write(strong.percent),
+    write(weak.percent),
+    write(developerPercent),
+    sayVolumes(developerPercent, words, units),
+  );
+}
 
 /** "no stronger than 6 % (20 vol)" */
 export const sayBottleLimit = (percent: number, words: Words, units: UnitSettings): string =>

@@ -6,6 +6,29 @@ import { mixQuestions } from './test';
 const zone = { kind: 'choice', options: zones } as const;
 
 /**
+ * How the bowl was weighed, beside what was asked of the scale. `bottles`: the stronger and the weaker of two that make
+ * the strength, none where one bottle has it. `weighed`: what the scale said of each, shades in their order and then the
+ * developer or both bottles of it; none where nobody weighed item by item.
+ * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside; what a bottle may be is judged with the bowl.
+ */
+const scaleQuestions = {
+  bottles: {
+    kind: 'list',
+    of: { percent: { kind: 'number', field: { quantity: 'percent', min: 0.5, max: 60 } } },
+    min: 0,
+    max: 2,
+    addedIn: 5,
+  },
+  weighed: {
+    kind: 'list',
+    of: { amountG: { kind: 'number', field: { quantity: 'mass', min: 0, max: 1000 } } },
+    min: 0,
+    max: 8,
+    addedIn: 5,
+  },
+} as const;
+
+/**
  * What goes into the bowl: shades in parts, the developer at hand, and how long it is meant to stay.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside; 40 g of colour where nothing else is said:
  * common practice, no source. What the mix itself may be stands in test.ts.
@@ -23,6 +46,7 @@ export const bowlForm = {
   },
   colourG: { kind: 'number', field: { quantity: 'mass', min: 5, max: 300 }, or: 40 },
   ...mixQuestions,
+  ...scaleQuestions,
 } as const satisfies Form;
 
 const { heat: _heat, ...withoutHeat } = mixQuestions;

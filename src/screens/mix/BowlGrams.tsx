@@ -4,17 +4,26 @@ import type { Settings } from '../../../shared/records/settings';
 import type { Zone } from '../../../shared/records/zones';
 import type { Result } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
-import { formatMass } from '../../../shared/units/format';
+import { formatMass, formatPercent } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import { GramsBeside, type GramsRefusal } from '../GramsBeside';
+import type { TwoBottles } from './bowlDraft';
 
 type Bowl = Result<Mixture, GramsRefusal>;
 const madeOf = (bowl: Bowl): Mixture | null => (bowl.ok ? bowl.value : null);
 
 /** The grams of each, live from the fields. */
-export function BowlGrams(props: { readonly zone: Zone; readonly bowl: Bowl; readonly settings: Settings }) {
+export function BowlGrams(props: {
+  readonly zone: Zone;
+  readonly bowl: Bowl;
+  /** Two bottles instead of one; none where nobody chose them. */
+  readonly bottles?: TwoBottles | null;
+  readonly settings: Settings;
+}) {
   const words = useWords();
   const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
+  const sayBottle = (percent: number) =>
+    words.mix.weighIn.bottle(formatPercent(percent, props.settings.units, words.locale));
   return (
     <Show when={madeOf(props.bowl)}>
       {(mixture) => (
@@ -29,10 +38,28 @@ export function BowlGrams(props: { readonly zone: Zone; readonly bowl: Bowl; rea
                   </tr>
                 )}
               </Index>
-              <tr>
-                <td>{words.mix.developer}</td>
-                <td data-figure="developer">{write(mixture().developerG)}</td>
-              </tr>
+              <Show
+                when={props.bottles}
+                fallback={
+                  <tr>
+                    <td>{words.mix.developer}</td>
+                    <td data-figure="developer">{write(mixture().developerG)}</td>
+                  </tr>
+                }
+              >
+                {(bottles) => (
+                  <>
+                    <tr>
+                      <td>{sayBottle(bottles().strongPercent)}</td>
+                      <td data-figure="strong">{write(bottles().strongG)}</td>
+                    </tr>
+                    <tr>
+                      <td>{sayBottle(bottles().weakPercent)}</td>
+                      <td data-figure="weak">{write(bottles().weakG)}</td>
+                    </tr>
+                  </>
+                )}
+              </Show>
               <tr class="together">
                 <td>{words.mix.together}</td>
                 <td data-figure="total">{write(mixture().totalG)}</td>

@@ -1,14 +1,17 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import { ASSUMED_ROUND_G, estimateMixedG } from '../../../shared/hair/amount';
 import { issuePermit } from '../../../shared/judgement/permit';
 import { bowlForm } from '../../../shared/records/forms/bowl';
+import type { RawForm } from '../../../shared/records/readForm';
 import type { Zone } from '../../../shared/records/zones';
+import { accept } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { sayFieldRefusal } from '../../words/sayRefusal';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
 import { sayNotTested } from './skinTestOf';
@@ -17,8 +20,9 @@ import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
-import { computeBowl, draftBowl, listBeyond } from './bowlDraft';
+import { computeBottles, computeBowl, draftBowl, listBeyond } from './bowlDraft';
 import { ThinningPage } from './ThinningPage';
+import { WeighInPage } from './WeighInPage';
 import { Limits } from './ZoneCard';
 
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
@@ -55,7 +59,18 @@ export function BowlPage(
     const mixed = bowl();
     return mixed.ok ? mixed.value : null;
   };
-  const [isThinning, setIsThinning] = createSignal(false);
+  const bottles = createMemo(() => {
+    const mixed = made();
+    return mixed === null
+      ? accept(null)
+      : computeBottles(asked.draft.raw(), mixed, props.settings, props.nowMs);
+  });
+  const two = () => {
+    const result = bottles();
+    return result.ok ? result.value : null;
+  };
+  const [aside, setAside] = createSignal<'thin' | 'weighIn' | null>(null);
+  const close = () => setAside(null);
   const given = () => {
     const issued = permit();
     return issued.ok ? issued.value : null;
@@ -76,14 +91,18 @@ export function BowlPage(
   };
   /** The pause before mixing: the button says which bottle is in the hand, where one is told. */
   const sayWeighed = () => {
+    const write = (percent: number) => formatPercent(percent, props.settings.units, words.locale);
+    const both = two();
+    if (both !== null) return words.mix.weighedWithTwo(write(both.strongPercent), write(both.weakPercent));
     const { bottlePercent } = made() ?? {};
-    return bottlePercent === undefined
-      ? words.mix.weigh
-      : words.mix.weighedWith(formatPercent(bottlePercent, props.settings.units, words.locale));
+    return bottlePercent === undefined ? words.mix.weigh : words.mix.weighedWith(write(bottlePercent));
   };
-  const weigh = async () => {
-    if (await asked.send('BOWL_WEIGHED', { zone: props.zone })) (props.onWeighed ?? props.onClose)?.();
+  const weigh = async (also: RawForm = {}) => {
+    const isTaken = await asked.send('BOWL_WEIGHED', { ...also, zone: props.zone });
+    if (isTaken) (props.onWeighed ?? props.onClose)?.();
+    return isTaken;
   };
+  const isRefused = () => !bottles().ok || isAgainst(bowl());
   const page = () => (
     <StepPage
       page={props.page}
@@ -98,7 +117,7 @@ export function BowlPage(
               </BigButton>
             )}
           </Show>
-          <BigButton kind="primary" act="weigh" isDisabled={isRefused(bowl())} onPress={() => void weigh()}>
+          <BigButton kind="primary" act="weigh" isDisabled={isRefused()} onPress={() => void weigh()}>
             {sayWeighed()}
           </BigButton>
         </>
@@ -113,7 +132,10 @@ export function BowlPage(
         also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
       >
-        <BowlGrams zone={props.zone} bowl={bowl()} settings={props.settings} />
+        <BowlGrams zone={props.zone} bowl={bowl()} bottles={two()} settings={props.settings} />
+        <Show when={!bottles().ok}>
+          <p class="broke-line">{sayFieldRefusal(notMade, words, props.settings.units)}</p>
+        </Show>
         <p class="limits" data-line="amount">
           {sayAmount()}
         </p>
@@ -126,9 +148,19 @@ export function BowlPage(
           )}
         </Show>
         <Show when={made()}>
-          <BigButton kind="quiet" act="thin" onPress={() => setIsThinning(true)}>
-            {words.mix.thin.open}
-          </BigButton>
+          <div class="bowl-ways">
+            <BigButton
+              kind="quiet"
+              act="weigh-in"
+              isDisabled={isRefused()}
+              onPress={() => setAside('weighIn')}
+            >
+              {words.mix.weighIn.open}
+            </BigButton>
+            <BigButton kind="quiet" act="thin" onPress={() => setAside('thin')}>
+              {words.mix.thin.open}
+            </BigButton>
+          </div>
         </Show>
       </PartSheet>
       <HandCaution caution={isLightener() ? 'weighLightener' : 'weighColour'} />
@@ -136,18 +168,42 @@ export function BowlPage(
     </StepPage>
   );
   return (
-    <Show when={isThinning() ? made() : null} fallback={page()}>
-      {(mixed) => (
-        <ThinningPage
-          {...props}
-          wantedPercent={mixed().bottlePercent}
-          developerG={mixed().developerG}
-          onClose={() => setIsThinning(false)}
-        />
-      )}
-    </Show>
+    <Switch fallback={page()}>
+      <Match when={aside() === 'thin' && made()}>
+        {(mixed) => (
+          <ThinningPage
+            {...props}
+            wantedPercent={mixed().bottlePercent}
+            developerG={mixed().developerG}
+            isUsed={two() !== null}
+            onUse={(rows) => {
+              asked.draft.set('bottles', rows);
+              close();
+            }}
+            onClose={close}
+          />
+        )}
+      </Match>
+      <Match when={aside() === 'weighIn' && made()}>
+        {(mixed) => (
+          <WeighInPage
+            {...props}
+            mixture={mixed()}
+            bottles={two()}
+            name={name}
+            weighed={sayWeighed()}
+            refusal={asked.refusal()}
+            onWeighed={weigh}
+            onClose={close}
+          />
+        )}
+      </Match>
+    </Switch>
   );
 }
 
+/** Said of two bottles that no longer make what the bowl asks for. */
+const notMade = { path: 'bottles', code: 'bottlesDoNotMakeIt' } as const;
+
 /** Refused by gate or scale; while a field is open the button says which. */
-const isRefused = (bowl: ReturnType<typeof computeBowl>): boolean => !bowl.ok && bowl.error.kind !== 'open';
+const isAgainst = (bowl: ReturnType<typeof computeBowl>): boolean => !bowl.ok && bowl.error.kind !== 'open';

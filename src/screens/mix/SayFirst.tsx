@@ -5,9 +5,9 @@ import { findHeadLookMin } from '../../../shared/records/reduce/bowls';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import { brand } from '../../../shared/units/brand';
-import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
+import { formatMass, formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
-import { sayVolumes } from '../bottleAndBowl';
+import { sayBottlesOf } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 
 /** The dot stays with what it follows when the line breaks. */
@@ -41,10 +41,7 @@ export function SayFirst(props: {
     words.mix.who(write(props.record.chair, 'count'), props.record.ticket),
     where(),
     props.bowl.line,
-    words.mix.bottle(
-      formatPercent(props.bowl.developerPercent, props.settings.units, words.locale),
-      sayVolumes(props.bowl.developerPercent, words, props.settings.units),
-    ),
+    sayBottlesOf(props.bowl, words, props.settings.units),
     write(props.bowl.minutes, 'minutes'),
     words.mix.lookEvery(write(findHeadLookMin(props.record), 'minutes')),
     words.mix.limitHeat[props.bowl.heat],

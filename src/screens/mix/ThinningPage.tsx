@@ -1,4 +1,5 @@
 import { createMemo, Show } from 'solid-js';
+import type { RawForm } from '../../../shared/records/readForm';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -10,13 +11,17 @@ import type { StepProps } from '../stepProps';
 import { computeThinning, thinningForm } from './thinningForm';
 
 /**
- * Only other bottles at hand: how much of each, of the same line, for what the bowl says. Reckoned here, never kept.
+ * Only other bottles at hand: how much of each, of the same line, for what the bowl says. The bowl takes them over.
  * Checked in tests/src/screens/mix/bowlPage.test.tsx.
  */
 export function ThinningPage(
   props: StepProps & {
     readonly wantedPercent: number;
     readonly developerG: number;
+    /** Two bottles stand in the bowl already. */
+    readonly isUsed: boolean;
+    /** Into the bowl with these two, or with one bottle after all. */
+    readonly onUse: (bottles: readonly RawForm[]) => void;
     readonly onClose: () => void;
   },
 ) {
@@ -37,6 +42,15 @@ export function ThinningPage(
     const result = thinned();
     return result.ok ? result.value : null;
   };
+  /** The strength of one of the bottles needs no other. */
+  const isOfTwo = () => {
+    const bottles = made();
+    return bottles !== null && bottles.strongG > 0 && bottles.weakG > 0;
+  };
+  const use = () => {
+    const { strongPercent, weakPercent } = asked.draft.raw();
+    props.onUse([{ percent: strongPercent }, { percent: weakPercent }]);
+  };
   const against = () => {
     const result = thinned();
     return result.ok || result.error.kind === 'fields' ? '' : said().refusals[result.error.why];
@@ -46,9 +60,19 @@ export function ThinningPage(
       page={props.page}
       title={said().title}
       actions={
-        <BigButton kind="primary" act="thin-close" onPress={props.onClose}>
-          {said().close}
-        </BigButton>
+        <>
+          <BigButton act="thin-close" onPress={props.onClose}>
+            {said().close}
+          </BigButton>
+          <Show when={props.isUsed}>
+            <BigButton act="one-bottle" onPress={() => props.onUse([])}>
+              {said().one}
+            </BigButton>
+          </Show>
+          <BigButton kind="primary" act="thin-use" isDisabled={!isOfTwo()} onPress={use}>
+            {said().use}
+          </BigButton>
+        </>
       }
     >
       <PartSheet

@@ -9,7 +9,7 @@ import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent, formatQuantity } from '../../../shared/units/format';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import { sayVolumes } from '../bottleAndBowl';
+import { sayBottlesOf, sayVolumes } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 import { isFeltWeak, TonerWay } from '../toner/Toner';
 import { SayFirst } from './SayFirst';
@@ -95,10 +95,7 @@ function BowlSaid(props: {
         {words.mix.limitRatio(write(props.bowl.ratio, 'count'))}
       </li>
       <li>
-        {words.mix.bottle(
-          formatPercent(props.bowl.developerPercent, props.settings.units, words.locale),
-          sayVolumes(props.bowl.developerPercent, words, props.settings.units),
-        )}
+        {sayBottlesOf(props.bowl, words, props.settings.units)}
         {', '}
         {write(props.bowl.minutes, 'minutes')}
       </li>

@@ -1,6 +1,8 @@
+import type { ThinnedOnScale } from '../../../shared/chemistry/thinning';
 import { suggestColourG } from '../../../shared/hair/amount';
 import { type Mixture, type MixtureRefusal, mixture } from '../../../shared/judgement/mixture';
 import { issuePermit, type MixPermit } from '../../../shared/judgement/permit';
+import type { AnswersOf } from '../../../shared/records/form';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import {
   type ConflictCode,
@@ -15,6 +17,7 @@ import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
 import { findShownLimits } from '../../../shared/units/numberField';
 import type { GramsRefusal } from '../GramsBeside';
+import { computeThinning, type ThinningFault, type thinningForm } from './thinningForm';
 
 /**
  * What stands in the fields of a bowl before anything is typed?
@@ -52,6 +55,25 @@ export function computeBowl(
   if (!read.ok) return refuse({ kind: 'open' });
   const made = mixture(permit.value, read.value, settings.scaleStepG);
   return made.ok ? accept(made.value) : refuse({ kind: 'mixture', mixture: made.error });
+}
+
+/** Two bottles that make the developer of this bowl, and the grams of each; null where one bottle has its strength. */
+export type TwoBottles = ThinnedOnScale & AnswersOf<typeof thinningForm>;
+
+/** Which two bottles stand in the draft, reckoned anew for what the bowl says now? */
+export function computeBottles(
+  raw: RawForm,
+  { bottlePercent, developerG }: Mixture,
+  settings: Settings,
+  nowMs: number,
+): Result<TwoBottles | null, ThinningFault> {
+  const [strong, weak] = Array.isArray(raw.bottles) ? (raw.bottles as readonly RawForm[]) : [];
+  if (strong === undefined || weak === undefined) return accept(null);
+  const typed = { strongPercent: strong.percent, weakPercent: weak.percent };
+  const made = computeThinning(typed, { wantedPercent: bottlePercent, totalG: developerG }, settings, nowMs);
+  return made.ok && (made.value.strongG === 0 || made.value.weakG === 0)
+    ? refuse({ kind: 'bottles', why: 'notPositive' })
+    : made;
 }
 
 type Said = { readonly path: keyof typeof bowlForm; readonly code: ConflictCode };

@@ -10,7 +10,7 @@ const bottle = {
   field: { quantity: 'percent', min: 0.5, max: 60 },
 } as const;
 
-/** Two bottles of one line at hand, neither of them the strength that is wanted. Reckoned, never kept. */
+/** Two bottles of one line at hand, neither of them the strength that is wanted. */
 export const thinningForm = { strongPercent: bottle, weakPercent: bottle } as const satisfies Form;
 
 /** What is wrong: a field, or the two bottles together. */

@@ -17,6 +17,20 @@ const bowl: FormWords<typeof bowlForm> = {
   },
   colourG: { ask: 'Colour or lightener, all together', short: 'All together' },
   ...mixWords,
+  bottles: {
+    ask: 'Two bottles',
+    rows: { percent: { ask: 'Bottle' } },
+    rowTitle: (row) => `Bottle ${row}`,
+    addRow: 'Add a bottle',
+    removeRow: (row) => `Take out bottle ${row}`,
+  },
+  weighed: {
+    ask: 'Weighed item by item',
+    rows: { amountG: { ask: 'The scale says' } },
+    rowTitle: (row) => `Part ${row}`,
+    addRow: 'Add a part',
+    removeRow: (row) => `Take out part ${row}`,
+  },
 };
 
 const thinning: Readonly<Record<ThinningRefusal | 'overHouseCeiling', string>> = {
@@ -76,6 +90,9 @@ export const mix = {
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
   weighedWith: (percent: string) => `Weighed: ${percent} bottle`,
+  weighedWithTwo: (strong: string, weak: string) => `Weighed: ${strong} and ${weak}`,
+  twoBottles: (strong: string, weak: string, made: string, vol: string) =>
+    `${strong} and ${weak} bottles, together ${made} (${vol})`,
   /** From one bowl to what stands at the scale: the bowls of all zones. */
   toBowls: 'All bowls',
   weighFor: (zone: string) => `Mix for the ${zone}`,
@@ -99,6 +116,8 @@ export const mix = {
     open: 'Only other bottles at hand?',
     title: 'Two bottles of one line',
     close: 'Back to the bowl',
+    use: 'Use these two',
+    one: 'One bottle after all',
     form: {
       strongPercent: { ask: 'How strong is the stronger bottle?', short: 'Stronger bottle' },
       weakPercent: { ask: 'And the weaker one, of the same line?', short: 'Weaker bottle' },
@@ -109,5 +128,19 @@ export const mix = {
     wants: (grams: string, percent: string) => `${grams} developer of ${percent}, from two bottles`,
     hint: 'Never with water. Used up now, never kept thinned.',
     refusals: thinning,
+  },
+  /** One thing after another onto the scale. */
+  weighIn: {
+    open: 'Weigh in one by one',
+    title: (zone: string) => `Weigh in: ${zone}`,
+    bottle: (percent: string) => `${percent} bottle`,
+    pour: (what: string, grams: string) => `${what}: ${grams}`,
+    more: (what: string) => `more ${what}`,
+    hint: 'Scale to zero, pour, then tap what it says.',
+    inOf: (grams: string, total: string) => `${grams} of ${total} in`,
+    grew: 'Too much went in: the rest grows with it.',
+    tooMuch: 'More than a bowl holds. Throw it away and begin anew.',
+    summary: 'In the bowl',
+    close: 'Back to the bowl',
   },
 };

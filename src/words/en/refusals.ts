@@ -57,6 +57,9 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   notAsTested: () => 'Not what was tested. Take what was tested, or test this one.',
   stepTooCoarse: () => 'Too little for this scale. Weigh more.',
   moreThanABowl: () => 'With its developer more than a bowl holds. Weigh it in two bowls.',
+  bottlesDoNotMakeIt: () => 'These two bottles do not make it. Reckon them again.',
+  notTheParts: () => 'Not the parts that were ordered. Weigh it in again.',
+  madeStronger: () => 'Stronger than was ordered. Add of the weaker bottle, or weigh it in again.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
 };
 

@@ -20,6 +20,13 @@ const outcomeSeq = record.strands[1]?.outcome?.seq ?? 0;
 const testedFor = (minutes: number) =>
   withProof({ tested: { line: 'Sandbar powder', developerPercent: 6, ratio: 2, heat: 'none', minutes } });
 
+const withTwo = (strongG: number, weakG: number) =>
+  withBowl({
+    developerPercent: 6,
+    bottles: [{ percent: 9 }, { percent: 3 }],
+    weighed: [...bowl.shades.map(() => 40), strongG, weakG].map((amountG) => ({ amountG })),
+  });
+
 const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])[] = [
   ['nothing changed', record, null],
   ['a strand that is not there', withBowl({ strand: 3 }), 'bowlWithoutStrand'],
@@ -55,6 +62,9 @@ const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])
     withProof({ carried: { strandAtMs: bowl.atMs - day, service: 'gloss' } }),
     null,
   ],
+  // (9 × 41 + 3 × 39) ÷ 80 = 6.075 %, where 6 % was tested. Exact mass balance.
+  ['two bottles weighed stronger than was tested', withTwo(41, 39), 'bowlTooStrong'],
+  ['two bottles that make what was tested', withTwo(40, 40), null],
   ['another ratio', withBowl({ ratio: 1.5 }), 'bowlTooStrong'],
 ];
 

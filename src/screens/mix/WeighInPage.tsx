@@ -1,0 +1,150 @@
+import { createMemo, For } from 'solid-js';
+import type { Mixture } from '../../../shared/judgement/mixture';
+import type { RawForm } from '../../../shared/records/readForm';
+import type { Zone } from '../../../shared/records/zones';
+import { brand } from '../../../shared/units/brand';
+import { formatMass, formatPercent } from '../../../shared/units/format';
+import { writeNumber } from '../../../shared/units/numberField';
+import { BigButton } from '../../parts/BigButton';
+import { listMistakes } from '../../parts/form/draft';
+import { Sheet } from '../../parts/form/Sheet';
+import { StepPage } from '../../parts/StepPage';
+import { useWords } from '../../parts/useWords';
+import type { TapRefusal } from '../explainRefusal';
+import { createKeptDraft } from '../keptDraft';
+import { SentRefusal } from '../SentRefusal';
+import type { StepProps } from '../stepProps';
+import type { TwoBottles } from './bowlDraft';
+import { computePouring, pourQuestion, writeWeighed } from './pours';
+
+/**
+ * One thing after another onto the scale, each from zero: what it says is tapped or typed, and where too much went in the
+ * rest grows with it. A tap on a line goes back to that pour. Checked in tests/src/screens/mix/weighIn.test.tsx.
+ */
+export function WeighInPage(
+  props: StepProps & {
+    readonly zone: Zone;
+    readonly mixture: Mixture;
+    readonly bottles: TwoBottles | null;
+    /** The name of this bowl's drafts. */
+    readonly name: string;
+    /** What the button says that calls it weighed. */
+    readonly weighed: string;
+    readonly refusal: TapRefusal | null;
+    readonly onWeighed: (also: RawForm) => Promise<boolean>;
+    readonly onClose: () => void;
+  },
+) {
+  const words = useWords();
+  const said = () => words.mix.weighIn;
+  const count = () => props.mixture.shades.length;
+  const kind = `${props.mixture.shades.length}-${props.bottles === null ? 1 : 2}`;
+  const draft = createKeptDraft(`${props.name}/pours/${kind}`, {}, props.settings);
+  const pouring = createMemo(() => computePouring(props.mixture, props.bottles, draft.raw(), props.settings));
+  const state = () => {
+    const { read } = pouring();
+    return read.ok ? read.value : null;
+  };
+  const isAllIn = () => state()?.next === null;
+  const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
+  const names = createMemo(() => [
+    ...props.mixture.shades.map(({ shade }) => shade),
+    ...(props.bottles === null
+      ? [words.mix.developer]
+      : [props.bottles.strongPercent, props.bottles.weakPercent].map((percent) =>
+          said().bottle(formatPercent(percent, props.settings.units, words.locale)),
+        )),
+  ]);
+  const form = createMemo(() => Object.fromEntries(pouring().pours.map(({ name }) => [name, pourQuestion])));
+  const asks = createMemo(() =>
+    Object.fromEntries(
+      pouring().pours.map(({ name, item, nth, leftG }) => {
+        const what = names()[item] ?? '';
+        const short = nth === 0 ? what : said().more(what);
+        return [
+          name,
+          { ask: leftG > 0 ? said().pour(short, write(leftG)) : short, short, hint: said().hint },
+        ];
+      }),
+    ),
+  );
+  const picks = createMemo(() =>
+    Object.fromEntries(
+      pouring().pours.map(({ name, leftG }) => [
+        name,
+        leftG > 0 ? [writeNumber(leftG, pourQuestion.field, props.settings.units)] : [],
+      ]),
+    ),
+  );
+  const refusals = () =>
+    listMistakes(form(), draft.raw(), {
+      units: props.settings.units,
+      hasAgeLine: false,
+      nowMs: props.nowMs,
+    });
+  const totalIn = () => pouring().inG.reduce((sum, grams) => sum + grams, 0);
+  const finish = async () => {
+    if (await props.onWeighed(writeWeighed(pouring().inG, count(), props.settings))) draft.drop();
+  };
+  return (
+    <StepPage
+      page={props.page}
+      title={said().title(words.general.zones[props.zone])}
+      actions={
+        <>
+          <section class="grams-beside" data-panel="weigh-in" aria-live="polite">
+            <div class="grams-said" data-figure="in">
+              {said().inOf(write(totalIn()), write(state()?.totalG ?? totalIn()))}
+            </div>
+            <p data-figure="grew">
+              {state() === null ? said().tooMuch : (state()?.grewBy ?? 1) > 1 ? said().grew : ''}
+            </p>
+          </section>
+          <BigButton act="weigh-in-close" onPress={props.onClose}>
+            {said().close}
+          </BigButton>
+          <BigButton
+            kind="primary"
+            act="weighed-in"
+            isDisabled={!isAllIn() || refusals().length > 0}
+            onPress={() => void finish()}
+          >
+            {props.weighed}
+          </BigButton>
+        </>
+      }
+    >
+      <Sheet
+        form={form()}
+        words={asks()}
+        draft={draft}
+        refusals={refusals()}
+        units={props.settings.units}
+        hasAgeLine={false}
+        nowMs={props.nowMs}
+        picks={picks()}
+        summary={said().summary}
+      >
+        <section class="panel grams-panel" data-panel="weighed-in">
+          <table class="grams">
+            <tbody>
+              <For each={names()}>
+                {(name, item) => (
+                  <tr>
+                    <td>{name}</td>
+                    <td data-figure={`in-${item()}`}>{write(pouring().inG[item()] ?? 0)}</td>
+                  </tr>
+                )}
+              </For>
+              <tr class="together">
+                <td>{words.mix.together}</td>
+                <td data-figure="total-in">{write(totalIn())}</td>
+              </tr>
+            </tbody>
+          </table>
+        </section>
+      </Sheet>
+      <SentRefusal refusal={props.refusal} />
+    </StepPage>
+  );
+}

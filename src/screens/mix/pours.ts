@@ -1,0 +1,84 @@
+import { ASSUMED_MAX_TOTAL_G } from '../../../shared/chemistry/ratio';
+import { type WeighIn, type WeighInRefusal, weighIn } from '../../../shared/chemistry/weighIn';
+import type { Mixture } from '../../../shared/judgement/mixture';
+import { type Bottles, listToWeigh } from '../../../shared/judgement/weighedBowl';
+import { bowlForm } from '../../../shared/records/forms/bowl';
+import type { RawForm } from '../../../shared/records/readForm';
+import type { Settings } from '../../../shared/records/settings';
+import { writeForm } from '../../../shared/records/writeForm';
+import type { Result } from '../../../shared/result';
+import { brand } from '../../../shared/units/brand';
+import { toGrams } from '../../../shared/units/mass';
+import { readNumber } from '../../../shared/units/numberField';
+
+/** What the scale says after one pour, from zero. ASSUMED range: what one bowl may weigh. */
+export const pourQuestion = {
+  kind: 'number',
+  field: { quantity: 'mass', min: 0.1, max: ASSUMED_MAX_TOTAL_G },
+} as const;
+
+/** Under which name does the n-th pour of this thing stand in the draft? */
+const namePour = (item: number, nth: number): string => `pour${item}-${nth}`;
+
+/** The pours of one thing as they were tapped or typed, in their order. */
+function listPours(raw: RawForm, item: number): readonly string[] {
+  const texts: string[] = [];
+  for (let nth = 0; ; nth += 1) {
+    const text = raw[namePour(item, nth)];
+    if (typeof text !== 'string' || text === '') return texts;
+    texts.push(text);
+  }
+}
+
+/** A scale that speaks in ounces shows hundredths of one. common practice, no source. */
+const findStepG = ({ units, scaleStepG }: Settings): number =>
+  units.mass === 'oz' ? toGrams(brand(0.01)) : scaleStepG;
+
+const sumOf = (texts: readonly string[], { units }: Settings): number =>
+  texts.reduce((sum, text) => {
+    const read = readNumber(text, pourQuestion.field, units);
+    return sum + (read.ok ? read.value : 0);
+  }, 0);
+
+/** One pour to be asked: of which thing, the how manieth of it, and how much is still to go in, g. */
+export interface AskedPour {
+  readonly name: string;
+  readonly item: number;
+  readonly nth: number;
+  readonly leftG: number;
+}
+
+/** How it stands at the scale, and what is asked next. */
+export interface Pouring {
+  readonly inG: readonly number[];
+  readonly read: Result<WeighIn, WeighInRefusal>;
+  readonly pours: readonly AskedPour[];
+}
+
+/** How much of each is in, and what else goes in? Never more colour than a bowl takes, nor more than it holds. */
+export function computePouring(
+  mixture: Mixture,
+  bottles: Bottles,
+  raw: RawForm,
+  settings: Settings,
+): Pouring {
+  const items = listToWeigh(mixture, bottles);
+  const texts = items.map((_, item) => listPours(raw, item));
+  const inG = texts.map((each) => sumOf(each, settings));
+  const colourG = mixture.shades.reduce((sum, { amountG }) => sum + amountG, 0);
+  const mostG = Math.min(ASSUMED_MAX_TOTAL_G, (bowlForm.colourG.field.max * mixture.totalG) / colourG);
+  const read = weighIn(items, inG, { stepG: findStepG(settings), mostG });
+  const pours = items.flatMap((_, item) => {
+    const leftG = read.ok ? (read.value.leftG[item] ?? 0) : 0;
+    const count = (texts[item]?.length ?? 0) + (leftG > 0 ? 1 : 0);
+    return Array.from({ length: count }, (__, nth) => ({ name: namePour(item, nth), item, nth, leftG }));
+  });
+  return { inG, read, pours };
+}
+
+/** What is sent of a bowl that was weighed item by item: its colour is what went in of it. */
+export const writeWeighed = (inG: readonly number[], shades: number, { units }: Settings): RawForm => {
+  const colourG = inG.slice(0, shades).reduce((sum, grams) => sum + grams, 0);
+  const weighed = inG.map((amountG) => ({ amountG }));
+  return writeForm({ colourG: bowlForm.colourG, weighed: bowlForm.weighed }, { colourG, weighed }, units);
+};
