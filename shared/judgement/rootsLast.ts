@@ -1,4 +1,5 @@
 import type { Answers } from '../records/forms/asked';
+import type { BowlRecord } from '../records/record';
 import { isLifting } from './stops';
 
 /**
@@ -12,3 +13,9 @@ export const isRootsLast = ({ client, hotTools }: Answers): boolean =>
   isLifting(client.service ?? '') &&
   (hotTools?.history ?? []).length > 0 &&
   (hotTools?.history ?? []).every((each) => each === 'none');
+
+/** Are the roots still bare? This bowl is for the lengths of such hair, and nobody has said yet that all is on. */
+export const areRootsToCome = (
+  answers: Answers,
+  { kind, zone, allOnAtMs }: Pick<BowlRecord, 'kind' | 'zone' | 'allOnAtMs'>,
+): boolean => kind === 'tested' && zone === 'lengths' && allOnAtMs === null && isRootsLast(answers);

@@ -1,6 +1,7 @@
 import { Match, Switch } from 'solid-js';
 import type { Mixture, MixtureRefusal } from '../../shared/judgement/mixture';
 import type { PermitRefusal } from '../../shared/judgement/permitRefusal';
+import type { BowlAnswers } from '../../shared/records/forms/bowl';
 import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import { brand } from '../../shared/units/brand';
@@ -23,6 +24,8 @@ export function GramsBeside(props: {
   readonly settings: Settings;
   /** The grams in words. */
   readonly say: (mixture: Mixture, write: (grams: number) => string) => string;
+  /** Which bottles it comes from, where there are two of them. */
+  readonly from?: Pick<BowlAnswers, 'developerPercent' | 'bottles'> | null;
   /** Said while fields are open. */
   readonly open: string;
 }) {
@@ -39,7 +42,9 @@ export function GramsBeside(props: {
               <div class="grams-said" data-figure="grams">
                 {props.say(mixture(), write)}
               </div>
-              <p data-figure="strength">{sayBottleAndBowl(mixture(), words, props.settings.units)}</p>
+              <p data-figure="strength">
+                {sayBottleAndBowl(mixture(), words, props.settings.units, props.from ?? undefined)}
+              </p>
             </>
           )}
         </Match>

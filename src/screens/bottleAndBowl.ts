@@ -6,15 +6,18 @@ import { formatPercent, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
 import type { Words } from '../words/words';
 
-/** How strong is it, without a doubt? "12 % bottle (40 vol), 6 % in the bowl": never the bowl's figure alone. */
+/**
+ * How strong is it, without a doubt? "12 % bottle (40 vol), 6 % in the bowl": never the bowl's figure alone. Where two
+ * bottles make the developer, both are named.
+ */
 export const sayBottleAndBowl = (
   { bottlePercent, bowlPercent }: Pick<Mixture, 'bottlePercent' | 'bowlPercent'>,
   words: Words,
   units: UnitSettings,
+  from: Pick<BowlAnswers, 'developerPercent' | 'bottles'> = { developerPercent: bottlePercent },
 ): string =>
   words.strandTest.start.bottleAndBowl(
-    formatPercent(bottlePercent, units, words.locale),
-    sayVolumes(bottlePercent, words, units),
+    sayBottlesOf(from, words, units),
     formatPercent(bowlPercent, units, words.locale),
   );
 

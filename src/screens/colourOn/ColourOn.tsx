@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
+import { areRootsToCome } from '../../../shared/judgement/rootsLast';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -85,6 +86,7 @@ function Head(
       words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
       ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
     ].join(', '),
+    ...(areRootsToCome(answers(), bowl) ? [words.colourOn.rootsToCome] : []),
     bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
     ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
     words.colourOn.lookedTimes(write(bowl.looks.length)),
@@ -135,7 +137,7 @@ function Head(
             <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
             <Show when={one().bowl.allOnAtMs === null}>
               <BigButton act="all-on" onPress={() => void sayAllOn(one().bowl.zone)}>
-                {words.colourOn.allOn}
+                {areRootsToCome(answers(), one().bowl) ? words.colourOn.rootsOn : words.colourOn.allOn}
               </BigButton>
             </Show>
             <Show when={mayExtend(one())}>

@@ -84,14 +84,29 @@ export function BowlGrams(props: {
 }
 
 /** Beside the button: how much in all and how strong, or why this is not mixed. */
-export function BowlBeside(props: { readonly bowl: Bowl; readonly settings: Settings }) {
+export function BowlBeside(props: {
+  readonly bowl: Bowl;
+  readonly bottles?: TwoBottles | null;
+  readonly settings: Settings;
+}) {
   const words = useWords();
+  const from = () => {
+    const { bottles, bowl } = props;
+    const made = madeOf(bowl);
+    if (made === null || bottles === undefined || bottles === null) return null;
+    const { strongPercent, weakPercent } = bottles;
+    return {
+      developerPercent: made.bottlePercent,
+      bottles: [{ percent: strongPercent }, { percent: weakPercent }],
+    };
+  };
   return (
     <GramsBeside
       panel="bowl-said"
       made={props.bowl}
       settings={props.settings}
       say={({ totalG }, write) => words.mix.inAll(write(totalG))}
+      from={from()}
       open={words.mix.fieldsOpen}
     />
   );

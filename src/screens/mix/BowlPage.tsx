@@ -109,7 +109,7 @@ export function BowlPage(
       title={words.mix.titleFor(words.general.zones[props.zone])}
       actions={
         <>
-          <BowlBeside bowl={bowl()} settings={props.settings} />
+          <BowlBeside bowl={bowl()} bottles={two()} settings={props.settings} />
           <Show when={props.onClose}>
             {(close) => (
               <BigButton act="cancel" onPress={close()}>

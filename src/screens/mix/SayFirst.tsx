@@ -1,5 +1,5 @@
 import { findFromTips } from '../../../shared/judgement/limits';
-import { isRootsLast } from '../../../shared/judgement/rootsLast';
+import { areRootsToCome } from '../../../shared/judgement/rootsLast';
 import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import { findHeadLookMin } from '../../../shared/records/reduce/bowls';
 import type { Settings } from '../../../shared/records/settings';
@@ -31,9 +31,7 @@ export function SayFirst(props: {
     const tips = decision === null ? null : findFromTips(props.record.answers, decision.decision);
     return [
       zone,
-      ...(props.bowl.kind === 'tested' && props.bowl.zone === 'lengths' && isRootsLast(props.record.answers)
-        ? [words.mix.rootsLast]
-        : []),
+      ...(areRootsToCome(props.record.answers, props.bowl) ? [words.mix.rootsLast] : []),
       ...(tips === null ? [] : [words.mix.fromTips(write(tips, 'length'))]),
     ].join(', ');
   };

@@ -50,7 +50,7 @@ export function WeighInPage(
   const names = createMemo(() => [
     ...props.mixture.shades.map(({ shade }) => shade),
     ...(props.bottles === null
-      ? [words.mix.developer]
+      ? [said().developer]
       : [props.bottles.strongPercent, props.bottles.weakPercent].map((percent) =>
           said().bottle(formatPercent(percent, props.settings.units, words.locale)),
         )),

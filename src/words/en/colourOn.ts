@@ -12,6 +12,9 @@ export const colourOn = {
   allOnSince: (time: string) => `all on ${time}`,
   toner: 'Toner, no heat',
   allOn: 'All on now',
+  /** On hair nothing was ever done to. */
+  rootsToCome: 'the roots come last, when the lengths have lifted',
+  rootsOn: 'Roots on now: all on',
   /** Which time the clock counts. */
   fromBegun: 'The clock runs since it was begun.',
   lookedTimes: (count: string) => `Looks so far: ${count}`,

@@ -133,6 +133,7 @@ export const mix = {
   weighIn: {
     open: 'Weigh in one by one',
     title: (zone: string) => `Weigh in: ${zone}`,
+    developer: 'Developer',
     bottle: (percent: string) => `${percent} bottle`,
     pour: (what: string, grams: string) => `${what}: ${grams}`,
     more: (what: string) => `more ${what}`,

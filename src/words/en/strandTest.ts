@@ -116,8 +116,7 @@ export const strandTest = {
     anotherMix: 'Another mix',
     weigh: (grams: string, stuff: 'colour' | 'lightener', developer: string) =>
       `Weigh ${grams} ${stuff}, ${developer} developer`,
-    bottleAndBowl: (bottle: string, vol: string, bowl: string) =>
-      `${bottle} bottle (${vol}), ${bowl} in the bowl`,
+    bottleAndBowl: (bottle: string, bowl: string) => `${bottle}, ${bowl} in the bowl`,
     gramsOpen: 'Developer and ratio first.',
     begin: 'It is on: start the clock',
   },

@@ -117,6 +117,15 @@ const opened = (step: ScreenName, logs: Scene['logs'], ...acts: readonly string[
 });
 
 /** The bowl of the next zone is asked for at once; from all bowls it is one tap. */
+/** 3 % of two bottles, as on the shelf of somebody who is out of it. */
+async function useTwo(hand: SceneHand): Promise<void> {
+  await toBowl(hand);
+  await hand.act('thin');
+  await hand.press('[data-option="6"]');
+  await hand.press('[data-option="1.5"]');
+  await hand.act('thin-use');
+}
+
 async function toBowl(hand: SceneHand): Promise<void> {
   await open(hand);
   const choice = hand.page.locator('[data-act="mix-lengths"]');
@@ -374,6 +383,39 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
           await hand.press('[data-option="1.5"]');
         },
         shows: '[data-panel="thinned"]',
+      },
+      twoBottles: {
+        logs: alone(bothDecided),
+        go: useTwo,
+        shows: '[data-figure="strong"]',
+      },
+      weighIn: {
+        logs: alone(bothDecided),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('weigh-in');
+        },
+        shows: '[data-question="pour0-0"]',
+      },
+      weighInFull: {
+        logs: among(bothDecided, 4 * minuteMs),
+        go: async (hand) => {
+          await useTwo(hand);
+          await hand.act('weigh-in');
+          await hand.act('another-number');
+          for (const key of ['9', '0']) await hand.press(`[data-key="${key}"]`);
+          await hand.act('pad-done');
+        },
+        shows: '[data-question="pour1-0"]',
+      },
+      weighedIn: {
+        logs: alone(bothDecided),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('weigh-in');
+          for (const _ of [0, 1]) await hand.press('[data-question^="pour"] [data-option]');
+        },
+        shows: '[data-panel="weighed-in"]',
       },
       typing: {
         logs: alone(bothDecided),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isRootsLast } from '../../../shared/judgement/rootsLast';
+import { areRootsToCome, isRootsLast } from '../../../shared/judgement/rootsLast';
 import type { Answers } from '../../../shared/records/forms/asked';
 
 const told = (client: object, history?: readonly string[]) =>
@@ -21,5 +21,15 @@ describe('the roots', () => {
     expect(isRootsLast(told({ reach: 'roots' }, ['none']))).toBe(false);
     for (const service of ['depositOnly', 'gloss', 'tone'])
       expect(isRootsLast(told({ service }, ['none'])), service).toBe(false);
+  });
+
+  it('are still to come until somebody says that all is on', () => {
+    const virgin = told({}, ['none']);
+    const bowl = { kind: 'tested', zone: 'lengths', allOnAtMs: null } as const;
+    expect(areRootsToCome(virgin, bowl)).toBe(true);
+    expect(areRootsToCome(virgin, { ...bowl, allOnAtMs: 1 })).toBe(false);
+    expect(areRootsToCome(virgin, { ...bowl, zone: 'ends' })).toBe(false);
+    expect(areRootsToCome(virgin, { ...bowl, kind: 'toner' })).toBe(false);
+    expect(areRootsToCome(told({}, ['salonColour']), bowl)).toBe(false);
   });
 });
