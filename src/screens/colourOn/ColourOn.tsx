@@ -86,7 +86,7 @@ function Head(
       words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
       ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
     ].join(', '),
-    ...(areRootsToCome(answers(), bowl) ? [words.colourOn.rootsToCome] : []),
+    ...(reading.phase !== 'over' && areRootsToCome(answers(), bowl) ? [words.colourOn.rootsToCome] : []),
     bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
     ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
     words.colourOn.lookedTimes(write(bowl.looks.length)),
@@ -135,7 +135,7 @@ function Head(
             units={props.settings.units}
           >
             <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
-            <Show when={one().bowl.allOnAtMs === null}>
+            <Show when={one().bowl.allOnAtMs === null && one().reading.phase !== 'over'}>
               <BigButton act="all-on" onPress={() => void sayAllOn(one().bowl.zone)}>
                 {areRootsToCome(answers(), one().bowl) ? words.colourOn.rootsOn : words.colourOn.allOn}
               </BigButton>

@@ -13,7 +13,7 @@ export const colourOn = {
   toner: 'Toner, no heat',
   allOn: 'All on now',
   /** On hair nothing was ever done to. */
-  rootsToCome: 'the roots come last, when the lengths have lifted',
+  rootsToCome: 'Roots last: not on yet',
   rootsOn: 'Roots on now: all on',
   /** Which time the clock counts. */
   fromBegun: 'The clock runs since it was begun.',
