@@ -1,3 +1,4 @@
+import { LEGAL_CEILING_PERCENT } from '../chemistry/peroxide';
 import { thinOnScale } from '../chemistry/thinning';
 import type { ToWeigh } from '../chemistry/weighIn';
 import type { BowlAnswers } from '../records/forms/bowl';
@@ -38,8 +39,9 @@ export function computeMadePercent({
 /** Rounding of one division, as a share: no scale shows it. */
 const EQUAL = 1e-6;
 
-/** Is what was weighed stronger than what it is said to be? */
+/** Is what was weighed stronger than what it is said to be, or a bottle of it stronger than goes on any hair? */
 export const isMadeStronger = (bowl: Weighed): boolean =>
+  (bowl.bottles ?? []).some(({ percent }) => percent > LEGAL_CEILING_PERCENT) ||
   !(computeMadePercent(bowl) <= bowl.developerPercent * (1 + EQUAL));
 
 /** Why a bowl is not what the scale said. */

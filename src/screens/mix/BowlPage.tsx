@@ -193,6 +193,7 @@ export function BowlPage(
             name={name}
             weighed={sayWeighed()}
             refusal={asked.refusal()}
+            refused={asked.refusals()}
             onWeighed={weigh}
             onClose={close}
           />

@@ -1,6 +1,6 @@
-import { createMemo, For } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import type { Mixture } from '../../../shared/judgement/mixture';
-import type { RawForm } from '../../../shared/records/readForm';
+import type { FieldRefusal, RawForm } from '../../../shared/records/readForm';
 import type { Zone } from '../../../shared/records/zones';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent } from '../../../shared/units/format';
@@ -10,6 +10,7 @@ import { listMistakes } from '../../parts/form/draft';
 import { Sheet } from '../../parts/form/Sheet';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { sayFieldRefusal } from '../../words/sayRefusal';
 import type { TapRefusal } from '../explainRefusal';
 import { createKeptDraft } from '../keptDraft';
 import { SentRefusal } from '../SentRefusal';
@@ -31,6 +32,8 @@ export function WeighInPage(
     /** What the button says that calls it weighed. */
     readonly weighed: string;
     readonly refusal: TapRefusal | null;
+    /** What of the bowl as it was sent is wrong. */
+    readonly refused: readonly FieldRefusal[];
     readonly onWeighed: (also: RawForm) => Promise<boolean>;
     readonly onClose: () => void;
   },
@@ -83,6 +86,12 @@ export function WeighInPage(
       nowMs: props.nowMs,
     });
   const totalIn = () => pouring().inG.reduce((sum, grams) => sum + grams, 0);
+  const sayWrong = () => {
+    const [first] = props.refused;
+    if (state() === null) return said().tooMuch;
+    if (isAllIn() && first !== undefined) return sayFieldRefusal(first, words, props.settings.units);
+    return (state()?.grewBy ?? 1) > 1 ? said().grew : '';
+  };
   const finish = async () => {
     if (await props.onWeighed(writeWeighed(pouring().inG, count(), props.settings))) draft.drop();
   };
@@ -96,21 +105,28 @@ export function WeighInPage(
             <div class="grams-said" data-figure="in">
               {said().inOf(write(totalIn()), write(state()?.totalG ?? totalIn()))}
             </div>
-            <p data-figure="grew">
-              {state() === null ? said().tooMuch : (state()?.grewBy ?? 1) > 1 ? said().grew : ''}
-            </p>
+            <p data-figure="grew">{sayWrong()}</p>
           </section>
           <BigButton act="weigh-in-close" onPress={props.onClose}>
             {said().close}
           </BigButton>
-          <BigButton
-            kind="primary"
-            act="weighed-in"
-            isDisabled={!isAllIn() || refusals().length > 0}
-            onPress={() => void finish()}
+          <Show
+            when={state()}
+            fallback={
+              <BigButton kind="primary" act="pour-anew" onPress={() => draft.begin({})}>
+                {said().anew}
+              </BigButton>
+            }
           >
-            {props.weighed}
-          </BigButton>
+            <BigButton
+              kind="primary"
+              act="weighed-in"
+              isDisabled={!isAllIn() || refusals().length > 0}
+              onPress={() => void finish()}
+            >
+              {props.weighed}
+            </BigButton>
+          </Show>
         </>
       }
     >

@@ -6,7 +6,7 @@ import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { RawForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
-import type { Result } from '../../../shared/result';
+import { type Result, refuse } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { toGrams } from '../../../shared/units/mass';
 import { readNumber } from '../../../shared/units/numberField';
@@ -55,6 +55,11 @@ export interface Pouring {
   readonly pours: readonly AskedPour[];
 }
 
+/** Would there be more colour in it than one bowl takes? */
+const isTooMuchColour = ({ leftG }: WeighIn, { shades }: Mixture, inG: readonly number[]): boolean =>
+  shades.reduce((sum, _, item) => sum + (inG[item] ?? 0) + (leftG[item] ?? 0), 0) >
+  bowlForm.colourG.field.max;
+
 /** How much of each is in, and what else goes in? Never more colour than a bowl takes, nor more than it holds. */
 export function computePouring(
   mixture: Mixture,
@@ -65,9 +70,8 @@ export function computePouring(
   const items = listToWeigh(mixture, bottles);
   const texts = items.map((_, item) => listPours(raw, item));
   const inG = texts.map((each) => sumOf(each, settings));
-  const colourG = mixture.shades.reduce((sum, { amountG }) => sum + amountG, 0);
-  const mostG = Math.min(ASSUMED_MAX_TOTAL_G, (bowlForm.colourG.field.max * mixture.totalG) / colourG);
-  const read = weighIn(items, inG, { stepG: findStepG(settings), mostG });
+  const said = weighIn(items, inG, { stepG: findStepG(settings), mostG: ASSUMED_MAX_TOTAL_G });
+  const read = said.ok && isTooMuchColour(said.value, mixture, inG) ? refuse('tooMuch' as const) : said;
   const pours = items.flatMap((_, item) => {
     const leftG = read.ok ? (read.value.leftG[item] ?? 0) : 0;
     const count = (texts[item]?.length ?? 0) + (leftG > 0 ? 1 : 0);

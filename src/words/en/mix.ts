@@ -140,8 +140,9 @@ export const mix = {
     hint: 'Scale to zero, pour, then tap what it says.',
     inOf: (grams: string, total: string) => `${grams} of ${total} in`,
     grew: 'Too much went in: the rest grows with it.',
-    tooMuch: 'More than a bowl holds. Throw it away and begin anew.',
+    tooMuch: 'More than a bowl holds. Throw it away.',
     summary: 'In the bowl',
+    anew: 'Begin anew',
     close: 'Back to the bowl',
   },
 };

@@ -408,6 +408,16 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-question="pour1-0"]',
       },
+      weighInOver: {
+        logs: among(bothDecided, 4 * minuteMs),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('weigh-in');
+          await hand.act('another-number');
+          for (const key of ['9', '0', '0']) await hand.press(`[data-key="${key}"]`);
+        },
+        shows: '[data-act="pour-anew"]',
+      },
       weighedIn: {
         logs: alone(bothDecided),
         go: async (hand) => {

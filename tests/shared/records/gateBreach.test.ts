@@ -20,10 +20,10 @@ const outcomeSeq = record.strands[1]?.outcome?.seq ?? 0;
 const testedFor = (minutes: number) =>
   withProof({ tested: { line: 'Sandbar powder', developerPercent: 6, ratio: 2, heat: 'none', minutes } });
 
-const withTwo = (strongG: number, weakG: number) =>
+const withTwo = (strongG: number, weakG: number, strong = 9) =>
   withBowl({
     developerPercent: 6,
-    bottles: [{ percent: 9 }, { percent: 3 }],
+    bottles: [{ percent: strong }, { percent: 3 }],
     weighed: [...bowl.shades.map(() => 40), strongG, weakG].map((amountG) => ({ amountG })),
   });
 
@@ -64,6 +64,8 @@ const edits: readonly (readonly [string, ConsultationRecord, GateBreach | null])
   ],
   // (9 × 41 + 3 × 39) ÷ 80 = 6.075 %, where 6 % was tested. Exact mass balance.
   ['two bottles weighed stronger than was tested', withTwo(41, 39), 'bowlTooStrong'],
+  // 12 % is the ceiling of a bottle. published: Reg. (EC) 1223/2009 Annex III entry 12.
+  ['a bottle of 12.1 % among two', withTwo(40, 40, 12.1), 'bowlTooStrong'],
   ['two bottles that make what was tested', withTwo(40, 40), null],
   ['another ratio', withBowl({ ratio: 1.5 }), 'bowlTooStrong'],
 ];

@@ -1,7 +1,12 @@
+import type { Component } from 'solid-js';
 import { afterEach, describe, expect, it } from 'vitest';
+import type { Mixture } from '../../../../shared/judgement/mixture';
 import type { BowlRecord } from '../../../../shared/records/record';
+import { brand } from '../../../../shared/units/brand';
 import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
+import { WeighInPage } from '../../../../src/screens/mix/WeighInPage';
+import type { StepProps } from '../../../../src/screens/stepProps';
 import { act, choose, hasAct, layOnBench, press, said, seen, settle, type } from '../bench';
 import { playUntil } from '../playStory';
 
@@ -78,13 +83,58 @@ describe('weighing in', () => {
     expect(isDisabled('weighed-in')).toBe(true);
   });
 
-  it('says when more went in than a bowl holds, and takes a pour back', async () => {
+  it('says when more went in than a bowl holds, and begins anew', async () => {
     await openWeighIn();
     await type('pour0-0', '400');
-    expect(seen('[data-figure="grew"]')).toBe('More than a bowl holds. Throw it away and begin anew.');
-    expect(isDisabled('weighed-in')).toBe(true);
-    await type('pour0-0', '50');
+    expect(seen('[data-figure="grew"]')).toBe('More than a bowl holds. Throw it away.');
+    expect(hasAct('weighed-in')).toBe(false);
+    await press('pour-anew');
+    expect(seen('[data-figure="in"]')).toBe('0 g of 150 g in');
+    expect(hasAct('pour-anew')).toBe(false);
+  });
+
+  it.each([
+    ['300', false],
+    ['301', true],
+  ] as const)('takes 300 g of colour and no more: %s', async (text, isOver) => {
+    openBowl();
+    await type('colourG', '300');
+    await toSummary();
+    await press('weigh-in');
+    await type('pour0-0', text);
+    expect(hasAct('pour-anew')).toBe(isOver);
+  });
+
+  it('says what the door has against it', async () => {
+    const made = { shades: [{ shade: 'Mist', amountG: 50 }], developerG: 100, totalG: 150 };
+    const mixture: Mixture = {
+      ...made,
+      remainderG: 0,
+      developerOffG: 0,
+      bottlePercent: brand(3),
+      bowlPercent: brand(2),
+    };
+    const page: Component<StepProps> = (props) => (
+      <WeighInPage
+        {...props}
+        zone="lengths"
+        mixture={mixture}
+        bottles={null}
+        name="story"
+        weighed="Weighed"
+        refusal={null}
+        refused={[{ path: 'weighed', code: 'notTheParts' }]}
+        onWeighed={async () => false}
+        onClose={() => undefined}
+      />
+    );
+    layOnBench(page, playUntil('DECIDED'));
     expect(seen('[data-figure="grew"]')).toBe('');
+    await choose('pour0-0', '50');
+    await choose('pour1-0', '100');
+    await press('weighed-in');
+    expect(seen('[data-figure="grew"]')).toBe('Not the parts that were ordered. Weigh it in again.');
+    expect(seen('[data-figure="in"]')).toBe('150 g of 150 g in');
   });
 
   it('keeps what is in while somebody looks at the bowl', async () => {
