@@ -38,7 +38,8 @@ export const statedCautions = {
   testEachTime: { when: 'skinTest', source: 'from memory: FDA, Hair dyes (advice)' },
   makersProtocol: {
     when: 'skinTest',
-    source: 'from memory: Cosmetics Europe, 2023; that repeating may sensitise is one toxicologist’s opinion',
+    source:
+      'published: Cosmetics Europe 2023; that repeating may sensitise is the opinion of one toxicologist',
   },
   neverMeansSafe: {
     when: 'skinTest',
