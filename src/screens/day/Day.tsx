@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, on, Show } from 'solid-js';
+import { writeTableSchema } from '../../../shared/records/table/tableSchema';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
@@ -8,6 +9,7 @@ import '../layout.css';
 import './day.css';
 import { gatherFindings } from './dayFindings';
 import { type DayRecords, gatherDay, nameDay, nameDayFile, writeDay } from './dayRecords';
+import { writeDayTable } from './dayTable';
 import { EntryList } from './EntryList';
 import { Findings } from './Findings';
 import { saveText } from './saveText';
@@ -29,12 +31,15 @@ export function Day(props: {
   const records = createMemo(on([day, () => props.state], gather));
   const findings = createMemo(() => gatherFindings(records()));
   const units = () => props.state.settings.settings.units;
-  const download = () => {
+  const save = (kind: 'json' | 'csv' | 'schema.json', type: string, write: (today: DayRecords) => string) => {
     const today = gather();
-    const name = nameDayFile(today.day, props.isDemo);
-    saveText(name, writeDay(today, props.isDemo), 'application/json');
+    const name = nameDayFile(today.day, props.isDemo, kind);
+    saveText(name, write(today), type);
     setSavedAs(name);
   };
+  const download = () => save('json', 'application/json', (today) => writeDay(today, props.isDemo));
+  const downloadTable = () => save('csv', 'text/csv', (today) => writeDayTable(today, units()));
+  const downloadColumns = () => save('schema.json', 'application/json', () => writeTableSchema(units()));
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
     said().endedAt(said().endings[how], words.moments.time(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
@@ -87,6 +92,12 @@ export function Day(props: {
       <PageActions>
         <BigButton act="bar" onPress={props.onBar}>
           {words.general.bar}
+        </BigButton>
+        <BigButton act="download-columns" onPress={downloadColumns}>
+          {said().downloadColumns}
+        </BigButton>
+        <BigButton act="download-table" onPress={downloadTable}>
+          {said().downloadTable}
         </BigButton>
         <BigButton kind="primary" act="download-day" onPress={download}>
           {said().download}

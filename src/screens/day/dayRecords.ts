@@ -60,8 +60,11 @@ export function gatherDay(
 }
 
 /** Under which name is the day handed out? No client stands in it. */
-export const nameDayFile = (day: string, isDemo: boolean): string =>
-  `strandproof-${isDemo ? 'demo-' : ''}day-${day}.json`;
+export const nameDayFile = (
+  day: string,
+  isDemo: boolean,
+  kind: 'json' | 'csv' | 'schema.json' = 'json',
+): string => `strandproof-${isDemo ? 'demo-' : ''}day-${day}.${kind}`;
 
 /** The day as text: plain JSON, indented so that it can be read; a day of the invented salon says first that it is one. */
 export const writeDay = (records: DayRecords, isDemo: boolean): string =>

@@ -45,7 +45,9 @@ export const day = {
   notWritten: 'over, record not written',
   unread: (count: string) => `Records that cannot be read here: ${count}. The file holds them as they are.`,
   download: 'Save the day as a file',
+  downloadTable: 'Save as a table',
+  downloadColumns: 'Its key',
   downloadHint:
-    'The file holds every record with every tap. It names clients by ticket: keep it where only staff can read it.',
+    'The file holds every record with every tap; the table (CSV) a row for each strand, look and bowl, and “Its key” says what each column means. They name clients by ticket: keep them where only staff can read them.',
   downloaded: (name: string) => `Saved as ${name}`,
 };
