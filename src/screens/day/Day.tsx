@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, on, Show } from 'solid-js';
+import { findHoldsDay } from '../../../shared/records/holdsDay';
 import { writeTableSchema } from '../../../shared/records/table/tableSchema';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -8,7 +9,7 @@ import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
 import { gatherFindings } from './dayFindings';
-import { type DayRecords, gatherDay, nameDay, nameDayFile, writeDay } from './dayRecords';
+import { type DayRecords, gatherDay, goBackDays, nameDay, nameDayFile, writeDay } from './dayRecords';
 import { writeDayTable } from './dayTable';
 import { EntryList } from './EntryList';
 import { Findings } from './Findings';
@@ -25,15 +26,23 @@ export function Day(props: {
   const words = useWords();
   const said = () => words.day;
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
+  const [back, setBack] = createSignal(0);
+  const [days, setDays] = createSignal(1);
   const day = createMemo(() => nameDay(props.nowMs));
-  const gather = () => gatherDay(props.state, props.nowMs);
+  const gather = () => gatherDay(props.state, props.nowMs, { back: back(), days: days() });
   /** Once for each entry that is written and each day that begins, not every second. */
-  const records = createMemo(on([day, () => props.state], gather));
-  const findings = createMemo(() => gatherFindings(records()));
+  const records = createMemo(on([day, back, days, () => props.state], gather));
+  const findings = createMemo(on(records, (each) => gatherFindings(each, props.nowMs)));
+  const sayDay = (offset: number) => words.moments.shortDay(goBackDays(props.nowMs, offset));
+  const title = () => {
+    if (days() > 1) return said().titleFromTo(sayDay(back() + days() - 1), sayDay(back()));
+    return back() === 0 ? said().title : said().titleOf(sayDay(back()));
+  };
+  const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
   const save = (kind: 'json' | 'csv' | 'schema.json', type: string, write: (today: DayRecords) => string) => {
     const today = gather();
-    const name = nameDayFile(today.day, props.isDemo, kind);
+    const name = nameDayFile(today, props.isDemo, kind);
     saveText(name, write(today), type);
     setSavedAs(name);
   };
@@ -43,14 +52,38 @@ export function Day(props: {
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
     said().endedAt(said().endings[how], words.moments.time(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
-    if (record.ended !== null) return said().notWritten;
-    return record.parked === null ? '' : said().parked;
+    const holds = findHoldsDay(record);
+    if (holds !== null) return said().holds[holds];
+    return record.parked === null ? said().carriesOver : said().parked;
   };
 
   return (
     <main class="day-page" data-step="day">
       <header>
-        <h1>{said().title}</h1>
+        <h1>{title()}</h1>
+        <div class="day-which">
+          <button type="button" class="sheet-way" data-act="day-before" onClick={() => setBack(back() + 1)}>
+            {said().dayBefore}
+          </button>
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="day-after"
+            disabled={back() === 0}
+            onClick={() => setBack(back() - 1)}
+          >
+            {said().dayAfter}
+          </button>
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="day-week"
+            aria-pressed={days() > 1}
+            onClick={() => setDays(days() > 1 ? 1 : 7)}
+          >
+            {said().sevenDays}
+          </button>
+        </div>
         <p class="day-endings" data-endings>
           <For each={findings().endings}>
             {({ how, count }) => (
@@ -59,25 +92,27 @@ export function Day(props: {
           </For>
         </p>
       </header>
-      <section class="day-content" aria-label={said().title} tabindex="0">
+      <section class="day-content" aria-label={title()} tabindex="0">
         <div class="day-columns">
+          <Show when={back() === 0}>
+            <EntryList
+              panel="open"
+              title={said().open}
+              empty={said().nothingOpen}
+              entries={records().open}
+              units={units()}
+              sayState={sayOpen}
+            />
+          </Show>
           <EntryList
             panel="closed"
-            title={said().closed}
-            empty={said().nothingClosed}
+            title={isToday() ? said().closed : said().closedThen}
+            empty={isToday() ? said().nothingClosed : said().nothingClosedThen}
             entries={records().closed}
             units={units()}
             sayState={sayEnded}
           />
           <Findings findings={findings()} units={units()} />
-          <EntryList
-            panel="open"
-            title={said().open}
-            empty={said().nothingOpen}
-            entries={records().open}
-            units={units()}
-            sayState={sayOpen}
-          />
         </div>
         <Show when={records().unread.length > 0}>
           <p data-unread>

@@ -1,8 +1,8 @@
 import { For, type JSX, Show } from 'solid-js';
-import { formatQuantity } from '../../../shared/units/format';
+import { formatCountdown, formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import { type DayFindings, isOftenLifted, type Told } from './dayFindings';
+import { type DayFindings, isOftenLifted, type Late, type Told } from './dayFindings';
 
 /** What of the day is looked at again: strands that gave way, reactions told, stops that were lifted and by whom. */
 export function Findings(props: { readonly findings: DayFindings; readonly units: UnitSettings }) {
@@ -20,10 +20,41 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
     const reasons: Readonly<Record<string, string>> = words.reaction.none.options;
     return said().toldNone(came.by, time(came.atMs), reasons[came.why] ?? came.why);
   };
+  const sayClock = ({ kind, zone }: Late) =>
+    said().lateBy(kind === 'head' ? 'head' : 'strand', zone === null ? '' : words.general.zones[zone]);
   const codes: () => Readonly<Record<string, string>> = () => words.strandTest.forms.override.code.options;
 
   return (
     <>
+      <Panel
+        panel="outcomes"
+        title={said().outcomes}
+        empty={said().nothingTested}
+        count={props.findings.outcomes.length}
+      >
+        <li>
+          {props.findings.outcomes
+            .map(({ grade, count }) => `${said().outcomeCount[grade]} ${write(count)}`)
+            .join(' · ')}
+        </li>
+      </Panel>
+      <Panel panel="late" title={said().late} empty={said().nothingLate} count={props.findings.late.length}>
+        <For each={props.findings.late}>
+          {(late) => (
+            <li>
+              <strong>{said().lateOf(late.ticket, sayClock(late))}</strong> {formatCountdown(-late.overMs)}
+            </li>
+          )}
+        </For>
+      </Panel>
+      <Panel
+        panel="missed"
+        title={said().missed}
+        empty={said().nothingMissed}
+        count={props.findings.missed.length}
+      >
+        <li>{props.findings.missed.map(({ ticket, count }) => `${ticket} ${write(count)}`).join(' · ')}</li>
+      </Panel>
       <Panel
         panel="broken"
         title={said().broken}

@@ -1,7 +1,13 @@
 import type { RuleId } from '../../../shared/judgement/rules';
 import { type Break, listBreaks } from '../../../shared/records/breaks';
 import type { ConsultationEvent } from '../../../shared/records/event';
-import type { ConsultationRecord, Ending, OverrideRecord } from '../../../shared/records/record';
+import { countMissedLooks, listOverruns, type Overrun } from '../../../shared/records/overruns';
+import type {
+  ConsultationRecord,
+  Ending,
+  OutcomeRecord,
+  OverrideRecord,
+} from '../../../shared/records/record';
 import { type DayRecords, nameDay } from './dayRecords';
 
 interface Whose {
@@ -33,13 +39,28 @@ export interface Told extends Whose {
     | { readonly of: 'open' };
 }
 
+/** A strand or a head that was let run past its time. */
+export interface Late extends Whose, Overrun {}
+
+/** How many looks of one client nobody made. */
+export interface Missed extends Whose {
+  readonly count: number;
+}
+
 export interface DayFindings {
+  /** What strands counted as, the best first. */
+  readonly outcomes: readonly { readonly grade: Grade; readonly count: number }[];
+  readonly late: readonly Late[];
+  readonly missed: readonly Missed[];
   readonly endings: readonly { readonly how: Ending; readonly count: number }[];
   readonly rules: readonly RuleCount[];
   readonly lifted: readonly Lifted[];
   readonly broken: readonly Broken[];
   readonly told: readonly Told[];
 }
+
+type Grade = OutcomeRecord['grade'];
+const grades: readonly Grade[] = ['sound', 'rough', 'gummy', 'broken'];
 
 type Entry = { readonly record: ConsultationRecord; readonly log: readonly ConsultationEvent[] };
 
@@ -72,9 +93,17 @@ const listRaised = ({ log }: Entry): readonly RuleId[] => [
  * it as the logs say, of what happened on this day; an entry that was corrected since stays in it.
  * Checked in tests/src/screens/day/dayFindings.test.tsx.
  */
-export function gatherFindings({ day, closed, open }: DayRecords): DayFindings {
+export function gatherFindings({ from, day, closed, open }: DayRecords, nowMs: number): DayFindings {
   const all: readonly Entry[] = [...closed, ...open];
-  const isToday = ({ atMs }: { readonly atMs: number }): boolean => nameDay(atMs) === day;
+  const isToday = ({ atMs }: { readonly atMs: number }): boolean =>
+    from <= nameDay(atMs) && nameDay(atMs) <= day;
+  const seen = all.flatMap(({ record }) =>
+    record.strands.flatMap(({ outcome }) => (outcome !== null && isToday(outcome) ? [outcome.grade] : [])),
+  );
+  const late = all.flatMap((entry) =>
+    listOverruns(entry.record, nowMs).map((overrun) => ({ ...whose(entry), ...overrun })),
+  );
+  const missed = all.map((entry) => ({ ...whose(entry), count: countMissedLooks(entry.record) }));
   const lifted = all.flatMap(listLifted).filter(isToday);
   const inOrder = <T extends { readonly atMs: number }>(list: readonly T[]): readonly T[] =>
     [...list].sort((one, other) => one.atMs - other.atMs);
@@ -86,6 +115,11 @@ export function gatherFindings({ day, closed, open }: DayRecords): DayFindings {
   });
   const hows = [...new Set(closed.map(({ how }) => how))];
   return {
+    outcomes: grades
+      .map((grade) => ({ grade, count: seen.filter((each) => each === grade).length }))
+      .filter(({ count }) => count > 0),
+    late: late.filter(({ dueAtMs }) => isToday({ atMs: dueAtMs })),
+    missed: missed.filter(({ count }) => count > 0),
     endings: hows.map((how) => ({ how, count: closed.filter((each) => each.how === how).length })),
     rules: [...new Set(lifted.map(({ rule }) => rule))].map(countOf),
     lifted: inOrder(lifted),

@@ -22,7 +22,9 @@ interface DayEntry {
 
 /** The records of one day as they are handed out. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
 export interface DayRecords {
-  readonly v: 1;
+  readonly v: 2;
+  /** The first day, and the last: the same where it is one. */
+  readonly from: string;
   readonly day: string;
   readonly closed: readonly (DayEntry & Pick<ClosedRecord, 'how' | 'endedAtMs'>)[];
   readonly open: readonly DayEntry[];
@@ -32,39 +34,53 @@ export interface DayRecords {
   readonly unread: readonly ClosedRecord[];
 }
 
+/** So many days back from this moment, at the same time of day. */
+export function goBackDays(atMs: number, days: number): number {
+  const at = new Date(atMs);
+  at.setDate(at.getDate() - days);
+  return at.getTime();
+}
+
 /**
- * What closed today, in the order of closing, and all that is still open, whenever it was begun. A record that is not
- * in both copies yet is still open.
+ * What closed on this day, or on the `days` up to it, in the order of closing; and, up to today, all that is still open,
+ * whenever it was begun. A record that is not in both copies yet is still open.
  */
 export function gatherDay(
   state: Pick<StationState, 'open' | 'closed' | 'skinTests'>,
   nowMs: number,
+  { back = 0, days = 1 }: { readonly back?: number; readonly days?: number } = {},
 ): DayRecords {
-  const day = nameDay(nowMs);
-  const today = state.closed
-    .filter(({ id, endedAtMs }) => nameDay(endedAtMs) === day && !state.open.has(id))
+  const day = nameDay(goBackDays(nowMs, back));
+  const from = nameDay(goBackDays(nowMs, back + days - 1));
+  const isOf = (atMs: number): boolean => from <= nameDay(atMs) && nameDay(atMs) <= day;
+  const closedThen = state.closed
+    .filter(({ id, endedAtMs }) => isOf(endedAtMs) && !state.open.has(id))
     .map((closed) => ({ closed, log: parseClosedLog(closed) }));
   return {
-    v: 1,
+    v: 2,
+    from,
     day,
-    closed: today.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
+    closed: closedThen.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
       log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
     ),
-    open: [...state.open.values()].map(({ record, log }) => ({
+    open: (back === 0 ? [...state.open.values()] : []).map(({ record, log }) => ({
       record: noteMissedLooks(record, nowMs),
       log,
     })),
-    skinTests: state.skinTests.filter(({ newestAtMs }) => nameDay(newestAtMs) === day),
-    unread: today.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
+    skinTests: state.skinTests.filter(({ newestAtMs }) => isOf(newestAtMs)),
+    unread: closedThen.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
   };
 }
 
 /** Under which name is the day handed out? No client stands in it. */
 export const nameDayFile = (
-  day: string,
+  { from, day }: Pick<DayRecords, 'from' | 'day'>,
   isDemo: boolean,
   kind: 'json' | 'csv' | 'schema.json' = 'json',
-): string => `strandproof-${isDemo ? 'demo-' : ''}day-${day}.${kind}`;
+): string => {
+  const days = from === day ? `day-${day}` : `days-${from}-to-${day}`;
+  return `strandproof-${isDemo ? 'demo-' : ''}${days}.${kind}`;
+};
 
 /** The day as text: plain JSON, indented so that it can be read; a day of the invented salon says first that it is one. */
 export const writeDay = (records: DayRecords, isDemo: boolean): string =>

@@ -1,3 +1,4 @@
+import type { HoldsDay } from '../../../shared/records/holdsDay';
 import type { Ending } from '../../../shared/records/record';
 import { sayCount } from './sayCount';
 
@@ -15,6 +16,22 @@ const sayHowMany = (count: string, thing: string): string =>
 
 export const day = {
   title: 'Today’s records',
+  titleOf: (day: string) => `Records of ${day}`,
+  titleFromTo: (from: string, to: string) => `Records, ${from} to ${to}`,
+  dayBefore: 'Day before',
+  dayAfter: 'Day after',
+  sevenDays: 'Seven days',
+  closedThen: 'Closed',
+  nothingClosedThen: 'Nothing closed then.',
+  outcomes: 'Strands',
+  nothingTested: 'No outcome recorded.',
+  outcomeCount: { sound: 'sound', rough: 'rough', gummy: 'gummy', broken: 'broke' },
+  late: 'Left on too long',
+  nothingLate: 'Nothing.',
+  lateOf: (ticket: string, what: string) => `${ticket} · ${what}`,
+  lateBy: (kind: 'strand' | 'head', zone: string) => `${kind === 'head' ? 'HEAD' : 'STRAND'} ${zone}`,
+  missed: 'Looks nobody made',
+  nothingMissed: 'None.',
   closed: 'Closed today',
   open: 'Still open',
   nothingClosed: 'Nothing closed yet today.',
@@ -25,6 +42,15 @@ export const day = {
   strands: (count: string) => sayHowMany(count, 'strand'),
   bowls: (count: string) => sayHowMany(count, 'bowl'),
   parked: 'parked',
+  carriesOver: 'may wait until another day',
+  /** What holds the end of the day: to be done before anybody goes home. */
+  holds: {
+    onHead: 'first: rinse her',
+    reaction: 'first: answer the reaction',
+    strandRuns: 'first: take the strand off',
+    bowlStands: 'first: use the bowl, or throw it away',
+    notWritten: 'over, record not written',
+  } satisfies Readonly<Record<HoldsDay, string>>,
   /** "Done 3", of all that closed today. */
   endingCount: (how: Ending, count: string) => `${endings[how]} ${count}`,
   broken: 'Strands that gave way',
@@ -42,7 +68,6 @@ export const day = {
   liftedOf: (lifted: string, stopped: string) => `lifted for ${lifted} of ${stopped} it stopped today`,
   badlyWritten: '· more than half: the rule may be written badly',
   liftedFor: (ticket: string, by: string, time: string) => `${ticket} · ${by} · ${time}`,
-  notWritten: 'over, record not written',
   unread: (count: string) => `Records that cannot be read here: ${count}. The file holds them as they are.`,
   download: 'Save the day as a file',
   downloadTable: 'Save as a table',

@@ -9,6 +9,7 @@ import { type Played, playUntil, playUntilConfirmed, tap } from '../playStory';
 const find = (consultation: Consultation, nowMs: number) =>
   gatherFindings(
     gatherDay({ open: new Map([[consultation.id, consultation]]), closed: [], skinTests: [] }, nowMs),
+    nowMs,
   );
 
 const say = (played: Played, ...raws: readonly RawEvent[]): Played =>
@@ -17,7 +18,10 @@ const say = (played: Played, ...raws: readonly RawEvent[]): Played =>
 describe('what of the day is looked at again', () => {
   it('is nothing on a day that went well', () => {
     const { consultation, atMs } = playUntilConfirmed('client');
-    expect(find(consultation, atMs)).toEqual({ endings: [], rules: [], lifted: [], broken: [], told: [] });
+    expect(find(consultation, atMs)).toEqual({
+      ...{ endings: [], rules: [], lifted: [], broken: [], told: [] },
+      ...{ outcomes: [], late: [], missed: [] },
+    });
   });
 
   it('names a strand that broke, with its mix, and once', () => {
@@ -25,6 +29,30 @@ describe('what of the day is looked at again', () => {
     expect(find(consultation, atMs).broken).toMatchObject([
       { ticket: 'Q.F.', strand: 1, zone: 'ends', mix: { line: 'Sandbar powder' }, how: 'broken' },
     ]);
+  });
+
+  it('counts what strands came to, the best first', () => {
+    const { consultation, atMs } = playUntil('DECIDED');
+    const grades = consultation.record.strands.map(({ outcome }) => outcome?.grade);
+    expect(find(consultation, atMs).outcomes).toEqual(
+      ['sound', 'rough', 'gummy', 'broken']
+        .map((grade) => ({ grade, count: grades.filter((each) => each === grade).length }))
+        .filter(({ count }) => count > 0),
+    );
+    expect(grades.length).toBe(2);
+  });
+
+  it('names who was left on too long, by how much, and how many looks nobody made', () => {
+    const { consultation, atMs } = playUntil('BOWL_APPLIED');
+    const [clock] = consultation.record.clocks.filter(({ kind }) => kind === 'head');
+    const dueInMs = (clock?.dueAtMs ?? 0) - atMs;
+    expect(find(consultation, atMs + dueInMs + 179_000).late).toEqual([]);
+    const found = find(consultation, atMs + dueInMs + 240_000);
+    expect(found.late).toMatchObject([{ ticket: 'Q.F.', kind: 'head', zone: 'lengths', overMs: 240_000 }]);
+    // A look every 3 min on suspect hair (common practice, no source): seven or eight of 25 min, and some of its strands.
+    const [missed] = found.missed;
+    expect(missed?.ticket).toBe('Q.F.');
+    expect(missed?.count).toBeGreaterThan(find(consultation, atMs).missed[0]?.count ?? 0);
   });
 
   it('leaves out what was on another day', () => {

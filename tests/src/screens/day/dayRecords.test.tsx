@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { closeRecord } from '../../../../shared/records/closedRecord';
-import { gatherDay, nameDay, nameDayFile, writeDay } from '../../../../src/screens/day/dayRecords';
+import {
+  gatherDay,
+  goBackDays,
+  nameDay,
+  nameDayFile,
+  writeDay,
+} from '../../../../src/screens/day/dayRecords';
 import { clear } from '../../../shared/records/skinTest/makeTest';
 import { playUntil } from '../playStory';
 
@@ -61,15 +67,40 @@ describe('the records of a day', () => {
   });
 });
 
+const oneDay = { from: '2026-03-02', day: '2026-03-02' };
+
+it('goes back by days of the wall, over the hour that is left out in spring', () => {
+  // St. John's, 8 March 2026: 02:00 becomes 03:00.
+  const monday = Date.UTC(2026, 2, 9, 4, 0);
+  expect([0, 1, 2].map((days) => nameDay(goBackDays(monday, days)))).toEqual([
+    '2026-03-09',
+    '2026-03-08',
+    '2026-03-07',
+  ]);
+});
+
+it('gathers an earlier day, or several, and what is open only up to today', () => {
+  const later = goBackDays(whole.atMs, -3);
+  expect(gatherDay(state, later, { back: 3 }).closed).toHaveLength(1);
+  expect(gatherDay(state, later, { back: 2 }).closed).toEqual([]);
+  expect(gatherDay(state, later, { days: 3 }).closed).toEqual([]);
+  expect(gatherDay(state, later, { days: 4 }).closed).toHaveLength(1);
+  expect(gatherDay(state, later, { days: 4 }).open).toHaveLength(1);
+  expect(gatherDay(state, later, { back: 1, days: 7 }).open).toEqual([]);
+});
+
 it('names the day by the wall clock of the salon, not by UTC, and no client in the file name', () => {
   // St. John's is 3 h 30 min behind UTC in winter: 02:00 UTC is still the evening before.
   expect(nameDay(Date.UTC(2026, 2, 3, 2, 0))).toBe('2026-03-02');
-  expect(nameDayFile('2026-03-02', false)).toBe('strandproof-day-2026-03-02.json');
+  expect(nameDayFile(oneDay, false)).toBe('strandproof-day-2026-03-02.json');
+  expect(nameDayFile({ ...oneDay, from: '2026-02-24' }, false, 'csv')).toBe(
+    'strandproof-days-2026-02-24-to-2026-03-02.csv',
+  );
 });
 
 it('is handed out as a demo where it is one, in its name and in its text', () => {
   const records = gatherDay({ open: new Map(), closed: [], skinTests: [] }, Date.UTC(2026, 2, 3, 12));
-  expect(nameDayFile('2026-03-02', true)).toBe('strandproof-demo-day-2026-03-02.json');
-  expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 1 });
+  expect(nameDayFile(oneDay, true)).toBe('strandproof-demo-day-2026-03-02.json');
+  expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 2 });
   expect(JSON.parse(writeDay(records, false))).not.toHaveProperty('demo');
 });

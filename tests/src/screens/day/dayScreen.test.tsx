@@ -57,3 +57,28 @@ it('says that a closed record cannot be read any more, and that it is handed out
     'Records that cannot be read here: 1.',
   );
 });
+
+it('goes back a day and forth again, says which, and to seven days and back', () => {
+  const whole = playUntil('whole').consultation;
+  const closed = closeRecord(whole.record, whole.log);
+  if (closed === null) throw new Error('the story did not close');
+  const shown = showDay([{ ...closed, id: 'other', endedAtMs: atMs - 24 * 3_600_000 }]);
+  const press = (act: string) => shown.container.querySelector<HTMLElement>(`[data-act="${act}"]`)?.click();
+  const closedRows = () => shown.container.querySelectorAll('[data-panel=closed] [data-record]').length;
+  const title = () => shown.container.querySelector('h1')?.textContent;
+  expect([closedRows(), title()]).toEqual([0, 'Today’s records']);
+  expect(shown.container.querySelector<HTMLButtonElement>('[data-act="day-after"]')?.disabled).toBe(true);
+  press('day-before');
+  expect([closedRows(), shown.row()]).toEqual([1, null]);
+  expect(title()).toMatch(/^Records of /);
+  press('day-after');
+  press('day-week');
+  expect(closedRows()).toBe(1);
+  expect(title()).toMatch(/^Records, .+ to .+/);
+  press('day-week');
+  expect([closedRows(), title()]).toEqual([0, 'Today’s records']);
+});
+
+it('says of each that is open what holds the end of the day', () => {
+  expect(showDay().row()?.textContent).toContain('first: take the strand off');
+});
