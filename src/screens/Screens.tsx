@@ -200,6 +200,7 @@ export function Screens(props: {
                     nowMs={props.station.nowMs()}
                     save={(next) => props.station.saveSettings(who.by(), next)}
                     tablet={props.tablet}
+                    backup={props.station}
                     onBar={place.toBar}
                   />
                 </MayWriteProvider>

@@ -21,6 +21,8 @@ export interface StationInUse
     | 'changeSkinTest'
     | 'finishClosing'
     | 'saveSettings'
+    | 'backUp'
+    | 'bringIn'
     | 'dismiss'
   > {
   readonly state: Accessor<StationState>;
@@ -65,6 +67,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     store: openStore(edition),
     now: Date.now,
     makeId,
+    isDemo: edition === 'demo',
     readJumps: jumps,
     publish: (next) => {
       refresh();
@@ -133,6 +136,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     changeSkinTest: station.changeSkinTest,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
+    backUp: station.backUp,
+    bringIn: station.bringIn,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
     correctClocks: async (by) => {
       const corrected = await station.correctClocks(by, seenMs());

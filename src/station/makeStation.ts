@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { beginConsultation } from '../../machines/consultation/consultation';
+import { writeBackup } from '../../shared/records/backupFile';
 import { countJumpSince, isInDoubt } from '../../shared/records/clockJump';
 import { findLastTime } from '../../shared/records/findLastTime';
 import type { RawForm } from '../../shared/records/readForm';
@@ -7,6 +8,7 @@ import { defaultSettings, settingsSchema } from '../../shared/records/settings';
 import { accept, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
 import { makeBoard } from './board';
+import { planBringIn } from './bringIn';
 import { inheritsStop } from './inheritsStop';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
@@ -28,7 +30,7 @@ const findNamed = (closed: StationState['closed'], { ticket, lastTimeId }: RawFo
 
 /** The station without its screens. Nothing is shown that is not written to both copies. */
 export function makeStation(parts: StationParts): Station {
-  const { store, now } = parts;
+  const { store, now, isDemo = false } = parts;
   const queues = makeQueues();
   const board = makeBoard(parts.publish);
   const { note, show, read: readState } = board;
@@ -49,6 +51,12 @@ export function makeStation(parts: StationParts): Station {
     const read = readLogs(memory.logs());
     show({ settings: read.settings, open: read.open, closed: read.closed, skinTests: read.skinTests });
     return read;
+  }
+
+  /** What stopped half way is finished: skin tests that were read are cited, what ended is closed. */
+  async function finishOpen(): Promise<void> {
+    for (const { id } of readState().open.values()) await skinTests.settle(id);
+    for (const consultation of readState().open.values()) await close(consultation);
   }
 
   /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */
@@ -89,8 +97,7 @@ export function makeStation(parts: StationParts): Station {
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
       if (!isStoreThere) return show({ mode: 'noStore' });
       if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
-      for (const { id } of readState().open.values()) await skinTests.settle(id);
-      for (const consultation of readState().open.values()) await close(consultation);
+      await finishOpen();
       show({ mode: 'writing' });
     },
 
@@ -139,6 +146,31 @@ export function makeStation(parts: StationParts): Station {
       }
       return accept(undefined);
     },
+
+    backUp: () => writeBackup(memory.logs(), { madeAtMs: now(), isDemo }),
+
+    bringIn: (file) =>
+      enqueue(OPENING, async () => {
+        const plan = planBringIn(memory.logs(), readState().closed, file, {
+          nowMs: now(),
+          isDemo,
+        });
+        if (!plan.ok) return plan;
+        const { writings, ...broughtIn } = plan.value;
+        for (const writing of writings) {
+          if (writing.do === 'clear') await memory.remove(writing.log);
+          else {
+            const { log, entry } = writing;
+            const written = await queues.run(log, () => append(log, entry));
+            if (!written.ok) return written;
+          }
+        }
+        const came = showLogs();
+        note(...came.notices.filter(({ kind }) => kind === 'refusedLog'));
+        for (const { name, isNewer } of came.refused) await memory.setAside(name, isNewer);
+        await finishOpen();
+        return accept(broughtIn);
+      }),
 
     readLogs: memory.logs,
     readState,

@@ -6,6 +6,7 @@ import type { Result } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Store } from '../storage/store';
 import type { Logs } from '../storage/watcherChannel';
+import type { BroughtIn } from './bringIn';
 import type { Notice } from './notice';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
@@ -14,6 +15,8 @@ export interface StationParts {
   readonly store: Store;
   readonly now: () => number;
   readonly makeId: () => string;
+  /** Of the invented salon: nothing of it comes into another, nor the other way round. */
+  readonly isDemo?: boolean;
   readonly publish: (state: StationState) => void;
   /** What other windows are to hear; the store's own acknowledgements, in their order. */
   readonly onAcknowledged: (name: string, seq: number, entry: Json) => void;
@@ -52,6 +55,10 @@ export interface Station {
   correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
   /** A person says that this jump was no sleep: skin tests that were on have waited for so much less. */
   sayPutAhead(by: string, jump: ClockJump): Promise<Result<void, SubmitRefusal>>;
+  /** The whole station as one file, in pieces. */
+  backUp(): Generator<string, void>;
+  /** Brings a backup in: all of it or, where the store refuses, as far as it came; the same file again goes on from there. */
+  bringIn(file: string): Promise<Result<BroughtIn, SubmitRefusal>>;
   /** All that is held, by log: what a newly opened window asks for. */
   readLogs(): Logs;
   /** The newest published state. */

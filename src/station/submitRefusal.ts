@@ -1,3 +1,4 @@
+import type { BackupRefusal } from '../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../shared/records/conflict';
 import type { PutOnRefusal } from '../../shared/records/skinTest/citation';
 import type { SkinTestConflict } from '../../shared/records/skinTest/conflict';
@@ -16,5 +17,7 @@ export type SubmitRefusal =
   /** `ticket`: whose chair it is. */
   | { readonly kind: 'chairTaken'; readonly ticket: string }
   | { readonly kind: 'notWriting' }
+  /** A backup that is none, or not whole: nothing of it was used. */
+  | { readonly kind: 'backup'; readonly why: BackupRefusal }
   | { readonly kind: 'badSettings'; readonly path: string }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure };

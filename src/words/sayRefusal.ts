@@ -1,3 +1,4 @@
+import type { BackupRefusal } from '../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../shared/records/conflict';
 import type { FieldRefusal } from '../../shared/records/readForm';
 import { formatCountdown, formatQuantity } from '../../shared/units/format';
@@ -8,6 +9,7 @@ import type { Words } from './words';
 /** Everything the station may answer to a tap. The station's own refusals fit in here, or a screen does not compile. */
 export type AnyRefusal =
   | ClassifyRefusal
+  | { readonly kind: 'backup'; readonly why: BackupRefusal }
   | { readonly kind: 'chairTaken'; readonly ticket: string }
   | { readonly kind: 'skinTestTooEarly'; readonly readableAtMs: number }
   | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
@@ -60,6 +62,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return sayCarry(refusal.carry, words);
     case 'mixture':
       return words.refusals.mixture[refusal.mixture.code];
+    case 'backup':
+      return words.refusals.backup[refusal.why];
     case 'chairTaken':
       return words.refusals.chairTaken(refusal.ticket);
     case 'skinTestTooEarly':

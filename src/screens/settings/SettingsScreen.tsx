@@ -14,6 +14,7 @@ import { RulerPage } from '../ruler/RulerPage';
 import { RulerPanel } from '../ruler/RulerPanel';
 import { useRuler } from '../ruler/rulerInUse';
 import { showFirstRefused } from '../showFirstRefused';
+import { Backup, type BackupInUse } from './Backup';
 import { createEditing, type SettingsInUse } from './editing';
 import { SettingsTiles } from './SettingsTiles';
 import { SprayPage } from './SprayPage';
@@ -21,7 +22,7 @@ import { SprayWay } from './SprayWay';
 import './settings.css';
 import { askInRows } from './settingsDraft';
 import { createSettingsPlace } from './settingsPlace';
-import { pickSection, type SettingsSection } from './settingsSections';
+import { isSection, pickSection, type SettingsSection } from './settingsSections';
 import { findSettingsWords } from './settingsWords';
 import { nameSpray } from './sprayRow';
 import { WarmthTrial } from './WarmthTrial';
@@ -31,6 +32,7 @@ export function SettingsScreen(
   props: SettingsInUse & {
     readonly onBar: () => void;
     readonly tablet?: TabletInUse | undefined;
+    readonly backup?: BackupInUse | undefined;
   },
 ) {
   const words = useWords();
@@ -43,7 +45,7 @@ export function SettingsScreen(
   const asked = createMemo(() => findSettingsWords(words, props.inForce.units));
   const section = createMemo((): SettingsSection | null => {
     const { at } = place.page();
-    return at === 'all' || at === 'tablet' || at === 'ruler' || at === 'spray' || at === 'trial' ? null : at;
+    return isSection(at) ? at : null;
   });
   const formHere = createMemo(() => {
     const here = section();
@@ -56,7 +58,9 @@ export function SettingsScreen(
     const here = section();
     if (row !== null) return said().sectionTitle(nameRow(row));
     if (here !== null) return said().sectionTitle(said().sections[here]);
-    return place.page().at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
+    const { at } = place.page();
+    if (at === 'backup') return said().sectionTitle(said().backup.title);
+    return at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
   const sayTablet = () => {
     if (props.tablet === undefined) return null;
@@ -84,6 +88,7 @@ export function SettingsScreen(
               raw={editing.draft.raw()}
               units={props.inForce.units}
               tablet={sayTablet()}
+              hasBackup={props.backup !== undefined}
               onOpen={place.toSection}
             />
             <Caution kind="plain">
@@ -97,6 +102,9 @@ export function SettingsScreen(
                 <RulerPanel units={props.inForce.units} onSet={place.toRuler} />
               </div>
             )}
+          </Match>
+          <Match when={place.page().at === 'backup' && props.backup}>
+            {(backup) => <Backup backup={backup()} units={props.inForce.units} nowMs={props.nowMs} />}
           </Match>
           <Match when={spray() !== null}>
             <SprayPage
@@ -135,7 +143,7 @@ export function SettingsScreen(
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <Show when={section() !== null || place.page().at === 'tablet'}>
+        <Show when={section() !== null || place.page().at === 'tablet' || place.page().at === 'backup'}>
           <BigButton act="all-settings" isWay onPress={place.toAll}>
             {said().all}
           </BigButton>
@@ -145,9 +153,11 @@ export function SettingsScreen(
             {said().toShelf}
           </BigButton>
         </Show>
-        <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
-          {said().save}
-        </BigButton>
+        <Show when={place.page().at !== 'backup'}>
+          <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
+            {said().save}
+          </BigButton>
+        </Show>
       </PageActions>
     </main>
   );

@@ -20,7 +20,9 @@ export function SettingsTiles(props: {
   readonly units: UnitSettings;
   /** Sound and screen, in a few words; null where this tablet has neither. */
   readonly tablet: string | null;
-  readonly onOpen: (section: SettingsSection | 'tablet') => void;
+  /** The whole station can be saved and brought in. */
+  readonly hasBackup: boolean;
+  readonly onOpen: (section: SettingsSection | 'tablet' | 'backup') => void;
 }) {
   const words = useWords();
   const said = () => words.settings;
@@ -70,6 +72,19 @@ export function SettingsTiles(props: {
           >
             <strong>{words.tablet.title}</strong>
             <span>{props.tablet}</span>
+          </button>
+        </li>
+      )}
+      {props.hasBackup && (
+        <li>
+          <button
+            type="button"
+            class="settings-tile"
+            data-act="section-backup"
+            onClick={() => props.onOpen('backup')}
+          >
+            <strong>{said().backup.title}</strong>
+            <span>{said().backup.tile}</span>
           </button>
         </li>
       )}

@@ -19,6 +19,9 @@ export type SettingsSection = keyof typeof settingsSections;
 
 const sections = Object.keys(settingsSections) as readonly SettingsSection[];
 
+/** Is this page one topic of the settings? */
+export const isSection = (at: string): at is SettingsSection => at in settingsSections;
+
 /** On which page does this question stand? A path of a list, as "staff.2.name", by its first part. */
 export function findSection(path: string): SettingsSection | null {
   const [name] = path.split('.');

@@ -1,6 +1,7 @@
 import type { MixtureRefusal } from '../../../shared/judgement/mixture';
 import type { NewThing } from '../../../shared/judgement/news';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import type { BackupRefusal } from '../../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../../shared/records/conflict';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import { figures } from './figures';
@@ -61,6 +62,28 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   notTheParts: () => 'Not the parts that were ordered. Weigh it in again.',
   madeStronger: () => 'Stronger than was ordered. Add of the weaker bottle, or weigh it in again.',
   hasBadSigns: () => 'It weakened, broke, or was recorded as worse than sound. Record its outcome.',
+};
+
+/** A file that is not brought in: nothing here was changed. */
+const backup: Readonly<Record<BackupRefusal, RefusalWords>> = {
+  notRead: {
+    what: 'That file cannot be read.',
+    clears: 'Nothing was changed. Is it still there? Choose it again.',
+  },
+  anotherProgram: {
+    what: 'That is no backup of this station.',
+    clears: 'Nothing was changed. Choose a file that “Save the station” made.',
+  },
+  invented: {
+    what: 'That backup is of another kind of salon: one of the two is the invented one.',
+    clears: 'Nothing was changed. Leave the demo, or go into it, and choose the file there.',
+  },
+  cutOff: { what: 'That backup ends too early.', clears: 'Nothing was changed. Save or copy it again.' },
+  damaged: { what: 'That backup is damaged.', clears: 'Nothing was changed. Save or copy it again.' },
+  newer: {
+    what: 'That backup is of a newer edition of the station.',
+    clears: 'Nothing was changed. Bring this tablet up to date first.',
+  },
 };
 
 const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
@@ -275,6 +298,7 @@ export const refusals = {
   },
   notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
+  backup,
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
   notSaved: {
     what: 'Not saved to both copies.',

@@ -111,6 +111,23 @@ const ranges = {
 };
 
 export const settings = {
+  backup: {
+    title: 'Backup and move',
+    tile: 'Save the whole station to a file, or bring one in',
+    saveTitle: 'Save',
+    saveHint: 'Every client, test and setting of this station in one file.',
+    save: 'Save the station',
+    bringTitle: 'Bring in',
+    bringHint:
+      'Onto an empty station all of it comes. Beside what is here only closed records are added; nothing is taken away.',
+    bring: 'Choose a file',
+    moved: (closed: string) => `All of it is here, closed records: ${closed}.`,
+    added: (added: string, same: string) => `New records: ${added}. Here already: ${same}.`,
+    differing: (count: string, which: string) =>
+      `Told otherwise in the file: ${count} (${which}). Both are kept, the longer one is shown.`,
+    ahead: (count: string) => `Ended after today, left out: ${count}.`,
+    care: 'The file names clients by ticket: keep it where only staff can read it. Once a station has moved, put the old tablet away: a client who is open is at one station.',
+  },
   ranges,
   questions,
   title: 'Settings',

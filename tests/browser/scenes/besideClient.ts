@@ -379,7 +379,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       ...Object.fromEntries(
-        [...sections, 'tablet'].map((section) => [
+        [...sections, 'tablet', 'backup'].map((section) => [
           section,
           scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
             await toSettings(hand);

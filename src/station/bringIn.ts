@@ -1,0 +1,114 @@
+import * as v from 'valibot';
+import { type BackupLogs, readBackup } from '../../shared/records/backupFile';
+import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
+import { mergeClosed } from '../../shared/records/mergeClosed';
+import { accept, type Result, refuse } from '../../shared/result';
+import { msPerDay } from '../../shared/units/time';
+import type { Json } from '../storage/json';
+import { isLogName } from '../storage/logName';
+import type { Logs } from '../storage/watcherChannel';
+import { nameClosedLog, SETTINGS_LOG } from './readLogs';
+import type { SubmitRefusal } from './submitRefusal';
+
+/** What a file brought. */
+export interface BroughtIn {
+  /** The whole station moved here: everything of the file, open clients and settings too. */
+  readonly isMoved: boolean;
+  /** Closed records that are new here, or stand before ours. */
+  readonly added: number;
+  readonly same: number;
+  /** Held by both with other content: which. */
+  readonly differing: readonly string[];
+  /** Left out because they ended after today. */
+  readonly ahead: number;
+}
+
+/** One thing to be written, in this order: an entry to the end of a log, or a log that makes room first. */
+type Writing =
+  | { readonly do: 'append'; readonly log: string; readonly entry: Json }
+  | { readonly do: 'clear'; readonly log: string };
+
+interface BringIn extends BroughtIn {
+  readonly writings: readonly Writing[];
+}
+
+/** Both copies hold plain JSON: so is whatever was read of a file as JSON. */
+const toJson = (entry: unknown): Json => entry as Json;
+
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+/** Is all that this log holds the beginning of what the file has of it? */
+const isBeginning = (ours: readonly Json[], theirs: readonly unknown[]): boolean =>
+  ours.length <= theirs.length && ours.every((entry, index) => isSame(entry, theirs[index]));
+
+/** Settings as a new station writes them, which nobody ever saved. */
+const isUntouched = (entries: readonly Json[]): boolean =>
+  entries.length === 1 && !v.is(v.looseObject({ by: v.string() }), entries[0]);
+
+/**
+ * May the whole file come in? Where nothing is here that is not in it: a new station, or one whose power went while the
+ * same file was coming in.
+ */
+function mayMove(ours: Logs, theirs: BackupLogs): boolean {
+  return [...ours].every(
+    ([name, entries]) =>
+      isBeginning(entries, theirs.get(name) ?? []) || (name === SETTINGS_LOG && isUntouched(entries)),
+  );
+}
+
+/** Settings come first, since events name the edition they were judged under. */
+function planMove(ours: Logs, theirs: BackupLogs): readonly Writing[] {
+  const inOrder = [...theirs].sort(
+    ([one], [other]) => Number(other === SETTINGS_LOG) - Number(one === SETTINGS_LOG),
+  );
+  return inOrder.flatMap(([log, entries]): readonly Writing[] => {
+    const held = ours.get(log) ?? [];
+    const isKept = isBeginning(held, entries);
+    const rest = entries.slice(isKept ? held.length : 0);
+    const writings = rest.map((entry): Writing => ({ do: 'append', log, entry: toJson(entry) }));
+    return isKept ? writings : [{ do: 'clear', log }, ...writings];
+  });
+}
+
+const listClosed = (logs: BackupLogs): readonly ClosedRecord[] | null => {
+  const months = [...logs].filter(([name]) => name.startsWith('closed-'));
+  const records = months.flatMap(([, entries]) => entries.map(parseClosedRecord));
+  return records.every((record) => record !== null) ? records : null;
+};
+
+/**
+ * What is to be written so that this backup comes in? Onto a station that holds nothing else the whole of it; beside
+ * others its closed records alone, since an open client is at one station, and a skin test and an edition of the settings
+ * are judged where they were made. Nothing is taken of a file that does not read whole.
+ * Checked in tests/src/station/bringIn.test.ts.
+ */
+export function planBringIn(
+  ours: Logs,
+  closed: readonly ClosedRecord[],
+  file: string,
+  { nowMs, isDemo }: { readonly nowMs: number; readonly isDemo: boolean },
+): Result<BringIn, SubmitRefusal> {
+  const read = readBackup(file);
+  if (!read.ok) return refuse({ kind: 'backup', why: read.error });
+  const { logs, made } = read.value;
+  if (made.isDemo !== isDemo) return refuse({ kind: 'backup', why: 'invented' });
+  const theirs = listClosed(logs);
+  if (theirs === null || [...logs.keys()].some((name) => !isLogName(name))) {
+    return refuse({ kind: 'backup', why: 'damaged' });
+  }
+  if (mayMove(ours, logs)) {
+    const found = { isMoved: true, added: theirs.length, same: 0, differing: [], ahead: 0 };
+    return accept({ ...found, writings: planMove(ours, logs) });
+  }
+  // A tablet in another zone may be a day ahead, not more.
+  const inTime = theirs.filter(({ endedAtMs }) => endedAtMs <= nowMs + msPerDay);
+  const { added, same, differing } = mergeClosed(closed, inTime);
+  return accept({
+    ...{ isMoved: false, added: added.length, same, differing, ahead: theirs.length - inTime.length },
+    writings: added.map((record) => ({
+      do: 'append',
+      log: nameClosedLog(record.endedAtMs),
+      entry: toJson(record),
+    })),
+  });
+}
