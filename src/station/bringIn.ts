@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import { type BackupLogs, readBackup } from '../../shared/records/backupFile';
 import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
 import { mergeClosed } from '../../shared/records/mergeClosed';
@@ -41,18 +40,14 @@ const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) ==
 const isBeginning = (ours: readonly Json[], theirs: readonly unknown[]): boolean =>
   ours.length <= theirs.length && ours.every((entry, index) => isSame(entry, theirs[index]));
 
-/** Settings as a new station writes them, which nobody ever saved. */
-const isUntouched = (entries: readonly Json[]): boolean =>
-  entries.length === 1 && !v.is(v.looseObject({ by: v.string() }), entries[0]);
-
 /**
- * May the whole file come in? Where nothing is here that is not in it: a new station, or one whose power went while the
- * same file was coming in.
+ * May the whole file come in? Where nothing is here that is not in it: a station without a client, whose settings give
+ * way, or one whose power went while the same file was coming in.
  */
 function mayMove(ours: Logs, theirs: BackupLogs): boolean {
-  return [...ours].every(
-    ([name, entries]) =>
-      isBeginning(entries, theirs.get(name) ?? []) || (name === SETTINGS_LOG && isUntouched(entries)),
+  const hasSettingsAlone = [...ours.keys()].every((name) => name === SETTINGS_LOG);
+  return (
+    hasSettingsAlone || [...ours].every(([name, entries]) => isBeginning(entries, theirs.get(name) ?? []))
   );
 }
 

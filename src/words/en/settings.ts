@@ -119,7 +119,7 @@ export const settings = {
     save: 'Save the station',
     bringTitle: 'Bring in',
     bringHint:
-      'Onto an empty station all of it comes. Beside what is here only closed records are added; nothing is taken away.',
+      'Onto a station without clients all of it comes, settings too. Beside clients only closed records are added; nothing is taken away.',
     bring: 'Choose a file',
     moved: (closed: string) => `All of it is here, closed records: ${closed}.`,
     added: (added: string, same: string) => `New records: ${added}. Here already: ${same}.`,

@@ -56,6 +56,14 @@ describe('a station moved to another tablet', () => {
     expect(again.station.readState().notices).toEqual([]);
   });
 
+  it('takes the place of settings that were saved before any client came', async () => {
+    const old = await makeSalon();
+    const { station } = await startSalon(makeTablet());
+    await station.saveSettings('Juno', { ...salon, chairs: 3 });
+    expect(await bring(station, backUp(old.station))).toMatchObject({ isMoved: true });
+    expect(held(station)).toBe(held(old.station));
+  });
+
   it('is the same when the same file comes in once more', async () => {
     const old = await makeSalon();
     const { station } = await startStation(makeTablet());
