@@ -4,10 +4,13 @@ import { writeTableSchema } from '../../../shared/records/table/tableSchema';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
+import { Paper } from '../../parts/Paper';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
+import { whyNotPrint } from '../strandCard/whyNotPrint';
+import { DaySheet } from './DaySheet';
 import { gatherFindings } from './dayFindings';
 import { type DayRecords, gatherDay, goBackDays, nameDay, nameDayFile, writeDay } from './dayRecords';
 import { writeDayTable } from './dayTable';
@@ -56,6 +59,10 @@ export function Day(props: {
     if (holds !== null) return said().holds[holds];
     return record.parked === null ? said().carriesOver : said().parked;
   };
+
+  const whyNot = createMemo(() => whyNotPrint([...props.state.open.values()], props.nowMs, words, units()));
+  const sayEntry = (entry: DayRecords['open'][number]) =>
+    'how' in entry ? sayEnded(entry as DayRecords['closed'][number]) : sayOpen(entry);
 
   return (
     <main class="day-page" data-step="day">
@@ -120,6 +127,12 @@ export function Day(props: {
           </p>
         </Show>
         <p class="soft">{said().downloadHint}</p>
+        <p>
+          <button type="button" class="sheet-way" data-act="download-columns" onClick={downloadColumns}>
+            {said().downloadColumns}
+          </button>
+        </p>
+        <Show when={whyNot()}>{(why) => <p class="soft">{why()}</p>}</Show>
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>
         </p>
@@ -128,8 +141,8 @@ export function Day(props: {
         <BigButton act="bar" onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <BigButton act="download-columns" onPress={downloadColumns}>
-          {said().downloadColumns}
+        <BigButton act="print-day" isDisabled={whyNot() !== null} onPress={() => window.print()}>
+          {said().print}
         </BigButton>
         <BigButton act="download-table" onPress={downloadTable}>
           {said().downloadTable}
@@ -138,6 +151,16 @@ export function Day(props: {
           {said().download}
         </BigButton>
       </PageActions>
+      <Paper page="day-sheet">
+        <DaySheet
+          title={title()}
+          records={records()}
+          findings={findings()}
+          units={units()}
+          nowMs={props.nowMs}
+          sayState={sayEntry}
+        />
+      </Paper>
     </main>
   );
 }

@@ -74,5 +74,18 @@ export const day = {
   downloadColumns: 'Its key',
   downloadHint:
     'The file holds every record with every tap; the table (CSV) a row for each strand, look and bowl, and “Its key” says what each column means. They name clients by ticket: keep them where only staff can read them.',
+  print: 'Print',
+  sheet: {
+    client: 'Client',
+    state: 'Ended',
+    by: 'Who',
+    service: 'Wanted',
+    strands: 'Strands',
+    decision: 'Decided',
+    bowls: 'On the head',
+    missed: 'Looks missed',
+    printed: (when: string) => `printed ${when}`,
+    signed: 'Seen by: ______________________________',
+  },
   downloaded: (name: string) => `Saved as ${name}`,
 };
