@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { Form } from '../../../shared/records/form';
 import type { RawForm } from '../../../shared/records/readForm';
 import { formatQuantity } from '../../../shared/units/format';
@@ -49,45 +49,41 @@ export function SettingsTiles(props: {
     <ul class="settings-tiles">
       <For each={sections()}>
         {(section) => (
-          <li>
-            <button
-              type="button"
-              class="settings-tile"
-              data-act={`section-${section}`}
-              onClick={() => props.onOpen(section)}
-            >
-              <strong>{said().sections[section]}</strong>
-              <span>{summary(section)}</span>
-            </button>
-          </li>
+          <Tile
+            of={section}
+            name={said().sections[section]}
+            summary={summary(section)}
+            onOpen={props.onOpen}
+          />
         )}
       </For>
-      {props.tablet !== null && (
-        <li>
-          <button
-            type="button"
-            class="settings-tile"
-            data-act="section-tablet"
-            onClick={() => props.onOpen('tablet')}
-          >
-            <strong>{words.tablet.title}</strong>
-            <span>{props.tablet}</span>
-          </button>
-        </li>
-      )}
-      {props.hasBackup && (
-        <li>
-          <button
-            type="button"
-            class="settings-tile"
-            data-act="section-backup"
-            onClick={() => props.onOpen('backup')}
-          >
-            <strong>{said().backup.title}</strong>
-            <span>{said().backup.tile}</span>
-          </button>
-        </li>
-      )}
+      <Show when={props.tablet}>
+        {(tablet) => <Tile of="tablet" name={words.tablet.title} summary={tablet()} onOpen={props.onOpen} />}
+      </Show>
+      <Show when={props.hasBackup}>
+        <Tile of="backup" name={said().backup.title} summary={said().backup.tile} onOpen={props.onOpen} />
+      </Show>
     </ul>
+  );
+}
+
+function Tile<Page extends string>(props: {
+  readonly of: Page;
+  readonly name: string;
+  readonly summary: string;
+  readonly onOpen: (page: Page) => void;
+}) {
+  return (
+    <li>
+      <button
+        type="button"
+        class="settings-tile"
+        data-act={`section-${props.of}`}
+        onClick={() => props.onOpen(props.of)}
+      >
+        <strong>{props.name}</strong>
+        <span>{props.summary}</span>
+      </button>
+    </li>
   );
 }
