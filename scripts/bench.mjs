@@ -1,4 +1,5 @@
 // npm run bench -- profile
+// npm run bench -- export
 //
 // Runs tests/speed/NAME.bench.ts, each side in the same process one after the other, and prints their medians in
 // milliseconds and how many times as long each takes as the first. Not a test: nothing fails for being slow.

@@ -13,11 +13,11 @@ export const BOM = '\ufeff';
  * A text that a spreadsheet might run as a formula begins with one of these (published: OWASP, CSV Injection), some as
  * their full-width twins; and the mark itself, so that it can be told from one that was added.
  */
-const mayRun = /^[=+\-@\t\r\n'＝＋－＠]/;
+const mayRun: ReadonlySet<string> = new Set([...'=+-@\t\r\n＝＋－＠', "'"]);
 const SAFE = "'";
 
 const toSafe = (cell: Cell): Cell =>
-  typeof cell === 'string' && mayRun.test(cell) ? `${SAFE}${cell}` : cell;
+  typeof cell === 'string' && mayRun.has(cell.charAt(0)) ? `${SAFE}${cell}` : cell;
 
 /** The units that stand in a header: no column is a length. */
 export type FileUnits = Pick<UnitSettings, 'temperature' | 'mass'>;
