@@ -51,7 +51,14 @@ export function* writeBackup(logs: BackupLogs, made: Made): Generator<string, vo
  * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it.
  * `invented`: of the invented salon where this one is not, or the other way round.
  */
-export type BackupRefusal = 'notRead' | 'invented' | 'anotherProgram' | 'cutOff' | 'damaged' | 'newer';
+export type BackupRefusal =
+  | 'notRead'
+  | 'notEmpty'
+  | 'invented'
+  | 'anotherProgram'
+  | 'cutOff'
+  | 'damaged'
+  | 'newer';
 
 /** A line as JSON; undefined where it is none. */
 function parseLine(text: string): unknown {

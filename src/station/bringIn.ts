@@ -1,25 +1,15 @@
 import { type BackupLogs, readBackup } from '../../shared/records/backupFile';
 import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
-import { mergeClosed } from '../../shared/records/mergeClosed';
 import { accept, type Result, refuse } from '../../shared/result';
-import { msPerDay } from '../../shared/units/time';
 import type { Json } from '../storage/json';
 import { isLogName } from '../storage/logName';
 import type { Logs } from '../storage/watcherChannel';
-import { nameClosedLog, SETTINGS_LOG } from './readLogs';
+import { SETTINGS_LOG } from './readLogs';
 import type { SubmitRefusal } from './submitRefusal';
 
-/** What a file brought. */
+/** What a file brought: so many closed records, and everything beside them. */
 export interface BroughtIn {
-  /** The whole station moved here: everything of the file, open clients and settings too. */
-  readonly isMoved: boolean;
-  /** Closed records that are new here, or stand before ours. */
-  readonly added: number;
-  readonly same: number;
-  /** Held by both with other content: which. */
-  readonly differing: readonly string[];
-  /** Left out because they ended after today. */
-  readonly ahead: number;
+  readonly closed: number;
 }
 
 /** One thing to be written, in this order: an entry to the end of a log, or a log that makes room first. */
@@ -72,17 +62,11 @@ const listClosed = (logs: BackupLogs): readonly ClosedRecord[] | null => {
 };
 
 /**
- * What is to be written so that this backup comes in? Onto a station that holds nothing else the whole of it; beside
- * others its closed records alone, since an open client is at one station, and a skin test and an edition of the settings
- * are judged where they were made. Nothing is taken of a file that does not read whole.
+ * What is to be written so that this backup comes in? The whole of it, onto a station that holds nothing else: a stop or a
+ * reaction told at one of two stations must not be lost at the other, so beside clients nothing comes.
  * Checked in tests/src/station/bringIn.test.ts.
  */
-export function planBringIn(
-  ours: Logs,
-  closed: readonly ClosedRecord[],
-  file: string,
-  { nowMs, isDemo }: { readonly nowMs: number; readonly isDemo: boolean },
-): Result<BringIn, SubmitRefusal> {
+export function planBringIn(ours: Logs, file: string, isDemo: boolean): Result<BringIn, SubmitRefusal> {
   const read = readBackup(file);
   if (!read.ok) return refuse({ kind: 'backup', why: read.error });
   const { logs, made } = read.value;
@@ -92,18 +76,7 @@ export function planBringIn(
     return refuse({ kind: 'backup', why: 'damaged' });
   }
   if (mayMove(ours, logs)) {
-    const found = { isMoved: true, added: theirs.length, same: 0, differing: [], ahead: 0 };
-    return accept({ ...found, writings: planMove(ours, logs) });
+    return accept({ closed: theirs.length, writings: planMove(ours, logs) });
   }
-  // A tablet in another zone may be a day ahead, not more.
-  const inTime = theirs.filter(({ endedAtMs }) => endedAtMs <= nowMs + msPerDay);
-  const { added, same, differing } = mergeClosed(closed, inTime);
-  return accept({
-    ...{ isMoved: false, added: added.length, same, differing, ahead: theirs.length - inTime.length },
-    writings: added.map((record) => ({
-      do: 'append',
-      log: nameClosedLog(record.endedAtMs),
-      entry: toJson(record),
-    })),
-  });
+  return refuse({ kind: 'backup', why: 'notEmpty' });
 }

@@ -151,10 +151,7 @@ export function makeStation(parts: StationParts): Station {
 
     bringIn: (file) =>
       enqueue(OPENING, async () => {
-        const plan = planBringIn(memory.logs(), readState().closed, file, {
-          nowMs: now(),
-          isDemo,
-        });
+        const plan = planBringIn(memory.logs(), file, isDemo);
         if (!plan.ok) return plan;
         const { writings, ...broughtIn } = plan.value;
         for (const writing of writings) {

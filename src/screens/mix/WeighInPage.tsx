@@ -41,7 +41,13 @@ export function WeighInPage(
   const words = useWords();
   const said = () => words.mix.weighIn;
   const count = () => props.mixture.shades.length;
-  const kind = `${props.mixture.shades.length}-${props.bottles === null ? 1 : 2}`;
+  /** What was poured is of these very things: another bottle or shade begins anew. */
+  const kind = JSON.stringify([
+    props.mixture.shades.map(({ shade }) => shade),
+    props.mixture.bottlePercent,
+    props.bottles?.strongPercent,
+    props.bottles?.weakPercent,
+  ]);
   const draft = createKeptDraft(`${props.name}/pours/${kind}`, {}, props.settings);
   const pouring = createMemo(() => computePouring(props.mixture, props.bottles, draft.raw(), props.settings));
   const state = () => {

@@ -55,12 +55,6 @@ export function Backup(props: {
       picker.value = '';
     }
   };
-  const sayBrought = ({ isMoved, added, same, differing, ahead }: BroughtIn): string =>
-    [
-      isMoved ? said().moved(write(added)) : said().added(write(added), write(same)),
-      ...(differing.length === 0 ? [] : [said().differing(write(differing.length), differing.join(', '))]),
-      ...(ahead === 0 ? [] : [said().ahead(write(ahead))]),
-    ].join(' ');
   return (
     <>
       <div class="columns">
@@ -88,7 +82,9 @@ export function Backup(props: {
             {said().bring}
           </BigButton>
           <p role="status">
-            <Show when={brought()}>{(what) => <strong data-brought>{sayBrought(what())}</strong>}</Show>
+            <Show when={brought()}>
+              {(what) => <strong data-brought>{said().moved(write(what().closed))}</strong>}
+            </Show>
           </p>
           <Refusal refusal={refusal()} />
         </section>

@@ -78,6 +78,10 @@ const backup: Readonly<Record<BackupRefusal, RefusalWords>> = {
     what: 'That backup is of another kind of salon: one of the two is the invented one.',
     clears: 'Nothing was changed. Leave the demo, or go into it, and choose the file there.',
   },
+  notEmpty: {
+    what: 'Clients are at this station: a backup comes onto one without.',
+    clears: 'Nothing was changed. Bring it in on a new tablet.',
+  },
   cutOff: { what: 'That backup ends too early.', clears: 'Nothing was changed. Save or copy it again.' },
   damaged: { what: 'That backup is damaged.', clears: 'Nothing was changed. Save or copy it again.' },
   newer: {

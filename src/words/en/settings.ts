@@ -118,14 +118,9 @@ export const settings = {
     saveHint: 'Every client, test and setting of this station in one file.',
     save: 'Save the station',
     bringTitle: 'Bring in',
-    bringHint:
-      'Onto a station without clients all of it comes, settings too. Beside clients only closed records are added; nothing is taken away.',
+    bringHint: 'Onto a station without clients: all of it comes, settings too. Beside clients nothing comes.',
     bring: 'Choose a file',
     moved: (closed: string) => `All of it is here, closed records: ${closed}.`,
-    added: (added: string, same: string) => `New records: ${added}. Here already: ${same}.`,
-    differing: (count: string, which: string) =>
-      `Told otherwise in the file: ${count} (${which}). Both are kept, the longer one is shown.`,
-    ahead: (count: string) => `Ended after today, left out: ${count}.`,
     care: 'The file names clients by ticket: keep it where only staff can read it. Once a station has moved, put the old tablet away: a client who is open is at one station.',
   },
   ranges,

@@ -7,7 +7,7 @@ import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
 import { settle } from '../bench';
 import { settings } from '../playStory';
 
-const found: BroughtIn = { isMoved: false, added: 3, same: 1, differing: [], ahead: 0 };
+const found: BroughtIn = { closed: 3 };
 
 function show(answer: Result<BroughtIn, SubmitRefusal>) {
   const files: string[] = [];
@@ -40,23 +40,10 @@ function show(answer: Result<BroughtIn, SubmitRefusal>) {
 }
 
 describe('bringing a file in', () => {
-  it('says how much was new, and how much was here', async () => {
+  it('says when all of it is here', async () => {
     const page = show(accept(found));
     await page.choose(new File(['a backup'], 'backup.txt'));
     expect(page.files).toEqual(['a backup']);
-    expect(page.text()).toContain('New records: 3. Here already: 1.');
-  });
-
-  it('names what is told otherwise, and counts what ended after today', async () => {
-    const page = show(accept({ ...found, differing: ['client0001'], ahead: 2 }));
-    await page.choose(new File(['a backup'], 'backup.txt'));
-    expect(page.text()).toContain('Told otherwise in the file: 1 (client0001).');
-    expect(page.text()).toContain('Ended after today, left out: 2.');
-  });
-
-  it('says when all of it is here', async () => {
-    const page = show(accept({ ...found, isMoved: true }));
-    await page.choose(new File(['a backup'], 'backup.txt'));
     expect(page.text()).toContain('All of it is here, closed records: 3.');
   });
 
