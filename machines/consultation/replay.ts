@@ -60,7 +60,7 @@ function saysOtherwise(
 ): boolean {
   const settings = find(event.settingsId);
   const isOlder = event.modelVersion < modelVersion;
-  const today = passDay(before.record, event.atMs);
+  const today = { ...passDay(before.record, event.atMs), modelVersion: event.modelVersion };
   const record = isOlder ? readAsOlder(today, event.modelVersion) : today;
   const said = (isOlder ? fillAsOlder(event) : event) as EventOf<EventType>;
   const inheritsStop = event.type === 'OPENED' && event.tokens.inherits;
