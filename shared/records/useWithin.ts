@@ -23,11 +23,12 @@ export const findUseWithinMin = (
   (modelVersion < beforeModel4.model ? beforeModel4.minutes : ASSUMED_USE_WITHIN_MIN);
 
 /**
- * Until when may this bowl be put on? In ms since 1970-01-01 UTC; exact. What is on by then stays for its own minutes.
+ * Until when may this bowl be put on? In ms since 1970-01-01 UTC; exact. From when developer met colour, which may be
+ * before it was called weighed. What is on by then stays for its own minutes.
  * Checked in tests/shared/records/useWithin.test.ts.
  */
 export const findUseByMs = (
-  { atMs, line }: Pick<BowlRecord, 'atMs' | 'line'>,
+  { atMs, line, mixedMinAgo = 0 }: Pick<BowlRecord, 'atMs' | 'line' | 'mixedMinAgo'>,
   settings: Settings,
   modelVersion = MODEL_VERSION,
-): number => atMs + findUseWithinMin(line, settings, modelVersion) * msPerMinute;
+): number => atMs + (findUseWithinMin(line, settings, modelVersion) - mixedMinAgo) * msPerMinute;

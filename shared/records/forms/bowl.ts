@@ -8,7 +8,8 @@ const zone = { kind: 'choice', options: zones } as const;
 /**
  * How the bowl was weighed, beside what was asked of the scale. `bottles`: the stronger and the weaker of two that make
  * the strength, none where one bottle has it. `weighed`: what the scale said of each, shades in their order and then the
- * developer or both bottles of it; none where nobody weighed item by item.
+ * developer or both bottles of it; none where nobody weighed item by item. `mixedMinAgo`: so long before it was called
+ * weighed the first developer went in, min.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside; what a bottle may be is judged with the bowl.
  */
 const scaleQuestions = {
@@ -26,6 +27,7 @@ const scaleQuestions = {
     max: 8,
     addedIn: 5,
   },
+  mixedMinAgo: { kind: 'number', field: { quantity: 'minutes', min: 0, max: 1440 }, or: 0, addedIn: 5 },
 } as const;
 
 /**

@@ -27,12 +27,22 @@ const BEFORE_MODEL_5_MIN = 5;
 export const findHeadLookMin = (record: Pick<ConsultationRecord, 'answers' | 'modelVersion'>): number =>
   record.modelVersion < 5 ? BEFORE_MODEL_5_MIN : Number(findLookEveryMin(judgeRisk(record)));
 
-const makeHeadClock = (id: string, bowl: BowlRecord, stamp: Stamp, lookMs: number): Clock => ({
+/** A short bowl is looked at too: at half its time, where its first look would fall on its end or after it. */
+const findFirstLookMs = ({ minutes }: BowlRecord, lookMs: number, modelVersion: number): number =>
+  modelVersion >= 5 && minutes * msPerMinute <= lookMs ? (minutes * msPerMinute) / 2 : lookMs;
+
+const makeHeadClock = (
+  id: string,
+  bowl: BowlRecord,
+  stamp: Stamp,
+  lookMs: number,
+  modelVersion: number,
+): Clock => ({
   id,
   kind: 'head',
   zone: bowl.zone,
   startedAtMs: stamp.atMs,
-  looks: { firstAfterMs: lookMs, everyMs: lookMs },
+  looks: { firstAfterMs: findFirstLookMs(bowl, lookMs, modelVersion), everyMs: lookMs },
   dueAtMs: stamp.atMs + bowl.minutes * msPerMinute,
   limitAtMs: stamp.atMs + bowl.maxMinutes * msPerMinute,
   lookedAtMs: [],
@@ -108,7 +118,10 @@ export const bowlReducers = {
     const clock = `head-${payload.zone}-${record.bowls.length}`;
     return {
       bowls: changeBowl(record, payload.zone, { state: 'on', clock }),
-      clocks: [...record.clocks, makeHeadClock(clock, bowl, stamp, findHeadLookMin(record) * msPerMinute)],
+      clocks: [
+        ...record.clocks,
+        makeHeadClock(clock, bowl, stamp, findHeadLookMin(record) * msPerMinute, record.modelVersion),
+      ],
     };
   },
   BOWL_ALL_ON: (record, { payload }, { atMs }) => ({

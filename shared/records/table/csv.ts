@@ -67,7 +67,9 @@ function readCell(type: 'string' | 'number' | 'datetime', text: string): Cell | 
 
 /**
  * The rows of a CSV that this station wrote, and the units it was written in; nothing of a file that is another's, that
- * was cut off, or of which one cell does not read. Checked in tests/shared/records/table/csv.test.ts.
+ * was cut off within a line, or of which one cell does not read. One that ends with a whole line is taken as whole: RFC
+ * 4180 has no place for how many lines there are, so what has to be whole is handed over as a backup.
+ * Checked in tests/shared/records/table/csv.test.ts.
  */
 export function readCsv(
   file: string,

@@ -1,5 +1,7 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { areRootsToCome } from '../../../shared/judgement/rootsLast';
+import type { BowlRecord } from '../../../shared/records/record';
+import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -79,6 +81,22 @@ function Head(
   const running = () =>
     props.view.on.map(({ bowl, clock }) => ({ zone: bowl.zone, clock, strandNumber: null }));
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
+  const useByMs = (bowl: BowlRecord) => findUseByMs(bowl, props.settings);
+  /** The roots are still bare, and there is time for them and a mix that is fresh enough. */
+  const mayTakeRoots = (bowl: BowlRecord, { phase }: BowlOnHead['reading']) =>
+    (phase === 'running' || phase === 'lookDue') && props.nowMs <= useByMs(bowl);
+  const sayRoots = (bowl: BowlRecord, reading: BowlOnHead['reading']): readonly string[] => {
+    if (!areRootsToCome(answers(), bowl)) return [];
+    return [
+      mayTakeRoots(bowl, reading)
+        ? words.colourOn.rootsToCome(words.moments.time(useByMs(bowl)))
+        : words.colourOn.rootsTooLate,
+    ];
+  };
+  const mayTellAllOn = ({ bowl, reading }: BowlOnHead) =>
+    bowl.allOnAtMs === null &&
+    reading.phase !== 'over' &&
+    (!areRootsToCome(answers(), bowl) || mayTakeRoots(bowl, reading));
   /** When it was weighed and begun, with or without heat, and how often somebody looked. */
   const sayHead = ({ bowl, clock, reading }: BowlOnHead): readonly string[] => [
     [
@@ -86,7 +104,7 @@ function Head(
       words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
       ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
     ].join(', '),
-    ...(reading.phase !== 'over' && areRootsToCome(answers(), bowl) ? [words.colourOn.rootsToCome] : []),
+    ...sayRoots(bowl, reading),
     bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
     ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
     words.colourOn.lookedTimes(write(bowl.looks.length)),
@@ -135,7 +153,7 @@ function Head(
             units={props.settings.units}
           >
             <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
-            <Show when={one().bowl.allOnAtMs === null && one().reading.phase !== 'over'}>
+            <Show when={mayTellAllOn(one())}>
               <BigButton act="all-on" onPress={() => void sayAllOn(one().bowl.zone)}>
                 {areRootsToCome(answers(), one().bowl) ? words.colourOn.rootsOn : words.colourOn.allOn}
               </BigButton>

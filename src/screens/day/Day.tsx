@@ -43,7 +43,11 @@ export function Day(props: {
   };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
-  const save = (kind: 'json' | 'csv' | 'schema.json', type: string, write: (today: DayRecords) => string) => {
+  const save = (
+    kind: 'json' | 'csv' | 'schema.json',
+    type: string,
+    write: (today: DayRecords) => string | Iterable<string>,
+  ) => {
     const today = gather();
     const name = nameDayFile(today, props.isDemo, kind);
     saveText(name, write(today), type);

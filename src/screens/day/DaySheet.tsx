@@ -1,9 +1,10 @@
 import { For, Show } from 'solid-js';
 import { countMissedLooks } from '../../../shared/records/overruns';
-import { formatPercent, formatQuantity } from '../../../shared/units/format';
+import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
+import { sayBottlesOf } from '../bottleAndBowl';
 import type { DayFindings } from './dayFindings';
 import type { DayRecords } from './dayRecords';
 import './daySheet.css';
@@ -45,10 +46,8 @@ export function DaySheet(props: {
   const sayBowls = ({ record }: Entry) =>
     record.bowls
       .filter(({ state }) => state === 'rinsed' || state === 'on')
-      .map(({ zone, line, developerPercent }) =>
-        [words.general.zones[zone], line, formatPercent(developerPercent, props.units, words.locale)].join(
-          ' ',
-        ),
+      .map((bowl) =>
+        [words.general.zones[bowl.zone], bowl.line, sayBottlesOf(bowl, words, props.units)].join(' '),
       )
       .join(', ');
   const sayMissed = ({ record }: Entry) => write(countMissedLooks(record));

@@ -19,9 +19,10 @@ export function writeMoment(atMs: number): string {
 
 /**
  * The day as a table that any spreadsheet opens: what closed and what is open, a row for each thing that was told or done.
- * In the station's units, marked as UTF-8, for which some spreadsheets ask.
+ * In the station's units, piece by piece, marked as UTF-8, for which some spreadsheets ask.
  */
-export function writeDayTable({ closed, open }: DayRecords, units: UnitSettings): string {
+export function* writeDayTable({ closed, open }: DayRecords, units: UnitSettings): Generator<string, void> {
   const rows = [...closed, ...open].flatMap(({ record }) => flatten(record, { units, writeMoment }));
-  return BOM + [...writeCsv(rows, units)].join('');
+  yield BOM;
+  yield* writeCsv(rows, units);
 }

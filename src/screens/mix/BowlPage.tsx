@@ -14,6 +14,7 @@ import { useWords } from '../../parts/useWords';
 import { sayFieldRefusal } from '../../words/sayRefusal';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
+import { createKeptDraft } from '../keptDraft';
 import { sayNotTested } from './skinTestOf';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
@@ -21,6 +22,7 @@ import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BowlBeside, BowlGrams } from './BowlGrams';
 import { computeBottles, computeBowl, draftBowl, listBeyond } from './bowlDraft';
+import { hasPours } from './pours';
 import { ThinningPage } from './ThinningPage';
 import { WeighInPage } from './WeighInPage';
 import { Limits } from './ZoneCard';
@@ -52,6 +54,8 @@ export function BowlPage(
   const initial = first.ok ? draftBowl(record, props.settings, first.value) : {};
   const name = `${props.consultation.id}/bowl/${props.zone}/${record.decision?.seq}/${record.bowls.length}`;
   const asked = createEventForm(props, whole, name, initial);
+  const pours = createKeptDraft(`${name}/pours`, {}, props.settings);
+  const isBegun = () => hasPours(pours.raw());
   const bowl = createMemo(() =>
     computeBowl(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),
   );
@@ -117,9 +121,23 @@ export function BowlPage(
               </BigButton>
             )}
           </Show>
-          <BigButton kind="primary" act="weigh" isDisabled={isRefused()} onPress={() => void weigh()}>
-            {sayWeighed()}
-          </BigButton>
+          <Show
+            when={isBegun()}
+            fallback={
+              <BigButton kind="primary" act="weigh" isDisabled={isRefused()} onPress={() => void weigh()}>
+                {sayWeighed()}
+              </BigButton>
+            }
+          >
+            <BigButton
+              kind="primary"
+              act="weigh-in"
+              isDisabled={isRefused()}
+              onPress={() => setAside('weighIn')}
+            >
+              {words.mix.weighIn.goOn}
+            </BigButton>
+          </Show>
         </>
       }
     >
@@ -149,14 +167,16 @@ export function BowlPage(
         </Show>
         <Show when={made()}>
           <div class="bowl-ways">
-            <BigButton
-              kind="quiet"
-              act="weigh-in"
-              isDisabled={isRefused()}
-              onPress={() => setAside('weighIn')}
-            >
-              {words.mix.weighIn.open}
-            </BigButton>
+            <Show when={!isBegun()}>
+              <BigButton
+                kind="quiet"
+                act="weigh-in"
+                isDisabled={isRefused()}
+                onPress={() => setAside('weighIn')}
+              >
+                {words.mix.weighIn.open}
+              </BigButton>
+            </Show>
             <BigButton kind="quiet" act="thin" onPress={() => setAside('thin')}>
               {words.mix.thin.open}
             </BigButton>
@@ -178,6 +198,7 @@ export function BowlPage(
             isUsed={two() !== null}
             onUse={(rows) => {
               asked.draft.set('bottles', rows);
+              asked.onChange('bottles', rows);
               close();
             }}
             onClose={close}
@@ -190,7 +211,7 @@ export function BowlPage(
             {...props}
             mixture={mixed()}
             bottles={two()}
-            name={name}
+            draft={pours}
             weighed={sayWeighed()}
             refusal={asked.refusal()}
             refused={asked.refusals()}

@@ -1,4 +1,4 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Mixture } from '../../../shared/judgement/mixture';
 import type { FieldRefusal, RawForm } from '../../../shared/records/readForm';
 import type { Zone } from '../../../shared/records/zones';
@@ -12,11 +12,11 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { sayFieldRefusal } from '../../words/sayRefusal';
 import type { TapRefusal } from '../explainRefusal';
-import { createKeptDraft } from '../keptDraft';
+import type { KeptDraft } from '../keptDraft';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import type { TwoBottles } from './bowlDraft';
-import { computePouring, pourQuestion, writeWeighed } from './pours';
+import { carryPours, computePouring, isOfDeveloper, nameThings, pourQuestion, writeWeighed } from './pours';
 
 /**
  * One thing after another onto the scale, each from zero: what it says is tapped or typed, and where too much went in the
@@ -27,8 +27,8 @@ export function WeighInPage(
     readonly zone: Zone;
     readonly mixture: Mixture;
     readonly bottles: TwoBottles | null;
-    /** The name of this bowl's drafts. */
-    readonly name: string;
+    /** What is in so far. */
+    readonly draft: KeptDraft;
     /** What the button says that calls it weighed. */
     readonly weighed: string;
     readonly refusal: TapRefusal | null;
@@ -41,18 +41,29 @@ export function WeighInPage(
   const words = useWords();
   const said = () => words.mix.weighIn;
   const count = () => props.mixture.shades.length;
-  /** What was poured is of these very things: another bottle or shade begins anew. */
-  const kind = JSON.stringify([
-    props.mixture.shades.map(({ shade }) => shade),
-    props.mixture.bottlePercent,
-    props.bottles?.strongPercent,
-    props.bottles?.weakPercent,
-  ]);
-  const draft = createKeptDraft(`${props.name}/pours/${kind}`, {}, props.settings);
+  const draft = props.draft;
+  const things = nameThings(props.mixture, props.bottles);
+  const carried = carryPours(draft.raw(), things);
+  const [isForeign, setIsForeign] = createSignal(!carried.ok);
+  const lay = (raw: RawForm) => {
+    draft.begin(raw);
+    draft.set('of', things);
+  };
+  if (carried.ok) lay(carried.value);
+  const beginAnew = () => {
+    lay({});
+    setIsForeign(false);
+  };
+  /** The first developer that goes in: from then on it is mixed. */
+  const notePour = (name: string) => {
+    if (isOfDeveloper(name, count()) && draft.raw().developerAtMs === undefined) {
+      draft.set('developerAtMs', props.nowMs);
+    }
+  };
   const pouring = createMemo(() => computePouring(props.mixture, props.bottles, draft.raw(), props.settings));
   const state = () => {
     const { read } = pouring();
-    return read.ok ? read.value : null;
+    return read.ok && !isForeign() ? read.value : null;
   };
   const isAllIn = () => state()?.next === null;
   const write = (grams: number) => formatMass(brand(grams), props.settings.units, words.locale);
@@ -94,12 +105,15 @@ export function WeighInPage(
   const totalIn = () => pouring().inG.reduce((sum, grams) => sum + grams, 0);
   const sayWrong = () => {
     const [first] = props.refused;
+    if (isForeign()) return said().foreign;
     if (state() === null) return said().tooMuch;
     if (isAllIn() && first !== undefined) return sayFieldRefusal(first, words, props.settings.units);
     return (state()?.grewBy ?? 1) > 1 ? said().grew : '';
   };
   const finish = async () => {
-    if (await props.onWeighed(writeWeighed(pouring().inG, count(), props.settings))) draft.drop();
+    const { inG } = pouring();
+    const weighed = writeWeighed(inG, count(), draft.raw(), props.settings, props.nowMs);
+    if (await props.onWeighed(weighed)) draft.drop();
   };
   return (
     <StepPage
@@ -119,7 +133,7 @@ export function WeighInPage(
           <Show
             when={state()}
             fallback={
-              <BigButton kind="primary" act="pour-anew" onPress={() => draft.begin({})}>
+              <BigButton kind="primary" act="pour-anew" onPress={beginAnew}>
                 {said().anew}
               </BigButton>
             }
@@ -140,6 +154,7 @@ export function WeighInPage(
         form={form()}
         words={asks()}
         draft={draft}
+        onChange={notePour}
         refusals={refusals()}
         units={props.settings.units}
         hasAgeLine={false}

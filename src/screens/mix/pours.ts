@@ -6,10 +6,11 @@ import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { RawForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
-import { type Result, refuse } from '../../../shared/result';
+import { accept, type Result, refuse } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { toGrams } from '../../../shared/units/mass';
 import { readNumber } from '../../../shared/units/numberField';
+import { msPerMinute } from '../../../shared/units/time';
 
 /** What the scale says after one pour, from zero. ASSUMED range: what one bowl may weigh. */
 export const pourQuestion = {
@@ -29,6 +30,52 @@ function listPours(raw: RawForm, item: number): readonly string[] {
     texts.push(text);
   }
 }
+
+/** How far a bowl is weighed in: its pours, of which things they were, and when the first developer went in. */
+interface Poured extends RawForm {
+  readonly of?: readonly string[];
+  readonly developerAtMs?: number;
+}
+
+/** What goes in, by what it is: a shade by its name, a developer by its strength. */
+export const nameThings = (
+  { shades, bottlePercent }: Mixture,
+  bottles: { readonly strongPercent: number; readonly weakPercent: number } | null,
+): readonly string[] => [
+  ...shades.map(({ shade }) => `shade ${shade}`),
+  ...(bottles === null ? [bottlePercent] : [bottles.strongPercent, bottles.weakPercent]).map(
+    (percent) => `bottle ${percent}`,
+  ),
+];
+
+/** Is anything in the bowl already? */
+export const hasPours = (raw: RawForm): boolean =>
+  Object.entries(raw).some(
+    ([name, text]) => name.startsWith('pour') && typeof text === 'string' && text !== '',
+  );
+
+/**
+ * The pours by their things, after the bowl was changed: each stays with what it was of, wherever that stands now. Refused
+ * where something is in that the bowl no longer asks for: it cannot be taken out, nor counted as something else.
+ */
+export function carryPours(raw: RawForm, things: readonly string[]): Result<RawForm, 'foreign'> {
+  const { of = things, developerAtMs } = raw as Poured;
+  const free = [...things.keys()];
+  const moved: Record<string, string> = {};
+  for (const [item, thing] of of.entries()) {
+    const texts = listPours(raw, item);
+    if (texts.length === 0) continue;
+    const at = free.findIndex((each) => things[each] === thing);
+    const [to] = at === -1 ? [] : free.splice(at, 1);
+    if (to === undefined) return refuse('foreign');
+    for (const [nth, text] of texts.entries()) moved[namePour(to, nth)] = text;
+  }
+  return accept({ ...moved, of: things, developerAtMs });
+}
+
+/** Is this pour, by its name, one of developer? */
+export const isOfDeveloper = (name: string, shades: number): boolean =>
+  Number(/^pour(\d+)-/.exec(name)?.[1] ?? -1) >= shades;
 
 /** A scale that speaks in ounces shows hundredths of one. common practice, no source. */
 const findStepG = ({ units, scaleStepG }: Settings): number =>
@@ -80,9 +127,21 @@ export function computePouring(
   return { inG, read, pours };
 }
 
-/** What is sent of a bowl that was weighed item by item: its colour is what went in of it. */
-export const writeWeighed = (inG: readonly number[], shades: number, { units }: Settings): RawForm => {
+/**
+ * What is sent of a bowl that was weighed item by item: its colour is what went in of it, and it was mixed when the first
+ * developer went in.
+ */
+export function writeWeighed(
+  inG: readonly number[],
+  shades: number,
+  raw: RawForm,
+  { units }: Settings,
+  nowMs: number,
+): RawForm {
   const colourG = inG.slice(0, shades).reduce((sum, grams) => sum + grams, 0);
   const weighed = inG.map((amountG) => ({ amountG }));
-  return writeForm({ colourG: bowlForm.colourG, weighed: bowlForm.weighed }, { colourG, weighed }, units);
-};
+  const { developerAtMs = nowMs } = raw as Poured;
+  const mixedMinAgo = Math.max(0, (nowMs - developerAtMs) / msPerMinute);
+  const form = { colourG: bowlForm.colourG, weighed: bowlForm.weighed, mixedMinAgo: bowlForm.mixedMinAgo };
+  return writeForm(form, { colourG, weighed, mixedMinAgo }, units);
+}

@@ -36,7 +36,7 @@ export function Backup(props: {
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
   const save = () => {
     const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
-    saveText(name, [...props.backup.backUp()].join(''), 'text/plain');
+    saveText(name, props.backup.backUp(), 'text/plain');
     setSavedAs(name);
   };
   const take = async (file: File | undefined) => {

@@ -13,7 +13,8 @@ export const colourOn = {
   toner: 'Toner, no heat',
   allOn: 'All on now',
   /** On hair nothing was ever done to. */
-  rootsToCome: 'Roots last: not on yet',
+  rootsToCome: (useBy: string) => `Roots last: on by ${useBy}`,
+  rootsTooLate: 'Roots not on, and too late',
   rootsOn: 'Roots on now: all on',
   /** Which time the clock counts. */
   fromBegun: 'The clock runs since it was begun.',

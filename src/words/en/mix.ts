@@ -31,6 +31,7 @@ const bowl: FormWords<typeof bowlForm> = {
     addRow: 'Add a part',
     removeRow: (row) => `Take out part ${row}`,
   },
+  mixedMinAgo: { ask: 'Mixed how long ago?' },
 };
 
 const thinning: Readonly<Record<ThinningRefusal | 'overHouseCeiling', string>> = {
@@ -141,6 +142,8 @@ export const mix = {
     inOf: (grams: string, total: string) => `${grams} of ${total} in`,
     grew: 'Too much went in: the rest grows with it.',
     tooMuch: 'More than a bowl holds. Throw it away.',
+    foreign: 'Something is in that this bowl no longer asks for. Throw it away.',
+    goOn: 'Go on weighing in',
     summary: 'In the bowl',
     anew: 'Begin anew',
     close: 'Back to the bowl',

@@ -27,4 +27,9 @@ describe('use by', () => {
     expect([3, 4].map((model) => findUseWithinMin('Gravel gloss', settings, model))).toEqual([60, 30]);
     expect([3, 4].map((model) => findUseWithinMin('Sandbar powder', settings, model))).toEqual([45, 45]);
   });
+
+  it('counts from when developer met colour, where that was before the bowl was called weighed', () => {
+    const bowl = { atMs: 3_600_000, line: 'Sandbar powder', mixedMinAgo: 20 };
+    expect(findUseByMs(bowl, settings)).toBe(3_600_000 + (45 - 20) * 60_000);
+  });
 });

@@ -80,7 +80,7 @@ describe('a CSV of the flat table', () => {
     expect(text).toContain('"two\r\nlines, ""quoted"""');
   });
 
-  it('that was cut off anywhere gives no row at all', () => {
+  it('that was cut off within a line gives no row at all', () => {
     const text = written([row({ ticket: 'Q.F.', words: 'a "word", and more' }), row({ by: 'Opal' })]);
     for (let length = 1; length < text.length; length += 1) {
       const cut = text.slice(0, length);

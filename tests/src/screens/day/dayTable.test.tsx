@@ -21,7 +21,7 @@ describe('the day as a table', () => {
   it('is read again as the rows of each record, what is open among them', () => {
     const half = playUntil('DECIDED');
     const state = { closed: [], open: new Map([['half', half.consultation]]), skinTests: [] };
-    const text = writeDayTable(gatherDay(state, half.atMs), settings.units);
+    const text = [...writeDayTable(gatherDay(state, half.atMs), settings.units)].join('');
     const read = readCsv(text);
     if (!read.ok) throw new Error(JSON.stringify(read.error));
     const { rows } = read.value;
@@ -35,7 +35,9 @@ describe('the day as a table', () => {
   });
 
   it('of a day with nobody is its header alone', () => {
-    const text = writeDayTable(gatherDay({ closed: [], open: new Map(), skinTests: [] }, 0), settings.units);
+    const text = [
+      ...writeDayTable(gatherDay({ closed: [], open: new Map(), skinTests: [] }, 0), settings.units),
+    ].join('');
     expect(readCsv(text)).toMatchObject({ ok: true, value: { rows: [] } });
   });
 });

@@ -2,13 +2,14 @@ import type { Component } from 'solid-js';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Mixture } from '../../../../shared/judgement/mixture';
 import type { BowlRecord } from '../../../../shared/records/record';
+import { findUseByMs } from '../../../../shared/records/useWithin';
 import { brand } from '../../../../shared/units/brand';
-import { dropDrafts } from '../../../../src/screens/keptDraft';
+import { createKeptDraft, dropDrafts } from '../../../../src/screens/keptDraft';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
 import { WeighInPage } from '../../../../src/screens/mix/WeighInPage';
 import type { StepProps } from '../../../../src/screens/stepProps';
 import { act, choose, hasAct, layOnBench, press, said, seen, settle, type } from '../bench';
-import { playUntil } from '../playStory';
+import { playUntil, settings } from '../playStory';
 
 afterEach(() => dropDrafts('story'));
 
@@ -114,13 +115,14 @@ describe('weighing in', () => {
       bottlePercent: brand(3),
       bowlPercent: brand(2),
     };
+    const draft = createKeptDraft('story/pours', {}, settings);
     const page: Component<StepProps> = (props) => (
       <WeighInPage
         {...props}
         zone="lengths"
         mixture={mixture}
         bottles={null}
-        name="story"
+        draft={draft}
         weighed="Weighed"
         refusal={null}
         refused={[{ path: 'weighed', code: 'notTheParts' }]}
@@ -144,6 +146,61 @@ describe('weighing in', () => {
     await toSummary();
     await press('weigh-in');
     expect(seen('[data-figure="in"]')).toBe('50 g of 150 g in');
+  });
+});
+
+describe('a bowl that is changed while something is in', () => {
+  const changeBottle = async (percent: string) => {
+    await press('weigh-in-close');
+    await choose('developerPercent', percent);
+    await toSummary();
+  };
+
+  it('is gone on with, and not called weighed as it was ordered', async () => {
+    await openWeighIn();
+    await choose('pour0-0', '50');
+    await press('weigh-in-close');
+    await toSummary();
+    expect(hasAct('weigh')).toBe(false);
+    expect(act('weigh-in').textContent).toBe('Go on weighing in');
+  });
+
+  it('keeps the colour that is in when another bottle is taken', async () => {
+    await openWeighIn();
+    await choose('pour0-0', '50');
+    await changeBottle('1.5');
+    await press('weigh-in');
+    expect(seen('[data-figure="in"]')).toBe('50 g of 150 g in');
+  });
+
+  it('counts no developer that is in as one of another strength: it is thrown away', async () => {
+    const bench = await openWeighIn();
+    await choose('pour1-0', '100');
+    await changeBottle('1.5');
+    await press('weigh-in');
+    expect(seen('[data-figure="grew"]')).toBe(
+      'Something is in that this bowl no longer asks for. Throw it away.',
+    );
+    expect(hasAct('weighed-in')).toBe(false);
+    await press('pour-anew');
+    expect(seen('[data-figure="in"]')).toBe('0 g of 150 g in');
+    expect(newest(bench)).toBe(undefined);
+  });
+
+  it('is too old so long after the first developer went in, not after it was called weighed', async () => {
+    const bench = await openWeighIn();
+    await choose('pour0-0', '50');
+    bench.pass(5 * 60_000);
+    await type('pour1-0', '60');
+    await tap('[data-act="pad-done"]');
+    bench.pass(12 * 60_000);
+    await choose('pour1-1', '40');
+    await press('weighed-in');
+    const bowl = newest(bench);
+    if (bowl === undefined) throw new Error('nothing was weighed');
+    expect(bowl.mixedMinAgo).toBe(12);
+    // Half an hour where the shelf names no figure. ASSUMED_USE_WITHIN_MIN.
+    expect((findUseByMs(bowl, { ...settings, shelf: [] }) - bowl.atMs) / 60_000).toBe(30 - 12);
   });
 });
 
