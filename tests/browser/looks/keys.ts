@@ -22,9 +22,10 @@ const MOST_STOPS = 150;
 
 /**
  * Does every control of this screen come by Tab, in the order in which it is read, with the focus in sight?
- * Goes once around. Of a group with one way in (tabindex −1 on the others) that one way is enough.
+ * Goes once around; once more where something came up on the way, such as what the station tells of itself. Of a group
+ * with one way in (tabindex −1 on the others) that one way is enough.
  */
-export async function walkKeys(page: Page): Promise<readonly Finding[]> {
+export async function walkKeys(page: Page, isAgain = false): Promise<readonly Finding[]> {
   const wanted = await page.evaluate(listControls);
   await page.evaluate(watchFocus);
   const most = Math.min(MOST_STOPS, wanted.length + 12);
@@ -33,6 +34,7 @@ export async function walkKeys(page: Page): Promise<readonly Finding[]> {
     if (await page.evaluate(isRoundDone)) break;
   }
   const stops = await page.evaluate(readStops);
+  if (!isAgain && stops.some(({ id }) => id === -1)) return walkKeys(page, true);
   const findings: Finding[] = [];
   const met = new Set(stops.map(({ id }) => id));
   for (const { id, name } of wanted) {
