@@ -35,6 +35,12 @@ function feelNow({ feltWet }: Facts, { tokens }: EventOf<'STRETCH_NOTED'>): Felt
   return tokens.springsBack && !wasWeak ? 'springsBack' : 'weak';
 }
 
+/** It stings: she reacts. It breaks: weak, whatever is felt after the rinse. */
+const lookAtHead = (facts: Facts, { tokens }: EventOf<'LOOKED'>): Partial<Facts> => ({
+  ...(tokens.stings && facts.care === 'calm' ? { care: 'suspected' as const } : {}),
+  ...(tokens.breaks === true ? feel(facts, tokens.zone, 'weak') : {}),
+});
+
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
   if (isUnderWay(strand)) return strand;
   if (!isPlanned) return 'notPlanned';
@@ -132,9 +138,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
           : {}),
       };
     case 'LOOKED':
-      return event.tokens.of === 'head' && event.tokens.stings && facts.care === 'calm'
-        ? { care: 'suspected' }
-        : {};
+      return event.tokens.of === 'head' ? lookAtHead(facts, event) : {};
     case 'REACTION_SUSPECTED':
       return { care: 'suspected' };
     case 'NO_REACTION':

@@ -125,7 +125,7 @@ export const guards = {
     const facts = passTime(context.facts, event);
     if (event.type !== 'CLOCK_EXTENDED') return false;
     const { isOnHead, hasWeakened = false } = event.tokens;
-    return isOnHead ? facts.decided !== null && isFree(facts) : !hasWeakened;
+    return !hasWeakened && (!isOnHead || (facts.decided !== null && isFree(facts)));
   },
   isRinsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed'),
   isSkinTestNote: ({ context, event }: Shown) =>

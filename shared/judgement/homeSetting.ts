@@ -34,10 +34,10 @@ export interface HomeSetting {
   readonly why: 'weak' | 'lower' | 'usual';
 }
 
-type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches'>;
+type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches' | 'bowls'>;
 
 /**
- * Did a strand come out worse than sound, weaken at a look, or the hair on the head not spring back after a rinse?
+ * Did a strand come out worse than sound, weaken at a look, or the hair on the head break, or not spring back after a rinse?
  * What was once seen or felt speaks against the hair, whichever mix it was and whatever sprang back later.
  */
 const hasShownWeak = (record: Felt): boolean =>

@@ -36,11 +36,11 @@ const countLooksBegun = (clock: Clock, nowMs: number): number => {
   return sinceFirstMs < 0 ? 0 : Math.floor(sinceFirstMs / clock.looks.everyMs) + 1;
 };
 
-/** In which intervals was looked? A look counts for the one it was made in, and none after the end. */
+/** In which intervals was looked? A look counts for the one it was made in, and none after the end, which a look may bring. */
 const listLooked = (clock: Clock): ReadonlySet<number> =>
   new Set(
     clock.lookedAtMs
-      .filter((lookMs) => lookMs < clock.dueAtMs)
+      .filter((lookMs) => lookMs <= clock.dueAtMs)
       .map((lookMs) => countLooksBegun(clock, lookMs)),
   );
 

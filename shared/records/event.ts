@@ -65,7 +65,12 @@ export interface TokensByType {
     /** Closed mixes of this zone that this one is no gentler than. */
     readonly closedBy: readonly string[];
   };
-  LOOKED: ZoneToken & { readonly of: 'strand' | 'head'; readonly stings: boolean };
+  LOOKED: ZoneToken & {
+    readonly of: 'strand' | 'head';
+    readonly stings: boolean;
+    /** The hair breaks on the head. Models before 5 did not ask it. */
+    readonly breaks?: boolean;
+  };
   STRAND_TAKEN_OFF: ZoneToken;
   STRAND_DISCARDED: ZoneToken;
   STRAND_BROKE: ZoneToken & { readonly mix: string };
@@ -107,7 +112,7 @@ export interface TokensByType {
   CLOCK_EXTENDED: {
     readonly isWithinLimit: boolean;
     readonly isOnHead: boolean;
-    /** The strand of this clock was stretchy at a look. Models before 3 did not say it. */
+    /** The hair of this clock was stretchy or breaking at a look. Models before 3 did not say it. */
     readonly hasWeakened?: boolean;
   };
   CLOCK_CORRECTED: None;

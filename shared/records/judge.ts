@@ -11,6 +11,7 @@ import { msPerMinute } from '../units/time';
 import type { EventType, PayloadOf, TimeTokens, TokensByType } from './event';
 import type { Answers } from './forms/asked';
 import { findSigns, gradeOutcome } from './gradeOutcome';
+import { hasWeakenedOnHead } from './headLooks';
 import type { LastTime } from './lastTime';
 import { isAnotherDay } from './passedDay';
 import { formHistoryKey, formPlanKey } from './planKey';
@@ -84,7 +85,12 @@ const judges: Judges = {
     mix: formMixKey(payload),
     closedBy: listClosedMixes(record, payload),
   }),
-  LOOKED: (_record, { of, zone, stinging }) => ({ of, zone, stings: stinging === 'yes' }),
+  LOOKED: (_record, { of, zone, stinging, hair }) => ({
+    of,
+    zone,
+    stings: stinging === 'yes',
+    breaks: hair === 'breaking',
+  }),
   STRAND_TAKEN_OFF: zoneOnly,
   STRAND_DISCARDED: zoneOnly,
   STRAND_BROKE: (record, { zone }) => ({ zone, mix: mixOf(record, zone) }),
@@ -140,7 +146,7 @@ const judges: Judges = {
     const strand = record.strands.find((each) => each.clock === running?.id);
     return {
       isOnHead: running?.kind === 'head',
-      hasWeakened: findSigns(strand).hasWeakened,
+      hasWeakened: findSigns(strand).hasWeakened || hasWeakenedOnHead(record, clock),
       isWithinLimit:
         running !== undefined &&
         atMs < running.limitAtMs &&

@@ -32,7 +32,7 @@ const entries = {
   INCOMPATIBILITY_STARTED: nothing,
   INCOMPATIBILITY_READ: { reacted: v.boolean() },
   STRAND_STARTED: { zone, mix, closedBy: v.array(mix) },
-  LOOKED: { zone, of: v.picklist(['strand', 'head']), stings: v.boolean() },
+  LOOKED: { zone, of: v.picklist(['strand', 'head']), stings: v.boolean(), breaks: v.optional(v.boolean()) },
   STRAND_TAKEN_OFF: zoneOnly,
   STRAND_DISCARDED: zoneOnly,
   STRAND_BROKE: { zone, mix },

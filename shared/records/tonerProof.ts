@@ -1,5 +1,6 @@
 import type { StretchAnswers } from './forms/bowl';
-import type { ConsultationRecord, StretchRecord } from './record';
+import { findBreakOnHead } from './headLooks';
+import type { BowlRecord, ConsultationRecord, StretchRecord } from './record';
 import type { Zone } from './zones';
 
 /** What was known when a toner was weighed: kept with it, whatever is felt later. */
@@ -24,14 +25,24 @@ export function findLastRinse({ bowls }: Pick<ConsultationRecord, 'bowls'>, zone
   return last?.state === 'rinsed' ? last.rinsedSeq : null;
 }
 
-/** What was felt on the head in this zone since that place in the log; what was then said to be a wrong tap, not. */
+/** Hair that broke under a bowl that was rinsed then or since: weak before anybody feels it. */
+const listBroken = (bowls: readonly BowlRecord[], zone: Zone, sinceSeq: number): readonly StretchRecord[] =>
+  bowls
+    .filter((bowl) => bowl.zone === zone && bowl.rinsedSeq !== null && bowl.rinsedSeq >= sinceSeq)
+    .flatMap((bowl) => findBreakOnHead(bowl) ?? [])
+    .map(({ atMs, by, seq }) => ({ zone, stretch: 'snaps', before: 'stands', atMs, by, seq }));
+
+/** What showed and was felt on the head in this zone since that rinse; what was then said to be a wrong tap, not. */
 export const listFelt = (
-  { stretches }: Pick<ConsultationRecord, 'stretches'>,
+  { bowls, stretches }: Pick<ConsultationRecord, 'bowls' | 'stretches'>,
   zone: Zone,
   sinceSeq: number,
 ): readonly StretchRecord[] =>
-  stretches
-    .filter((felt) => felt.zone === zone && felt.seq > sinceSeq)
+  [
+    ...listBroken(bowls, zone, sinceSeq),
+    ...stretches.filter((felt) => felt.zone === zone && felt.seq > sinceSeq),
+  ]
+    .sort((one, other) => one.seq - other.seq)
     .reduce<readonly StretchRecord[]>(
       (felt, next) => [...(next.before === 'wrongTap' ? felt.slice(0, -1) : felt), next],
       [],

@@ -11,6 +11,8 @@ export function BigButton(props: {
   readonly isPressed?: boolean;
   /** It writes nothing: open also where this window only watches. */
   readonly isWay?: boolean;
+  /** It says how skin, hair or scale are: a tap that was meant for what stood there before never says it. */
+  readonly isLooked?: boolean;
   readonly children: JSX.Element;
 }) {
   const mayWrite = useMayWrite();
@@ -20,6 +22,7 @@ export function BigButton(props: {
       class="big-button"
       data-kind={props.kind ?? 'plain'}
       data-act={props.act}
+      data-looked={props.isLooked === true ? '' : undefined}
       disabled={props.isDisabled === true || (props.isWay !== true && !mayWrite())}
       aria-pressed={props.isPressed}
       onClick={() => props.onPress()}

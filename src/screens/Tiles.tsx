@@ -7,8 +7,8 @@ export function Tiles(props: {
   /** What tests and styles know the question by. */
   readonly question: string;
   readonly label: string;
-  /** `large`: two or three answers that fill the screen; `wide`: words of some length; `pair`: two columns. */
-  readonly size?: 'large' | 'wide' | 'pair' | 'plain';
+  /** `large`: two or three answers that fill the screen; `wide`: words of some length; `pair`: two columns, three where it is high; `two`: two. */
+  readonly size?: 'large' | 'wide' | 'pair' | 'two' | 'plain';
   /** It follows an answer: fingers and keys go on from its first tile. */
   readonly takesFocus?: boolean;
   readonly children: JSX.Element;
@@ -38,6 +38,8 @@ export function Tile(props: {
   readonly isDisabled?: boolean;
   /** A figure is written larger than words. */
   readonly isFigure?: boolean;
+  /** As of a button: a tap that was meant for what stood there before never says it. */
+  readonly isLooked?: boolean;
   readonly onPress: () => void;
   readonly children: JSX.Element;
 }) {
@@ -49,6 +51,7 @@ export function Tile(props: {
       classList={{ 'answer-figure': props.isFigure === true }}
       data-option={props.option}
       data-act={props.act}
+      data-looked={props.isLooked === true ? '' : undefined}
       aria-pressed={props.isPressed}
       disabled={props.isDisabled === true || !mayWrite()}
       onClick={() => props.onPress()}

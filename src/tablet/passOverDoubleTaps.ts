@@ -4,6 +4,12 @@
  */
 const ASSUMED_DOUBLE_TAP_MS = 350;
 
+/**
+ * So soon comes a tap on what says how skin, hair or scale are, ms, that was meant for what stood there before. Assumed
+ * because whoever looks at a scalp or a scale and then at the screen takes longer.
+ */
+const ASSUMED_LOOKED_MS = 1_500;
+
 /** So near lies the second tap, px. Assumed because 8 mm (149 dots an inch) is about half the tip of a gloved finger. */
 const ASSUMED_ONE_PLACE_PX = 48;
 
@@ -18,8 +24,9 @@ interface Tap {
 /**
  * The second tap of a double tap does nothing where the first one changed what lies under the finger: the next question,
  * what slid there, what a closed dialog laid bare, or a button that now says something else. What is quick but honest
- * counts: somewhere else, the same button again, or another one while the first still stands there. Danger and the sound's silence wait for nothing, nor
- * do keys. Returns what takes it away. Checked in tests/browser/doubleTaps.test.ts.
+ * counts: somewhere else, the same button again, or another one while the first still stands there. What says how skin,
+ * hair or scale are (`data-looked`) waits longer: nobody has looked so soon. Danger and the sound's silence wait for
+ * nothing, nor do keys. Returns what takes it away. Checked in tests/browser/doubleTaps.test.ts.
  */
 export function passOverDoubleTaps(): () => void {
   let before: Tap | null = null;
@@ -51,7 +58,7 @@ function readTap({ target, timeStamp, clientX, clientY }: MouseEvent): Tap {
 }
 
 const isOneDoubleTap = (one: Tap, other: Tap): boolean =>
-  other.atMs - one.atMs < readDoubleTapMs() &&
+  other.atMs - one.atMs < readDoubleTapMs(other.control) &&
   Math.hypot(other.x - one.x, other.y - one.y) < ASSUMED_ONE_PLACE_PX;
 
 /** Does the first tap's button lie where it was tapped, and say what it said then? */
@@ -60,5 +67,8 @@ function isStillThere({ x, y, control, says }: Tap): boolean {
   return there === control && sayControl(there) === says;
 }
 
-const readDoubleTapMs = (): number =>
-  Number(document.documentElement.dataset.doubleTapMs ?? ASSUMED_DOUBLE_TAP_MS);
+const readDoubleTapMs = (control: Element | null): number =>
+  Number(
+    document.documentElement.dataset.doubleTapMs ??
+      (control?.matches('[data-looked]') === true ? ASSUMED_LOOKED_MS : ASSUMED_DOUBLE_TAP_MS),
+  );

@@ -40,9 +40,10 @@ export const strandForm = {
 } as const satisfies Form;
 
 const ofStrand = { question: 'of', is: ['strand'] } as const;
+const ofHead = { question: 'of', is: ['head'] } as const;
 
 /**
- * What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings.
+ * What does the look show? Wiped, blotted, on white; on a head, first of all whether it stings, then whether the hair holds.
  * Levels from 1 to 10 are the trade's depths (from memory: cosmetology textbooks), told to half a level: common
  * practice, no source. The undertone is the one that was named; `asExpected` where it stood beside the level and nobody
  * named another.
@@ -64,7 +65,14 @@ export const lookForm = {
     addedIn: 3,
   },
   feel: { kind: 'choice', options: ['sound', 'rough', 'stretchy'], when: ofStrand },
-  stinging: { kind: 'choice', options: ['no', 'yes'], when: { question: 'of', is: ['head'] } },
+  stinging: { kind: 'choice', options: ['no', 'yes'], when: ofHead },
+  hair: {
+    kind: 'choice',
+    options: ['sound', 'stretchy', 'breaking', 'notSaid'],
+    or: 'notSaid',
+    when: ofHead,
+    addedIn: 5,
+  },
 } as const satisfies Form;
 
 /** How did the strand come off? That its time is up goes without saying only once its clock is over. */

@@ -1,6 +1,6 @@
 import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
-import { shiftClock } from '../clock';
+import { type Clock, shiftClock } from '../clock';
 import type { LastTime } from '../lastTime';
 import { forgetToday } from '../passedDay';
 import { formPlanKey } from '../planKey';
@@ -28,6 +28,13 @@ const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number):
   ...skinTest,
   olderByMs: skinTest.olderByMs - shiftMs,
   seen: skinTest.seen === 'nothing' && skinTest.readAtMs > atMs ? 'notReadYet' : skinTest.seen,
+});
+
+/** Hair that breaks has had its time, whatever the maker allows: it is rinsed now. */
+const endTime = ({ dueAtMs, limitAtMs }: Clock, atMs: number) => ({
+  dueAtMs: Math.min(dueAtMs, atMs),
+  limitAtMs: Math.min(limitAtMs, atMs),
+  acknowledgedAtMs: null,
 });
 
 const shiftTime = (atMs: number | null, shiftMs: number): number | null =>
@@ -64,7 +71,13 @@ export const courseReducers = {
       ),
       clocks: record.clocks.map((clock) =>
         clock.id === clockId
-          ? { ...clock, lookedAtMs: [...clock.lookedAtMs, stamp.atMs], acknowledgedAtMs: stamp.atMs }
+          ? {
+              ...clock,
+              lookedAtMs: [...clock.lookedAtMs, stamp.atMs],
+              ...(payload.hair === 'breaking'
+                ? endTime(clock, stamp.atMs)
+                : { acknowledgedAtMs: stamp.atMs }),
+            }
           : clock,
       ),
     };

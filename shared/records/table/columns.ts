@@ -57,6 +57,7 @@ export const columns = {
   undertone: text('Undertone seen.'),
   feel: text('How it felt.'),
   stinging: text('Whether it stung.'),
+  hair: text('How the hair on the head held at a look.'),
   fibre: text('What became of the hair.'),
   stretch: text('How it came back, wet.'),
   evenness: text('Even, patchy, banded.'),

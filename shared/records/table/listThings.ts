@@ -23,8 +23,8 @@ const mixOf = ({ line, batch, developerPercent, ratio, heat, minutes }: Looked):
 
 const looksOf = ({ looks }: Looked): readonly Thing[] =>
   looks.map((look, index) => {
-    const { of, zone, level, undertone, feel, stinging } = look;
-    const said = { number: index + 1, what: of, zone, level, undertone, feel, stinging };
+    const { of, zone, level, undertone, feel, stinging, hair } = look;
+    const said = { number: index + 1, what: of, zone, level, undertone, feel, stinging, hair };
     return { kind: 'look', stamp: look, said };
   });
 

@@ -1,5 +1,6 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { areRootsToCome } from '../../../shared/judgement/rootsLast';
+import { findBreakOnHead } from '../../../shared/records/headLooks';
 import type { BowlRecord } from '../../../shared/records/record';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
@@ -107,16 +108,19 @@ function Head(
     ...sayRoots(bowl, reading),
     bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
     ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
-    words.colourOn.lookedTimes(write(bowl.looks.length)),
+    bowl.looks.at(-1)?.hair === 'stretchy'
+      ? words.colourOn.hairStretchy
+      : words.colourOn.lookedTimes(write(bowl.looks.length)),
     ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
   ];
   const sayAllOn = (zone: Zone) => sender.send({ type: 'BOWL_ALL_ON', answers: { zone } });
   const answers = () => props.consultation.record.answers;
   /** What she told, or what showed, only now, and stops her for good: the head is rinsed first. */
   const stop = createMemo(() => listStandingStops(props.consultation.record, props.settings)[0]?.rule);
-  /** Once something speaks against the plan nothing stays on longer, whatever the maker allows. */
-  const mayExtend = ({ mayExtendMin, clock }: BowlOnHead) =>
+  /** Once something speaks against the plan, or its time is over, nothing stays on longer, whatever the maker allows. */
+  const mayExtend = ({ mayExtendMin, clock, reading }: BowlOnHead) =>
     mayExtendMin > 0 &&
+    reading.phase !== 'over' &&
     isOpenNow(
       props.consultation,
       { type: 'CLOCK_EXTENDED', answers: { clock: clock.id, minutes: '1', reason: 'makerSaysSo' } },
@@ -125,6 +129,9 @@ function Head(
     );
   /** Where another bowl stands weighed, its own line says what is to be heeded. */
   const isAnyWeighed = () => props.view.others.some(({ bowlState }) => bowlState === 'weighed');
+  /** Where the hair breaks under what is on. */
+  const breaking = (): Zone | undefined =>
+    props.view.on.find(({ bowl }) => findBreakOnHead(bowl) !== undefined)?.bowl.zone;
   /** The basin waits for no other bowl. */
   const caution = (): CautionId | null => {
     const { one } = props;
@@ -175,18 +182,26 @@ function Head(
           onChoose={props.onChoose}
         />
       </Show>
-      <Show
-        when={stop()}
-        fallback={<Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>}
-      >
-        {(rule) => (
-          <Caution kind="stop">
-            <p data-stopped-by={rule()}>
-              <strong>{words.colourOn.rinseNow}</strong> {words.rules[rule()].what}
-            </p>
-          </Caution>
-        )}
-      </Show>
+      <Switch fallback={<Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>}>
+        <Match when={stop()}>
+          {(rule) => (
+            <Caution kind="stop">
+              <p data-stopped-by={rule()}>
+                <strong>{words.colourOn.rinseNow}</strong> {words.rules[rule()].what}
+              </p>
+            </Caution>
+          )}
+        </Match>
+        <Match when={breaking()}>
+          {(zone) => (
+            <Caution kind="stop">
+              <p data-breaks={zone()}>
+                <strong>{words.colourOn.hairBreaks(words.general.zones[zone()])}</strong>
+              </p>
+            </Caution>
+          )}
+        </Match>
+      </Switch>
       <OtherZones
         zones={props.view.others}
         answers={answers()}

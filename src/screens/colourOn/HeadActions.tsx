@@ -6,8 +6,9 @@ import type { Inside } from './ColourOn';
 import type { BowlOnHead } from './viewHead';
 
 /**
- * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; rinsing
- * is held, since a stray tap would end a clock while the colour is still on; before its time the button says so.
+ * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; from the
+ * way to the basin on it is the rinse that stands out. Rinsing is held, since a stray tap would end a clock while the
+ * colour is still on; before its time the button says so.
  */
 export function HeadActions(props: {
   readonly one: BowlOnHead;
@@ -24,10 +25,10 @@ export function HeadActions(props: {
       <HoldButton
         label={isEarly() ? said().rinsedEarly(zoneName()) : said().rinsed(zoneName())}
         act="rinsed"
-        kind="plain"
+        kind={isEarly() ? 'plain' : 'danger'}
         onHeld={rinse}
       />
-      <BigButton kind="primary" act="look" onPress={() => props.onInside('look')}>
+      <BigButton kind={isEarly() ? 'primary' : 'plain'} act="look" onPress={() => props.onInside('look')}>
         {said().look(zoneName())}
       </BigButton>
     </>

@@ -43,7 +43,7 @@ export const scenes: Readonly<Record<Place, Scene>> = {
   bowl: async (page) => [await aim(page, '[data-act="apply"]', 'BOWL_APPLIED')],
   head: async (page) => {
     await tap(page, '[data-act="look"]');
-    return [await aim(page, '[data-act="stinging-no"]', 'LOOKED')];
+    return [await aim(page, '[data-act="hair-sound"]', 'LOOKED')];
   },
   plan: async (page) => {
     for (const question of ['back', 'toolsNow', 'cardNow', 'lateItching']) await chooseAny(page, question);

@@ -463,7 +463,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         await open(hand);
         await refuseWrites(hand.page);
         await hand.act('look');
-        await hand.act('stinging-no');
+        await hand.act('hair-sound');
         await hand.answerWho();
       },
       shows: `${on('colourOn')} .refusal`,
@@ -471,6 +471,26 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     also: {
       two: still('colourOn', alone(bothOn, 4 * minuteMs)),
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
+      breaking: still(
+        'colourOn',
+        alone(
+          [
+            ...bothOn,
+            event('LOOKED', { of: 'head', zone: 'lengths', stinging: 'no', hair: 'breaking' }, 4 * minuteMs),
+          ],
+          2_000,
+        ),
+      ),
+      stretchy: still(
+        'colourOn',
+        alone(
+          [
+            ...until('BOWL_APPLIED'),
+            event('LOOKED', { of: 'head', zone: 'lengths', stinging: 'no', hair: 'stretchy' }, 5 * minuteMs),
+          ],
+          minuteMs,
+        ),
+      ),
       moreTime: after('colourOn', alone(lengthsOn, 14 * minuteMs), 'more-time'),
       tonerOn: still('colourOn', alone(tonerOn, 4 * minuteMs)),
       tonerBeside: still(

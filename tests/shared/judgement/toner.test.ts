@@ -51,6 +51,19 @@ describe('the permit of a toner', () => {
     }
   });
 
+  it('is given to no hair that broke under the bowl before it, unless that was a wrong tap', () => {
+    const on = play(tell(until('BOWL_WEIGHED')), find(ofType('BOWL_WEIGHED')), apply);
+    const look = (hair: string): RawEvent => ({
+      type: 'LOOKED',
+      answers: { of: 'head', zone, stinging: 'no', hair },
+    });
+    const broken = play(on, look('breaking'), rinse);
+    expect(codeOf(broken)).toBe('stretchFails');
+    expect(codeOf(play(broken, feel('springsBack')))).toBe('stretchFails');
+    expect(codeOf(play(broken, feel('springsBack', 'wrongTap')))).toBe('allowed');
+    expect(codeOf(play(on, look('stretchy'), rinse))).toBe('stretchUnfelt');
+  });
+
   it('is given by the worst since the rinse, however it feels later, unless that was a wrong tap', () => {
     for (const weak of ['staysLong', 'snaps']) {
       const felt = play(springs, feel(weak));

@@ -75,11 +75,33 @@ describe('on the head', () => {
     bench.pass(5 * minute);
     await press('look');
     expect(title()).toBe('Any stinging or burning?');
-    await press('stinging-no');
+    await press('hair-sound');
     expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no' } });
     await press('look');
     await press('stinging-yes');
     expect(bench.way()).toContain('suspected');
+  });
+
+  it('asks at every look whether the hair holds: stretchy hair stays on no longer, hair that breaks has had its time', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    bench.pass(5 * minute);
+    await press('look');
+    await press('hair-stretchy');
+    expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no', hair: 'stretchy' } });
+    expect(seen('.large-clock')).toContain('Stretchy at the last look');
+    expect(hasAct('more-time')).toBe(false);
+    await press('look');
+    await press('hair-breaking');
+    expect(bench.last()).toMatchObject({ payload: { hair: 'stretchy' } });
+    await press('hair-breaking-confirm');
+    expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no', hair: 'breaking' } });
+    expect(bench.last()).toMatchObject({ tokens: { breaks: true } });
+    expect(seen('.caution[data-kind="stop"]')).toContain('Rinse now, the hair breaks');
+    expect(seen('.large-clock')).toContain('rinse now');
+    expect(act('rinsed').dataset.kind).toBe('danger');
+    expect(act('look').dataset.kind).toBe('plain');
+    await pressTwice('rinsed');
+    expect(bench.last()?.type).toBe('BOWL_RINSED');
   });
 
   it('is rinsed before its time when that is held', async () => {

@@ -100,7 +100,7 @@ export const headWays: readonly Way[] = [
       await pressTwice('throw');
       await pressAll('mix-ends', 'weigh', 'apply');
       await pass(5 * minute);
-      await pressAll('look', 'stinging-no');
+      await pressAll('look', 'hair-sound');
       await pressTwice('rinsed');
       await pressTwice('rinsed');
       await press('finish');
