@@ -69,14 +69,18 @@ export const tonerForm = {
   minutes: { kind: 'number', field: { ...mixQuestions.minutes.field, max: ASSUMED_TONER_MAX_MIN } },
 } as const satisfies Form;
 
+const toldWrongly = { question: 'before', is: ['wrongTap'] } as const;
+
 /**
  * How does the hair on her head come back after a light pull, wet, once the bowl is rinsed out? Words as on a strand. What
- * was felt before stands beside it, unless whoever feels again says that it was a wrong tap.
+ * was felt before stands beside it, unless whoever feels again says, by name and reason, that it was told wrongly.
  */
 export const stretchForm = {
   zone,
   stretch: { kind: 'choice', options: ['springsBack', 'staysLong', 'snaps'] },
   before: { kind: 'choice', options: ['stands', 'wrongTap'] },
+  code: { kind: 'choice', options: ['wrongTap', 'otherZone'], when: toldWrongly, addedIn: 5 },
+  words: { kind: 'text', maxLength: 200, or: '', when: toldWrongly, addedIn: 5 },
 } as const satisfies Form;
 
 /**

@@ -1,4 +1,4 @@
-import { createMemo, Show } from 'solid-js';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { issueTonerPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { stretchForm } from '../../../shared/records/forms/bowl';
@@ -9,20 +9,19 @@ import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
+import { ByName } from '../ByName';
 import { createEventForm } from '../eventForm';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 
-const { stretch, before } = stretchForm;
-const first = { stretch } as const;
-/** Weak once, it stays weak unless that was a wrong tap. */
-const again = { stretch, before } as const;
+const { stretch, code, words: ownWords } = stretchForm;
+const asks = { stretch } as const;
 
 /** What this page is for: nobody has felt it, or too long ago. */
 const feelable: readonly string[] = ['stretchUnfelt', 'stretchDried'];
 
-/** What the very hair says, rinsed and wet, before anything else goes on it; and that no toner goes on, where it is weak. */
+/** What the very hair says, rinsed and wet, before anything else goes on it. */
 export function FeelPage(
   props: StepProps & {
     readonly zone: Zone;
@@ -30,12 +29,17 @@ export function FeelPage(
     readonly onFelt: () => void;
   },
 ) {
+  const { record } = props.consultation;
+  const felt = findFelt(record, props.zone);
+  return felt === null || felt.stretch === 'springsBack' ? <Feel {...props} /> : <Weak {...props} />;
+}
+
+function Feel(
+  props: StepProps & { readonly zone: Zone; readonly onClose: () => void; readonly onFelt: () => void },
+) {
   const words = useWords();
   const { record } = props.consultation;
   const name = `${props.consultation.id}/feel/${props.zone}/${record.stretches.length}`;
-  const felt = findFelt(record, props.zone);
-  const isWeak = felt !== null && felt.stretch !== 'springsBack';
-  const asks = isWeak ? again : first;
   const asked = createEventForm(props, asks, name, {});
   /** What else keeps a toner back. */
   const against = createMemo((): PermitRefusal | null => {
@@ -43,11 +47,7 @@ export function FeelPage(
     return permit.ok || feelable.includes(permit.error.code) ? null : permit.error;
   });
   const keep = async () => {
-    const isTaken = await asked.send('STRETCH_NOTED', {
-      zone: props.zone,
-      ...(isWeak ? {} : { before: 'stands' }),
-    });
-    if (isTaken) props.onFelt();
+    if (await asked.send('STRETCH_NOTED', { zone: props.zone, before: 'stands' })) props.onFelt();
   };
   return (
     <StepPage
@@ -58,7 +58,7 @@ export function FeelPage(
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <BigButton kind="primary" act="keep-stretch" onPress={() => void keep()}>
+          <BigButton kind="primary" act="keep-stretch" isLooked onPress={() => void keep()}>
             {words.toner.keep}
           </BigButton>
         </>
@@ -78,5 +78,56 @@ export function FeelPage(
       </Show>
       <SentRefusal refusal={asked.refusal()} />
     </StepPage>
+  );
+}
+
+/** Weak: no toner today. That it was told wrongly is said by name and reason, and the hair is felt anew with it. */
+function Weak(
+  props: StepProps & { readonly zone: Zone; readonly onClose: () => void; readonly onFelt: () => void },
+) {
+  const words = useWords();
+  const [isCorrecting, setIsCorrecting] = createSignal(false);
+  const title = () => words.toner.feelTitle(words.general.zones[props.zone]);
+  const { record } = props.consultation;
+  const felt = () => findFelt(props.consultation.record, props.zone);
+  return (
+    <Show
+      when={isCorrecting()}
+      fallback={
+        <StepPage
+          page={props.page}
+          title={title()}
+          actions={
+            <>
+              <BigButton act="told-wrongly" onPress={() => setIsCorrecting(true)}>
+                {words.toner.toldWrongly}
+              </BigButton>
+              <BigButton kind="primary" act="cancel" isWay onPress={props.onClose}>
+                {words.toner.noneToday}
+              </BigButton>
+            </>
+          }
+        >
+          <Show when={felt()}>
+            {(worst) => <p class="big-word">{words.toner.felt.stretch.options[worst().stretch]}</p>}
+          </Show>
+          <Refusal refusal={{ kind: 'permit', permit: { code: 'stretchFails' } }} />
+        </StepPage>
+      }
+    >
+      <ByName
+        {...props}
+        title={title()}
+        draft={`feel/${props.zone}/${record.stretches.length}`}
+        type="STRETCH_NOTED"
+        given={{ zone: props.zone, before: 'wrongTap' }}
+        questions={{ code, stretch, words: ownWords }}
+        words={words.toner.felt}
+        act="keep-stretch"
+        doIt={words.toner.keep}
+        back={words.general.back}
+        onClose={props.onFelt}
+      />
+    </Show>
   );
 }

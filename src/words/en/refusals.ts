@@ -146,7 +146,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   },
   stretchFails: {
     what: 'It does not spring back: no toner today.',
-    clears: 'Leave it be. Tone on another visit, after a new strand. A wrong tap? Feel again.',
+    clears: 'Leave it be. Tone on another visit, after a new strand. Told wrongly? By name, with the reason.',
   },
   stretchDried: {
     what: 'It was felt too long ago.',

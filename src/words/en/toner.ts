@@ -1,5 +1,6 @@
 import type { stretchForm, tonerForm } from '../../../shared/records/forms/bowl';
 import type { FormWords } from '../formWords';
+import { correctionWords } from './forms/correction';
 import { pullHint, stretchTaps } from './forms/stretch';
 import { mix } from './mix';
 
@@ -8,13 +9,16 @@ const { heat: _heat, ...bowl } = mix.bowl;
 export const toner = {
   bowl: bowl satisfies FormWords<typeof tonerForm>,
   felt: {
-    before: {
-      ask: 'Before, it was felt as weak',
-      short: 'Before',
-      options: { stands: 'It was weak', wrongTap: 'A wrong tap' },
+    by: { ask: 'Who takes it back?' },
+    code: {
+      ask: 'How did that come?',
+      options: { wrongTap: 'A wrong tap', otherZone: 'It was another zone' },
     },
+    words: correctionWords.words,
     stretch: { ask: 'Lightly pulled, let go', short: 'Wet stretch', hint: pullHint, options: stretchTaps },
-  } satisfies Omit<FormWords<typeof stretchForm>, 'zone'>,
+  } satisfies Omit<FormWords<typeof stretchForm>, 'zone' | 'before'> & {
+    readonly by: { readonly ask: string };
+  },
   /** What stands in the first part before anybody types a shade. */
   shade: 'Toner',
   feelSummary: 'Wet, after the rinse',
@@ -23,6 +27,8 @@ export const toner = {
   feelTitle: (zone: string) => `Feel the ${zone}, rinsed and wet`,
   noToner: 'No toner stands on the shelf, or a strand was in each of them today. The shelf is in Settings.',
   slowWaits: 'Only hair that springs back takes a toner today.',
+  noneToday: 'No toner today',
+  toldWrongly: 'It was told wrongly',
   keep: 'That is how it feels',
   title: (zone: string) => `Toner for the ${zone}`,
   feelAgain: 'Feel again',

@@ -448,6 +448,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       rinsed: still('mix', alone(bothRinsed)),
       feel: after('mix', alone(bothRinsed), 'toner-lengths'),
       feltWeak: after('mix', alone(feltWeak), 'toner-lengths'),
+      toldWrongly: after('mix', alone(feltWeak), 'toner-lengths', 'told-wrongly'),
       toner: after('mix', alone(feltStrong), 'toner-lengths'),
       tonerWeighed: still('mix', alone(tonerWeighed)),
       tooOld: still('mix', alone(until('BOWL_WEIGHED'), 65 * minuteMs)),

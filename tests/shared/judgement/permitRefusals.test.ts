@@ -42,7 +42,7 @@ const askToner = ({ record, atMs }: Told, afterMs = 0) => {
 };
 const feel = (stretch: string, before = 'stands'): RawEvent => ({
   type: 'STRETCH_NOTED',
-  answers: { zone: 'lengths', stretch, before },
+  answers: { zone: 'lengths', stretch, before, ...(before === 'wrongTap' ? { code: 'wrongTap' } : {}) },
 });
 const step = (raw: RawEvent, afterMs = 1000): StoryStep => ({ afterMs, by: 'Opal', raw });
 const again = (name: string, answers: object): RawEvent => {

@@ -19,7 +19,7 @@ const rinse: RawEvent = { type: 'BOWL_RINSED', answers: { zone } };
 const apply: RawEvent = { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } };
 const feel = (stretch: string, before = 'stands'): RawEvent => ({
   type: 'STRETCH_NOTED',
-  answers: { zone, stretch, before },
+  answers: { zone, stretch, before, ...(before === 'wrongTap' ? { code: 'wrongTap' } : {}) },
 });
 const toner = (change: object = {}): RawEvent => ({
   type: 'TONER_WEIGHED',

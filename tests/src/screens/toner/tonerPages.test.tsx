@@ -1,46 +1,44 @@
 import { describe, expect, it } from 'vitest';
 import type { StepProps } from '../../../../src/screens/stepProps';
 import { Toner } from '../../../../src/screens/toner/Toner';
-import { choose, hasAct, layOnBench, press, said, seen, title, type, typed } from '../bench';
+import { act, choose, hasAct, layOnBench, press, said, seen, title, type, typed } from '../bench';
 import { lengthsOn, minute, rinse } from '../everyEdge/starts';
 
 const TonerOfLengths = (props: StepProps) => <Toner {...props} zone="lengths" onClose={() => undefined} />;
 const openToner = () => layOnBench(TonerOfLengths, rinse(lengthsOn()));
-const isAsked = (question: string) =>
-  document.querySelector(`:is([data-field="${question}"], [data-ledger="${question}"])`) !== null;
-
 describe('towards a toner', () => {
-  it('weak hair stays weak until whoever feels again says that it was a wrong tap', async () => {
+  it('weak hair has no toner today, and the way on is without one', async () => {
     const bench = openToner();
-    expect(isAsked('before')).toBe(false);
+    expect(hasAct('told-wrongly')).toBe(false);
     await choose('stretch', 'staysLong');
     await press('keep-stretch');
+    expect(seen('.big-word')).toBe('Slow, stays long');
     expect(seen('.refusal')).toContain('It does not spring back: no toner today.');
-    expect(isAsked('before')).toBe(true);
-    await choose('stretch', 'springsBack');
-    await press('keep-stretch');
-    expect(said('before')).not.toBe('');
-    expect(bench.last()).toMatchObject({ type: 'STRETCH_NOTED', payload: { stretch: 'staysLong' } });
-    await choose('before', 'stands');
-    await press('keep-stretch');
+    expect(act('cancel').dataset.kind).toBe('primary');
+    expect(hasAct('keep-stretch')).toBe(false);
     expect(hasAct('weigh-toner')).toBe(false);
-    await choose('before', 'wrongTap');
-    await choose('stretch', 'springsBack');
-    await press('keep-stretch');
-    expect(hasAct('weigh-toner')).toBe(false);
+    expect(bench.last()).toMatchObject({ type: 'STRETCH_NOTED', payload: { before: 'stands' } });
   });
 
-  it('a wrong tap that is called one at once opens the bowl, and what dried is felt again', async () => {
+  it('was told wrongly only by name and reason: that opens the bowl, and what dried is felt again', async () => {
     const bench = openToner();
     await choose('stretch', 'snaps');
     await press('keep-stretch');
+    await press('told-wrongly');
     await choose('stretch', 'springsBack');
-    await choose('before', 'wrongTap');
+    await choose('by', 'Juno');
     await press('keep-stretch');
+    expect(bench.last()).toMatchObject({ payload: { stretch: 'snaps' } });
+    await choose('code', 'otherZone');
+    await press('keep-stretch');
+    expect(bench.last()).toMatchObject({
+      by: 'Juno',
+      payload: { stretch: 'springsBack', before: 'wrongTap', code: 'otherZone' },
+    });
     expect(title()).toContain('Toner for the lengths');
     bench.pass(31 * minute);
     expect(hasAct('weigh-toner')).toBe(false);
-    expect(isAsked('before')).toBe(false);
+    expect(hasAct('told-wrongly')).toBe(false);
   });
 
   it('says at the line why it is none, and keeps what was typed', async () => {
