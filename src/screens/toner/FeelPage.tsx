@@ -15,7 +15,9 @@ import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 
-const { stretch, code, words: ownWords } = stretchForm;
+const { stretch } = stretchForm;
+const { when: _codeWhen, ...code } = stretchForm.code;
+const { when: _wordsWhen, ...ownWords } = stretchForm.words;
 const asks = { stretch } as const;
 
 /** What this page is for: nobody has felt it, or too long ago. */
