@@ -142,7 +142,12 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'REACTION_SUSPECTED':
       return { care: 'suspected' };
     case 'NO_REACTION':
-      return { care: 'calm' };
+      return {
+        care: 'calm',
+        bowls: mapZones(facts.bowls, (bowl, zone) =>
+          event.tokens.stillOn?.includes(zone) === true ? 'on' : bowl,
+        ),
+      };
     case 'REACTION_RECORDED':
       return { care: 'seen' };
     case 'BOWL_WEIGHED':

@@ -120,6 +120,8 @@ export const guards = {
     const zone = zoneOf(shown.event);
     return zone !== null && !shown.context.facts.hasBroken[zone];
   },
+  /** What was said to be rinsed is still on. */
+  isStillOn: ({ event }: Shown) => event.type === 'NO_REACTION' && (event.tokens.stillOn ?? []).length > 0,
   isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
   mayStayOn: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);

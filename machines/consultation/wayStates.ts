@@ -50,6 +50,9 @@ const feel = {
 } as const;
 const weighToner = { guard: and([...onward, 'mayTone', 'isBowlRinsed']), actions: 'note' } as const;
 
+/** A reaction was none, and no water ran: noted beside the care for it; here it only moves. */
+const backOnHead = { guard: 'isStillOn', target: '#colourOn' } as const;
+
 /** At the scale. */
 export const mix = chart.createStateConfig({
   id: 'mix',
@@ -62,6 +65,7 @@ export const mix = chart.createStateConfig({
     ],
     STRETCH_NOTED: feel,
     TONER_WEIGHED: weighToner,
+    NO_REACTION: backOnHead,
     REOPENED: reopenBefore('mix', 'isNothingWeighed'),
   },
 });
@@ -104,6 +108,7 @@ export const stopped = chart.createStateConfig({
     STRAND_TAKEN_OFF: { guard: 'isStrandRunning', actions: 'note' },
     STRAND_BROKE: { guard: 'isStrandRunning', actions: 'note' },
     OUTCOME_RECORDED: { guard: and([...onward, 'awaitsOutcome']), actions: 'note' },
+    NO_REACTION: backOnHead,
     CORRECTED: [
       ...askSteps.map((step) => ({
         guard: and([

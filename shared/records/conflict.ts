@@ -12,6 +12,7 @@ import { findWeighedRefusal } from '../judgement/weighedBowl';
 import { brand } from '../units/brand';
 import type { Centimetre } from '../units/length';
 import { findShownLimits } from '../units/numberField';
+import { isCallOwed } from './callOwed';
 import type { AnsweredPayload, ConsultationEvent } from './event';
 import type { Form } from './form';
 import { askForms } from './forms/asked';
@@ -150,6 +151,10 @@ export function findConflict(
       const permit = issueTonerPermit(record, bowl.zone, settings, atMs);
       return permit.ok ? null : { kind: 'permit', permit: permit.error };
     }
+    case 'CARE_GIVEN':
+      return event.modelVersion >= 5 && isCallOwed(record, event.payload.care)
+        ? atField('care', 'callFirst')
+        : null;
     case 'PLAN_GIVEN': {
       const [first] = listNotHome(event.payload);
       return first === undefined ? null : atField(first.path, first.code);

@@ -103,7 +103,8 @@ export interface TokensByType {
   PARKED: None;
   RESUMED: { readonly asksAnew: boolean };
   REACTION_SUSPECTED: None;
-  NO_REACTION: None;
+  /** What was said to be rinsed since it was told, and is still on. Models before 5 did not ask it. */
+  NO_REACTION: { readonly stillOn?: readonly Zone[] };
   REACTION_RECORDED: None;
   CARE_GIVEN: None;
   CALLED_OFF: None;

@@ -16,6 +16,7 @@ import type { LastTime } from './lastTime';
 import { isAnotherDay } from './passedDay';
 import { formHistoryKey, formPlanKey } from './planKey';
 import { type ConsultationRecord, findStrand } from './record';
+import { listRinsedSinceTold } from './rinsedSinceTold';
 import type { Settings } from './settings';
 import { isStoppedBy } from './standingStop';
 import { type Zone, zones } from './zones';
@@ -135,7 +136,7 @@ const judges: Judges = {
     asksAnew: parked !== null && atMs - parked.atMs > ASSUMED_SAME_DAY_MS && !isStoppedBy('client', answers),
   }),
   REACTION_SUSPECTED: nothing,
-  NO_REACTION: nothing,
+  NO_REACTION: (record, { stillOn }) => ({ stillOn: stillOn === 'yes' ? listRinsedSinceTold(record) : [] }),
   REACTION_RECORDED: nothing,
   CARE_GIVEN: nothing,
   CALLED_OFF: nothing,

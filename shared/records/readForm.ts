@@ -24,6 +24,7 @@ export type ConflictCode =
   | 'noStrandHeld'
   | 'hasBadSigns'
   | 'growsSo'
+  | 'callFirst'
   | 'notHomeYet'
   | 'notAsTested'
   | 'stepTooCoarse'

@@ -54,7 +54,7 @@ const entries = {
   PARKED: nothing,
   RESUMED: { asksAnew: v.boolean() },
   REACTION_SUSPECTED: nothing,
-  NO_REACTION: nothing,
+  NO_REACTION: { stillOn: v.optional(v.array(zone)) },
   REACTION_RECORDED: nothing,
   CARE_GIVEN: nothing,
   CALLED_OFF: nothing,

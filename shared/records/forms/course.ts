@@ -66,13 +66,17 @@ export const reactionForm = {
   },
 } as const satisfies Form;
 
-/** Why was it none? Nobody is held up for a reason: what nobody said is kept as that. */
+/**
+ * Why was it none? Nobody is held up for a reason: what nobody said is kept as that. And where water was said to run since
+ * it was told: is the colour still on? Then its clock goes on from its old start.
+ */
 export const noReactionForm = {
   why: { kind: 'choice', options: ['notSaid', 'lookedNothingSeen', 'onlyCool', 'wrongTap'], or: 'notSaid' },
+  stillOn: { kind: 'choice', options: ['no', 'yes'], or: 'no', addedIn: 5 },
 } as const satisfies Form;
 
 export const careForm = {
-  care: { kind: 'choice', options: ['rinsed', 'rinsedAndDoctor', 'emergencyCalled'] },
+  care: { kind: 'choice', options: ['rinsed', 'rinsedAndDoctor', 'emergencyCalled', 'callRefused'] },
 } as const satisfies Form;
 
 export const clockForm = { clock: { kind: 'text', maxLength: 40 } } as const satisfies Form;

@@ -4,7 +4,14 @@ import { type Clock, shiftClock } from '../clock';
 import type { LastTime } from '../lastTime';
 import { forgetToday } from '../passedDay';
 import { formPlanKey } from '../planKey';
-import { findBowl, findStrand, type SkinTestRecord, type StrandRecord } from '../record';
+import {
+  type ConsultationRecord,
+  findBowl,
+  findStrand,
+  type SkinTestRecord,
+  type StrandRecord,
+} from '../record';
+import { isRinsedSinceTold } from '../rinsedSinceTold';
 import type { Reducers } from './reducers';
 import { undecide } from './undecide';
 
@@ -36,6 +43,19 @@ const endTime = ({ dueAtMs, limitAtMs }: Clock, atMs: number) => ({
   limitAtMs: Math.min(limitAtMs, atMs),
   acknowledgedAtMs: null,
 });
+
+/** No water ran after all: what is on has been on since it was begun. */
+const putBackOn = (record: ConsultationRecord): Pick<ConsultationRecord, 'bowls' | 'clocks'> => {
+  const back = record.bowls.filter((bowl) => isRinsedSinceTold(record, bowl));
+  return {
+    bowls: record.bowls.map((bowl) =>
+      back.includes(bowl) ? { ...bowl, state: 'on' as const, rinsedSeq: null } : bowl,
+    ),
+    clocks: record.clocks.map((clock) =>
+      back.some((bowl) => bowl.clock === clock.id) ? { ...clock, endedAtMs: null } : clock,
+    ),
+  };
+};
 
 const shiftTime = (atMs: number | null, shiftMs: number): number | null =>
   atMs === null ? null : atMs + shiftMs;
@@ -100,13 +120,20 @@ export const courseReducers = {
       : {}),
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
-  NO_REACTION: ({ reaction, dismissed }, { payload }, stamp) => ({
-    reaction: null,
-    dismissed:
-      reaction === null
-        ? dismissed
-        : [...dismissed, { ...stamp, why: payload.why, suspected: { atMs: reaction.atMs, by: reaction.by } }],
-  }),
+  NO_REACTION: (record, { payload }, stamp) => {
+    const { reaction, dismissed } = record;
+    return {
+      ...(payload.stillOn === 'yes' ? putBackOn(record) : {}),
+      reaction: null,
+      dismissed:
+        reaction === null
+          ? dismissed
+          : [
+              ...dismissed,
+              { ...stamp, why: payload.why, suspected: { atMs: reaction.atMs, by: reaction.by } },
+            ],
+    };
+  },
   REACTION_RECORDED: ({ reaction }, { payload }, stamp) => ({
     reaction:
       reaction === null || reaction.signs.length === 0

@@ -1,4 +1,5 @@
 import { For, Show } from 'solid-js';
+import { isCallOwed } from '../../../shared/records/callOwed';
 import { careForm } from '../../../shared/records/forms/course';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
@@ -12,11 +13,13 @@ import { Tile, Tiles } from '../Tiles';
 import { OnHerLine } from './OnHerLine';
 import { type ReactionView, sayOnFor } from './viewReaction';
 
-/** Signs after which less than this is too little: labels; burn first-aid guidance; Pang & Fiume 2001. */
-const askEmergency: readonly string[] = ['breath', 'faint'];
+/** Signs after which a doctor has to look: labels; burn first-aid guidance; Pang & Fiume 2001. */
 const askDoctor: readonly string[] = ['blisters', 'eyes'];
 
-/** What was done; closing ends no water clock unsaid, and nothing closes while anything is on. */
+/**
+ * What was done; closing ends no water clock unsaid, and nothing closes while anything is on, nor on throat, breath or faint
+ * before the call.
+ */
 export function CarePage(
   props: StepProps & {
     readonly view: ReactionView;
@@ -28,13 +31,22 @@ export function CarePage(
   const said = () => words.reaction;
   const chosen = () => props.form.draft.raw().care;
   const isOn = () => props.view.contacts.length > 0;
-  /** What was told asks for more than was done; it is said, and closes all the same. */
+  const isTold = (of: readonly string[]) =>
+    props.consultation.record.reaction?.signs.some((sign) => of.includes(sign)) === true;
+  /** What was told asks for more than was done: said before anything is chosen. */
   const tooLittle = (): 'emergency' | 'doctor' | null => {
-    const told = (of: readonly string[]) =>
-      props.consultation.record.reaction?.signs.some((sign) => of.includes(sign)) === true;
-    if (chosen() !== undefined && chosen() !== 'emergencyCalled' && told(askEmergency)) return 'emergency';
-    return chosen() === 'rinsed' && told(askDoctor) ? 'doctor' : null;
+    if (isCallOwed(props.consultation.record, String(chosen()))) return 'emergency';
+    return isTold(askDoctor) && (chosen() === undefined || chosen() === 'rinsed') ? 'doctor' : null;
   };
+  const Close = (close: { readonly label: string }) => (
+    <HoldButton
+      label={close.label}
+      act="give-care"
+      kind={short() === undefined ? 'danger' : 'plain'}
+      isDisabled={isOn() || chosen() === undefined || tooLittle() === 'emergency'}
+      onHeld={() => void props.form.send('CARE_GIVEN')}
+    />
+  );
   const short = () => props.view.waters.find(({ isLongEnough }) => !isLongEnough);
   return (
     <StepPage
@@ -43,15 +55,22 @@ export function CarePage(
       actions={
         <>
           <Refusal refusal={props.form.refusal()} />
-          <BigButton act="cancel" isWay onPress={props.onClose}>
-            {said().toRinse}
-          </BigButton>
-          <HoldButton
-            label={short() === undefined ? said().giveCare : said().giveCareAnyway}
-            act="give-care"
-            isDisabled={isOn() || chosen() === undefined}
-            onHeld={() => void props.form.send('CARE_GIVEN')}
-          />
+          <Show
+            when={short() === undefined}
+            fallback={
+              <>
+                <Close label={said().giveCareAnyway} />
+                <BigButton kind="primary" act="cancel" isWay onPress={props.onClose}>
+                  {said().toRinse}
+                </BigButton>
+              </>
+            }
+          >
+            <BigButton act="cancel" isWay onPress={props.onClose}>
+              {said().toRinse}
+            </BigButton>
+            <Close label={said().giveCare} />
+          </Show>
         </>
       }
     >

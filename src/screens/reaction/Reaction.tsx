@@ -82,6 +82,9 @@ function DoNow(
     await props.rinseSteps.write();
     await props.sender.send({ type: 'BOWL_RINSED', answers: { zone } });
   };
+  const rinseAll = async () => {
+    for (const zone of contacts()) await rinse(zone);
+  };
   const contacts = createMemo(() => props.view.contacts.map(({ zone }) => zone));
   const waters = createMemo(() => props.view.waters.map(({ zone }) => zone));
   const findContact = (zone: Zone) => props.view.contacts.find((contact) => contact.zone === zone);
@@ -97,7 +100,11 @@ function DoNow(
         <>
           {/* Beside the actions: what could not be written never pushes the rinse steps down. */}
           <Refusal refusal={refusal()} />
-          <ReactionActions {...props} hasCare={props.care.draft.raw().care !== undefined} />
+          <ReactionActions
+            {...props}
+            hasCare={props.care.draft.raw().care !== undefined}
+            onRinseAll={() => void rinseAll()}
+          />
         </>
       }
     >
@@ -113,9 +120,11 @@ function DoNow(
                   {said().onFor(words.general.zones[zone])}{' '}
                   <span class="contact-digits">{sayOnFor(findContact(zone)?.onForMs ?? 0)}</span>
                 </p>
-                <BigButton act={`rinsed-${zone}`} onPress={() => void rinse(zone)}>
-                  {said().rinsed(words.general.zones[zone])}
-                </BigButton>
+                <Show when={contacts().length > 1 || props.view.care === 'seen'}>
+                  <BigButton act={`rinsed-${zone}`} onPress={() => void rinse(zone)}>
+                    {said().rinsed(words.general.zones[zone])}
+                  </BigButton>
+                </Show>
               </div>
             )}
           </For>

@@ -1,4 +1,4 @@
-import { Match, Switch } from 'solid-js';
+import { Match, Show, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
@@ -6,12 +6,13 @@ import type { StepProps } from '../stepProps';
 import type { Inside } from './Reaction';
 import type { ReactionView } from './viewReaction';
 
-/** First to record it or to say that it was none; once recorded, what else shows and what was done. */
+/** While anything is on, water comes first; then to record it or to say that it was none; once recorded, what else shows and what was done. */
 export function ReactionActions(
   props: Pick<StepProps, 'rinseSteps'> & {
     readonly view: ReactionView;
     readonly hasCare: boolean;
     readonly onRecord: () => void;
+    readonly onRinseAll: () => void;
     readonly onInside: (inside: Inside) => void;
   },
 ) {
@@ -19,6 +20,12 @@ export function ReactionActions(
   const said = () => words.reaction;
   /** What could not be written is only left; what is written is taken back with a reason. */
   const sayNone = () => (props.view.care === 'unwritten' ? props.rinseSteps.close() : props.onInside('none'));
+  /** One zone by its name, several at once. */
+  const only = () => (props.view.contacts.length === 1 ? props.view.contacts[0]?.zone : undefined);
+  const sayRinse = () => {
+    const zone = only();
+    return zone === undefined ? said().rinsedAll : said().rinsed(words.general.zones[zone]);
+  };
   return (
     <Switch>
       <Match when={props.view.care === 'seen'}>
@@ -36,7 +43,15 @@ export function ReactionActions(
         <BigButton act="signs" onPress={() => props.onInside('signs')}>
           {said().whatIsSeen}
         </BigButton>
-        <HoldButton label={said().record} act="record-reaction" onHeld={props.onRecord} />
+        <Show
+          when={props.view.contacts.length > 0}
+          fallback={<HoldButton label={said().record} act="record-reaction" onHeld={props.onRecord} />}
+        >
+          <HoldButton label={said().record} act="record-reaction" kind="plain" onHeld={props.onRecord} />
+          <BigButton kind="primary" act={`rinsed-${only() ?? 'all'}`} onPress={props.onRinseAll}>
+            {sayRinse()}
+          </BigButton>
+        </Show>
       </Match>
     </Switch>
   );

@@ -23,7 +23,13 @@ const care: FormWords<typeof careForm>['care'] = {
     rinsed: 'Rinsed',
     rinsedAndDoctor: 'Rinsed, sent to a doctor',
     emergencyCalled: 'Emergency number called',
+    callRefused: 'She refused the call',
   },
+};
+
+const stillOn: FormWords<typeof noReactionForm>['stillOn'] = {
+  ask: 'Is the colour still on?',
+  options: { no: 'Rinsed out', yes: 'Still on' },
 };
 
 const none: FormWords<typeof noReactionForm>['why'] = {
@@ -36,14 +42,20 @@ const none: FormWords<typeof noReactionForm>['why'] = {
   },
 };
 
+/**
+ * 112 is the emergency number of the European Union (from memory: Directive (EU) 2018/1972, article 109) and is taken by
+ * mobile phones elsewhere (from memory: 3GPP TS 22.101); beside it whatever number holds here.
+ */
 export const reaction = {
   signs,
   none,
+  stillOn,
+  stillOnHint: 'Still on: its clock goes on from when it was begun.',
   care,
   title: 'Burning or reaction',
   titleRecorded: 'Reaction recorded',
   emergencyAsk: 'Throat, breath, faint?',
-  emergency: 'The emergency number first. Then rinse.',
+  emergency: 'First call 112 or your local emergency number. Then rinse.',
   steps: [
     'Cool running water now.',
     'No neutraliser, no cream on it.',
@@ -56,6 +68,7 @@ export const reaction = {
   onFor: (zone: string) => `${zone}, on for`,
   nothingOn: 'Nothing is on the head.',
   rinsed: (zone: string) => `Water runs: ${zone}`,
+  rinsedAll: 'Water runs: all',
   waterRuns: (zone: string) => `${zone}, water for`,
   waterEnough: (zone: string) => `${zone}, rinsed long enough:`,
   waterGoal: `${figures.burnRinse} of cool water`,
@@ -74,7 +87,7 @@ export const reaction = {
   tells: { open: 'She tells of a reaction …', title: 'She tells of it now: hold what it is' },
   /** Told, and not done yet. */
   tooLittle: {
-    emergency: 'Throat, breath or faint was told: call the emergency number now.',
+    emergency: 'Throat, breath or faint was told: call 112 or your local emergency number now.',
     doctor: 'Blisters or eyes: a doctor has to look.',
   },
   giveCare: 'Save and close',

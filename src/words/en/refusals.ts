@@ -53,6 +53,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   noStrandHeld: () => 'No strand speaks for that: it is of the skin, or none has held.',
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
   growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
+  callFirst: () => 'Throat, breath or faint was told: the emergency number first.',
   notHomeYet: () => 'Not home yet. Rinse, and tap “Burning, swelling”.',
   notToldYet: () => 'Not told yet. Tell her, or call her: itching may come days later.',
   notAsTested: () => 'Not what was tested. Take what was tested, or test this one.',

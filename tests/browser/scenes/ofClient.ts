@@ -632,6 +632,27 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         among([...bothOn, event('REACTION_SUSPECTED', {}, 5 * minuteMs)]),
         'no-reaction',
       ),
+      stillOn: after(
+        'reaction',
+        among([
+          ...bothOn,
+          event('REACTION_SUSPECTED', {}, 5 * minuteMs),
+          event('BOWL_RINSED', { zone: 'lengths' }),
+          event('BOWL_RINSED', { zone: 'ends' }),
+        ]),
+        'no-reaction',
+      ),
+      water: still(
+        'reaction',
+        alone(
+          [
+            ...until('BOWL_APPLIED'),
+            event('REACTION_SUSPECTED', {}, 5 * minuteMs),
+            event('BOWL_RINSED', { zone: 'lengths' }),
+          ],
+          30_000,
+        ),
+      ),
       care: after(
         'reaction',
         among([

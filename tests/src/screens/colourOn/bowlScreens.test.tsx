@@ -1,11 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { ColourOn } from '../../../../src/screens/colourOn/ColourOn';
 import { Finish } from '../../../../src/screens/finish/Finish';
+import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
 import { Reaction } from '../../../../src/screens/reaction/Reaction';
 import { act, choose, hasAct, layOnBench, press, pressTwice, said, seen, title, type, typed } from '../bench';
 import { planSaid } from '../planSaid';
 import { playUntil, tap } from '../playStory';
+
+afterEach(() => dropDrafts('story'));
 
 const minute = 60_000;
 const primaries = () =>
@@ -169,8 +172,9 @@ describe('a reaction', () => {
   });
 
   it.each([
-    ['breath', 'rinsedAndDoctor', 'call the emergency number now'],
-    ['faint', 'rinsed', 'call the emergency number now'],
+    ['breath', 'rinsedAndDoctor', 'call 112 or your local emergency number now'],
+    ['faint', 'rinsed', 'call 112 or your local emergency number now'],
+    ['faint', 'callRefused', ''],
     ['blisters', 'rinsed', 'a doctor has to look'],
     ['eyes', 'rinsed', 'a doctor has to look'],
     ['breath', 'emergencyCalled', ''],
@@ -187,10 +191,37 @@ describe('a reaction', () => {
     await press('rinsed-lengths');
     bench.pass(20 * minute);
     await press('care');
+    expect(seen('[data-line="too-little"]') === '').toBe(sign === 'stinging');
     await choose('care', care);
+    expect(isDisabled('give-care')).toBe(line.startsWith('call'));
     const told = seen('[data-line="too-little"]');
     expect(told).toContain(line);
     expect(told === '').toBe(line === '');
+  });
+
+  it('puts back on what no water ran over after all, from its old start, and asks for it first', async () => {
+    const bench = layOnBench(ColourOn, playUntil('BOWL_APPLIED'));
+    const [clock] = bench.consultation().record.clocks.filter(({ kind }) => kind === 'head');
+    await press('look');
+    await press('stinging-yes');
+    bench.show(Reaction);
+    expect(primaries()).toEqual(['rinsed-lengths']);
+    await press('rinsed-lengths');
+    expect(bench.way()).toContain('mix');
+    bench.pass(minute);
+    await press('no-reaction');
+    expect(isDisabled('none-wrongTap')).toBe(true);
+    await choose('stillOn', 'yes');
+    await pressTwice('none-wrongTap');
+    expect(bench.last()).toMatchObject({ type: 'NO_REACTION', tokens: { stillOn: ['lengths'] } });
+    expect(bench.way()).toContain('colourOn');
+    const { record } = bench.consultation();
+    expect(record.bowls).toMatchObject([{ state: 'on', rinsedSeq: null }]);
+    expect(record.clocks.find(({ id }) => id === clock?.id)).toMatchObject({
+      startedAtMs: clock?.startedAtMs,
+      dueAtMs: clock?.dueAtMs,
+      endedAtMs: null,
+    });
   });
 
   it('goes back where she was when it was none', async () => {

@@ -170,6 +170,25 @@ export const headWays: readonly Way[] = [
     },
   },
   {
+    name: 'a reaction that was none, and no water ran after all',
+    start: lengthsOn,
+    tap: async () => {
+      await pressAll('reaction', 'rinsed-lengths', 'no-reaction');
+      await choose('stillOn', 'yes');
+      await pressTwice('none-wrongTap');
+    },
+  },
+  {
+    name: 'stopped over the head, a reaction that was none, and no water ran after all',
+    start: lengthsOn,
+    tap: async () => {
+      await tellsOf('hives');
+      await pressAll('reaction', 'rinsed-lengths', 'no-reaction');
+      await choose('stillOn', 'yes');
+      await pressTwice('none-wrongTap');
+    },
+  },
+  {
     name: 'over the head she tells of hives: stopped after the last rinse, then her plan',
     start: lengthsOn,
     tap: async () => {
