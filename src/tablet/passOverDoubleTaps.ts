@@ -5,10 +5,10 @@
 const ASSUMED_DOUBLE_TAP_MS = 350;
 
 /**
- * So soon comes a tap on what says how skin, hair or scale are, ms, that was meant for what stood there before. Assumed
- * because whoever looks at a scalp or a scale and then at the screen takes longer.
+ * So many times as long a tap is passed over that would say how skin, hair or scale are, and was meant for what stood there
+ * before. Assumed because whoever looks at a scalp or a scale and then at the screen takes longer than 1.4 s.
  */
-const ASSUMED_LOOKED_MS = 1_500;
+const ASSUMED_LOOKED_TIMES = 4;
 
 /** So near lies the second tap, px. Assumed because 8 mm (149 dots an inch) is about half the tip of a gloved finger. */
 const ASSUMED_ONE_PLACE_PX = 48;
@@ -68,7 +68,5 @@ function isStillThere({ x, y, control, says }: Tap): boolean {
 }
 
 const readDoubleTapMs = (control: Element | null): number =>
-  Number(
-    document.documentElement.dataset.doubleTapMs ??
-      (control?.matches('[data-looked]') === true ? ASSUMED_LOOKED_MS : ASSUMED_DOUBLE_TAP_MS),
-  );
+  Number(document.documentElement.dataset.doubleTapMs ?? ASSUMED_DOUBLE_TAP_MS) *
+  (control === null || control.closest('[data-looked]') === null ? 1 : ASSUMED_LOOKED_TIMES);

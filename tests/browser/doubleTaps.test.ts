@@ -85,6 +85,26 @@ describe('a double tap', () => {
     await juno.page.context().close();
   });
 
+  it('and a slow one, from the decision on, says nothing of scale, skin or hair: nobody has looked', async () => {
+    const { steps } = endsIronedWet;
+    const juno = await seat(station.browser, station.address, [stepsBefore(steps, 'DECIDED')], none, 400);
+    await juno.open(1);
+    await juno.page.locator('[data-option="asPlanned"], [data-act^="decide-"]').first().waitFor();
+    await rest(juno);
+    const box = await juno.page.locator('.step-actions [data-kind="primary"]').boundingBox();
+    if (box === null) throw new Error('Nothing to tap');
+    for (let taps = 0; taps < 7; taps += 1) {
+      await juno.page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+      await juno.pass(600);
+    }
+    await expect.poll(() => readTypes(juno), patience).toContain('DECIDED');
+    expect(await readTypes(juno)).not.toContain('BOWL_WEIGHED');
+    await juno.pass(1_700);
+    await juno.page.locator('[data-act="weigh"]').tap();
+    await expect.poll(() => readTypes(juno), patience).toContain('BOWL_WEIGHED');
+    await juno.page.context().close();
+  });
+
   it('is no double tap where the key of the first tap still stands: each counts', async () => {
     const beginnings = [stepsBefore(endsIronedWet.steps, 'ANSWERED')];
     const juno = await seat(station.browser, station.address, beginnings, none, LONG_MS);

@@ -87,6 +87,7 @@ function OtherZone(props: {
           />
           <BigButton
             act="apply"
+            isLooked
             isDisabled={props.atScale.isTooOld}
             onPress={() =>
               void props.sender.send({ type: 'BOWL_APPLIED', answers: { ...answers(), skinFirst: 'calm' } })

@@ -124,7 +124,13 @@ export function BowlPage(
           <Show
             when={isBegun()}
             fallback={
-              <BigButton kind="primary" act="weigh" isDisabled={isRefused()} onPress={() => void weigh()}>
+              <BigButton
+                kind="primary"
+                act="weigh"
+                isLooked
+                isDisabled={isRefused()}
+                onPress={() => void weigh()}
+              >
                 {sayWeighed()}
               </BigButton>
             }

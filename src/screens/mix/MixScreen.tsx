@@ -190,7 +190,13 @@ export function WeighedActions(props: {
           {words.mix.notCalm}
         </BigButton>
       </Show>
-      <BigButton kind="primary" act="apply" isDisabled={props.isTooOld} onPress={() => begin('calm')}>
+      <BigButton
+        kind="primary"
+        act="apply"
+        isLooked
+        isDisabled={props.isTooOld}
+        onPress={() => begin('calm')}
+      >
         {words.mix.apply(words.general.zones[props.zone])}
       </BigButton>
     </>

@@ -141,6 +141,7 @@ export function WeighInPage(
             <BigButton
               kind="primary"
               act="weighed-in"
+              isLooked
               isDisabled={!isAllIn() || refusals().length > 0}
               onPress={() => void finish()}
             >
@@ -150,37 +151,39 @@ export function WeighInPage(
         </>
       }
     >
-      <Sheet
-        form={form()}
-        words={asks()}
-        draft={draft}
-        onChange={notePour}
-        refusals={refusals()}
-        units={props.settings.units}
-        hasAgeLine={false}
-        nowMs={props.nowMs}
-        picks={picks()}
-        summary={said().summary}
-      >
-        <section class="panel grams-panel" data-panel="weighed-in">
-          <table class="grams">
-            <tbody>
-              <For each={names()}>
-                {(name, item) => (
-                  <tr>
-                    <td>{name}</td>
-                    <td data-figure={`in-${item()}`}>{write(pouring().inG[item()] ?? 0)}</td>
-                  </tr>
-                )}
-              </For>
-              <tr class="together">
-                <td>{words.mix.together}</td>
-                <td data-figure="total-in">{write(totalIn())}</td>
-              </tr>
-            </tbody>
-          </table>
-        </section>
-      </Sheet>
+      <div class="looked" data-looked="">
+        <Sheet
+          form={form()}
+          words={asks()}
+          draft={draft}
+          onChange={notePour}
+          refusals={refusals()}
+          units={props.settings.units}
+          hasAgeLine={false}
+          nowMs={props.nowMs}
+          picks={picks()}
+          summary={said().summary}
+        >
+          <section class="panel grams-panel" data-panel="weighed-in">
+            <table class="grams">
+              <tbody>
+                <For each={names()}>
+                  {(name, item) => (
+                    <tr>
+                      <td>{name}</td>
+                      <td data-figure={`in-${item()}`}>{write(pouring().inG[item()] ?? 0)}</td>
+                    </tr>
+                  )}
+                </For>
+                <tr class="together">
+                  <td>{words.mix.together}</td>
+                  <td data-figure="total-in">{write(totalIn())}</td>
+                </tr>
+              </tbody>
+            </table>
+          </section>
+        </Sheet>
+      </div>
       <SentRefusal refusal={props.refusal} />
     </StepPage>
   );

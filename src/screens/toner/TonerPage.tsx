@@ -64,7 +64,7 @@ export function TonerPage(
           <BigButton act="feel-again" onPress={props.onFeelAgain}>
             {words.toner.feelAgain}
           </BigButton>
-          <BigButton kind="primary" act="weigh-toner" onPress={() => void weigh()}>
+          <BigButton kind="primary" act="weigh-toner" isLooked onPress={() => void weigh()}>
             {words.mix.weigh}
           </BigButton>
         </>
