@@ -10,6 +10,7 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import { BowlBeside, BowlGrams } from '../mix/BowlGrams';
+import { sayNotTested } from '../mix/skinTestOf';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
@@ -48,6 +49,20 @@ export function TonerPage(
       formatPercent(maxPercent(), props.settings.units, words.locale),
       formatQuantity(ASSUMED_TONER_MAX_MIN, 'minutes', props.settings.units, words.locale),
     );
+  /** The pause before mixing: the button says which bottle is in the hand. */
+  const sayWeighed = () => {
+    const made = bowl();
+    if (!made.ok) return words.mix.weigh;
+    return words.mix.weighedWith(formatPercent(made.value.bottlePercent, props.settings.units, words.locale));
+  };
+  const notTested = () => {
+    const { line: named } = asked.draft.raw();
+    return sayNotTested(
+      props.consultation.record.skinTest,
+      { line: typeof named === 'string' ? named : '', isLightener: false },
+      words,
+    );
+  };
   const weigh = async () => {
     if (await asked.send('TONER_WEIGHED', { zone: props.zone })) props.onClose();
   };
@@ -65,7 +80,7 @@ export function TonerPage(
             {words.toner.feelAgain}
           </BigButton>
           <BigButton kind="primary" act="weigh-toner" isLooked onPress={() => void weigh()}>
-            {words.mix.weigh}
+            {sayWeighed()}
           </BigButton>
         </>
       }
@@ -87,6 +102,13 @@ export function TonerPage(
         <p class="limits" data-panel="limits">
           {saysLimits()}
         </p>
+        <Show when={notTested()}>
+          {(says) => (
+            <p class="limits" data-line="not-tested">
+              {says()}
+            </p>
+          )}
+        </Show>
         <Show when={lines().length === 0}>
           <p class="limits">{words.toner.noToner}</p>
         </Show>
