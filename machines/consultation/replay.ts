@@ -28,13 +28,15 @@ const toSorted = (value: unknown): string =>
       : inner,
   );
 
-/** What the table of an older model suggested is its own; every other word is judged anew. */
+/** What the table of an older model suggested, and the time it left, is its own; every other word is judged anew. */
 const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
+  BOWL_WEIGHED: ['maxMinutes'],
   DECIDED: ['suggested', 'isFreer'],
 };
 
 /** Words that were not said before this model, which an entry of an older one therefore lacks. */
 const addedWords: Readonly<Partial<Record<EventType, Readonly<Record<string, number>>>>> = {
+  BOWL_WEIGHED: { maxMinutes: 5 },
   CLOCK_EXTENDED: { hasWeakened: 3 },
 };
 

@@ -85,7 +85,10 @@ export interface TokensByType {
     readonly isFreer: boolean;
   };
   PLAN_CHANGED: None;
-  BOWL_WEIGHED: ZoneToken;
+  BOWL_WEIGHED: ZoneToken & {
+    /** How long it may stay on, min, by what was known when it was weighed. Models before 5 did not keep it. */
+    readonly maxMinutes?: number;
+  };
   BOWL_THROWN: ZoneToken;
   BOWL_APPLIED: ZoneToken;
   /** The zone is covered; its clock runs since the first of it was put on. */

@@ -2,6 +2,7 @@ import { findCarryRefusal, listCarried } from '../judgement/carried';
 import { type Decision, isFreer } from '../judgement/decisions';
 import { listStanding, suggestFor } from '../judgement/findings';
 import { ASSUMED_SAME_DAY_MS, findCarriedHold, isLapsed } from '../judgement/lapse';
+import { findLimits } from '../judgement/limits';
 import { formMixKey, listClosedMixes } from '../judgement/mixes';
 import { listPlannedZones } from '../judgement/plannedZones';
 import { isAbsoluteRule } from '../judgement/rules';
@@ -110,7 +111,10 @@ const judges: Judges = {
     return { decision, suggested, isFreer: isFreer(decision, suggested) };
   },
   PLAN_CHANGED: nothing,
-  BOWL_WEIGHED: zoneOnly,
+  BOWL_WEIGHED: (record, { zone }, { atMs }) => {
+    const strand = findStrand(record, zone);
+    return { zone, maxMinutes: strand === undefined ? 0 : findLimits(record, strand, atMs).maxMinutes };
+  },
   BOWL_THROWN: zoneOnly,
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,

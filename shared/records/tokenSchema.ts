@@ -42,7 +42,7 @@ const entries = {
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision, suggested: decision, isFreer: v.boolean() },
   PLAN_CHANGED: nothing,
-  BOWL_WEIGHED: zoneOnly,
+  BOWL_WEIGHED: { zone, maxMinutes: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0))) },
   BOWL_THROWN: zoneOnly,
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,

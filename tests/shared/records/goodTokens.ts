@@ -28,7 +28,7 @@ const own: Readonly<Record<string, object>> = {
   OUTCOME_CARRIED: { isAsLastTime: true, sound: ['lengths'], rough: ['ends'] },
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision: 'asPlanned', suggested: 'gentler', isFreer: true },
-  BOWL_WEIGHED: { zone },
+  BOWL_WEIGHED: { zone, maxMinutes: 25 },
   BOWL_THROWN: { zone },
   BOWL_APPLIED: { zone },
   BOWL_ALL_ON: { zone },
@@ -40,7 +40,7 @@ const own: Readonly<Record<string, object>> = {
 };
 
 /** Words that a stored entry may lack, since an older model did not say them; a log that should have them is refused. */
-export const laterWords: readonly string[] = ['hasWeakened'];
+export const laterWords: readonly string[] = ['hasWeakened', 'maxMinutes'];
 
 /** Good tokens for this type of event, with those that every event has. */
 export const tokensOf = (type: string): Readonly<Record<string, unknown>> => ({
