@@ -52,7 +52,11 @@ export interface TokensByType {
   STEP_CONFIRMED: { readonly step: AskStep };
   REOPENED: { readonly step: BackStep };
   SKIN_TEST_NOTED: { readonly isPositive: boolean };
-  OVERRIDDEN: { readonly rule: RuleId };
+  OVERRIDDEN: {
+    readonly rule: RuleId;
+    /** The answers raise this stop, as it is judged now: one that came with an update is raised by no answer yet. */
+    readonly isRaised?: boolean;
+  };
   CORRECTED: {
     readonly answer: Correctable;
     /** A stop is taken back, and with it what was tested and decided; a skin test noted wrongly voids nothing. */

@@ -73,7 +73,10 @@ const judges: Judges = {
   STEP_CONFIRMED: (_record, { step }) => ({ step }),
   REOPENED: (_record, { step }) => ({ step }),
   SKIN_TEST_NOTED: (_record, { seen }) => ({ isPositive: seen === 'reaction' }),
-  OVERRIDDEN: (_record, { rule }) => ({ rule }),
+  OVERRIDDEN: ({ answers, modelVersion }, { rule }, { settings }) => ({
+    rule,
+    isRaised: !isAbsoluteRule(rule) && listStops(answers, settings, modelVersion).includes(rule),
+  }),
   CORRECTED: (record, { answer }) => ({
     answer,
     voids: answer !== 'skinTest' || record.skinTest?.seen === 'reaction',

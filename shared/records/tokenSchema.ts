@@ -27,7 +27,7 @@ const entries = {
   STEP_CONFIRMED: { step: v.picklist(askSteps) },
   REOPENED: { step: v.picklist(backSteps) },
   SKIN_TEST_NOTED: { isPositive: v.boolean() },
-  OVERRIDDEN: { rule: v.picklist(ruleIds) },
+  OVERRIDDEN: { rule: v.picklist(ruleIds), isRaised: v.optional(v.boolean()) },
   CORRECTED: { answer: v.picklist(correctables), voids: v.boolean() },
   INCOMPATIBILITY_STARTED: nothing,
   INCOMPATIBILITY_READ: { reacted: v.boolean() },
