@@ -36,6 +36,7 @@ export const guards = {
     !context.facts.overridden.includes(event.tokens.rule),
   isFreerRule: ({ event }: Shown) =>
     event.type === 'OVERRIDDEN' && event.tokens.rule === 'judgement.freerThanSuggested',
+  isScalpRule: ({ event }: Shown) => event.type === 'OVERRIDDEN' && event.tokens.rule === 'judgement.onScalp',
   isIncompatibilityDue: ({ context }: Shown) => context.facts.incompatibility === 'due',
   isIncompatibilityRunning: ({ context }: Shown) => context.facts.incompatibility === 'running',
   hasGlass: ({ context }: Shown) => context.facts.hasGlass,

@@ -54,6 +54,7 @@ const weighToner = { guard: and([...onward, 'mayTone', 'isBowlRinsed']), actions
 export const mix = chart.createStateConfig({
   id: 'mix',
   on: {
+    OVERRIDDEN: { guard: and([...onward, 'isScalpRule']), actions: 'note' },
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
     BOWL_APPLIED: [

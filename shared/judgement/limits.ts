@@ -3,9 +3,11 @@ import { placeZone } from '../hair/zonePlaces';
 import { MODEL_VERSION } from '../records/event';
 import type { Answers } from '../records/forms/asked';
 import type { ConsultationRecord, StrandRecord } from '../records/record';
+import type { Settings } from '../records/settings';
 import { chooseMoreCareful, type Decision } from './decisions';
 import { suggestForZone } from './findings';
 import { type Mix, nameTested } from './mixes';
+import { limitOnScalp } from './onScalp';
 import { findLookEveryMin, judgeRisk } from './risk';
 import { isFreerLifted } from './stops';
 
@@ -112,20 +114,20 @@ export function findFromTips(answers: Answers, decided: Decision): number | null
 
 /**
  * What would this decision leave of what the strand of a zone proved, were it made now?
- * Never above the strongest bottle of the house. Checked in tests/shared/judgement/course.test.ts.
+ * Never above the strongest bottle of the house, nor above what the scalp takes. Checked in tests/shared/judgement/course.test.ts.
  */
 export function foresee(
   record: ConsultationRecord,
   strand: StrandRecord,
   decided: Decision,
-  ceilingPercent: number,
+  settings: Settings,
   nowMs: number,
 ): Course {
-  const { maxDeveloperPercent, maxMinutes } = findLimits(record, strand, nowMs, decided);
+  const limits = limitOnScalp(record, strand, settings, findLimits(record, strand, nowMs, decided));
   return {
-    maxDeveloperPercent: Math.min(maxDeveloperPercent, ceilingPercent),
-    maxMinutes,
-    heat: strand.heat,
+    maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, settings.profile.ceilingPercent),
+    maxMinutes: limits.maxMinutes,
+    heat: limits.maxHeat,
     lookEveryMin: findLookEveryMin(judgeRisk(record)),
     fromTipsCm: findFromTips(record.answers, decided),
   };
