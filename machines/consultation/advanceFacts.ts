@@ -113,7 +113,11 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'SKIN_TEST_NOTED':
       return event.tokens.isPositive ? { bowls: throwWeighed(facts.bowls) } : {};
     case 'OVERRIDDEN':
-      return { overridden: withMember(facts.overridden, event.tokens.rule) };
+      return {
+        // A stop that came with an update counts from here on as any other: once lifted it can be raised anew.
+        raised: event.tokens.isRaised ? withMember(facts.raised, event.tokens.rule) : facts.raised,
+        overridden: withMember(facts.overridden, event.tokens.rule),
+      };
     case 'CORRECTED':
       return event.tokens.voids ? voidAll(facts, takeBack(facts, event.tokens.answer)) : {};
     case 'INCOMPATIBILITY_STARTED':

@@ -1,3 +1,4 @@
+import { isOfDecision } from '../../shared/judgement/rules';
 import type { ByZone, Zone } from '../../shared/records/zones';
 import type { Facts, StrandFact } from './facts';
 
@@ -12,10 +13,10 @@ export const mapZones = <T>(from: ByZone<T>, change: (value: T, zone: Zone) => T
 export const withMember = <T>(list: readonly T[], member: T): readonly T[] =>
   list.includes(member) ? list : [...list, member];
 
-/** Not decided, and nobody's leave to decide more freely than suggested. */
+/** Not decided, and nobody's leave to decide or to weigh more freely. */
 export const undecide = (facts: Facts): Pick<Facts, 'decided' | 'overridden'> => ({
   decided: null,
-  overridden: facts.overridden.filter((rule) => rule !== 'judgement.freerThanSuggested'),
+  overridden: facts.overridden.filter((rule) => !isOfDecision(rule)),
 });
 
 /** The strand of one zone, as it is now. */

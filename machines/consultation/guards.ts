@@ -32,10 +32,11 @@ export const guards = {
       context.facts.said[event.tokens.step] === 'judgement'),
   isOpenRule: ({ context, event }: Shown) =>
     event.type === 'OVERRIDDEN' &&
-    context.facts.raised.includes(event.tokens.rule) &&
+    (context.facts.raised.includes(event.tokens.rule) || event.tokens.isRaised === true) &&
     !context.facts.overridden.includes(event.tokens.rule),
   isFreerRule: ({ event }: Shown) =>
     event.type === 'OVERRIDDEN' && event.tokens.rule === 'judgement.freerThanSuggested',
+  isScalpRule: ({ event }: Shown) => event.type === 'OVERRIDDEN' && event.tokens.rule === 'judgement.onScalp',
   isIncompatibilityDue: ({ context }: Shown) => context.facts.incompatibility === 'due',
   isIncompatibilityRunning: ({ context }: Shown) => context.facts.incompatibility === 'running',
   hasGlass: ({ context }: Shown) => context.facts.hasGlass,

@@ -28,8 +28,9 @@ const toSorted = (value: unknown): string =>
       : inner,
   );
 
-/** What the table of an older model suggested is its own; every other word is judged anew. */
+/** What the table of an older model suggested, and the time it left, is its own; every other word is judged anew. */
 const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
+  BOWL_WEIGHED: ['maxMinutes'],
   DECIDED: ['suggested', 'isFreer'],
 };
 
@@ -37,7 +38,9 @@ const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
 const addedWords: Readonly<Partial<Record<EventType, Readonly<Record<string, number>>>>> = {
   LOOKED: { breaks: 5 },
   NO_REACTION: { stillOn: 5 },
+  BOWL_WEIGHED: { maxMinutes: 5 },
   CLOCK_EXTENDED: { hasWeakened: 3 },
+  OVERRIDDEN: { isRaised: 5 },
 };
 
 const withoutOwn = ({ type, modelVersion }: ConsultationEvent, tokens: object): object =>

@@ -57,6 +57,7 @@ const backOnHead = { guard: 'isStillOn', target: '#colourOn' } as const;
 export const mix = chart.createStateConfig({
   id: 'mix',
   on: {
+    OVERRIDDEN: { guard: and([...onward, 'isScalpRule']), actions: 'note' },
     BOWL_WEIGHED: weigh,
     BOWL_THROWN: throwAway,
     BOWL_APPLIED: [

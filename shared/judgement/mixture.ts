@@ -13,6 +13,7 @@ import type { Zone } from '../records/zones';
 import { accept, type Result, refuse } from '../result';
 import { brand } from '../units/brand';
 import { isHotter, isSameLine, type Mix } from './mixes';
+import { isOnScalp } from './onScalp';
 import { isIssued, type MixPermit, type TestPermit, type TonerPermit } from './permit';
 
 /** What is asked of the scale. */
@@ -52,15 +53,20 @@ export type MixtureRefusal =
   | { readonly code: 'stronger' | 'overHouseCeiling' | 'longer' | 'tooMuchForAStrand'; readonly most: number }
   | { readonly code: RatioRefusal };
 
+/** How strong may this order be? What was tested in foil and goes on without lies on the scalp. */
+const findStrongest = (permit: MixPermit | TonerPermit, { zone, heat }: Order): number =>
+  permit.kind === 'mix' && permit.scalpPercent !== null && isOnScalp(zone, heat)
+    ? Math.min(permit.maxDeveloperPercent, permit.scalpPercent)
+    : permit.maxDeveloperPercent;
+
 /** Does the order go beyond its permit? Every respect in which it binds: of a toner no line and no ratio. */
 function findExcess(permit: MixPermit | TonerPermit, order: Order): MixtureRefusal | null {
   if (order.zone !== permit.zone) return { code: 'anotherZone' };
   if (permit.kind === 'mix' && !isSameLine(order.line, permit.tested.line)) return { code: 'anotherLine' };
   if (permit.kind === 'mix' && order.ratio !== permit.tested.ratio) return { code: 'anotherRatio' };
-  if (isHotter(order.heat, permit.kind === 'mix' ? permit.tested.heat : 'none')) return { code: 'hotter' };
-  if (order.developerPercent > permit.maxDeveloperPercent) {
-    return { code: 'stronger', most: permit.maxDeveloperPercent };
-  }
+  if (isHotter(order.heat, permit.kind === 'mix' ? permit.maxHeat : 'none')) return { code: 'hotter' };
+  const most = findStrongest(permit, order);
+  if (order.developerPercent > most) return { code: 'stronger', most };
   return order.minutes <= permit.maxMinutes ? null : { code: 'longer', most: permit.maxMinutes };
 }
 

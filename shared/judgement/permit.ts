@@ -6,6 +6,7 @@ import { accept, type Result, refuse } from '../result';
 import type { Decision } from './decisions';
 import { findLimits, type Limits } from './limits';
 import { type Mix, nameTested } from './mixes';
+import { limitOnScalp, type ScalpLimits } from './onScalp';
 import { findMixRefusal, findTestRefusal, type PermitRefusal } from './permitRefusal';
 import { ASSUMED_TONER_MAX_MIN, TONER_MAX_PERCENT } from './tonerLimits';
 import { findTonerRefusal } from './tonerRefusal';
@@ -22,7 +23,7 @@ export interface TestPermit {
 }
 
 /** Leave to weigh a bowl for one zone, within what was tested and decided. Derived anew at every use, frozen. */
-export interface MixPermit extends Limits {
+export interface MixPermit extends ScalpLimits {
   readonly [permitBrand]: 'mix';
   readonly kind: 'mix';
   readonly zone: Zone;
@@ -79,7 +80,7 @@ export function issuePermit(
   if (strand === undefined || record.decision === null) return refuse({ code: 'noOutcome' });
   const { decision } = record.decision;
   const tested = Object.freeze(nameTested(strand));
-  const limits = findLimits(record, strand, nowMs);
+  const limits = limitOnScalp(record, strand, settings, findLimits(record, strand, nowMs));
   const permit = Object.freeze({
     kind: 'mix',
     zone,

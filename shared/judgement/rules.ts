@@ -47,6 +47,12 @@ export const rules = {
     addedIn: 4,
   },
   'judgement.snapsWhenWet': { kind: 'judgement', step: 'feelHair', source: 'common practice, no source' },
+  'judgement.onScalp': {
+    kind: 'judgement',
+    step: null,
+    source: 'common practice, no source; the maker’s directions come first',
+    addedIn: 5,
+  },
   'judgement.freerThanSuggested': {
     kind: 'judgement',
     step: null,
@@ -62,6 +68,10 @@ export function isKnownTo(modelVersion: number, id: RuleId): boolean {
   const { addedIn = 1 }: Rule = rules[id];
   return addedIn <= modelVersion;
 }
+
+/** Is it judged of what was decided? Then it is judged anew with every decision. */
+export const isOfDecision = (id: RuleId): boolean =>
+  rules[id].kind === 'judgement' && rules[id].step === null;
 
 /** Is there no override for this rule? */
 export const isAbsoluteRule = (id: RuleId): boolean => rules[id].kind === 'absolute';

@@ -183,7 +183,7 @@ function findLostStop(
 
 /** May "a strand held" be the reason to lift this stop? It says nothing of skin, and one must have held. */
 export const mayCiteStrand = ({ strands }: Pick<ConsultationRecord, 'strands'>, rule: RuleId): boolean =>
-  rules[rule].step !== 'client' && hasHeldStrand(strands);
+  rules[rule].step !== 'client' && rule !== 'judgement.onScalp' && hasHeldStrand(strands);
 
 /** Is this the mix of a lift under the name of a gloss? Then what she wants has to be said anew. */
 const isAnotherService = ({ answers }: ConsultationRecord, mix: StrandAnswers, settings: Settings): boolean =>

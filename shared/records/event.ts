@@ -52,7 +52,11 @@ export interface TokensByType {
   STEP_CONFIRMED: { readonly step: AskStep };
   REOPENED: { readonly step: BackStep };
   SKIN_TEST_NOTED: { readonly isPositive: boolean };
-  OVERRIDDEN: { readonly rule: RuleId };
+  OVERRIDDEN: {
+    readonly rule: RuleId;
+    /** The answers raise this stop, as it is judged now: one that came with an update is raised by no answer yet. */
+    readonly isRaised?: boolean;
+  };
   CORRECTED: {
     readonly answer: Correctable;
     /** A stop is taken back, and with it what was tested and decided; a skin test noted wrongly voids nothing. */
@@ -90,7 +94,10 @@ export interface TokensByType {
     readonly isFreer: boolean;
   };
   PLAN_CHANGED: None;
-  BOWL_WEIGHED: ZoneToken;
+  BOWL_WEIGHED: ZoneToken & {
+    /** How long it may stay on, min, by what was known when it was weighed. Models before 5 did not keep it. */
+    readonly maxMinutes?: number;
+  };
   BOWL_THROWN: ZoneToken;
   BOWL_APPLIED: ZoneToken;
   /** The zone is covered; its clock runs since the first of it was put on. */

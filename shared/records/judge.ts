@@ -2,6 +2,7 @@ import { findCarryRefusal, listCarried } from '../judgement/carried';
 import { type Decision, isFreer } from '../judgement/decisions';
 import { listStanding, suggestFor } from '../judgement/findings';
 import { ASSUMED_SAME_DAY_MS, findCarriedHold, isLapsed } from '../judgement/lapse';
+import { findLimits } from '../judgement/limits';
 import { formMixKey, listClosedMixes } from '../judgement/mixes';
 import { listPlannedZones } from '../judgement/plannedZones';
 import { isAbsoluteRule } from '../judgement/rules';
@@ -74,7 +75,10 @@ const judges: Judges = {
   STEP_CONFIRMED: (_record, { step }) => ({ step }),
   REOPENED: (_record, { step }) => ({ step }),
   SKIN_TEST_NOTED: (_record, { seen }) => ({ isPositive: seen === 'reaction' }),
-  OVERRIDDEN: (_record, { rule }) => ({ rule }),
+  OVERRIDDEN: ({ answers, modelVersion }, { rule }, { settings }) => ({
+    rule,
+    isRaised: !isAbsoluteRule(rule) && listStops(answers, settings, modelVersion).includes(rule),
+  }),
   CORRECTED: (record, { answer }) => ({
     answer,
     voids: answer !== 'skinTest' || record.skinTest?.seen === 'reaction',
@@ -117,7 +121,10 @@ const judges: Judges = {
     return { decision, suggested, isFreer: isFreer(decision, suggested) };
   },
   PLAN_CHANGED: nothing,
-  BOWL_WEIGHED: zoneOnly,
+  BOWL_WEIGHED: (record, { zone }, { atMs }) => {
+    const strand = findStrand(record, zone);
+    return { zone, maxMinutes: strand === undefined ? 0 : findLimits(record, strand, atMs).maxMinutes };
+  },
   BOWL_THROWN: zoneOnly,
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,

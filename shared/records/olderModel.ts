@@ -1,3 +1,5 @@
+import { msPerMinute } from '../units/time';
+import type { Clock } from './clock';
 import type { ConsultationEvent } from './event';
 import type { Form } from './form';
 import { type Answers, askForms } from './forms/asked';
@@ -27,16 +29,25 @@ const liftedTable: OverrideRecord = {
   seq: 0,
 };
 
+/** Its table left other times on the head: more time may have been given up to what the strand proved, and no further. */
+const liftTimes = ({ clocks, bowls }: ConsultationRecord): readonly Clock[] =>
+  clocks.map((clock) => {
+    const proven = bowls.find((bowl) => bowl.clock === clock.id)?.proof?.tested.minutes;
+    if (proven === undefined) return clock;
+    return { ...clock, limitAtMs: Math.max(clock.limitAtMs, clock.startedAtMs + proven * msPerMinute) };
+  });
+
 /**
  * The record as an older model would have read it, so that what it let happen can be judged today.
  * Three things only were another model's own: which questions there were, which judgement stops it knew (listStops), and
- * what its table suggested. Absolute stops, outcomes, the plan, the skin test, what a decision mixes and what was tested are judged as ever.
+ * what its table suggested and left of the time. Absolute stops, outcomes, the plan, the skin test, what a decision mixes and what was tested are judged as ever.
  * Checked in tests/machines/consultation/olderModel.test.ts.
  */
 export const readAsOlder = (record: ConsultationRecord, modelVersion: number): ConsultationRecord => ({
   ...record,
   answers: fillAdded(record.answers, modelVersion),
   overrides: [...record.overrides, liftedTable],
+  clocks: liftTimes(record),
   modelVersion,
 });
 

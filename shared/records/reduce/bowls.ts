@@ -5,6 +5,7 @@ import { ASSUMED_TONER_MAX_MIN } from '../../judgement/tonerLimits';
 import { msPerMinute } from '../../units/time';
 import { type BowlProof, findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
+import type { EventOf } from '../event';
 import {
   type BowlRecord,
   type ConsultationRecord,
@@ -68,6 +69,21 @@ const findCarried = (
     ? null
     : { strandAtMs: strand.ended?.atMs ?? 0, service: answers.client?.service ?? '' };
 
+/**
+ * How long may this bowl stay on, min? As it was said when it was weighed, whatever table and chance say today, and never
+ * longer than its strand proved. Before model 5 nobody kept it: it is reckoned, and never less than was weighed.
+ * Checked in tests/machines/consultation/keptLimit.test.ts.
+ */
+const findMaxMinutes = (
+  record: ConsultationRecord,
+  strand: StrandRecord,
+  { payload, tokens, atMs }: EventOf<'BOWL_WEIGHED'>,
+): number =>
+  Math.min(
+    tokens.maxMinutes ?? Math.max(payload.minutes, findLimits(record, strand, atMs).maxMinutes),
+    nameProven(strand).minutes,
+  );
+
 /** A bowl that was just weighed: nothing has become of it. */
 const standing = {
   state: 'weighed',
@@ -80,7 +96,8 @@ const standing = {
 
 /** What happens to bowls, from the scale to the basin. */
 export const bowlReducers = {
-  BOWL_WEIGHED: (record, { payload }, stamp) => {
+  BOWL_WEIGHED: (record, event, stamp) => {
+    const { payload } = event;
     const strand = findStrand(record, payload.zone);
     const bowl: BowlRecord = {
       ...payload,
@@ -90,7 +107,7 @@ export const bowlReducers = {
       toner: null,
       strand: strand?.number ?? 0,
       proof: findProof(strand, record.decision, strand && nameProven(strand), findCarried(record, strand)),
-      maxMinutes: strand === undefined ? 0 : findLimits(record, strand, stamp.atMs).maxMinutes,
+      maxMinutes: strand === undefined ? 0 : findMaxMinutes(record, strand, event),
     };
     return { bowls: [...record.bowls, bowl] };
   },

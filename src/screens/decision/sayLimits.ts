@@ -23,7 +23,7 @@ export function sayLimits(
   { words, settings, nowMs }: { readonly words: Words; readonly settings: Settings; readonly nowMs: number },
 ): string {
   const said = words.decision.limits;
-  const { units, profile } = settings;
+  const { units } = settings;
   const sayMost = ({ maxDeveloperPercent, maxMinutes, heat }: Course): string =>
     said.most(
       formatPercent(maxDeveloperPercent, units, words.locale),
@@ -35,7 +35,7 @@ export function sayLimits(
     .filter((zone) => isLeftToMix(zone, decision))
     .flatMap(({ zone, strand }): readonly OfZone[] => {
       if (strand === null) return [];
-      const course = foresee(record, strand, decision, profile.ceilingPercent, nowMs);
+      const course = foresee(record, strand, decision, settings, nowMs);
       return course.maxMinutes > 0 ? [{ zone, course, most: sayMost(course) }] : [];
     });
   const [first, ...more] = each;

@@ -20,6 +20,7 @@ import '../layout.css';
 import { PartSheet } from '../PartSheet';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
+import { Override } from '../strandTest/Override';
 import { BowlBeside, BowlGrams } from './BowlGrams';
 import { computeBottles, computeBowl, draftBowl, listBeyond } from './bowlDraft';
 import { hasPours } from './pours';
@@ -73,12 +74,14 @@ export function BowlPage(
     const result = bottles();
     return result.ok ? result.value : null;
   };
-  const [aside, setAside] = createSignal<'thin' | 'weighIn' | null>(null);
+  const [aside, setAside] = createSignal<'thin' | 'weighIn' | 'sign' | null>(null);
   const close = () => setAside(null);
   const given = () => {
     const issued = permit();
     return issued.ok ? issued.value : null;
   };
+  /** More than the scalp takes is signed for at the scale, before anything is in the bowl. */
+  const maySign = () => given()?.isLowered === true && props.isFromHead !== true && !isBegun();
   const line = () => {
     const { line: chosen } = asked.draft.raw();
     return typeof chosen === 'string' ? chosen : '';
@@ -120,6 +123,11 @@ export function BowlPage(
                 {props.isFromHead === true ? words.general.back : words.mix.toBowls}
               </BigButton>
             )}
+          </Show>
+          <Show when={maySign()}>
+            <BigButton act="sign-scalp" onPress={() => setAside('sign')}>
+              {words.mix.signScalp}
+            </BigButton>
           </Show>
           <Show
             when={isBegun()}
@@ -195,6 +203,9 @@ export function BowlPage(
   );
   return (
     <Switch fallback={page()}>
+      <Match when={aside() === 'sign'}>
+        <Override {...props} rule="judgement.onScalp" title={words.mix.signForScalp} onClose={close} />
+      </Match>
       <Match when={aside() === 'thin' && made()}>
         {(mixed) => (
           <ThinningPage

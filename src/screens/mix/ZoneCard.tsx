@@ -123,9 +123,9 @@ export function Limits(props: { readonly permit: MixPermit; readonly settings: S
     ),
     words.mix.limitRatio(write(tested().ratio, 'count')),
     words.mix.limitMinutes(write(props.permit.maxMinutes, 'minutes')),
-    words.mix.limitHeat[tested().heat],
+    words.mix.limitHeat[props.permit.maxHeat],
+    ...(props.permit.isLowered ? [words.mix.onScalp] : []),
     words.mix.byStrand(write(props.permit.strand, 'count')),
-    words.mix.decided(words.decision.decisions[props.permit.decision].name),
   ];
   return (
     <p class="limits" data-panel="limits">

@@ -33,6 +33,7 @@ export function draftBowl(record: ConsultationRecord, settings: Settings, permit
     batch: tested?.batch ?? '',
     developerPercent: permit.maxDeveloperPercent,
     minutes: permit.maxMinutes,
+    heat: permit.maxHeat,
     colourG: before?.colourG ?? suggestColourG(record.answers, permit.zone, permit.tested.ratio),
     shades: before?.shades ?? [{ shade: permit.tested.line.slice(0, SHADE_LENGTH), parts: 1 }],
   };

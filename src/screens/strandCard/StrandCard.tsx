@@ -26,6 +26,7 @@ export function StrandCard(props: {
       record: props.record,
       strand: props.strand,
       units: props.settings.units,
+      settings: props.settings,
       words,
       nowMs: props.nowMs,
     }),

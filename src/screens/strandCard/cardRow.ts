@@ -1,4 +1,5 @@
 import type { ConsultationRecord } from '../../../shared/records/record';
+import type { Settings } from '../../../shared/records/settings';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import type { Words } from '../../words/words';
 import type { CardStrand } from './viewCard';
@@ -8,6 +9,7 @@ export interface Told {
   readonly record: ConsultationRecord;
   readonly strand: CardStrand;
   readonly units: UnitSettings;
+  readonly settings: Settings;
   readonly words: Words;
   readonly nowMs: number;
 }

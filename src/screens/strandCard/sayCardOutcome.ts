@@ -65,9 +65,10 @@ function listSeen({ undertone, level }: LookAnswers): readonly (readonly Underto
 }
 
 /** What was decided, and how strong and how long its zone may be mixed under that. */
-export function sayDecision({ record, strand, units, words, nowMs }: Told): readonly CardRow[] {
-  const decided = findCardDecision(record, strand, nowMs);
+export function sayDecision({ record, strand, settings, words, nowMs }: Told): readonly CardRow[] {
+  const decided = findCardDecision(record, strand, settings, nowMs);
   if (decided === null) return [];
+  const { units } = settings;
   const { name } = words.decision.decisions[decided.decision];
   const { limits } = decided;
   const within =
@@ -81,10 +82,10 @@ export function sayDecision({ record, strand, units, words, nowMs }: Told): read
 }
 
 /** Who did what to it: each name once, with the time of what was told and decided. */
-export function sayWho({ record, strand, words, nowMs }: Told): string {
+export function sayWho({ record, strand, settings, words, nowMs }: Told): string {
   const said = words.strandCard.did;
   const { outcome, ended } = strand;
-  const decided = findCardDecision(record, strand, nowMs);
+  const decided = findCardDecision(record, strand, settings, nowMs);
   const { date, time, shortDayAndTime } = words.moments;
   const sayTime = (atMs: number) => (date(atMs) === date(strand.atMs) ? time(atMs) : shortDayAndTime(atMs));
   const acts: readonly (readonly [by: string, did: string])[] = [

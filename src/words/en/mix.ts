@@ -63,6 +63,10 @@ export const mix = {
   limits: 'Within what was tested:',
   limitLine: (line: string) => `${line}, no other line`,
   limitDeveloper: (percent: string, vol: string) => `no stronger than ${percent} (${vol})`,
+  /** Why that is less than the strand held. */
+  onScalp: 'no more on the scalp',
+  signForScalp: 'Sign for more on the scalp',
+  signScalp: 'More on the scalp',
   limitRatio: (ratio: string) => `1 : ${ratio}`,
   limitMinutes: (minutes: string) => `at most ${minutes}`,
   limitHeat: { none: 'no heat', foil: 'foil, no dry heat', dryHeat: 'dry heat' } satisfies Readonly<
@@ -112,9 +116,8 @@ export const mix = {
   /** Back to the strand test, past the question what that costs. */
   secondRound: 'Second round: new strand',
   finish: 'No more bowls: finish',
-  decided: (name: string) => `Decided: ${name}`,
   thin: {
-    open: 'Only other bottles at hand?',
+    open: 'Other bottles at hand?',
     title: 'Two bottles of one line',
     close: 'Back to the bowl',
     use: 'Use these two',

@@ -93,6 +93,11 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     why: 'Common practice: hair that snaps wet has nothing left to give.',
     clears: byJudgement,
   },
+  'judgement.onScalp': {
+    what: 'Lightener on the scalp, over 6 % (20 vol) or with dry heat.',
+    why: 'Common practice: that burns skin, and the strand had none.',
+    clears: byJudgement,
+  },
   'judgement.freerThanSuggested': {
     what: 'Freer than the table suggests.',
     why: 'The table is an estimate; a named person may know this hair better.',

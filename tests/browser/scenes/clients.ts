@@ -130,6 +130,11 @@ export const bothShort: readonly StoryStep[] = [
   outcome('lengths', { level: '6.5' }),
 ];
 export const bothDecided = [...bothSound, event('DECIDED', { decision: 'smallerLift' })];
+/** The same after strands under dry heat, which is not for the scalp. */
+export const warmDecided = bothDecided.map(({ raw, ...step }): StoryStep => {
+  const isStarted = raw.type === 'STRAND_STARTED';
+  return { ...step, raw: isStarted ? { ...raw, answers: { ...raw.answers, heat: 'dryHeat' } } : raw };
+});
 export const lengthsOn = [
   ...bothDecided,
   bowl('lengths'),

@@ -27,6 +27,7 @@ import {
   until,
   untilAnswered,
   untilConfirmed,
+  warmDecided,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
 import { alone, among } from './houses';
@@ -383,6 +384,15 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
           await hand.press('[data-option="1.5"]');
         },
         shows: '[data-panel="thinned"]',
+      },
+      scalp: { logs: among(warmDecided, 4 * minuteMs), go: toBowl, shows: '[data-act="sign-scalp"]' },
+      signScalp: {
+        logs: among(warmDecided, 4 * minuteMs),
+        go: async (hand) => {
+          await toBowl(hand);
+          await hand.act('sign-scalp');
+        },
+        shows: '[data-act="override"]',
       },
       twoBottles: {
         logs: alone(bothDecided),

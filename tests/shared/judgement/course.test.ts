@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { salon } from '../../../seeds/salon';
 import { findFromTips, foresee } from '../../../shared/judgement/limits';
 import type { Answers } from '../../../shared/records/forms/asked';
 import { findStrand } from '../../../shared/records/record';
@@ -9,7 +10,10 @@ describe('what a decision would leave, before it is made', () => {
     const { record, atMs } = tell(until('DECIDED', steps));
     const strand = findStrand(record, 'lengths');
     if (strand === undefined) throw new Error('no strand');
-    return (decided: Parameters<typeof foresee>[2]) => foresee(record, strand, decided, ceilingPercent, atMs);
+    return (decided: Parameters<typeof foresee>[2]) => {
+      const settings = { ...salon, profile: { ...salon.profile, ceilingPercent } };
+      return foresee(record, strand, decided, settings, atMs);
+    };
   };
 
   it('looks every 5 min, and every 3 where the hair is suspect (common practice, no source)', () => {

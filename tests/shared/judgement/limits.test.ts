@@ -39,29 +39,47 @@ const most = (decision: Decision, percent: number): readonly number[] => {
 
 describe('what a decision leaves of what was tested', () => {
   /** Bottles there are: 5, 10, 20, 30 and 40 vol as 1.5, 3, 6, 9 and 12 %, the trade's nominal table. */
-  it('goes down to the next weaker bottle, and where there is none to three quarters of the time (ASSUMED)', () => {
+  it('goes down to a bottle at least a quarter weaker, else to three quarters of the time (ASSUMED), in whole minutes', () => {
     expect(ASSUMED_GENTLER_TIME).toBe(0.75);
     for (const [tested, weaker] of [
       [12, 9],
       [9, 6],
       [6, 3],
       [3, 1.5],
-      [11.9, 9],
-      [9.1, 9],
-      [6.1, 6],
-      [1.6, 1.5],
+      [11.9, 6],
+      [9.1, 6],
+      [8, 6],
+      [7.9, 3],
+      [6.1, 3],
+      [4, 3],
+      [2, 1.5],
     ] as const) {
       expect(most('asPlanned', tested)).toEqual([tested, 25]);
       expect(most('gentler', tested)).toEqual([weaker, 25]);
     }
-    for (const weakest of [1.5, 0.5]) expect(most('gentler', weakest)).toEqual([weakest, 18.75]);
+    for (const weakest of [1.9, 1.5, 0.5]) expect(most('gentler', weakest)).toEqual([weakest, 18]);
+    for (const [minutes, shorter] of [
+      [10, 7],
+      [30, 22],
+      [20, 15],
+      [2, 1],
+      [1, 1],
+    ] as const) {
+      expect(limitBy('gentler', { ...mixOf(1.5), minutes }).maxMinutes).toBe(shorter);
+    }
+  });
+
+  it('was the next weaker bottle and the bare share of the time before model 5', () => {
+    const beforeModel5 = (percent: number) => limitBy('gentler', mixOf(percent), 4);
+    expect(beforeModel5(6.1)).toEqual({ maxDeveloperPercent: 6, maxMinutes: 25 });
+    expect(beforeModel5(1.5)).toEqual({ maxDeveloperPercent: 1.5, maxMinutes: 18.75 });
   });
 
   it('lifts less with 20 vol at most (common practice, no source), and is gentler as well', () => {
     expect(most('smallerLift', 12)).toEqual([6, 25]);
     expect(most('smallerLift', 9)).toEqual([6, 25]);
     expect(most('smallerLift', 6)).toEqual([3, 25]);
-    expect(most('smallerLift', 1.5)).toEqual([1.5, 18.75]);
+    expect(most('smallerLift', 1.5)).toEqual([1.5, 18]);
   });
 
   it('is nothing where nothing is mixed, and for ends that are left out', () => {

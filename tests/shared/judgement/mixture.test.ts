@@ -119,7 +119,7 @@ describe('anything beyond what was tested', () => {
     expect(said({ developerPercent: 9 })).toBe('mixed');
     expect(said({ minutes: 1 })).toBe('mixed');
     expect(said({ minutes: 25.1 })).toEqual({ code: 'longer', most: 25 });
-    expect(said({ heat: 'none' })).toBe('mixed');
+    expect(said({ heat: 'none', developerPercent: 6 })).toBe('mixed');
     expect(said({ heat: 'dryHeat' })).toEqual({ code: 'hotter' });
     expect(said({ ratio: 1.4 })).toEqual({ code: 'anotherRatio' });
     expect(said({ ratio: 1.6 })).toEqual({ code: 'anotherRatio' });

@@ -16,7 +16,7 @@ const own: Readonly<Record<string, object>> = {
   STEP_CONFIRMED: { step: 'client' },
   REOPENED: { step: 'decision' },
   SKIN_TEST_NOTED: { isPositive: false },
-  OVERRIDDEN: { rule: 'judgement.tingled' },
+  OVERRIDDEN: { rule: 'judgement.tingled', isRaised: true },
   CORRECTED: { answer: 'skinTest', voids: false },
   INCOMPATIBILITY_READ: { reacted: false },
   STRAND_STARTED: { zone, mix, closedBy: [mix] },
@@ -28,7 +28,7 @@ const own: Readonly<Record<string, object>> = {
   OUTCOME_CARRIED: { isAsLastTime: true, sound: ['lengths'], rough: ['ends'] },
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision: 'asPlanned', suggested: 'gentler', isFreer: true },
-  BOWL_WEIGHED: { zone },
+  BOWL_WEIGHED: { zone, maxMinutes: 25 },
   BOWL_THROWN: { zone },
   BOWL_APPLIED: { zone },
   BOWL_ALL_ON: { zone },
@@ -40,7 +40,7 @@ const own: Readonly<Record<string, object>> = {
 };
 
 /** Words that a stored entry may lack, since an older model did not say them; a log that should have them is refused. */
-export const laterWords: readonly string[] = ['hasWeakened'];
+export const laterWords: readonly string[] = ['hasWeakened', 'isRaised', 'maxMinutes'];
 
 /** Good tokens for this type of event, with those that every event has. */
 export const tokensOf = (type: string): Readonly<Record<string, unknown>> => ({

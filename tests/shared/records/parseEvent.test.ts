@@ -141,7 +141,8 @@ describe('the words for the guards', () => {
     for (const name of Object.keys(good)) {
       const { [name]: _left, ...rest } = good;
       expect(withTokens(type, rest), name).toBe(laterWords.includes(name) ? 'taken' : 'badTokens');
-      for (const wrong of [null, 7, {}, [7], Array.isArray(good[name]) ? 'ends' : []]) {
+      const another = typeof good[name] === 'number' ? -1 : 7;
+      for (const wrong of [null, another, {}, [7], Array.isArray(good[name]) ? 'ends' : []]) {
         expect(withTokens(type, { ...good, [name]: wrong }), `${name} ${wrong}`).toBe('badTokens');
       }
     }

@@ -4,6 +4,7 @@ import {
   decide,
   look,
   noteSkinTest,
+  override,
   plain,
   record,
   reopen,
@@ -18,6 +19,14 @@ const toEndsGummed = [...toBothTakenOff, record('ends', 'gummy'), record('length
 
 /** At the scale and on the head. */
 export const bowls: readonly Behaviour[] = [
+  {
+    title: 'lifts nothing at the scale but the limit of the scalp',
+    guard: 'isScalpRule',
+    check: both(
+      refuses(toMix, override('judgement.freerThanSuggested'), override('judgement.tingled')),
+      leadsTo([...toMix, override('judgement.onScalp')], 'mix'),
+    ),
+  },
   {
     title: 'refuses a bowl while the skin test waits, is missing, lapsed or positive',
     guard: 'mayMix',

@@ -36,6 +36,7 @@ const shortGate: readonly ConsultationEvent[] = [
   say.decide('asPlanned', true),
   say.decide('testAgain'),
   say.override('judgement.freerThanSuggested'),
+  say.override('judgement.onScalp'),
   plain('PLAN_CHANGED'),
   say.weigh('lengths', { skinTest: 'waiting' }),
   say.apply('lengths', { skinTest: 'waiting' }),

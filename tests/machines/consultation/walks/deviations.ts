@@ -115,7 +115,8 @@ export const deviations = {
   weighShort: (scene, detail) => weigh(scene, detail, { minutes: '2' }),
   weighStronger: (scene, detail) => weigh(scene, detail, { developerPercent: '12' }),
   weighLonger: (scene, detail) => weigh(scene, detail, { minutes: '40' }),
-  weighHotter: (scene, detail) => weigh(scene, detail, { heat: 'foil' }),
+  weighHotter: (scene, detail) => weigh(scene, detail, { heat: 'dryHeat' }),
+  weighOnScalp: (scene, detail) => weigh(scene, detail, { heat: 'none' }),
   weighAnotherLine: (scene, detail) =>
     weigh(scene, detail, { line: detail % 2 === 0 ? cream : 'Sandbar\u200b powder' }),
   weighAnotherRatio: (scene, detail) => weigh(scene, detail, { ratio: '1' }),

@@ -89,6 +89,7 @@ export const forgeries: Readonly<Record<string, (log: Log, gate: Gate) => Log | 
 /** Another word than the one that stands there, of its kind. */
 const other = (value: unknown): unknown => {
   if (typeof value === 'boolean') return !value;
+  if (typeof value === 'number') return value + 1;
   if (Array.isArray(value)) return value.length > 0 ? [] : ['roots'];
   const words = [
     'lengths',

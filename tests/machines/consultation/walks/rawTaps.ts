@@ -117,7 +117,7 @@ const mixOf = (developerPercent: string, minutes: string): RawForm => ({
   batch: 'B-17',
   developerPercent,
   ratio: '2',
-  heat: 'none',
+  heat: 'foil',
   minutes,
 });
 

@@ -1,7 +1,7 @@
 import { choose, press, pressTwice } from '../bench';
 import { planSaid } from '../planSaid';
 import { tap } from '../playStory';
-import { end, fillToner, pressAll, sayGlassReacted, tell, tellsOf } from './hand';
+import { end, fillToner, pressAll, sayGlassReacted, sign, tell, tellsOf } from './hand';
 import {
   and,
   bothOff,
@@ -9,6 +9,7 @@ import {
   bothRun,
   bothSound,
   decided,
+  decidedWarm,
   finish,
   glassClear,
   lengthsOn,
@@ -90,6 +91,15 @@ export const headWays: readonly Way[] = [
       await press('mix-lengths');
       await press('weigh');
       await press('apply');
+    },
+  },
+  {
+    name: 'more on the scalp is signed for',
+    start: decidedWarm,
+    tap: async () => {
+      await press('sign-scalp');
+      await sign('seniorAgreed');
+      await press('override');
     },
   },
   {

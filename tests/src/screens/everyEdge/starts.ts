@@ -84,6 +84,14 @@ export const bothRun = (): Played => playUntil('STRAND_STARTED', 'lengths');
 export const bothOff = (): Played => offAfter(bothRun());
 export const bothSound = (): Played => soundAfter(bothRun());
 export const decided = (): Played => decideOn(bothSound());
+/** The same after strands under dry heat, which the scalp does not take. */
+export const decidedWarm = (): Played => {
+  const warm = (zone: string): RawEvent => {
+    const { type, answers } = strand(zone) as Exclude<RawEvent, { type: 'ANSWERED' }>;
+    return { type, answers: { ...answers, heat: 'dryHeat' } };
+  };
+  return decideOn(soundAfter(and(preparing(), warm('ends'), warm('lengths'))));
+};
 export const lengthsWeighed = (): Played => and(decided(), bowl('lengths'));
 export const lengthsOn = (): Played => and(lengthsWeighed(), onHead('lengths'));
 export const bothOn = (): Played => and(lengthsOn(), bowl('ends'), onHead('ends'));

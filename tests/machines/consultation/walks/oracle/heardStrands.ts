@@ -11,6 +11,8 @@ export const carriedDays = 84;
 /** Developers there are bottles of, per cent; the strongest for a smaller lift (common practice). */
 const bottles = [1.5, 3, 6, 9, 12];
 const smallerLiftPercent = 6;
+/** Lightener that lies on the scalp: 20 vol, no dry heat (common practice). */
+const onScalpPercent = 6;
 /** A mix is gentler from one bottle of 3 % down, or from three quarters of the time (ASSUMED). */
 const gentler = { byPercent: 3, ofTime: 0.75 };
 const heats = ['none', 'foil', 'dryHeat'];
@@ -151,15 +153,20 @@ export function makeHeardStrands() {
           isNoGentler(tested, proven(each)),
       );
       const isCareful = decided === 'gentler' || decided === 'smallerLift' || (isRough && !isLifted);
-      const weaker = bottles.findLast((bottle) => bottle < tested.developerPercent);
+      const weaker = bottles.findLast((bottle) => bottle <= tested.developerPercent * 0.75);
       const strongest = isCareful ? (weaker ?? tested.developerPercent) : tested.developerPercent;
-      const longest = isCareful && weaker === undefined ? tested.minutes * gentler.ofTime : tested.minutes;
+      const longest =
+        isCareful && weaker === undefined ? Math.floor(tested.minutes * gentler.ofTime) : tested.minutes;
+      const isOnScalp = /powder/iu.test(mix.line) && zone !== 'ends' && mix.heat !== 'foil';
       return [
         ...(mix.developerPercent > (strand.most?.developerPercent ?? 12) ? ['stronger than last time'] : []),
         ...(mix.minutes > (strand.most?.minutes ?? 60) ? ['longer than last time'] : []),
         ...(isSameName(tested.line, mix.line) ? [] : ['another line']),
         ...(mix.ratio === tested.ratio ? [] : ['another ratio']),
         ...(heats.indexOf(mix.heat) <= heats.indexOf(tested.heat) ? [] : ['hotter']),
+        ...(isOnScalp && (mix.developerPercent > onScalpPercent || mix.heat === 'dryHeat')
+          ? ['more than the scalp takes, and nobody signed for it']
+          : []),
         ...(mix.developerPercent <= strongest ? [] : [`stronger than ${strongest} %`]),
         ...(mix.minutes <= longest ? [] : [`longer than the ${longest} min that were proven`]),
         ...(decided === 'smallerLift' && mix.developerPercent > smallerLiftPercent
