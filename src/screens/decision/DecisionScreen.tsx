@@ -138,11 +138,12 @@ function Choosing(
     return proofs.length === 0 ? said().wouldUntie : said().wouldUntieFor(proofs);
   };
 
-  /** What the suggestion means, and what it leaves, stands in its own tile. */
-  const sayMeans = () =>
-    props.chosen === props.view.suggested
-      ? ''
-      : limitsOf(props.chosen) || said().decisions[props.chosen].means;
+  /** What the suggestion means, and what it leaves, stands in its own tile; a no says what is open instead. */
+  const sayMeans = () => {
+    if (props.chosen !== props.view.suggested)
+      return limitsOf(props.chosen) || said().decisions[props.chosen].means;
+    return props.chosen === 'weSayNo' ? said().instead : '';
+  };
 
   /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
   const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
@@ -219,9 +220,6 @@ function Choosing(
             onChoose={props.onChoose}
             onMore={props.onMore}
           />
-          <Show when={props.view.suggested === 'weSayNo'}>
-            <p class="lead">{said().instead}</p>
-          </Show>
         </div>
       </div>
     </StepPage>

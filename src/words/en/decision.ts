@@ -61,7 +61,7 @@ export const decision = {
     fromTips: (length: string) => `Stays ${length} from the tips.`,
   },
   /** Where nothing of this plan may go on. */
-  instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
+  instead: 'Another line is another plan: it gets a strand of its own.',
   /** Why a strand that felt sound counts as rough. */
   weakened: 'stretchy or weak in the mix',
   strandNumber: (number: string) => `strand ${number}`,
@@ -86,12 +86,13 @@ export const decision = {
     careful: 'Suspect hair: one sign, or something not known.',
   },
   decide: (name: string) => `Decide: ${name}`,
-  lessFree: 'More careful',
+  careful: 'As careful, or more',
   freer: 'Further than suggested',
   freerHint: 'Signed with a name and a reason, for this service only.',
   freerTitle: (name: string) => `Further than suggested: ${name}`,
   freerLift: 'Sign and go on',
-  notOpen: 'no strand allows it',
+  /** What would be mixed, where no strand held for it. */
+  notOpen: (names: readonly string[]) => `No strand allows: ${names.join(', ')}.`,
   retract: 'Wrong outcome?',
   recordedBy: (name: string, time: string) => `${name}, ${time}`,
   retractTitle: (zone: string) => `Wrong outcome: ${zone}`,
