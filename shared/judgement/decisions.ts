@@ -21,8 +21,10 @@ export type Decision = (typeof decisions)[number];
  */
 export const mixingDecisions = ['endsOut', 'smallerLift', 'gentler', 'asPlanned'] as const;
 
+export type MixingDecision = (typeof mixingDecisions)[number];
+
 /** May anything be mixed under this decision? */
-export const isMixingDecision = (decision: Decision): boolean =>
+export const isMixingDecision = (decision: Decision): decision is MixingDecision =>
   (mixingDecisions as readonly Decision[]).includes(decision);
 
 /** Is `one` freer than `other`? */

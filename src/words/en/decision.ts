@@ -85,6 +85,20 @@ export const decision = {
     ironedHair: 'Suspect hair, more than one sign.',
     careful: 'Suspect hair: one sign, or something not known.',
   },
+  /** After "cut first": how much, and what comes then. */
+  cut: {
+    howMuch: (length: string) => `Cut about ${length} from the tips: the ends.`,
+    beyondTrim: 'Cut more than the ends: the hair before them failed too.',
+    after: [
+      'Cut today, or park her until then.',
+      'Then tell her new length: a new plan.',
+      'The new ends get a strand of their own.',
+    ],
+    otherwise: 'Decide otherwise',
+    isCut: 'It is cut: tell the length',
+    noMixUntil: 'No mix until a strand of the new plan has held.',
+  },
+  toDeposit: 'Change what she gets',
   decide: (name: string) => `Decide: ${name}`,
   careful: 'As careful, or more',
   freer: 'Further than suggested',

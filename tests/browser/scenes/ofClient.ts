@@ -59,6 +59,8 @@ const bothFailed = [
     wentPast30: 'yes',
   }),
 ];
+const toCut = event('DECIDED', { decision: 'cutFirst' });
+const cutDecided = [...until('OUTCOME_RECORDED', 'lengths'), toCut];
 const oneStrand = until('STRAND_STARTED', 'ends');
 const allAsked = untilConfirmed('heatSpray');
 
@@ -160,6 +162,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: unsaved('client', asked.client),
     also: {
       answered: still('client', alone(until('SKIN_TEST_NOTED'))),
+      isCut: still('client', alone([...cutDecided, event('PLAN_CHANGED')])),
+      otherPlan: still('client', among([...bothFailed, event('PLAN_CHANGED')])),
       pregnant: {
         logs: alone(until('SKIN_TEST_NOTED')),
         go: async (hand) => {
@@ -349,6 +353,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-act="override"]',
       },
+      cutFirst: still('decision', alone(cutDecided)),
+      cutFirstFull: still('decision', among([...bothFailed, toCut])),
       freer: after('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'show-freer'),
     },
   },

@@ -66,6 +66,7 @@ it('sends cut hair and mere deposit to a new plan', async () => {
   const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   await choose('decision', 'cutFirst');
   await press('decide-cutFirst');
+  expect(seen('[data-panel="cut-first"]')).toMatch(/^Cut about \d+(\.5)? (in|cm) from the tips/);
   expect(document.querySelectorAll('[data-act="change-plan"]')).toHaveLength(1);
   expect(act('change-plan').dataset.kind).toBe('primary');
   await press('change-plan');
