@@ -312,6 +312,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: after('outcome', alone(until('STRAND_TAKEN_OFF')), 'record-outcome'),
     also: {
       short: still('outcome', among(bothOffEarly)),
+      broke: still(
+        'outcome',
+        among([
+          ...until('STRAND_BROKE'),
+          event('STRAND_TAKEN_OFF', { zone: 'lengths', why: 'looksWeak' }),
+          outcome('lengths'),
+        ]),
+      ),
       darker: {
         logs: among([...until('STRAND_STARTED', 'ends'), ...looks('ends', '7.5'), ...offEarly]),
         go: async (hand) => {
