@@ -454,6 +454,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       },
       badRatio: badBowl('ratio', '0'),
       tooMuch: badBowl('colourG', '5000'),
+      tooStrong: badBowl('developerPercent', '9'),
       coarse: badBowl('colourG', '5', [
         { shade: 'Mist 7', parts: '1' },
         { shade: 'Mist 8', parts: '20' },
