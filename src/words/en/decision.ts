@@ -78,7 +78,7 @@ export const decision = {
   estimate: general.estimate,
   reasons: {
     stopped: 'A stop is still open.',
-    oneStrandTooFew: 'One strand is too few for this hair.',
+    oneStrandTooFew: 'This hair asks for two strands of the mix, from two places.',
     wellShort: (levels: string) => `Well short of the level she wants, by ${levels}.`,
     short: (levels: string) => `Short of the level she wants, by ${levels}.`,
     uneven: 'The strand came out patchy or banded.',
