@@ -75,7 +75,9 @@ export const guards = {
     zones.every((zone) => facts.fibres[zone] === 'unknown'),
   mayDecide: ({ context, event }: Shown) =>
     event.type === 'DECIDED' &&
-    (!event.tokens.isFreer || context.facts.overridden.includes('judgement.freerThanSuggested')),
+    (!isMixingDecision(event.tokens.decision) ||
+      !event.tokens.isFreer ||
+      context.facts.overridden.includes('judgement.freerThanSuggested')),
   isDecision: ({ event }: Shown, { decision }: { decision: string }) =>
     event.type === 'DECIDED' && event.tokens.decision === decision,
   opensAZone: ({ context, event }: Shown) =>

@@ -12,7 +12,7 @@ export interface Findings {
   readonly isLifting: boolean;
   readonly zones: ByZone<ZoneFinding>;
   readonly risk: Risk;
-  /** How many strands have been tested for this plan. */
+  /** How many strands speak for what would go on: countStrands. */
   readonly strands: number;
   /** Levels by which the strands fell short of the target; 0 when reached. */
   readonly shortBy: number;

@@ -1,14 +1,10 @@
 import { type Grade, hasBadSigns, isAtLeastAsBad } from '../records/gradeOutcome';
 import { formPlanKey } from '../records/planKey';
-import {
-  type ConsultationRecord,
-  findStrand,
-  type OutcomeRecord,
-  type StrandRecord,
-} from '../records/record';
+import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
+import { type Counting, countStrands } from './countStrands';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
 import { isLapsed } from './lapse';
@@ -39,9 +35,6 @@ export const listStanding = (record: ConsultationRecord, nowMs: number): readonl
     const strand = findStrand(record, zone);
     return strand !== undefined && counts(strand, record, nowMs) && !hasReachedHead(strand, record);
   });
-
-/** A strand whose outcome counts today. */
-type Counting = StrandRecord & { readonly outcome: OutcomeRecord };
 
 const counts = (strand: StrandRecord, record: ConsultationRecord, nowMs: number): strand is Counting =>
   strand.outcome !== null &&
@@ -89,12 +82,15 @@ const listNewest = (record: ConsultationRecord, nowMs: number): readonly Countin
 function findHair(record: ConsultationRecord, nowMs: number): Omit<Findings, 'stop'> {
   const { client } = record.answers;
   const newest = listNewest(record, nowMs);
-  const found = zones.map((zone) => [zone, findZone(record, zone, nowMs)]);
+  const counting = record.strands.filter((strand) => counts(strand, record, nowMs));
+  const found = Object.fromEntries(
+    zones.map((zone) => [zone, findZone(record, zone, nowMs)]),
+  ) as ByZone<ZoneFinding>;
   return {
     isLifting: client?.service === undefined || isLifting(client.service),
-    zones: Object.fromEntries(found) as ByZone<ZoneFinding>,
+    zones: found,
     risk: judgeRisk(record),
-    strands: record.strands.filter((strand) => counts(strand, record, nowMs)).length,
+    strands: countStrands(counting, newest, found),
     shortBy: Math.max(
       0,
       (client?.targetLevel ?? 0) - Math.min(10, ...newest.map(({ outcome }) => outcome.level ?? 10)),

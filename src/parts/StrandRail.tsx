@@ -1,12 +1,13 @@
 import { For, Show } from 'solid-js';
+import type { Decision, MixingDecision } from '../../shared/judgement/decisions';
 import type { PermitRefusal } from '../../shared/judgement/permitRefusal';
 import { isEarlierStep, type WayStep, waySteps } from '../../shared/records/steps';
 import { Knot } from './Knot';
 import './rail.css';
 import { useWords } from './useWords';
 
-/** Why the knot is tied; null once a bowl may be weighed. */
-export type KnotReason = PermitRefusal['code'] | null;
+/** Why the knot is tied: what the permit says, or what was decided that mixes nothing; null once a bowl may be weighed. */
+export type KnotReason = PermitRefusal['code'] | Exclude<Decision, MixingDecision> | null;
 export type StepMark = 'done' | 'here' | 'toCome';
 
 /** Is this step behind, here, or still to come? Nobody is `here` when she is stopped: then all is to come. */

@@ -1,3 +1,4 @@
+import { type Decision, isMixingDecision } from '../../shared/judgement/decisions';
 import { issuePermit } from '../../shared/judgement/permit';
 import { listPlannedZones } from '../../shared/judgement/plannedZones';
 import type { ConsultationRecord } from '../../shared/records/record';
@@ -19,5 +20,10 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
   if (asked.some((permit) => permit.ok)) return null;
   const [first] = asked;
   const code = first === undefined || first.ok ? 'noOutcome' : first.error.code;
+  if (code === 'notDecided' && record.decision !== null) return nameUnmixed(record.decision.decision);
   return isInUse && code !== 'reaction' && code !== 'stopped' ? null : code;
 }
+
+/** What was decided, where that mixes nothing. */
+const nameUnmixed = (decision: Decision): KnotReason =>
+  isMixingDecision(decision) ? 'notDecided' : decision;

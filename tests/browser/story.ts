@@ -86,13 +86,16 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
         person.press(page.locator(`[data-question="why"] [data-option="${String(rest.why)}"]`)),
       );
     case 'OUTCOME_RECORDED':
-      // Whether it held says what else is asked.
-      await fill(person, {
-        fibre: rest.fibre,
-        wentPast30: 'no',
-        ...(rest.fibre === 'broken' ? {} : { evenness: 'even' }),
-        ...rest,
-      });
+      // Of hair that broke nothing else is asked, and of a strand that broke in the mix nothing at all.
+      if ((await page.locator('[data-broke]').count()) > 0) return kept(() => act('record-outcome'));
+      if (rest.fibre === 'broken') await fill(person, { fibre: rest.fibre });
+      else
+        await fill(person, {
+          fibre: rest.fibre,
+          wentPast30: 'no',
+          evenness: 'even',
+          ...rest,
+        });
       return kept(() => act('record-outcome'));
     case 'OVERRIDDEN':
       await act('show-freer');

@@ -36,6 +36,8 @@ export function Sheet(props: {
   readonly together?: readonly Together[];
   /** Something has to be done before the next question: then what the answers come to is shown, and says what. */
   readonly isPaused?: boolean;
+  /** The question it opens at, answered or not; left out: the first that is open. */
+  readonly begin?: string;
   /** A way beside a question, in its corner: how else its answer can be found. */
   readonly corner?: (path: string) => JSX.Element;
   /** The name of what the answers come to: its line at the end of the ledger. */
@@ -66,7 +68,7 @@ export function Sheet(props: {
   const goOn = (path: string | null): string | null => findTogether(path)?.names.join(' ') ?? path;
   const findGoal = (from: string | null) => (props.isPaused === true ? null : goOn(findNext(places(), from)));
   const [goal, setGoal] = createSignal(
-    untrack(() => (props.isPaused === true ? null : goOn(findBeginning(places())))),
+    untrack(() => (props.isPaused === true ? null : (props.begin ?? goOn(findBeginning(places()))))),
   );
   const together = createMemo(() => findTogether(goal()?.split(' ')[0] ?? null));
   const isTogether = () => together() !== undefined && goal()?.includes(' ') === true;

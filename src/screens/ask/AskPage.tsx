@@ -33,6 +33,8 @@ export function AskPage(
     readonly heldUp?: string | null;
     /** What will be waited for later, said quietly beside Next. */
     readonly laterOn?: string;
+    /** The question it opens at, where one is to be changed. */
+    readonly begin?: string;
     /** Words that hang on the settings, for single questions. */
     readonly words?: AnyFormWords;
   },
@@ -86,6 +88,7 @@ export function AskPage(
         summary={props.summary}
         together={props.together ?? []}
         corner={(path) => props.corner?.(path, asking)}
+        {...(props.begin === undefined ? {} : { begin: props.begin })}
         isPaused={props.isPaused?.(asking.draft.raw()) === true}
       >
         <Show

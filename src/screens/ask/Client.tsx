@@ -1,6 +1,7 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal, Show, untrack } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
@@ -10,6 +11,7 @@ import { sayWhatMixWaitsFor } from '../skinTest/skinTestSaid';
 import { viewSkinTest } from '../skinTest/skinTestView';
 import type { StepProps } from '../stepProps';
 import { AskPage } from './AskPage';
+import { findPlanToChange } from './findPlanToChange';
 import { NothingNew } from './NothingNew';
 import { Pregnant } from './Pregnant';
 
@@ -41,6 +43,19 @@ function AskClient(props: StepProps) {
       ageBand: words.asking.ageBand(formatQuantity(ageLine, 'count', props.settings.units, words.locale)),
     };
   });
+  const planToChange = createMemo(() => findPlanToChange(props.consultation));
+  /** Opened for a change of the plan: there it begins, and that is said at the question. */
+  const begin = untrack(() => {
+    const at = planToChange();
+    return at === 'any' || at === null ? {} : { begin: at };
+  });
+  const changeWords = createMemo((): AnyFormWords => {
+    const { length, service } = words.asked.client;
+    const { hints } = words.asking.planToChange;
+    return begin.begin === undefined
+      ? {}
+      : { [begin.begin]: { ...{ length, service }[begin.begin], hint: hints[begin.begin] } };
+  });
   const [isMistakeOpen, setIsMistakeOpen] = createSignal(false);
   const mayCallOff = createMemo(() => isNothingDone(props));
   return (
@@ -50,7 +65,8 @@ function AskClient(props: StepProps) {
         step="client"
         summary={words.skinTest.title}
         laterOn={laterOn()}
-        words={ageWords()}
+        words={{ ...ageWords(), ...changeWords() }}
+        {...begin}
         corner={(path) => path === 'scalp' && <Pregnant />}
         also={
           <Show when={mayCallOff()}>
@@ -60,6 +76,11 @@ function AskClient(props: StepProps) {
           </Show>
         }
       >
+        <Show when={planToChange() !== null}>
+          <Caution kind="plain">
+            <p data-line="change-plan">{words.asking.planToChange.what}</p>
+          </Caution>
+        </Show>
         <SkinTestOpener {...props} />
       </AskPage>
       <Dialog isOpen={isMistakeOpen()} title={props.page.kicker} onClose={() => setIsMistakeOpen(false)}>

@@ -2,22 +2,11 @@ import { createMemo, For, Show } from 'solid-js';
 import type { Decision } from '../../../shared/judgement/decisions';
 import { useWords } from '../../parts/useWords';
 import { Tile, Tiles } from '../Tiles';
+import { listBeside } from './listBeside';
 import type { DecisionView } from './viewDecision';
-
-/** Beside the suggestion so many stand at once; the rest is one tap away. */
-const SHOWN_MOST = 3;
 
 const isSameList = (one: readonly Decision[], other: readonly Decision[]): boolean =>
   one.length === other.length && one.every((decision, place) => decision === other[place]);
-
-/** What stands beside the suggestion: the more careful ones next to it, "we say no" always among them. */
-function listBeside(view: DecisionView, chosen: Decision): readonly Decision[] {
-  const careful = view.choices.filter(({ kind }) => kind === 'lessFree').map(({ decision }) => decision);
-  const first =
-    careful.length <= SHOWN_MOST ? careful : [...careful.slice(0, SHOWN_MOST - 1), 'weSayNo' as const];
-  if (chosen === view.suggested || first.includes(chosen)) return first;
-  return [chosen, ...first.slice(0, SHOWN_MOST - 1)];
-}
 
 /** The suggestion, large and with what it means, and what may be decided instead; what is chosen is filled. */
 export function Choices(props: {

@@ -13,6 +13,7 @@ import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Override } from '../strandTest/Override';
 import { Choices } from './Choices';
+import { CutFirst } from './CutFirst';
 import './decision.css';
 import { Found } from './Found';
 import { OtherChoices } from './OtherChoices';
@@ -29,6 +30,8 @@ export function DecisionScreen(props: StepProps) {
   const view = createMemo(() => viewDecision(props.consultation, props.settings, props.nowMs));
   const [isChoosing, setIsChoosing] = createSignal(false);
   const sender = createSender(props);
+  /** What was decided stays chosen when she is come back to. */
+  const chosenNow = () => chosen() ?? view().decided ?? view().suggested;
   const choose = (decision: Decision) => {
     setChosen(decision);
     setIsChoosing(false);
@@ -41,7 +44,7 @@ export function DecisionScreen(props: StepProps) {
           {...props}
           view={view()}
           sender={sender}
-          chosen={chosen() ?? view().suggested}
+          chosen={chosenNow()}
           onChoose={choose}
           onMore={() => setIsChoosing(true)}
           onRetract={setRetracting}
@@ -56,7 +59,7 @@ export function DecisionScreen(props: StepProps) {
         <OtherChoices
           {...props}
           view={view()}
-          chosen={chosen() ?? view().suggested}
+          chosen={chosenNow()}
           onChoose={choose}
           onClose={() => setIsChoosing(false)}
         />
@@ -88,10 +91,14 @@ function Choosing(
 ) {
   const words = useWords();
   const said = () => words.decision;
+  const [isReconsidered, setIsReconsidered] = createSignal(false);
   const choice = () => props.view.choices.find(({ decision }) => decision === props.chosen);
   const nameOf = (decision: Decision) => said().decisions[decision].name;
   const isToLift = () => choice()?.kind === 'freer' && !props.view.isFreerLifted;
-  const decide = () => void props.sender.send({ type: 'DECIDED', answers: { decision: props.chosen } });
+  const decide = () => {
+    setIsReconsidered(false);
+    void props.sender.send({ type: 'DECIDED', answers: { decision: props.chosen } });
+  };
   /** What was decided leads to no bowl, and nothing else has been chosen since. */
   const settled = () => (props.view.decided === props.chosen ? props.view.decided : null);
 
@@ -127,6 +134,7 @@ function Choosing(
   /** Whether it unties the knot; what was proven for less than its planned time is a limit of its own. */
   const sayKnot = () => {
     const { found } = props.view;
+    if (isPlanToChange()) return said().cut.noMixUntil;
     if (!isMixingDecision(props.chosen)) return said().wouldStayTied;
     if (isProvenForNothing(found, props.chosen)) return said().wouldUntieNothing;
     const proofs = listShortProofs(found, props.chosen).map(({ zone, onMin }) =>
@@ -138,13 +146,16 @@ function Choosing(
     return proofs.length === 0 ? said().wouldUntie : said().wouldUntieFor(proofs);
   };
 
-  /** What the suggestion means, and what it leaves, stands in its own tile. */
-  const sayMeans = () =>
-    props.chosen === props.view.suggested
-      ? ''
-      : limitsOf(props.chosen) || said().decisions[props.chosen].means;
+  /** What the suggestion means, and what it leaves, stands in its own tile; a no says what is open instead. */
+  const sayMeans = () => {
+    if (isPlanToChange()) return '';
+    if (props.chosen !== props.view.suggested)
+      return limitsOf(props.chosen) || said().decisions[props.chosen].means;
+    return props.chosen === 'weSayNo' ? said().instead : '';
+  };
 
   /** Cut hair, or colour that only deposits, is another plan: it is told anew, and gets its own strand. */
+  const isToCut = () => settled() === 'cutFirst' && !isReconsidered();
   const isPlanToChange = () => settled() === 'cutFirst' || settled() === 'depositOnly';
 
   return (
@@ -163,6 +174,11 @@ function Choosing(
                 <strong>{sayKnot()}</strong> {sayMeans()} {sayLimit()}
               </span>
             </p>
+          </Show>
+          <Show when={isToCut()}>
+            <BigButton act="park-to-cut" onPress={() => props.page.onMore()}>
+              {said().park}
+            </BigButton>
           </Show>
           <Show when={!isPlanToChange()}>
             <BigButton act="change-plan" onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}>
@@ -197,7 +213,7 @@ function Choosing(
                 act="change-plan"
                 onPress={() => void props.sender.send({ type: 'PLAN_CHANGED' })}
               >
-                {said().changePlan}
+                {settled() === 'cutFirst' ? said().cut.isCut : said().toDeposit}
               </BigButton>
             </Match>
             <Match when={settled() === 'weSayNo' || settled() === 'severalVisits'}>
@@ -212,15 +228,19 @@ function Choosing(
       <div class="columns decision-columns">
         <Found {...props} view={props.view} onRetract={props.onRetract} />
         <div class="column">
-          <Choices
-            view={props.view}
-            limits={saySuggested()}
-            chosen={props.chosen}
-            onChoose={props.onChoose}
-            onMore={props.onMore}
-          />
-          <Show when={props.view.suggested === 'weSayNo'}>
-            <p class="lead">{said().instead}</p>
+          <Show
+            when={isToCut()}
+            fallback={
+              <Choices
+                view={props.view}
+                limits={saySuggested()}
+                chosen={props.chosen}
+                onChoose={props.onChoose}
+                onMore={props.onMore}
+              />
+            }
+          >
+            <CutFirst {...props} onOtherwise={() => setIsReconsidered(true)} />
           </Show>
         </div>
       </div>

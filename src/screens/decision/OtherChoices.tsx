@@ -5,9 +5,10 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
+import { listBeside } from './listBeside';
 import type { Choice, DecisionView } from './viewDecision';
 
-/** Everything that may be decided, with what it means: more careful than suggested, and further. */
+/** What else may be decided, with what it means: as careful as suggested or more, and further; then what no strand allows. */
 export function OtherChoices(
   props: StepProps & {
     readonly view: DecisionView;
@@ -18,10 +19,16 @@ export function OtherChoices(
 ) {
   const words = useWords();
   const said = () => words.decision;
+  const beside = createMemo(() => listBeside(props.view, props.chosen));
+  const listKind = (kind: Choice['kind']) =>
+    props.view.choices.filter(
+      (choice) => choice.kind === kind && choice.isOpen && !beside().includes(choice.decision),
+    );
   const groups = createMemo(() =>
-    (['lessFree', 'freer'] as const).filter((kind) => props.view.choices.some((each) => each.kind === kind)),
+    (['careful', 'freer'] as const).filter((kind) => listKind(kind).length > 0),
   );
-  const listKind = (kind: Choice['kind']) => props.view.choices.filter((choice) => choice.kind === kind);
+  const listClosed = () =>
+    props.view.choices.filter(({ isOpen }) => !isOpen).map(({ decision }) => said().decisions[decision].name);
   return (
     <StepPage
       page={props.page}
@@ -36,24 +43,21 @@ export function OtherChoices(
         {(kind) => (
           <section class="choice-group">
             <h2>
-              {kind === 'freer' ? said().freer : said().lessFree}
+              {kind === 'freer' ? said().freer : said().careful}
               <Show when={kind === 'freer'}>
                 <small>{said().freerHint}</small>
               </Show>
             </h2>
-            <Tiles question="decision" label={kind === 'freer' ? said().freer : said().lessFree} size="wide">
+            <Tiles question="decision" label={kind === 'freer' ? said().freer : said().careful} size="wide">
               <For each={listKind(kind)}>
-                {({ decision, isOpen }) => (
+                {({ decision }) => (
                   <Tile
                     option={decision}
                     isPressed={props.chosen === decision}
-                    isDisabled={!isOpen}
                     onPress={() => props.onChoose(decision)}
                   >
                     {said().decisions[decision].name}
-                    <span class="answer-more">
-                      {isOpen ? said().decisions[decision].means : said().notOpen}
-                    </span>
+                    <span class="answer-more">{said().decisions[decision].means}</span>
                   </Tile>
                 )}
               </For>
@@ -61,6 +65,11 @@ export function OtherChoices(
           </section>
         )}
       </For>
+      <Show when={listClosed().length > 0}>
+        <p class="soft" data-line="not-open">
+          {said().notOpen(listClosed())}
+        </p>
+      </Show>
     </StepPage>
   );
 }

@@ -1,5 +1,10 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
-import { type Decision, decisions, isFreer, isMixingDecision } from '../../../shared/judgement/decisions';
+import {
+  type Decision,
+  decisions,
+  isMixingDecision,
+  isToBeSigned,
+} from '../../../shared/judgement/decisions';
 import {
   ASSUMED_SHORT_FOR_SMALLER_LIFT,
   ASSUMED_STRANDS_WHEN_HIGH,
@@ -37,7 +42,8 @@ export interface ZoneFound {
 /** One thing that may be decided. */
 export interface Choice {
   readonly decision: Decision;
-  readonly kind: 'suggested' | 'lessFree' | 'freer';
+  /** `careful`: mixes nothing, or no more than suggested; `freer`: mixes further, and is signed. */
+  readonly kind: 'suggested' | 'careful' | 'freer';
   /** The chart would take it now; a freer one only after a named reason. */
   readonly isOpen: boolean;
 }
@@ -78,9 +84,15 @@ export function listReasons(findings: Findings): readonly Reason[] {
   return (Object.keys(weighed) as Reason[]).filter((reason) => weighed[reason]);
 }
 
+/** The suggestion, then less and less that is done to the hair, then more and more. */
+const nearestFirst = (suggested: Decision): readonly Decision[] => {
+  const place = decisions.indexOf(suggested);
+  return [...decisions.slice(0, place + 1).reverse(), ...decisions.slice(place + 1)];
+};
+
 const kindOf = (decision: Decision, suggested: Decision): Choice['kind'] => {
   if (decision === suggested) return 'suggested';
-  return isFreer(decision, suggested) ? 'freer' : 'lessFree';
+  return isToBeSigned(decision, suggested) ? 'freer' : 'careful';
 };
 
 /** Would the chart take it, were a freer one lifted? A mixing decision must leave a zone that may be mixed. */
@@ -181,13 +193,11 @@ export function viewDecision(consultation: Consultation, settings: Settings, now
     target: findings.isLifting ? (target ?? null) : null,
     suggested,
     another: findAnother(record, settings, nowMs),
-    choices: decisions
-      .map((decision) => ({
-        decision,
-        kind: kindOf(decision, suggested),
-        isOpen: isChoiceOpen(decision, found),
-      }))
-      .reverse(),
+    choices: nearestFirst(suggested).map((decision) => ({
+      decision,
+      kind: kindOf(decision, suggested),
+      isOpen: isChoiceOpen(decision, found),
+    })),
     isFreerLifted: isFreerLifted(record),
     decided: decided !== null && !isMixingDecision(decided) ? decided : null,
   };

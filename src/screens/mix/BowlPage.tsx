@@ -7,6 +7,7 @@ import type { Zone } from '../../../shared/records/zones';
 import { accept } from '../../../shared/result';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatPercent } from '../../../shared/units/format';
+import { writeNumber } from '../../../shared/units/numberField';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { StepPage } from '../../parts/StepPage';
@@ -22,7 +23,7 @@ import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { Override } from '../strandTest/Override';
 import { BowlBeside, BowlGrams } from './BowlGrams';
-import { computeBottles, computeBowl, draftBowl, listBeyond } from './bowlDraft';
+import { computeBottles, computeBowl, computeWeaker, draftBowl, listBeyond } from './bowlDraft';
 import { hasPours } from './pours';
 import { ThinningPage } from './ThinningPage';
 import { WeighInPage } from './WeighInPage';
@@ -64,6 +65,18 @@ export function BowlPage(
     const mixed = bowl();
     return mixed.ok ? mixed.value : null;
   };
+  /** The bottle in the field is too strong: of what is allowed instead it may be thinned. */
+  const weaker = createMemo(() =>
+    computeWeaker(
+      bowl(),
+      props.consultation.record,
+      props.settings,
+      asked.draft.raw(),
+      props.zone,
+      props.nowMs,
+    ),
+  );
+  const toThin = () => made() ?? weaker();
   const bottles = createMemo(() => {
     const mixed = made();
     return mixed === null
@@ -110,6 +123,19 @@ export function BowlPage(
     return isTaken;
   };
   const isRefused = () => !bottles().ok || isAgainst(bowl());
+  const openThinning = () => (
+    <BigButton kind="quiet" act="thin" onPress={() => setAside('thin')}>
+      {words.mix.thin.open}
+    </BigButton>
+  );
+  /** Two bottles make what the bowl says; where its bottle was too strong, the strongest that is allowed. */
+  const useBottles = (rows: readonly RawForm[], percent: number) => {
+    const strength = writeNumber(percent, developerPercent.field, props.settings.units);
+    if (weaker() !== null) asked.draft.set('developerPercent', strength);
+    asked.draft.set('bottles', rows);
+    asked.onChange('bottles', rows);
+    close();
+  };
   const page = () => (
     <StepPage
       page={props.page}
@@ -163,6 +189,7 @@ export function BowlPage(
         picks={{ colourG: colourPicks[props.settings.units.mass] }}
         also={listBeyond(bowl(), props.settings)}
         summary={words.mix.grams}
+        corner={(path) => path === 'developerPercent' && weaker() !== null && openThinning()}
       >
         <BowlGrams zone={props.zone} bowl={bowl()} bottles={two()} settings={props.settings} />
         <Show when={!bottles().ok}>
@@ -179,9 +206,9 @@ export function BowlPage(
             </p>
           )}
         </Show>
-        <Show when={made()}>
+        <Show when={toThin()}>
           <div class="bowl-ways">
-            <Show when={!isBegun()}>
+            <Show when={made() !== null && !isBegun()}>
               <BigButton
                 kind="quiet"
                 act="weigh-in"
@@ -191,9 +218,7 @@ export function BowlPage(
                 {words.mix.weighIn.open}
               </BigButton>
             </Show>
-            <BigButton kind="quiet" act="thin" onPress={() => setAside('thin')}>
-              {words.mix.thin.open}
-            </BigButton>
+            {openThinning()}
           </div>
         </Show>
       </PartSheet>
@@ -206,18 +231,14 @@ export function BowlPage(
       <Match when={aside() === 'sign'}>
         <Override {...props} rule="judgement.onScalp" title={words.mix.signForScalp} onClose={close} />
       </Match>
-      <Match when={aside() === 'thin' && made()}>
+      <Match when={aside() === 'thin' && toThin()}>
         {(mixed) => (
           <ThinningPage
             {...props}
             wantedPercent={mixed().bottlePercent}
             developerG={mixed().developerG}
             isUsed={two() !== null}
-            onUse={(rows) => {
-              asked.draft.set('bottles', rows);
-              asked.onChange('bottles', rows);
-              close();
-            }}
+            onUse={(rows) => useBottles(rows, mixed().bottlePercent)}
             onClose={close}
           />
         )}

@@ -15,7 +15,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { writeForm } from '../../../shared/records/writeForm';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, type Result, refuse } from '../../../shared/result';
-import { findShownLimits } from '../../../shared/units/numberField';
+import { findShownLimits, writeNumber } from '../../../shared/units/numberField';
 import type { GramsRefusal } from '../GramsBeside';
 import { computeThinning, type ThinningFault, type thinningForm } from './thinningForm';
 
@@ -75,6 +75,25 @@ export function computeBottles(
   return made.ok && (made.value.strongG === 0 || made.value.weakG === 0)
     ? refuse({ kind: 'bottles', why: 'notPositive' })
     : made;
+}
+
+/** The same bowl of the strongest that is allowed, where the bottle in the field is stronger; null where it is not. */
+export function computeWeaker(
+  bowl: Result<Mixture, GramsRefusal>,
+  record: ConsultationRecord,
+  settings: Settings,
+  raw: RawForm,
+  zone: Zone,
+  nowMs: number,
+): Mixture | null {
+  if (bowl.ok || bowl.error.kind !== 'mixture' || bowl.error.mixture.code !== 'stronger') return null;
+  const developerPercent = writeNumber(
+    bowl.error.mixture.most,
+    bowlForm.developerPercent.field,
+    settings.units,
+  );
+  const weaker = computeBowl(record, settings, { ...raw, developerPercent }, zone, nowMs);
+  return weaker.ok ? weaker.value : null;
 }
 
 type Said = { readonly path: keyof typeof bowlForm; readonly code: ConflictCode };

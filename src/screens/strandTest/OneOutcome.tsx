@@ -18,43 +18,66 @@ import { fillOutcome } from '../ruler/fills';
 import { MeasureStretch } from '../ruler/MeasureStretch';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
+import { BrokenOutcome } from './BrokenOutcome';
 import { Heed } from './Heed';
 import { listLevelPicks } from './levelPicks';
+import { brokenAnswers } from './outcomeOfBroken';
 import { RunningLine } from './RunningLine';
 import { SkinTestLine } from './SkinTestLine';
 import { sayBesideLast, sayBesideWanted } from './sayLevelHeard';
 import { sayShortTime } from './sayShortTime';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
-const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
+/** Hair that broke is not pulled any more. */
+const ofHeld = { when: level.when } as const;
+const form = {
+  fibre,
+  stretch: { ...stretch, ...ofHeld },
+  wentPast30: { ...wentPast30, ...ofHeld },
+  level,
+  evenness,
+} as const satisfies Form;
 
-/** What one strand said when it was off: fibre, stretch, level, evenness. */
-export function OneOutcome(
-  props: StepProps & {
-    readonly strand: StrandRecord;
-    readonly others: number;
-    /** Absent where a strand may not be put aside. */
-    readonly onDiscard?: () => void;
-    /** Absent where nothing else is to be done first. */
-    readonly onClose?: () => void;
-  },
-) {
+/** As it is stored: all of it, whatever is asked. */
+const outcomeParts = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
+
+type OutcomeProps = StepProps & {
+  readonly strand: StrandRecord;
+  readonly others: number;
+  /** Absent where a strand may not be put aside. */
+  readonly onDiscard?: () => void;
+  /** Absent where nothing else is to be done first. */
+  readonly onClose?: () => void;
+};
+
+/** What one strand said when it was off: of one that broke in the mix that is said already. */
+export function OneOutcome(props: OutcomeProps) {
+  return (
+    <Show when={props.strand.ended?.how === 'broke'} fallback={<FeltOutcome {...props} />}>
+      <BrokenOutcome {...props} />
+    </Show>
+  );
+}
+
+/** Fibre, stretch, level, evenness. */
+function FeltOutcome(props: OutcomeProps) {
   const words = useWords();
   const said = () => words.strandTest.takenOff;
   const { strand } = props;
   const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
-  const isBroken = strand.ended?.how === 'broke';
+  const isBroken = () => asked.draft.raw().fibre === 'broken';
   const record = async () => {
-    if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
+    const also = { zone: strand.zone, ...(isBroken() ? brokenAnswers : {}) };
+    if (await asked.send('OUTCOME_RECORDED', also)) props.onClose?.();
   };
   const asks = () => words.strandTest.forms.outcome;
   const sayShort = () => sayShortTime(strand, props.consultation.record, words, props.settings.units);
   /** What the level just tapped comes to, said beside it and until it is recorded; nothing of a fibre that shows none. */
   const sayLevel = () => {
-    const { level: told, fibre: felt } = asked.draft.raw();
+    const { level: told } = asked.draft.raw();
     const read = readNumber(typeof told === 'string' ? told : '', level.field, props.settings.units);
-    if (!read.ok || felt === 'broken') return '';
+    if (!read.ok || isBroken()) return '';
     const { record: all } = props.consultation;
     return [
       sayBesideLast(read.value, all, strand.zone, words, props.settings.units),
@@ -65,11 +88,15 @@ export function OneOutcome(
   };
   /** What all of it comes to: said before it is recorded where that is worse than the fibre that was tapped. */
   const sayAllSaid = () => {
-    const read = readForm(form, asked.draft.raw(), {
-      units: props.settings.units,
-      hasAgeLine: false,
-      nowMs: props.nowMs,
-    });
+    const read = readForm(
+      outcomeParts,
+      { ...asked.draft.raw(), ...(isBroken() ? brokenAnswers : {}) },
+      {
+        units: props.settings.units,
+        hasAgeLine: false,
+        nowMs: props.nowMs,
+      },
+    );
     const grade = read.ok ? gradeOutcome(read.value, findSigns(strand)) : null;
     return grade === null || grade === asked.draft.raw().fibre
       ? said().allSaid
@@ -112,7 +139,7 @@ export function OneOutcome(
               </BigButton>
             )}
           </Show>
-          <Show when={isBroken ? undefined : props.onDiscard}>
+          <Show when={props.onDiscard}>
             {(discard) => (
               <BigButton act="discard-strand" onPress={discard()}>
                 {words.strandTest.processing.discard}
@@ -141,9 +168,7 @@ export function OneOutcome(
           <p class="lead">{said().signedAs(props.by)}</p>
         </Show>
       </PartSheet>
-      <Show when={isBroken} fallback={<HandCaution caution="outcome" />}>
-        <p class="broke-line">{said().brokeInMix(words.general.zones[strand.zone])}</p>
-      </Show>
+      <HandCaution caution="outcome" />
       <SkinTestLine {...props} />
       <SentRefusal refusal={asked.refusal()} />
     </StepPage>

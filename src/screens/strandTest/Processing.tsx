@@ -2,7 +2,6 @@ import { createEffect, createMemo, createSignal, For, Match, on, Show, Switch } 
 import { findSigns } from '../../../shared/records/gradeOutcome';
 import type { StrandRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
-import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { HandCaution } from '../../parts/HandCaution';
@@ -21,6 +20,7 @@ import { OneStrand } from './OneStrand';
 import { ProcessingActions } from './ProcessingActions';
 import { SkinTestLine } from './SkinTestLine';
 import { StartStrand } from './StartStrand';
+import { StrandOff } from './StrandOff';
 import { TakeOff } from './TakeOff';
 import { type RunningStrand, viewProcessing } from './viewProcessing';
 
@@ -116,7 +116,6 @@ function Clocks(
   const words = useWords();
   const said = () => words.strandTest.processing;
   const sender = createSender(props);
-  const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const running = () =>
     props.view.running.map(({ zone, clock, strand }) => ({ zone, clock, strandNumber: strand.number }));
   const hasRows = () =>
@@ -159,16 +158,11 @@ function Clocks(
         >
           <For each={props.view.off}>
             {(strand) => (
-              <button
-                type="button"
-                class="clock-row"
-                data-act={`outcome-${strand.zone}`}
-                onClick={() => props.onInside({ kind: 'outcome', zone: strand.zone })}
-              >
-                <span>
-                  <strong>{words.clock.strandName(write(strand.number), strand.zone)}</strong> {said().off}
-                </span>
-              </button>
+              <StrandOff
+                strand={strand}
+                units={props.settings.units}
+                onOpen={() => props.onInside({ kind: 'outcome', zone: strand.zone })}
+              />
             )}
           </For>
           <Show when={props.view.free.length > 0}>

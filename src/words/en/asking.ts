@@ -1,5 +1,13 @@
 /** What is said beside the questions. */
 export const asking = {
+  /** The plan is changed: which answer, and what that does to what was tested. */
+  planToChange: {
+    what: 'Tap in the list what changes: what she wants, how far, the length. Strands of the old plan then count no more.',
+    hints: {
+      length: 'As it is after the cut. The old strands count no more.',
+      service: '“Deposit only”, gloss or tone. The old strands count no more.',
+    },
+  },
   ageBand: (line: string) => ({
     ask: 'How old is she?',
     short: 'Age',

@@ -61,7 +61,7 @@ export const decision = {
     fromTips: (length: string) => `Stays ${length} from the tips.`,
   },
   /** Where nothing of this plan may go on. */
-  instead: 'Change the plan for deposit only, a cut, or another line: each gets a strand of its own.',
+  instead: 'Another line is another plan: it gets a strand of its own.',
   /** Why a strand that felt sound counts as rough. */
   weakened: 'stretchy or weak in the mix',
   strandNumber: (number: string) => `strand ${number}`,
@@ -78,20 +78,35 @@ export const decision = {
   estimate: general.estimate,
   reasons: {
     stopped: 'A stop is still open.',
-    oneStrandTooFew: 'One strand is too few for this hair.',
+    oneStrandTooFew: 'This hair asks for two strands of the mix, from two places.',
     wellShort: (levels: string) => `Well short of the level she wants, by ${levels}.`,
     short: (levels: string) => `Short of the level she wants, by ${levels}.`,
     uneven: 'The strand came out patchy or banded.',
     ironedHair: 'Suspect hair, more than one sign.',
     careful: 'Suspect hair: one sign, or something not known.',
   },
+  /** After "cut first": how much, and what comes then. */
+  cut: {
+    howMuch: (length: string) => `Cut about ${length} from the tips: the ends.`,
+    beyondTrim: 'Cut more than the ends: the hair before them failed too.',
+    after: [
+      'Cut today, or park her until then.',
+      'Then tell her new length: a new plan.',
+      'The new ends get a strand of their own.',
+    ],
+    otherwise: 'Decide otherwise',
+    isCut: 'It is cut: tell the length',
+    noMixUntil: 'No mix until a strand of the new plan has held.',
+  },
+  toDeposit: 'Change what she gets',
   decide: (name: string) => `Decide: ${name}`,
-  lessFree: 'More careful',
+  careful: 'As careful, or more',
   freer: 'Further than suggested',
   freerHint: 'Signed with a name and a reason, for this service only.',
   freerTitle: (name: string) => `Further than suggested: ${name}`,
   freerLift: 'Sign and go on',
-  notOpen: 'no strand allows it',
+  /** What would be mixed, where no strand held for it. */
+  notOpen: (names: readonly string[]) => `No strand allows: ${names.join(', ')}.`,
   retract: 'Wrong outcome?',
   recordedBy: (name: string, time: string) => `${name}, ${time}`,
   retractTitle: (zone: string) => `Wrong outcome: ${zone}`,

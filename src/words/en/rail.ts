@@ -1,3 +1,4 @@
+import type { Decision, MixingDecision } from '../../../shared/judgement/decisions';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import type { WayStep } from '../../../shared/records/steps';
 
@@ -14,7 +15,7 @@ const steps: Readonly<Record<WayStep, string>> = {
 };
 
 /** Why the knot is still tied, as short as the rail is narrow. */
-const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
+const tiedBy: Readonly<Record<PermitRefusal['code'] | Exclude<Decision, MixingDecision>, string>> = {
   stopped: 'stopped',
   forAJudgement: 'a stop to judge',
   closed: 'it is over',
@@ -39,6 +40,11 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   mixClosed: 'this mix is closed',
   strandUsed: 'a new strand first',
   notDecided: 'decide',
+  depositOnly: 'change the plan',
+  severalVisits: 'another visit',
+  cutFirst: 'cut first',
+  testAgain: 'another strand',
+  weSayNo: 'we say no',
   freerThanSuggested: 'decide anew',
   endsLeftOut: 'ends stay out',
   notRinsed: 'rinse first',

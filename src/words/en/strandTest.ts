@@ -155,9 +155,16 @@ export const strandTest = {
     waiting: (readable: string) => `Skin test to be read from ${readable}: nothing on the head before.`,
     toRead: 'Skin test to be read now: nothing on the head before.',
   },
+  /** A strand that broke in the mix: a stop for this mix on this hair. */
+  broken: {
+    row: (minutes: string) => `BROKE after ${minutes}. This mix is closed on them. Record it.`,
+    what: (zoneName: string, minutes: string) => `The ${zoneName} broke after ${minutes}.`,
+    closes: (zoneName: string) => `Closed on the ${zoneName}, and anything as strong:`,
+    keep: 'It stays recorded as broken, and nobody can lift that. Keep the strand, to show her.',
+    record: 'Record: broken',
+  },
   takenOff: {
     title: (name: string) => `Outcome: ${name}`,
-    brokeInMix: (zoneName: string) => `The ${zoneName} broke in this mix, and stay recorded as broken.`,
     summary: 'All said',
     allSaid: 'All said. Record it, and it counts.',
     /** Where looks or the pull showed worse than the fibre that was tapped. */

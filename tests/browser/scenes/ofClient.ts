@@ -60,6 +60,8 @@ const bothFailed = [
     wentPast30: 'yes',
   }),
 ];
+const toCut = event('DECIDED', { decision: 'cutFirst' });
+const cutDecided = [...until('OUTCOME_RECORDED', 'lengths'), toCut];
 const oneStrand = until('STRAND_STARTED', 'ends');
 const allAsked = untilConfirmed('heatSpray');
 
@@ -161,6 +163,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: unsaved('client', asked.client),
     also: {
       answered: still('client', alone(until('SKIN_TEST_NOTED'))),
+      isCut: still('client', alone([...cutDecided, event('PLAN_CHANGED')])),
+      otherPlan: still('client', among([...bothFailed, event('PLAN_CHANGED')])),
       pregnant: {
         logs: alone(until('SKIN_TEST_NOTED')),
         go: async (hand) => {
@@ -309,6 +313,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: after('outcome', alone(until('STRAND_TAKEN_OFF')), 'record-outcome'),
     also: {
       short: still('outcome', among(bothOffEarly)),
+      broke: still(
+        'outcome',
+        among([
+          ...until('STRAND_BROKE'),
+          event('STRAND_TAKEN_OFF', { zone: 'lengths', why: 'looksWeak' }),
+          outcome('lengths'),
+        ]),
+      ),
       darker: {
         logs: among([...until('STRAND_STARTED', 'ends'), ...looks('ends', '7.5'), ...offEarly]),
         go: async (hand) => {
@@ -350,6 +362,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-act="override"]',
       },
+      cutFirst: still('decision', alone(cutDecided)),
+      cutFirstFull: still('decision', among([...bothFailed, toCut])),
       freer: after('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'show-freer'),
     },
   },
@@ -450,6 +464,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       },
       badRatio: badBowl('ratio', '0'),
       tooMuch: badBowl('colourG', '5000'),
+      tooStrong: badBowl('developerPercent', '9'),
       coarse: badBowl('colourG', '5', [
         { shade: 'Mist 7', parts: '1' },
         { shade: 'Mist 8', parts: '20' },

@@ -8,6 +8,7 @@ import {
   decisions,
   isFreer,
   isMixingDecision,
+  isToBeSigned,
 } from '../../../shared/judgement/decisions';
 import {
   ASSUMED_SHORT_FOR_SMALLER_LIFT,
@@ -43,6 +44,7 @@ describe('the order of decisions', () => {
     for (const [index, one] of decisions.entries()) {
       for (const [place, other] of decisions.entries()) {
         expect(isFreer(one, other)).toBe(index > place);
+        expect(isToBeSigned(one, other)).toBe(index > place && isMixingDecision(one));
         expect(chooseMoreCareful(one, other)).toBe(decisions[Math.min(index, place)]);
       }
     }

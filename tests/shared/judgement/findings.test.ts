@@ -88,7 +88,7 @@ describe('a strand', () => {
       stretch: 'staysLong',
     };
     const told = andThen(off, { type: 'OUTCOME_RECORDED', answers: rough });
-    expect(gather(told)).toMatchObject({ zones: { ends: 'rough' }, strands: 3 });
+    expect(gather(told)).toMatchObject({ zones: { ends: 'rough' }, strands: 2 });
   });
 
   it('is used up by its bowl for every later decision, unless that bowl was thrown away', () => {

@@ -35,6 +35,7 @@ export const decision: readonly Behaviour[] = [
     check: both(
       refuses(toDecision, decide('asPlanned', true)),
       leadsTo([...toDecision, override(freer), decide('asPlanned', true)], 'mix'),
+      leadsTo([...toGummed, decide('severalVisits', true)], 'decision'),
     ),
   },
   {

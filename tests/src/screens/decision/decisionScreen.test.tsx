@@ -66,6 +66,7 @@ it('sends cut hair and mere deposit to a new plan', async () => {
   const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths'));
   await choose('decision', 'cutFirst');
   await press('decide-cutFirst');
+  expect(seen('[data-panel="cut-first"]')).toMatch(/^Cut about \d+(\.5)? (in|cm) from the tips/);
   expect(document.querySelectorAll('[data-act="change-plan"]')).toHaveLength(1);
   expect(act('change-plan').dataset.kind).toBe('primary');
   await press('change-plan');
@@ -133,8 +134,25 @@ it('says what each choice means where it is chosen, and what is not open why', a
   expect(seen('[data-option="weSayNo"]')).toContain('No colour today. That is an answer too.');
   expect(seen('.knot-word')).not.toContain('That is an answer too.');
   await press('show-freer');
-  expect(seen('[data-option="cutFirst"]')).toContain('never treated back');
-  expect(seen('[data-option="endsOut"]')).toContain('no strand allows it');
+  expect(seen('[data-option="depositOnly"]')).toContain('with its own strand');
+  expect(document.querySelector('[data-option="endsOut"]')).toBeNull();
+  expect(seen('[data-line="not-open"]')).toBe(
+    'No strand allows: Ends out, Smaller lift, Gentler, As planned.',
+  );
+});
+
+it('asks no signature of a way that mixes nothing after a strand that failed, and shows each once', async () => {
+  const bench = layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths', { fibre: 'gummy' }));
+  const options = () =>
+    [...document.querySelectorAll<HTMLElement>('[data-option]')].map((tile) => tile.dataset.option);
+  expect(options()).toEqual(['weSayNo', 'testAgain', 'cutFirst', 'severalVisits']);
+  await press('show-freer');
+  expect(options()).toEqual(['depositOnly']);
+  await press('cancel');
+  await choose('decision', 'testAgain');
+  expect(hasAct('override-freer')).toBe(false);
+  await press('decide-testAgain');
+  expect(bench.way()).toContain('"preparing"');
 });
 
 it('says why a strand that felt sound counts as rough: a look found it stretchy', () => {

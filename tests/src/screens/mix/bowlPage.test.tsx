@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { MixScreen } from '../../../../src/screens/mix/MixScreen';
-import { choose, hasAct, layOnBench, press, seen, type } from '../bench';
+import { choose, hasAct, layOnBench, press, said, seen, type, typed } from '../bench';
 import { playUntil } from '../playStory';
 
 afterEach(() => dropDrafts('story'));
@@ -18,6 +18,22 @@ describe('only other bottles at hand', () => {
     expect(seen('[data-figure="wanted"]')).toBe('100 g developer of 1.5 %, from two bottles');
     await press('thin-close');
     expect(hasAct('thin')).toBe(true);
+  });
+
+  it('are offered where the bottle in the field is too strong, for the strongest that is allowed', async () => {
+    openBowl();
+    await choose('developerPercent', '9');
+    expect(said('developerPercent')).toContain('Too high');
+    expect(hasAct('thin')).toBe(true);
+    await press('thin');
+    await type('strongPercent', '9');
+    await type('weakPercent', '1.5');
+    document.querySelector<HTMLElement>('[data-ledger="summary"]')?.click();
+    expect(seen('[data-figure="wanted"]')).toContain('developer of 3 %');
+    await press('thin-use');
+    document.querySelector<HTMLElement>('[data-ledger="summary"]')?.click();
+    expect(seen('[data-panel="grams"]')).toContain('9 % bottle');
+    expect(typed('developerPercent')).toBe('3');
   });
 
   it('say the grams of each on the scale’s step and what they make; over the law’s ceiling nothing', async () => {

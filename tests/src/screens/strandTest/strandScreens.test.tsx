@@ -255,14 +255,15 @@ describe('an outcome', () => {
     await press('record-outcome');
     const isOpen = (question: string) =>
       expect([question, pressed(question), said(question)]).toEqual([question, [], 'Still to be answered.']);
-    for (const question of ['fibre', 'stretch', 'wentPast30']) isOpen(question);
-    // What broke shows neither a level nor how even it came out.
+    isOpen('fibre');
+    // What broke is not pulled, and shows neither a level nor how even it came out.
     await choose('fibre', 'broken');
-    expect(document.querySelector('[data-ledger="evenness"]')).toBeNull();
-    expect(document.querySelector('[data-ledger="level"]')).toBeNull();
+    for (const question of ['stretch', 'wentPast30', 'level', 'evenness'])
+      expect(document.querySelector(`[data-ledger="${question}"]`)).toBeNull();
+    expect(seen('.sheet-summary')).toContain('All said. Record it, and it counts.');
     await choose('fibre', 'sound');
     await press('record-outcome');
-    for (const question of ['evenness']) isOpen(question);
+    for (const question of ['stretch', 'wentPast30', 'evenness']) isOpen(question);
     expect(said('level')).toBe('A number from 1 to 10.');
     await choose('stretch', 'springsBack');
     await choose('level', '7');
@@ -286,7 +287,15 @@ describe('an outcome', () => {
     expect(title()).toBe('Outcome: ends');
     expect(act('record-outcome')).toBeTruthy();
     expect(hasAct('discard-strand')).toBe(false);
-    expect(seen('.broke-line')).toContain('The ends broke in this mix');
+    expect(seen('.caution[data-kind="stop"] [data-broke="ends"]')).toContain('The ends broke after 9 min.');
+    expect(document.querySelector('.sheet')).toBeNull();
+    await press('record-outcome');
+    expect(bench.consultation().record.strands[0]?.outcome).toMatchObject({
+      fibre: 'broken',
+      stretch: 'snaps',
+      wentPast30: 'no',
+      grade: 'broken',
+    });
   });
 });
 
