@@ -60,9 +60,12 @@ export function Finish(props: StepProps) {
     return heat === null ? said().whyThis[suggested.why] : said().hotterWhy(heat);
   };
   const planWords = () => {
-    const { settingC, ...others } = said().plan;
-    return { settingC: { ...settingC, hint: sayHint() }, ...others };
+    const { settingC, lateItching, ...others } = said().plan;
+    const called = props.settings.contact === '' ? { ...lateItching, hint: said().noNumber } : lateItching;
+    return { settingC: { ...settingC, hint: sayHint() }, ...others, lateItching: called };
   };
+  const sayPrintHint = () =>
+    props.settings.contact === '' ? `${said().noNumber} ${said().printHint}` : said().printHint;
   const everybody = useEverybody(() => props.consultation);
   const whyNot = createMemo(() => whyNotPrint(everybody(), props.nowMs, words, props.settings.units));
   return (
@@ -73,7 +76,7 @@ export function Finish(props: StepProps) {
         <>
           {/* Beside what it is about: her card needs the room above. */}
           <p class="soft step-said closing-line">
-            {plan() === null ? said().caution : (whyNot() ?? said().printHint)}
+            {plan() === null ? said().caution : (whyNot() ?? sayPrintHint())}
           </p>
           <Show when={plan()}>
             <BigButton

@@ -32,6 +32,9 @@ export function HandOut(props: PlanProps & { readonly record: ConsultationRecord
         </header>
         <PlanFigures settings={props.settings} plan={props.plan} />
         <PlanRules settings={props.settings} />
+        <Show when={props.settings.contact === ''}>
+          <p class="hand-out-to-call">{said().toCall}</p>
+        </Show>
         <p class="hand-out-emergency">{said().emergency}</p>
         <Show when={isTold()}>
           <figure>

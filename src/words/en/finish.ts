@@ -57,7 +57,10 @@ export const finish = {
     'Scorched hair does not recover: it is cut.',
   ],
   lateItching: (whom: string) => `Late itching or rash: call ${whom}; see a doctor.`,
-  us: 'us',
+  /** Where the salon has set nobody to call. */
+  lateItchingAlone: 'Late itching or rash: ask a doctor, or call the emergency number.',
+  toCall: 'To call:',
+  noNumber: 'No number to call is set (Settings, The salon): write one on her card.',
   emergency: 'Throat, breath or faint: the emergency number at once.',
   whyThis: {
     weak: 'An estimate: this hair has shown damage, or much of it is not known.',
@@ -83,5 +86,15 @@ export const finish = {
   done: 'Today:',
   bowl: (zone: string, line: string, bottle: string, minutes: string) =>
     `${zone} ${line}, ${bottle}, ${minutes}.`,
+  hair: {
+    line: (zone: string, told: readonly string[]) => `${zone}: ${told.join(', ')}.`,
+    parts: {
+      leftOut: 'left out today',
+      broken: 'a strand broke',
+      gummy: 'a strand went gummy',
+      snapped: 'snapped when pulled wet',
+      toCut: 'to be cut first',
+    },
+  },
   caution: 'Tape the tested strand to her card. Nobody leaves with colour on.',
 };

@@ -29,7 +29,7 @@ import {
   untilConfirmed,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
-import { alone, among } from './houses';
+import { alone, aloneUncalled, among } from './houses';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
 
@@ -489,6 +489,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     also: {
       cardLongest: {
         logs: among(longestAtHome),
+        go: async (hand) => {
+          await open(hand);
+          await sayPlan(hand);
+        },
+        shows: '.plan-card',
+      },
+      cardUncalled: {
+        logs: aloneUncalled(until('FINISHED')),
         go: async (hand) => {
           await open(hand);
           await sayPlan(hand);
