@@ -125,8 +125,8 @@ export const planForm = {
   back: { kind: 'choice', options: ['weeks4', 'weeks6', 'weeks8', 'weeks12', 'noDate'] },
   skinNow: { kind: 'choice', options: ['calm', 'pink', 'burns'], addedIn: 4 },
   toolsNow: { kind: 'choice', options: ['noneUsed', 'offCooling'], addedIn: 4 },
-  cardNow: { kind: 'choice', options: ['printed', 'photographed', 'notWanted'], addedIn: 4 },
   lateItching: { kind: 'choice', options: ['saidItBack', 'toldHer', 'notTold'], addedIn: 4 },
+  cardNow: { kind: 'choice', options: ['printed', 'byHand', 'photographed', 'notWanted'], addedIn: 4 },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

@@ -32,16 +32,22 @@ const plan: FormWords<typeof planForm> = {
     short: 'Irons',
     options: { noneUsed: 'None was on', offCooling: 'Off, cooling' },
   },
-  cardNow: {
-    ask: 'How does she take her card along?',
-    short: 'Card',
-    options: { printed: 'Printed', photographed: 'Photographed', notWanted: 'She wants none' },
-  },
   lateItching: {
     ask: 'Late itching: whom does she call?',
     short: 'Late itching',
     hint: 'A reaction may come days later.',
     options: { saidItBack: 'Said it back', toldHer: 'Told her', notTold: 'Not told' },
+  },
+  cardNow: {
+    ask: 'How does she take her card along?',
+    short: 'Card',
+    hint: '“Printed” opens the print window. For a photo it is shown next.',
+    options: {
+      printed: 'Printed',
+      byHand: 'Written by hand',
+      photographed: 'Photo',
+      notWanted: 'She wants none',
+    },
   },
 };
 

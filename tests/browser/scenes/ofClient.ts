@@ -503,6 +503,15 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '.plan-card',
       },
+      cardAsked: {
+        logs: among(until('FINISHED')),
+        go: async (hand) => {
+          await open(hand);
+          await sayPlan(hand);
+          await hand.press('[data-ledger="cardNow"]');
+        },
+        shows: '[data-question="cardNow"]',
+      },
       cardHotter: {
         logs: among(longestAtHome),
         go: async (hand) => {

@@ -215,7 +215,7 @@ it('closes with the plan she takes home, not before she has said when she is bac
   await press('give-plan');
   expect(bench.consultation().record.plan).toMatchObject({
     ...{ passes: 1, restH: 48, back: 'weeks8' },
-    ...{ skinNow: 'pink', toolsNow: 'offCooling', cardNow: 'printed', lateItching: 'saidItBack' },
+    ...{ skinNow: 'pink', toolsNow: 'offCooling', cardNow: 'byHand', lateItching: 'saidItBack' },
   });
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
