@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import { type HairToTell, listHairToTell } from '../../../shared/judgement/hairToTell';
-import { PROTECTANT_FROM_C } from '../../../shared/judgement/homeSetting';
+import { needsProtectant } from '../../../shared/judgement/homeSetting';
 import type { PlanAnswers } from '../../../shared/records/forms/bowl';
 import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -51,15 +51,19 @@ export function PlanFigures(props: Pick<PlanProps, 'settings' | 'plan'>) {
 }
 
 /** What she does and what she leaves, and whom she calls. */
-export function PlanRules(props: Pick<PlanProps, 'settings'>) {
+export function PlanRules(props: Pick<PlanProps, 'settings' | 'plan'>) {
   const words = useWords();
   const said = () => words.finish;
   const hot = (celsius: number) => formatTemperature(brand(celsius), props.settings.units, words.locale);
+  const passes = () =>
+    props.plan.passes === 1
+      ? null
+      : formatQuantity(props.plan.passes, 'count', props.settings.units, words.locale);
   return (
     <ul class="plan-rules">
       <For
         each={[
-          ...said().rules(hot(PROTECTANT_FROM_C)),
+          ...said().rules(passes(), needsProtectant(props.plan.settingC)),
           said().ironsStayHot(hot(STILL_HOT_C)),
           props.settings.contact === ''
             ? said().lateItchingAlone

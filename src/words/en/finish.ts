@@ -4,7 +4,7 @@ import { figures } from './figures';
 
 const plan: FormWords<typeof planForm> = {
   settingC: { ask: 'Iron no hotter than', hint: 'The lowest that still does it.' },
-  passes: { ask: 'Passes a section', hint: `One slow pass, done within ${figures.longestPass}.` },
+  passes: { ask: 'Passes a section', hint: `One is best. Each is done within ${figures.longestPass}.` },
   restH: {
     ask: 'Nothing hot for, hours',
     short: 'No heat, hours',
@@ -55,10 +55,13 @@ export const finish = {
   plan,
   title: 'Home with a heat plan',
   goThere: 'Finish: the heat plan',
-  rules: (heat: string) => [
+  /** `passes`: how many of a section, null where it is one; a protectant is a must where the iron is that hot. */
+  rules: (passes: string | null, isProtectantMust: boolean) => [
     'Completely dry first. No tool made for wet hair, ever.',
-    `Fine sections, one pass, done within ${figures.longestPass}.`,
-    `Heat protectant each time; a must from ${heat}.`,
+    passes === null
+      ? `Fine sections, one pass, done within ${figures.longestPass}.`
+      : `Fine sections, ${passes} passes at most, each done within ${figures.longestPass}.`,
+    isProtectantMust ? 'Heat protectant each time: so hot it is a must.' : 'Heat protectant each time.',
     'No aerosol or alcohol spray near hot plates.',
     'Scorched hair does not recover: it is cut.',
   ],
@@ -70,7 +73,8 @@ export const finish = {
   emergency: 'Throat, breath or faint: the emergency number at once.',
   whyThis: {
     weak: 'An estimate: this hair has shown damage, or much of it is not known.',
-    lower: 'An estimate: a step below the hottest she told.',
+    lower: 'An estimate: lower than the hottest she told.',
+    least: 'An estimate: as low as does anything; less only takes longer.',
     usual: 'An estimate: she told no hot tool.',
   },
   /** Said beside a figure that is hotter than the suggested one: as the page's name, and at the figure itself. */
