@@ -5,9 +5,10 @@ import type { PlanAnswers } from '../../../shared/records/forms/bowl';
 import type { BowlRecord, ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { brand } from '../../../shared/units/brand';
-import { formatPercent, formatQuantity, formatTemperature } from '../../../shared/units/format';
+import { formatQuantity, formatTemperature } from '../../../shared/units/format';
 import { msPerMinute } from '../../../shared/units/time';
 import { useWords } from '../../parts/useWords';
+import { sayBottlesOf } from '../bottleAndBowl';
 
 /** So hot is an iron still said to be minutes after use, °C. published: J. Burn Care Res. 29:650–654, 2008. */
 const STILL_HOT_C = 80;
@@ -109,7 +110,7 @@ export function PlanDone(props: Pick<PlanProps, 'record' | 'settings'>) {
               {words.finish.bowl(
                 words.general.zones[bowl.zone],
                 bowl.line,
-                formatPercent(bowl.developerPercent, units, words.locale),
+                sayBottlesOf(bowl, words, units),
                 formatQuantity(countMinutesOn(bowl), 'minutes', units, words.locale),
               )}{' '}
             </span>

@@ -37,6 +37,12 @@ describe('her page to take home', () => {
     expect(page.querySelector('.hand-out-to-call')?.textContent).toBe('To call:');
   });
 
+  it('says of which bottle its per cent are', () => {
+    expect(lay().querySelector('.plan-done')?.textContent).toMatch(
+      /lengths Sandbar powder, 3\s% bottle \(10\svol\), \d+\smin\./,
+    );
+  });
+
   it('says that her ends broke on a strand and had nothing on', () => {
     expect(lay().querySelector('[data-hair="ends"]')?.textContent).toContain(
       'ends: left out today, a strand broke.',
