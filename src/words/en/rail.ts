@@ -43,7 +43,7 @@ const tiedBy: Readonly<Record<PermitRefusal['code'], string>> = {
   endsLeftOut: 'ends stay out',
   notRinsed: 'rinse first',
   stretchUnfelt: 'feel it wet first',
-  stretchFails: 'no toner today',
+  stretchFails: 'hair too weak today',
   stretchDried: 'feel it wet again',
 };
 
@@ -55,6 +55,7 @@ export const rail = {
   noMixYet: (why: string) => `No mix yet: ${why}`,
   /** Where her colour is done, and a mix was. */
   noMoreMix: (why: string) => `No more mix: ${why}`,
+  noTonerYet: (why: string) => `No toner: ${why}`,
   noMix: 'No mix yet',
   okToMix: 'OK to mix',
 };

@@ -60,7 +60,7 @@ describe('the fields of a bowl', () => {
     const open = computeBowl(record, settings, { ...draft, colourG: 'x' }, 'lengths', atMs);
     expect(open).toEqual({ ok: false, error: { kind: 'open' } });
     const ends = computeBowl(record, settings, draft, 'ends', atMs);
-    expect(ends).toEqual({ ok: false, error: { kind: 'permit', permit: { code: 'strandFailed' } } });
+    expect(ends).toEqual({ ok: false, error: { kind: 'permit', permit: { code: 'endsLeftOut' } } });
   });
 });
 
