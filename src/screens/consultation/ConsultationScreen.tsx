@@ -82,7 +82,10 @@ export function ConsultationScreen(props: {
     const { state, record } = props.consultation;
     return findHere(stepOf(state), findKnot(record, props.settings, props.nowMs), record);
   });
-  const knot = createMemo(() => findRailKnot(props.consultation.record, props.settings, props.nowMs));
+  const knot = createMemo(() => {
+    const find = step() === 'finish' ? findKnot : findRailKnot;
+    return find(props.consultation.record, props.settings, props.nowMs);
+  });
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
   const isOnSkin = createMemo(() => isAnythingOnHead(props.consultation.record));
   const breaking = createBreaking(given);

@@ -96,7 +96,11 @@ export function Finish(props: StepProps) {
               {said().print}
             </BigButton>
           </Show>
-          <BigButton kind="primary" act="give-plan" onPress={() => void asked.send('PLAN_GIVEN')}>
+          <BigButton
+            kind={plan() === null ? 'plain' : 'primary'}
+            act="give-plan"
+            onPress={() => void asked.send('PLAN_GIVEN')}
+          >
             {said().give}
           </BigButton>
         </>
