@@ -40,7 +40,7 @@ export const bowlForm = {
   shades: {
     kind: 'list',
     of: {
-      shade: { kind: 'text', maxLength: 30 },
+      shade: { kind: 'text', maxLength: 40 },
       parts: { kind: 'number', field: { quantity: 'parts', min: 0.25, max: 20 }, or: 1 },
     },
     min: 1,
