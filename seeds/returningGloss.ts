@@ -83,8 +83,8 @@ const toTheEnd: readonly StoryStep[] = [
       back: 'weeks6',
       skinNow: 'calm',
       toolsNow: 'offCooling',
-      cardNow: 'printed',
       lateItching: 'saidItBack',
+      cardNow: 'photographed',
     },
   }),
 ];

@@ -28,10 +28,10 @@ const dialStep = { C: 10, F: 25 } as const;
 /** Wise at any setting, a heat protectant is not optional from here on: 450 °F. common practice, no source. */
 export const PROTECTANT_FROM_C: Celsius = toCelsius(brand<Fahrenheit>(450));
 
-/** How hot at home, and by which of the three rules? */
+/** How hot at home, and by which rule? `least`: what she told is so low that less heat only takes longer. */
 export interface HomeSetting {
   readonly settingC: Celsius;
-  readonly why: 'weak' | 'lower' | 'usual';
+  readonly why: 'weak' | 'lower' | 'least' | 'usual';
 }
 
 type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches' | 'bowls'>;
@@ -72,11 +72,15 @@ export function suggestHomeSetting(record: Felt, unit: UnitSettings['temperature
   const least = Math.min(hottest ?? most, leastOnDial[unit]);
   const settingC = brand<Celsius>(Math.max(toDial(step, unit), least));
   if (isWeak) return { settingC, why: 'weak' };
-  return { settingC, why: hottest === null ? 'usual' : 'lower' };
+  if (hottest === null) return { settingC, why: 'usual' };
+  return { settingC, why: settingC > hottest - ASSUMED_STEP_DOWN_C ? 'least' : 'lower' };
 }
 
 /** One figure, read through °F and back, differs from itself by less than this, °C. exact: of rounding alone. */
 const ROUNDING_C = 1e-6;
+
+/** Is a heat protectant a must at this setting, °C? From PROTECTANT_FROM_C on. */
+export const needsProtectant = (settingC: number): boolean => settingC > PROTECTANT_FROM_C - ROUNDING_C;
 
 /** Is what is said hotter than what is suggested? A judgement of whoever says it: it is told, and stops nothing. */
 export const isHotterThanSuggested = (settingC: number, { settingC: suggestedC }: HomeSetting): boolean =>

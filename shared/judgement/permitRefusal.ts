@@ -104,7 +104,6 @@ function findStrandRefusal(
 
 function findDecisionRefusal(
   record: ConsultationRecord,
-  zone: Zone,
   strand: StrandRecord,
   settings: Settings,
   nowMs: number,
@@ -116,8 +115,12 @@ function findDecisionRefusal(
   if (isFreer(decision.decision, suggestFor(record, settings, nowMs)) && !isFreerLifted(record)) {
     return { code: 'freerThanSuggested' };
   }
-  return decision.decision === 'endsOut' && zone === 'ends' ? { code: 'endsLeftOut' } : null;
+  return null;
 }
+
+/** Were the ends left out, for this very plan? Then whatever their strand said is no question any more. */
+const areLeftOut = ({ decision, answers }: ConsultationRecord, zone: Zone): boolean =>
+  zone === 'ends' && decision?.decision === 'endsOut' && decision.planKey === formPlanKey(answers);
 
 /**
  * What stands in the way of a bowl for this zone, at this moment? null: nothing does.
@@ -132,11 +135,12 @@ export function findMixRefusal(
   const before = findTestRefusal(record, settings) ?? findSkinTestRefusal(record, settings, nowMs);
   if (before !== null) return before;
   if (!listPlannedZones(record.answers.client?.reach).includes(zone)) return { code: 'zoneNotPlanned' };
+  if (areLeftOut(record, zone)) return { code: 'endsLeftOut' };
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };
   return (
     findStrandRefusal(record, strand, settings, nowMs) ??
-    findDecisionRefusal(record, zone, strand, settings, nowMs) ??
+    findDecisionRefusal(record, strand, settings, nowMs) ??
     (isAnotherDay(record, nowMs) ? { code: 'anotherDay' } : null)
   );
 }

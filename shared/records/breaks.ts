@@ -16,7 +16,7 @@ export interface Break extends Pick<Stamp, 'atMs' | 'by'> {
  * Which strands broke or gummed here? In the order in which they were started; one in the mix as well as one that was
  * found so between the fingers. Checked in tests/shared/records/breaks.test.ts.
  */
-export const listBreaks = ({ strands }: ConsultationRecord): readonly Break[] =>
+export const listBreaks = ({ strands }: Pick<ConsultationRecord, 'strands'>): readonly Break[] =>
   strands.flatMap((strand): readonly Break[] => {
     const { zone, number, ended, outcome } = strand;
     const hasFailed = outcome !== null && isAtLeastAsBad(outcome.grade, 'gummy');

@@ -10,26 +10,36 @@ import { useWords } from './useWords';
 export type KnotReason = PermitRefusal['code'] | Exclude<Decision, MixingDecision> | null;
 export type StepMark = 'done' | 'here' | 'toCome';
 
-/** Is this step behind, here, or still to come? Nobody is `here` when she is stopped: then all is to come. */
-export function markStep(step: WayStep, here: WayStep | null): StepMark {
+/**
+ * Is this step behind, here, or still to come? What `isSaid` is done also where she went back before it. Nobody is `here`
+ * when she is stopped: then all is to come.
+ */
+export function markStep(step: WayStep, here: WayStep | null, isSaid = false): StepMark {
   if (here === null) return 'toCome';
   if (step === here) return 'here';
-  return isEarlierStep(step, here) ? 'done' : 'toCome';
+  return isSaid || isEarlierStep(step, here) ? 'done' : 'toCome';
 }
+
+/** Why a toner waits; it is the only mix left where one of these is said. */
+const tonerReasons: readonly KnotReason[] = ['stretchUnfelt', 'stretchFails', 'stretchDried'];
 
 /** The way as a strand of hair, the knot before the mix. Upright in landscape, lying on top in portrait. */
 export function StrandRail(props: {
   readonly here: WayStep | null;
   readonly knot: KnotReason;
+  /** A step that stands as it was said. */
+  readonly isSaid?: (step: WayStep) => boolean;
   /** A step that was passed, and may be gone back to now, is a button. */
   readonly mayGoTo?: (step: WayStep) => boolean;
   readonly onGoTo?: (step: WayStep) => void;
 }) {
   const words = useWords();
+  const mark = (step: WayStep) => markStep(step, props.here, props.isSaid?.(step));
   /** At the finish a mix was: what the knot holds up is another one. */
   const sayKnot = () => {
     if (props.knot === null) return words.rail.okToMix;
     const why = words.rail.tiedBy[props.knot];
+    if (tonerReasons.includes(props.knot)) return words.rail.noTonerYet(why);
     return props.here === 'finish' ? words.rail.noMoreMix(why) : words.rail.noMixYet(why);
   };
   return (
@@ -49,11 +59,11 @@ export function StrandRail(props: {
             </Show>
             <li
               class="rail-step"
-              data-state={markStep(step, props.here)}
+              data-state={mark(step)}
               aria-current={props.here === step ? 'step' : undefined}
             >
               <Show
-                when={markStep(step, props.here) === 'done' && props.mayGoTo?.(step) === true}
+                when={mark(step) === 'done' && props.mayGoTo?.(step) === true}
                 fallback={
                   <>
                     <span class="rail-mark" aria-hidden="true" />
@@ -71,7 +81,7 @@ export function StrandRail(props: {
                   <span class="rail-name">{words.rail.steps[step]}</span>
                 </button>
               </Show>
-              <span class="only-heard">{words.rail.states[markStep(step, props.here)]}</span>
+              <span class="only-heard">{words.rail.states[mark(step)]}</span>
             </li>
           </>
         )}

@@ -1,4 +1,4 @@
-import type { JSX } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
 import type { RawEvent } from '../../shared/records/classify';
 import { BY_MAX_LENGTH } from '../../shared/records/event';
 import type { Form } from '../../shared/records/form';
@@ -29,19 +29,35 @@ export function ByName(
     readonly act: string;
     readonly doIt: string;
     readonly back: string;
+    /** A stop is lifted: then waiting is what comes first, signing is quiet, and whose name it is stands nowhere yet. */
+    readonly isLifting?: boolean;
     readonly onClose: () => void;
     /** What is said above the questions. */
     readonly children?: JSX.Element;
   },
 ) {
   const form: Form = { by, ...props.questions };
-  const asked = createEventForm(props, form, `${props.consultation.id}/${props.draft}`, { by: props.by });
+  const asked = createEventForm(
+    props,
+    form,
+    `${props.consultation.id}/${props.draft}`,
+    props.isLifting === true ? {} : { by: props.by },
+  );
   const words = useWords();
   const send = async () => {
     const name = asked.draft.raw().by;
     const isTaken = await asked.send(props.type, props.given, typeof name === 'string' ? name.trim() : '');
     if (isTaken) props.onClose();
   };
+  const signKind = () => {
+    if (props.isLifting === true) return 'quiet';
+    return asked.isComplete() ? 'primary' : 'plain';
+  };
+  const waiting = () => (
+    <BigButton kind={props.isLifting === true ? 'primary' : 'plain'} act="cancel" onPress={props.onClose}>
+      {props.back}
+    </BigButton>
+  );
   return (
     <StepPage
       page={props.page}
@@ -49,12 +65,11 @@ export function ByName(
       {...(props.also === undefined ? {} : { also: props.also })}
       actions={
         <>
-          <BigButton act="cancel" onPress={props.onClose}>
-            {props.back}
-          </BigButton>
-          <BigButton kind="primary" act={props.act} onPress={() => void send()}>
+          <Show when={props.isLifting !== true}>{waiting()}</Show>
+          <BigButton kind={signKind()} act={props.act} onPress={() => void send()}>
             {props.doIt}
           </BigButton>
+          <Show when={props.isLifting === true}>{waiting()}</Show>
         </>
       }
     >

@@ -1,7 +1,7 @@
 import type { JSX } from 'solid-js';
 import type { Form } from '../../shared/records/form';
 import type { FieldRefusal } from '../../shared/records/readForm';
-import type { Picks } from '../parts/form/field';
+import type { Picks, Waiting } from '../parts/form/field';
 import { Sheet } from '../parts/form/Sheet';
 import type { AnyFormWords } from '../words/formWords';
 import type { EventForm } from './eventForm';
@@ -14,6 +14,7 @@ export function PartSheet(props: {
   readonly questions: Form;
   readonly words: AnyFormWords;
   readonly picks?: Picks;
+  readonly waiting?: Waiting;
   /** What else is wrong at a field, beside what the form itself says. */
   readonly also?: readonly FieldRefusal[];
   /** A way beside a question, in its corner. */
@@ -33,6 +34,7 @@ export function PartSheet(props: {
       hasAgeLine={false}
       nowMs={props.step.nowMs}
       picks={props.picks ?? {}}
+      waiting={props.waiting ?? {}}
       summary={props.summary}
       corner={(path) => props.corner?.(path)}
     >

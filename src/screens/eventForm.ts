@@ -14,6 +14,8 @@ export interface EventForm {
   readonly draft: KeptDraft;
   /** Said at the fields: at once what was typed wrong, once sent also what is missing. */
   readonly refusals: Accessor<readonly FieldRefusal[]>;
+  /** Nothing is missing and nothing is wrong: sending is what there is to do. */
+  readonly isComplete: Accessor<boolean>;
   /** Said on the screen. */
   readonly refusal: Accessor<TapRefusal | null>;
   /** For `FormFields`: goes into the draft, and what the station said of the last try is no longer true. */
@@ -47,6 +49,7 @@ export function createEventForm(
   });
   return {
     draft,
+    isComplete: createMemo(() => readForm(form, draft.raw(), context()).ok),
     refusal: sender.refusal,
     refusals: () => {
       const refusal = sender.refusal();

@@ -1,8 +1,11 @@
 import { type Decision, isMixingDecision } from '../../shared/judgement/decisions';
-import { issuePermit } from '../../shared/judgement/permit';
+import { issuePermit, issueTonerPermit } from '../../shared/judgement/permit';
 import { listPlannedZones } from '../../shared/judgement/plannedZones';
 import type { ConsultationRecord } from '../../shared/records/record';
 import type { Settings } from '../../shared/records/settings';
+import type { WayStep } from '../../shared/records/steps';
+import { findLastRinse } from '../../shared/records/tonerProof';
+import { zones } from '../../shared/records/zones';
 import type { KnotReason } from '../parts/StrandRail';
 
 /**
@@ -27,3 +30,28 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
 /** What was decided, where that mixes nothing. */
 const nameUnmixed = (decision: Decision): KnotReason =>
   isMixingDecision(decision) ? 'notDecided' : decision;
+
+/**
+ * The knot as the rail of one client says it: once her strands are used up, the next that may be mixed is a toner, which
+ * asks for no strand. null as soon as one may be weighed on some length. Checked in tests/src/screens/screenOf.test.tsx.
+ */
+export function findRailKnot(record: ConsultationRecord, settings: Settings, nowMs: number): KnotReason {
+  const knot = findKnot(record, settings, nowMs);
+  if (knot !== 'strandUsed') return knot;
+  const asked = zones
+    .filter((zone) => findLastRinse(record, zone) !== null)
+    .map((zone) => issueTonerPermit(record, zone, settings, nowMs));
+  if (asked.some(({ ok }) => ok)) return null;
+  const [first] = asked;
+  return first === undefined || first.ok ? knot : first.error.code;
+}
+
+/** Where on the rail is she? What was rinsed, with nothing left to weigh by a strand, is past the mix. */
+export const findHere = (
+  step: WayStep | null,
+  knot: KnotReason,
+  { bowls }: ConsultationRecord,
+): WayStep | null =>
+  step === 'mix' && knot === 'strandUsed' && bowls.some(({ state }) => state === 'rinsed')
+    ? 'colourOn'
+    : step;

@@ -6,7 +6,7 @@ import { useStation } from './station';
 const station = useStation();
 
 describe('her page to take home', () => {
-  it.each(['finish-card', 'finish-cardLongest'])(
+  it.each(['finish-card', 'finish-cardLongest', 'finish-cardUncalled'])(
     'of %s is one page of A5, and nothing else',
     async (name) => {
       const pages = await withScene(station, name, async (page) => {
@@ -23,18 +23,21 @@ describe('her page to take home', () => {
     },
   );
 
-  it.each(['finish-card', 'finish-cardLongest'])('of %s has room for every word', async (name) => {
-    const paper = await withScene(station, name, async (page) => {
-      await page.emulateMedia({ media: 'print' });
-      return readPaper(page, '.hand-out-face');
-    });
-    expect(paper).toEqual({
-      wideMm: expect.closeTo(148, 0),
-      outside: [],
-      isOver: false,
-      isStationShown: false,
-    });
-  });
+  it.each(['finish-card', 'finish-cardLongest', 'finish-cardUncalled'])(
+    'of %s has room for every word',
+    async (name) => {
+      const paper = await withScene(station, name, async (page) => {
+        await page.emulateMedia({ media: 'print' });
+        return readPaper(page, '.hand-out-face');
+      });
+      expect(paper).toEqual({
+        wideMm: expect.closeTo(148, 0),
+        outside: [],
+        isOver: false,
+        isStationShown: false,
+      });
+    },
+  );
 
   it('gives way to the strand card that is opened over it', async () => {
     const pages = await withScene(station, 'finish-card', async (page) => {

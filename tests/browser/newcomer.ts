@@ -152,7 +152,7 @@ export const planForHome: StoryStep = maren(10 * minute, {
     back: 'weeks8',
     skinNow: 'calm',
     toolsNow: 'offCooling',
-    cardNow: 'printed',
     lateItching: 'saidItBack',
+    cardNow: 'byHand',
   },
 });

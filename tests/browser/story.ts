@@ -20,7 +20,7 @@ export type Look = () => Promise<void>;
 const lookAway: Look = () => Promise.resolve();
 
 /** Which taps say this, on the screen where it can be said? */
-async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
+async function doIt(person: Person, raw: RawEvent, look: Look, by: string): Promise<void> {
   const { act, hold, page } = person;
   const kept = async (what: () => Promise<void>) => {
     await look();
@@ -101,7 +101,7 @@ async function doIt(person: Person, raw: RawEvent, look: Look): Promise<void> {
       await act('show-freer');
       await person.press(page.locator('[data-question="decision"] [data-option="gentler"]'));
       await act('override-freer');
-      await fill(person, rest, ['rule']);
+      await fill(person, { by, ...rest }, ['rule']);
       return kept(() => act('override'));
     case 'DECIDED': {
       const offered = page.locator(`[data-question="decision"] [data-option="${String(rest.decision)}"]`);
@@ -160,13 +160,13 @@ async function answerStep(person: Person, answers: RawForm): Promise<void> {
 /** Plays one step of a story with fingers, so that what it says is kept at its very moment. */
 export async function playStep(
   person: Person,
-  { afterMs, raw }: StoryStep,
+  { afterMs, by, raw }: StoryStep,
   look: Look = lookAway,
 ): Promise<void> {
   const isHeld = raw.type === 'STRAND_BROKE' || raw.type === 'BOWL_RINSED';
   const heldMs = isHeld ? ASSUMED_HOLD_MS : 0;
   await person.pass(afterMs - heldMs);
-  await doIt(person, raw, look);
+  await doIt(person, raw, look, by);
 }
 
 /** The settings of a salon, typed on a station that still has those it came with. */

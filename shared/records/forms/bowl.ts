@@ -40,7 +40,7 @@ export const bowlForm = {
   shades: {
     kind: 'list',
     of: {
-      shade: { kind: 'text', maxLength: 30 },
+      shade: { kind: 'text', maxLength: 40 },
       parts: { kind: 'number', field: { quantity: 'parts', min: 0.25, max: 20 }, or: 1 },
     },
     min: 1,
@@ -129,8 +129,8 @@ export const planForm = {
   back: { kind: 'choice', options: ['weeks4', 'weeks6', 'weeks8', 'weeks12', 'noDate'] },
   skinNow: { kind: 'choice', options: ['calm', 'pink', 'burns'], addedIn: 4 },
   toolsNow: { kind: 'choice', options: ['noneUsed', 'offCooling'], addedIn: 4 },
-  cardNow: { kind: 'choice', options: ['printed', 'photographed', 'notWanted'], addedIn: 4 },
   lateItching: { kind: 'choice', options: ['saidItBack', 'toldHer', 'notTold'], addedIn: 4 },
+  cardNow: { kind: 'choice', options: ['printed', 'byHand', 'photographed', 'notWanted'], addedIn: 4 },
 } as const satisfies Form;
 
 export type BowlAnswers = AnswersOf<typeof bowlForm>;

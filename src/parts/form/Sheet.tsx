@@ -6,7 +6,7 @@ import type { AnyFormWords } from '../../words/formWords';
 import { useMayWrite } from '../useMayWrite';
 import { useWords } from '../useWords';
 import type { Draft } from './draft';
-import type { Picks } from './field';
+import type { Picks, Waiting } from './field';
 import './form.css';
 import { isWide } from './sheet/columns';
 import { Ledger } from './sheet/Ledger';
@@ -32,6 +32,7 @@ export function Sheet(props: {
   readonly hasAgeLine: boolean;
   readonly nowMs: number;
   readonly picks?: Picks;
+  readonly waiting?: Waiting;
   /** What is mostly answered alike, asked together first. */
   readonly together?: readonly Together[];
   /** Something has to be done before the next question: then what the answers come to is shown, and says what. */
@@ -157,6 +158,7 @@ export function Sheet(props: {
                   units={props.units}
                   nowMs={props.nowMs}
                   picks={props.picks}
+                  waiting={props.waiting}
                   takesFocus={untrack(hasMoved)}
                   corner={props.corner?.(path)}
                   onChange={(value) => change(at(), value)}

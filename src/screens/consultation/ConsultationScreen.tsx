@@ -17,7 +17,7 @@ import { AnotherDay } from '../ask/AnotherDay';
 import { findAskedAnew } from '../ask/anotherDayView';
 import { sayWhose } from '../bar/sayWhose';
 import { explainRefusal } from '../explainRefusal';
-import { findKnot } from '../knot';
+import { findHere, findKnot, findRailKnot } from '../knot';
 import { GoBackDialog } from '../leaving/GoBackDialog';
 import { createGoingBack } from '../leaving/goingBack';
 import { MoreForClient } from '../leaving/MoreForClient';
@@ -28,6 +28,7 @@ import { SkinTestWayProvider } from '../skinTest/skinTestWay';
 import type { StepProps, Submit, SubmitAll } from '../stepProps';
 import { createBreaking } from '../strandTest/breaking';
 import './consultation.css';
+import { isSaidAlready } from './isSaidAlready';
 import { screens } from './screens';
 
 const isBackStep = (step: WayStep): step is BackStep => backSteps.some((each) => each === step);
@@ -77,8 +78,14 @@ export function ConsultationScreen(props: {
   );
   const shown = () => (askedAnew() === null ? name() : 'anotherDay');
   createEffect(on(name, () => setSkinTestOver(null), { defer: true }));
-  const step = createMemo(() => stepOf(props.consultation.state));
-  const knot = createMemo(() => findKnot(props.consultation.record, props.settings, props.nowMs));
+  const step = createMemo(() => {
+    const { state, record } = props.consultation;
+    return findHere(stepOf(state), findKnot(record, props.settings, props.nowMs), record);
+  });
+  const knot = createMemo(() => {
+    const find = step() === 'finish' ? findKnot : findRailKnot;
+    return find(props.consultation.record, props.settings, props.nowMs);
+  });
   const kicker = createMemo(() => sayWhose(props.consultation, words, props.settings.units));
   const isOnSkin = createMemo(() => isAnythingOnHead(props.consultation.record));
   const breaking = createBreaking(given);
@@ -129,6 +136,7 @@ export function ConsultationScreen(props: {
           <StrandRail
             here={step()}
             knot={knot()}
+            isSaid={(step) => isSaidAlready(step, props.consultation.record, props.settings)}
             mayGoTo={(to) => props.isWriter && isBackStep(to) && goingBack.mayGo(to)}
             onGoTo={(to) => isBackStep(to) && page.onBackTo(to)}
           />

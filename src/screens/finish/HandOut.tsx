@@ -31,7 +31,10 @@ export function HandOut(props: PlanProps & { readonly record: ConsultationRecord
           <p>{words.moments.dayAndTime(props.atMs)}</p>
         </header>
         <PlanFigures settings={props.settings} plan={props.plan} />
-        <PlanRules settings={props.settings} />
+        <PlanRules settings={props.settings} plan={props.plan} />
+        <Show when={props.settings.contact === ''}>
+          <p class="hand-out-to-call">{said().toCall}</p>
+        </Show>
         <p class="hand-out-emergency">{said().emergency}</p>
         <Show when={isTold()}>
           <figure>

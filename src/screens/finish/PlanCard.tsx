@@ -23,7 +23,7 @@ export function PlanCard(
             <p>{words.moments.dayAndTime(props.atMs)}</p>
           </header>
           <PlanFigures settings={props.settings} plan={plan()} />
-          <PlanRules settings={props.settings} />
+          <PlanRules settings={props.settings} plan={plan()} />
           <PlanDone record={props.record} settings={props.settings} />
         </article>
       )}

@@ -18,7 +18,7 @@ export function ParkForm(props: StepProps & { readonly onParked: () => void }) {
       <h3>{words.leaving.park}</h3>
       <PartForm step={props} form={asked} questions={parkedForm} words={words.leaving.parkedForm} />
       <div class="options">
-        <BigButton kind="primary" act="park" onPress={() => void park()}>
+        <BigButton kind={asked.isComplete() ? 'primary' : 'plain'} act="park" onPress={() => void park()}>
           {words.leaving.parkNow}
         </BigButton>
       </div>

@@ -35,12 +35,10 @@ export function draftBowl(record: ConsultationRecord, settings: Settings, permit
     minutes: permit.maxMinutes,
     heat: permit.maxHeat,
     colourG: before?.colourG ?? suggestColourG(record.answers, permit.zone, permit.tested.ratio),
-    shades: before?.shades ?? [{ shade: permit.tested.line.slice(0, SHADE_LENGTH), parts: 1 }],
+    shades: before?.shades ?? [{ shade: permit.tested.line, parts: 1 }],
   };
   return writeForm(bowlForm, mix, settings.units);
 }
-
-const SHADE_LENGTH = bowlForm.shades.of.shade.maxLength;
 
 /** How many grams of each, as far as the fields are filled in? Within the permit, which is issued anew each time. */
 export function computeBowl(

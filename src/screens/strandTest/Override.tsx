@@ -27,7 +27,8 @@ export function Override(
       words={words.strandTest.forms.override}
       act="override"
       doIt={words.strandTest.preparing.judge}
-      back={words.general.cancel}
+      back={words.general.doNotSign}
+      isLifting
     >
       <Caution>
         <p>

@@ -4,7 +4,7 @@ import { figures } from './figures';
 
 const plan: FormWords<typeof planForm> = {
   settingC: { ask: 'Iron no hotter than', hint: 'The lowest that still does it.' },
-  passes: { ask: 'Passes a section', hint: `One slow pass, done within ${figures.longestPass}.` },
+  passes: { ask: 'Passes a section', hint: `One is best. Each is done within ${figures.longestPass}.` },
   restH: {
     ask: 'Nothing hot for, hours',
     short: 'No heat, hours',
@@ -32,16 +32,22 @@ const plan: FormWords<typeof planForm> = {
     short: 'Irons',
     options: { noneUsed: 'None was on', offCooling: 'Off, cooling' },
   },
-  cardNow: {
-    ask: 'How does she take her card along?',
-    short: 'Card',
-    options: { printed: 'Printed', photographed: 'Photographed', notWanted: 'She wants none' },
-  },
   lateItching: {
     ask: 'Late itching: whom does she call?',
     short: 'Late itching',
     hint: 'A reaction may come days later.',
     options: { saidItBack: 'Said it back', toldHer: 'Told her', notTold: 'Not told' },
+  },
+  cardNow: {
+    ask: 'How does she take her card along?',
+    short: 'Card',
+    hint: '“Printed” opens the print window. For a photo it is shown next.',
+    options: {
+      printed: 'Printed',
+      byHand: 'Written by hand',
+      photographed: 'Photo',
+      notWanted: 'She wants none',
+    },
   },
 };
 
@@ -49,19 +55,26 @@ export const finish = {
   plan,
   title: 'Home with a heat plan',
   goThere: 'Finish: the heat plan',
-  rules: (heat: string) => [
+  /** `passes`: how many of a section, null where it is one; a protectant is a must where the iron is that hot. */
+  rules: (passes: string | null, isProtectantMust: boolean) => [
     'Completely dry first. No tool made for wet hair, ever.',
-    `Fine sections, one pass, done within ${figures.longestPass}.`,
-    `Heat protectant each time; a must from ${heat}.`,
+    passes === null
+      ? `Fine sections, one pass, done within ${figures.longestPass}.`
+      : `Fine sections, ${passes} passes at most, each done within ${figures.longestPass}.`,
+    isProtectantMust ? 'Heat protectant each time: so hot it is a must.' : 'Heat protectant each time.',
     'No aerosol or alcohol spray near hot plates.',
     'Scorched hair does not recover: it is cut.',
   ],
   lateItching: (whom: string) => `Late itching or rash: call ${whom}; see a doctor.`,
-  us: 'us',
+  /** Where the salon has set nobody to call. */
+  lateItchingAlone: 'Late itching or rash: ask a doctor, or call the emergency number.',
+  toCall: 'To call:',
+  noNumber: 'No number to call is set (Settings, The salon): write one on her card.',
   emergency: 'Throat, breath or faint: the emergency number at once.',
   whyThis: {
     weak: 'An estimate: this hair has shown damage, or much of it is not known.',
-    lower: 'An estimate: a step below the hottest she told.',
+    lower: 'An estimate: lower than the hottest she told.',
+    least: 'An estimate: as low as does anything; less only takes longer.',
     usual: 'An estimate: she told no hot tool.',
   },
   /** Said beside a figure that is hotter than the suggested one: as the page's name, and at the figure itself. */
@@ -83,5 +96,15 @@ export const finish = {
   done: 'Today:',
   bowl: (zone: string, line: string, bottle: string, minutes: string) =>
     `${zone} ${line}, ${bottle}, ${minutes}.`,
+  hair: {
+    line: (zone: string, told: readonly string[]) => `${zone}: ${told.join(', ')}.`,
+    parts: {
+      leftOut: 'left out today',
+      broken: 'a strand broke',
+      gummy: 'a strand went gummy',
+      snapped: 'snapped when pulled wet',
+      toCut: 'to be cut first',
+    },
+  },
   caution: 'Tape the tested strand to her card. Nobody leaves with colour on.',
 };

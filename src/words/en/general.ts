@@ -7,6 +7,7 @@ export const general = {
   zones,
   next: 'Next',
   signed: 'Signed',
+  doNotSign: 'Wait, do not sign',
   signedHint: 'It is kept with the name and the words.',
   back: 'Back',
   bar: 'The bar',

@@ -49,7 +49,7 @@ const tiedBy: Readonly<Record<PermitRefusal['code'] | Exclude<Decision, MixingDe
   endsLeftOut: 'ends stay out',
   notRinsed: 'rinse first',
   stretchUnfelt: 'feel it wet first',
-  stretchFails: 'no toner today',
+  stretchFails: 'hair too weak today',
   stretchDried: 'feel it wet again',
 };
 
@@ -61,6 +61,7 @@ export const rail = {
   noMixYet: (why: string) => `No mix yet: ${why}`,
   /** Where her colour is done, and a mix was. */
   noMoreMix: (why: string) => `No more mix: ${why}`,
+  noTonerYet: (why: string) => `No toner: ${why}`,
   noMix: 'No mix yet',
   okToMix: 'OK to mix',
 };

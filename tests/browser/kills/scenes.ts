@@ -46,8 +46,9 @@ export const scenes: Readonly<Record<Place, Scene>> = {
     return [await aim(page, '[data-act="hair-sound"]', 'LOOKED')];
   },
   plan: async (page) => {
-    for (const question of ['back', 'toolsNow', 'cardNow', 'lateItching']) await chooseAny(page, question);
+    for (const question of ['back', 'toolsNow', 'lateItching']) await chooseAny(page, question);
     await choose(page, 'skinNow', 'calm');
+    await choose(page, 'cardNow', 'byHand');
     return [await aim(page, '[data-act="give-plan"]', 'PLAN_GIVEN')];
   },
 };

@@ -46,6 +46,12 @@ export const alone =
     ...openLog({ chair: 3, ticket: 'Q.F.', steps, agoMs }),
   });
 
+/** The same of a salon that has set nobody to call. */
+export const aloneUncalled = (steps: readonly StoryStep[]) => (): Logs => ({
+  ...alone(steps)(),
+  ...keepSettings({ ...salon, contact: '' }),
+});
+
 const parkedUntil = (afterMs: number): readonly StoryStep[] => [
   ...untilConfirmed('heatSpray'),
   event('PARKED', { untilAtMs: nowMs + afterMs }),

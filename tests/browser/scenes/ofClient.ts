@@ -30,7 +30,7 @@ import {
   warmDecided,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
-import { alone, among } from './houses';
+import { alone, aloneUncalled, among } from './houses';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
 
@@ -540,6 +540,23 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
           await sayPlan(hand);
         },
         shows: '.plan-card',
+      },
+      cardUncalled: {
+        logs: aloneUncalled(until('FINISHED')),
+        go: async (hand) => {
+          await open(hand);
+          await sayPlan(hand);
+        },
+        shows: '.plan-card',
+      },
+      cardAsked: {
+        logs: among(until('FINISHED')),
+        go: async (hand) => {
+          await open(hand);
+          await sayPlan(hand);
+          await hand.press('[data-ledger="cardNow"]');
+        },
+        shows: '[data-question="cardNow"]',
       },
       cardHotter: {
         logs: among(longestAtHome),

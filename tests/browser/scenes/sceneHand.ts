@@ -59,6 +59,6 @@ export function makeSceneHand(page: Page): SceneHand {
 
 /** All that is said at the finish, one tile after the other. */
 export async function sayPlan({ press }: SceneHand): Promise<void> {
-  for (const option of ['weeks6', 'calm', 'offCooling', 'printed', 'saidItBack'])
+  for (const option of ['weeks6', 'calm', 'offCooling', 'saidItBack', 'byHand'])
     await press(`.sheet [data-option="${option}"]`);
 }

@@ -5,6 +5,7 @@ import {
   ASSUMED_STEP_DOWN_C,
   ASSUMED_WEAK_SETTING_C,
   isHotterThanSuggested,
+  needsProtectant,
   PROTECTANT_FROM_C,
   suggestHomeSetting,
 } from '../../../shared/judgement/homeSetting';
@@ -29,7 +30,7 @@ describe('how hot at home', () => {
   it('is a step below the hottest she told, and never above what hair stands', () => {
     expect(at(190)).toEqual({ settingC: 170, why: 'lower' });
     expect(at(150)).toEqual({ settingC: 130, why: 'lower' });
-    expect(at(200).settingC).toBe(ASSUMED_MOST_SETTING_C);
+    expect(at(200)).toEqual({ settingC: ASSUMED_MOST_SETTING_C, why: 'lower' });
     expect(at(ASSUMED_MOST_SETTING_C + ASSUMED_STEP_DOWN_C).settingC).toBe(ASSUMED_MOST_SETTING_C);
     expect(at(199).settingC).toBe(170);
   });
@@ -98,7 +99,8 @@ describe('how hot at home', () => {
 
   it('is never lower than does anything, and never above what she told', () => {
     expect(at(130).settingC).toBe(ASSUMED_LEAST_SETTING_C);
-    expect(at(100).settingC).toBe(100);
+    expect(at(100)).toEqual({ settingC: 100, why: 'least' });
+    expect([at(130).why, at(139).why, at(140).why]).toEqual(['least', 'least', 'lower']);
     for (let told = 40; told <= 250; told += 1) {
       expect(at(told).settingC, String(told)).toBeLessThanOrEqual(told);
       const fahrenheit = suggestHomeSetting(withHabit({ settingC: told }), 'F').settingC;
@@ -120,6 +122,9 @@ describe('how hot at home', () => {
   });
 
   // 450 °F: common practice, no source.
-  it('asks for a protectant from 450 °F on', () =>
-    expect(toFahrenheit(PROTECTANT_FROM_C)).toBeCloseTo(450, 9));
+  it('asks for a protectant from 450 °F on, and not below', () => {
+    expect(toFahrenheit(PROTECTANT_FROM_C)).toBeCloseTo(450, 9);
+    const at = (shown: number) => needsProtectant(toCelsius(brand<Fahrenheit>(shown)));
+    expect([300, 449, 450, 480].map(at)).toEqual([false, false, true, true]);
+  });
 });

@@ -43,6 +43,21 @@ describe('the strand rail', () => {
     expect(screen.getAllByRole('listitem', { current: 'step' })).toHaveLength(1);
   });
 
+  it('keeps what was said done where she went back before it', () => {
+    render(() => <StrandRail here="hotTools" knot="stepUnsaid" isSaid={(step) => step === 'heatSpray'} />);
+    expect(listItems().slice(0, 4)).toEqual([
+      'Clientdone',
+      'Hot toolshere now',
+      'Feel the hairto come',
+      'Heat spraydone',
+    ]);
+  });
+
+  it('says of a toner what it waits for', () => {
+    render(() => <StrandRail here="colourOn" knot="stretchUnfelt" />);
+    expect(listItems()).toContain('No toner: feel it wet first');
+  });
+
   it('shows no step as done when she is stopped', () => {
     render(() => <StrandRail here={null} knot="stopped" />);
     expect(listItems().filter((text) => text?.endsWith('done'))).toEqual([]);

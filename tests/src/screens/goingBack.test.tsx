@@ -42,6 +42,13 @@ describe('going back', () => {
     );
     await shown.tap('[data-act=rail-to-hotTools]');
     expect(readStep(shown)).toBe('hotTools');
+    const marks = [...document.querySelectorAll<HTMLElement>('.rail-step')].map(
+      ({ dataset }) => dataset.state,
+    );
+    expect(marks, 'what was said stays said').toEqual([
+      ...['done', 'here', 'done', 'done'],
+      ...['toCome', 'toCome', 'toCome', 'toCome', 'toCome'],
+    ]);
     expect(shown.look('[data-act=rail-to-feelHair]')).toBeNull();
     expect(shown.look('[data-act=rail-to-client]')).not.toBeNull();
   });

@@ -4,6 +4,6 @@ export const planSaid = [
   ['back', 'weeks6'],
   ['skinNow', 'calm'],
   ['toolsNow', 'offCooling'],
-  ['cardNow', 'printed'],
   ['lateItching', 'saidItBack'],
+  ['cardNow', 'byHand'],
 ] as const;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { beginConsultation } from '../../../machines/consultation/consultation';
-import { findKnot } from '../../../src/screens/knot';
+import { findHere, findKnot, findRailKnot } from '../../../src/screens/knot';
 import { screenOf, stepOf } from '../../../src/screens/screenOf';
 import { type Played, playUntil, playUntilConfirmed, settings, tap } from './playStory';
 
@@ -23,6 +23,20 @@ describe('the screen of a state', () => {
     expect(at(playUntil('BOWL_APPLIED'))[0]).toBe('colourOn');
     expect(at(playUntil('FINISHED'))[0]).toBe('finish');
     expect(at(playUntil('whole'))).toEqual(['ended', null, 'closed']);
+  });
+
+  it('is past the mix once all that a strand allowed is rinsed, and the knot is that of a toner then', () => {
+    const rail = ({ consultation: { state, record }, atMs }: Played) => [
+      findHere(stepOf(state), findKnot(record, settings, atMs), record),
+      findRailKnot(record, settings, atMs),
+    ];
+    expect(rail(playUntil('DECIDED'))).toEqual(['mix', null]);
+    expect(rail(playUntil('BOWL_APPLIED'))).toEqual(['colourOn', null]);
+    const rinsed = playUntil('BOWL_RINSED');
+    expect(stepOf(rinsed.consultation.state)).toBe('mix');
+    expect(rail(rinsed)).toEqual(['colourOn', 'stretchUnfelt']);
+    const answers = { zone: 'lengths', stretch: 'springsBack', before: 'stands' };
+    expect(rail(tap(rinsed, 1000, { type: 'STRETCH_NOTED', answers }))).toEqual(['colourOn', null]);
   });
 
   it('shows a reaction over everything, and parking over the way', () => {

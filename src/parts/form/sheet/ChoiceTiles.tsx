@@ -27,6 +27,7 @@ export function ChoiceTiles(props: ControlProps<ChoiceQuestion>) {
       label={props.words.options?.[option] ?? option}
       isChosen={chosen() === option}
       isAbsolute={isAbsolute}
+      isDisabled={props.waiting?.[props.name]?.includes(option) === true}
       onChoose={() => choose(option)}
     />
   );

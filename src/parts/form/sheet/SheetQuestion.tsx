@@ -5,8 +5,9 @@ import type { UnitSettings } from '../../../../shared/units/quantity';
 import { sayFieldRefusal } from '../../../words/sayRefusal';
 import { useWords } from '../../useWords';
 import { nameRefusalId } from '../Field';
-import type { FieldProps, Picks } from '../field';
+import type { Picks, Waiting } from '../field';
 import { ChoicesTiles, ChoiceTiles } from './ChoiceTiles';
+import type { ControlProps } from './control';
 import { ListTiles } from './ListTiles';
 import { NumberTiles } from './NumberTiles';
 import type { Place } from './places';
@@ -21,6 +22,7 @@ interface SheetQuestionProps {
   readonly units: UnitSettings;
   readonly nowMs: number;
   readonly picks: Picks | undefined;
+  readonly waiting: Waiting | undefined;
   /** Whether the eyes and the keys are taken to it: not when the page has just come up. */
   readonly takesFocus: boolean;
   /** Beside the heading: how else its answer can be found. */
@@ -71,7 +73,7 @@ export function SheetQuestion(props: SheetQuestionProps) {
 
 /** The control of its kind. A sheet is made anew for each question, so the kind never changes. */
 function Control(props: SheetQuestionProps): JSX.Element {
-  const field: Omit<FieldProps<Question>, 'question'> & { onDone: () => void } = {
+  const field: Omit<ControlProps<Question>, 'question'> = {
     path: props.place.path,
     name: props.place.name,
     get words() {
@@ -91,6 +93,9 @@ function Control(props: SheetQuestionProps): JSX.Element {
     },
     get picks() {
       return props.picks;
+    },
+    get waiting() {
+      return props.waiting;
     },
     onChange: (value: Raw) => props.onChange(value),
     onDone: () => props.onDone(),

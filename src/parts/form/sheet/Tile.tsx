@@ -8,6 +8,7 @@ export function Tile(props: {
   readonly label: string;
   readonly isChosen: boolean;
   readonly isAbsolute?: boolean;
+  readonly isDisabled?: boolean;
   readonly onChoose: () => void;
   readonly children?: JSX.Element;
 }) {
@@ -20,6 +21,7 @@ export function Tile(props: {
           class="sheet-tile"
           data-option={props.option}
           aria-pressed={props.isChosen}
+          disabled={props.isDisabled === true}
           onClick={() => props.onChoose()}
         >
           {props.children}

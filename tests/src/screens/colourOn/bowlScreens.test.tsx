@@ -268,7 +268,7 @@ it('closes with the plan she takes home, not before she has said when she is bac
   await press('give-plan');
   expect(bench.consultation().record.plan).toMatchObject({
     ...{ passes: 1, restH: 48, back: 'weeks8' },
-    ...{ skinNow: 'pink', toolsNow: 'offCooling', cardNow: 'printed', lateItching: 'saidItBack' },
+    ...{ skinNow: 'pink', toolsNow: 'offCooling', cardNow: 'byHand', lateItching: 'saidItBack' },
   });
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
@@ -281,7 +281,7 @@ it('says beside a figure that it is hotter than suggested, at it and over her ca
   expect(seen('.sheet-hint')).toMatch(/^Hotter than the \d+\s°F suggested for this hair/);
   for (const [question, option] of planSaid.slice(1)) await choose(question, option);
   expect(title()).toBe('Hotter than suggested');
-  expect(seen('.plan-rules')).toContain('Heat protectant each time; a must from 450 °F.');
+  expect(seen('.plan-rules')).toContain('Heat protectant each time: so hot it is a must.');
   await press('give-plan');
   expect(bench.consultation().record.ended?.how).toBe('done');
 });
@@ -289,7 +289,10 @@ it('says beside a figure that it is hotter than suggested, at it and over her ca
 it('says nothing of the kind at the suggested figure', async () => {
   layOnBench(Finish, playUntil('FINISHED'));
   for (const [question, option] of planSaid.slice(1)) await choose(question, option);
-  expect(seen('.plan-card')).not.toBe('');
+  expect(seen('.plan-rules')).toContain('Heat protectant each time.');
+  expect(seen('.plan-rules')).toContain('one pass, done within 10 s.');
+  await choose('passes', '2');
+  expect(seen('.plan-rules')).toContain('2 passes at most, each done within 10 s.');
   expect(title()).toBe('Home with a heat plan');
 });
 

@@ -37,8 +37,18 @@ it('asks a name, a reason and words before anything freer, and keeps whose they 
   await choose('decision', 'gentler');
   expect(hasAct('decide-gentler')).toBe(false);
   await press('override-freer');
+  expect(said('by')).toBe('');
   await press('override');
-  expect([said('code'), said('words')]).toEqual(['Still to be answered.', 'Still to be filled in.']);
+  expect([said('by'), said('code'), said('words')]).toEqual([
+    'Still to be filled in.',
+    'Still to be answered.',
+    'Still to be filled in.',
+  ]);
+  const waits = [...document.querySelectorAll<HTMLElement>('.step-actions [data-kind="primary"]')];
+  expect(
+    waits.map(({ dataset }) => dataset.act),
+    'waiting comes first',
+  ).toEqual(['cancel']);
   expect(bench.consultation().record.overrides).toEqual([]);
   await choose('by', 'Juno');
   await choose('code', 'seniorAgreed');

@@ -38,6 +38,7 @@ export const strandWays: readonly Way[] = [
     start: () => asked({ client: { reactions: ['tingled'] } }),
     tap: async () => {
       await press('judge-judgement.tingled');
+      await choose('by', 'Opal');
       await sign('seniorAgreed');
       await press('override');
     },
@@ -157,6 +158,7 @@ export const strandWays: readonly Way[] = [
       await press('show-freer');
       await choose('decision', 'asPlanned');
       await press('override-freer');
+      await choose('by', 'Opal');
       await sign('seniorAgreed');
       await press('override');
       await press('decide-asPlanned');

@@ -29,6 +29,12 @@ describe('the fields of a bowl', () => {
     });
   });
 
+  it('name the shade as the line is named, to its last letter', () => {
+    const line = 'Sandbar harbour wall lightening powder N';
+    const strands = record.strands.map((strand) => ({ ...strand, line }));
+    expect(draftFor({ ...record, strands })).toMatchObject({ line, shades: [{ shade: line, parts: '1' }] });
+  });
+
   it('begin with all that was tested when a named person took that on', () => {
     const lengths = playUntil('OUTCOME_RECORDED', 'lengths');
     let played = tap(lengths, 1, {
@@ -60,7 +66,7 @@ describe('the fields of a bowl', () => {
     const open = computeBowl(record, settings, { ...draft, colourG: 'x' }, 'lengths', atMs);
     expect(open).toEqual({ ok: false, error: { kind: 'open' } });
     const ends = computeBowl(record, settings, draft, 'ends', atMs);
-    expect(ends).toEqual({ ok: false, error: { kind: 'permit', permit: { code: 'strandFailed' } } });
+    expect(ends).toEqual({ ok: false, error: { kind: 'permit', permit: { code: 'endsLeftOut' } } });
   });
 });
 

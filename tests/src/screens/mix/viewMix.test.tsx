@@ -20,7 +20,7 @@ describe('at the scale', () => {
       ok: true,
       value: { maxDeveloperPercent: 3, maxMinutes: 25, tested: { line: 'Sandbar powder', ratio: 2 } },
     });
-    expect(zones[1]?.permit).toEqual({ ok: false, error: { code: 'strandFailed' } });
+    expect(zones[1]?.permit).toEqual({ ok: false, error: { code: 'endsLeftOut' } });
     expect({ isAnyOpen, mayFinish }).toEqual({ isAnyOpen: true, mayFinish: false });
   });
 

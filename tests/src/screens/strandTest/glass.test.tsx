@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { Preparing } from '../../../../src/screens/strandTest/Preparing';
-import { layOnBench, press, seen } from '../bench';
+import { choose, layOnBench, press, seen } from '../bench';
 import { type Played, playUntilConfirmed, tap } from '../playStory';
 
 const minute = 60_000;
@@ -27,6 +27,7 @@ it('says goggles, gloves and fan where the glass is what comes next', () => {
 it('offers no strand as the reason before one has held', async () => {
   layOnBench(Preparing, play('snaps'));
   await press('judge-judgement.snapsWhenWet');
+  await choose('by', 'Juno');
   const offered = [...document.querySelectorAll<HTMLElement>('[data-option]')].map(
     ({ dataset }) => dataset.option,
   );
