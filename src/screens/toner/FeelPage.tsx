@@ -60,7 +60,12 @@ function Feel(
           <BigButton act="cancel" onPress={props.onClose}>
             {words.general.back}
           </BigButton>
-          <BigButton kind="primary" act="keep-stretch" isLooked onPress={() => void keep()}>
+          <BigButton
+            kind={asked.isComplete() ? 'primary' : 'plain'}
+            act="keep-stretch"
+            isLooked
+            onPress={() => void keep()}
+          >
             {words.toner.keep}
           </BigButton>
         </>

@@ -79,7 +79,12 @@ export function TonerPage(
           <BigButton act="feel-again" onPress={props.onFeelAgain}>
             {words.toner.feelAgain}
           </BigButton>
-          <BigButton kind="primary" act="weigh-toner" isLooked onPress={() => void weigh()}>
+          <BigButton
+            kind={asked.isComplete() ? 'primary' : 'plain'}
+            act="weigh-toner"
+            isLooked
+            onPress={() => void weigh()}
+          >
             {sayWeighed()}
           </BigButton>
         </>
