@@ -7,7 +7,7 @@ import type { StepProps } from '../../../../src/screens/stepProps';
 import { Outcome } from '../../../../src/screens/strandTest/Outcome';
 import { Processing } from '../../../../src/screens/strandTest/Processing';
 import type { RulerInUse } from '../../../../src/tablet/ruler';
-import { layOnBench, press, settle } from '../bench';
+import { choose, layOnBench, press, settle } from '../bench';
 import { playUntil, playUntilConfirmed, tap } from '../playStory';
 
 /** A glass of so many dots to a px, with so many of them a millimetre; null: nobody laid a card on it. */
@@ -66,6 +66,8 @@ export async function openFeel(ruler: RulerInUse = makeRuler(5.9)) {
 export async function openOutcome() {
   const bench = layOnBench(onGlass(Outcome, makeRuler(5.9)), playUntil('STRAND_TAKEN_OFF'));
   onTestFinished(() => dropDrafts(bench.consultation().id));
+  // Hair that broke is not pulled.
+  await choose('fibre', 'sound');
   document.querySelector<HTMLElement>('[data-ledger="stretch"]')?.click();
   await press('measure');
   return bench;
@@ -78,6 +80,7 @@ export async function openWhileRunning(ruler: RulerInUse = makeRuler(5.9)) {
   const bench = layOnBench(onGlass(Processing, ruler), played);
   onTestFinished(() => dropDrafts(bench.consultation().id));
   await press('outcome-ends');
+  await choose('fibre', 'sound');
   document.querySelector<HTMLElement>('[data-ledger="stretch"]')?.click();
   await press('measure');
   return bench;
