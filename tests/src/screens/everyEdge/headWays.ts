@@ -98,6 +98,7 @@ export const headWays: readonly Way[] = [
     start: decidedWarm,
     tap: async () => {
       await press('sign-scalp');
+      await choose('by', 'Wren');
       await sign('seniorAgreed');
       await press('override');
     },
