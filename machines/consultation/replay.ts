@@ -36,6 +36,7 @@ const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
 
 /** Words that were not said before this model, which an entry of an older one therefore lacks. */
 const addedWords: Readonly<Partial<Record<EventType, Readonly<Record<string, number>>>>> = {
+  BOWL_THROWN: { asksSkin: 5 },
   BOWL_WEIGHED: { maxMinutes: 5 },
   CLOCK_EXTENDED: { hasWeakened: 3 },
   OVERRIDDEN: { isRaised: 5 },

@@ -1,8 +1,7 @@
-import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { shiftClock } from '../clock';
 import type { LastTime } from '../lastTime';
-import { forgetToday } from '../passedDay';
+import { askAnew } from '../passedDay';
 import { formPlanKey } from '../planKey';
 import { findBowl, findStrand, type SkinTestRecord, type StrandRecord } from '../record';
 import type { Reducers } from './reducers';
@@ -76,15 +75,7 @@ export const courseReducers = {
   }),
   RESUMED: (record, { tokens }) => ({
     parked: null,
-    // What somebody judged of yesterday's scalp lifts nothing today.
-    ...(tokens.asksAnew
-      ? {
-          answers: forgetToday(record.answers),
-          todayAtMs: null,
-          stretches: [],
-          overrides: record.overrides.filter(({ rule }) => rules[rule].step !== 'client'),
-        }
-      : {}),
+    ...(tokens.asksAnew ? { ...askAnew(record), stretches: [] } : {}),
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
   NO_REACTION: ({ reaction, dismissed }, { payload }, stamp) => ({

@@ -189,7 +189,7 @@ function Head(
       </Show>
       <OtherZones
         zones={props.view.others}
-        answers={answers()}
+        record={props.consultation.record}
         settings={props.settings}
         sender={sender}
         onInside={props.onInside}
