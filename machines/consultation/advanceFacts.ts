@@ -70,6 +70,12 @@ function answer(facts: Facts, { tokens }: EventOf<'ANSWERED'>): Partial<Facts> {
 const dropOf = ({ overridden }: Facts, step: AskStep): Facts['overridden'] =>
   overridden.filter((rule) => rules[rule].step !== step);
 
+/** What holds for today is asked anew at the client, and nothing judged of it stands. */
+const askAnew = (facts: Facts): Pick<Facts, 'said' | 'overridden'> => ({
+  said: { ...facts.said, client: 'unsaid' },
+  overridden: dropOf(facts, 'client'),
+});
+
 const takeBack = (facts: Facts, wrong: Correctable): Partial<Facts> => {
   switch (wrong) {
     case 'inherited':
@@ -134,11 +140,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         place: 'atBar',
         ...(event.tokens.asksAnew && facts.said.client !== 'absolute'
-          ? {
-              said: { ...facts.said, client: 'unsaid' },
-              overridden: dropOf(facts, 'client'),
-              feltWet: forEachZone('unfelt'),
-            }
+          ? { ...askAnew(facts), feltWet: forEachZone('unfelt') }
           : {}),
       };
     case 'LOOKED':
@@ -157,7 +159,10 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'BOWL_WEIGHED':
       return setBowl(facts, event.tokens.zone, 'weighed');
     case 'BOWL_THROWN':
-      return setBowl(facts, event.tokens.zone, throwOne(facts.bowls[event.tokens.zone]));
+      return {
+        ...setBowl(facts, event.tokens.zone, throwOne(facts.bowls[event.tokens.zone])),
+        ...(event.tokens.asksSkin ? askAnew(facts) : {}),
+      };
     case 'BOWL_APPLIED':
       return { ...setBowl(facts, event.tokens.zone, 'on'), ...feel(facts, event.tokens.zone, 'unfelt') };
     case 'STRETCH_NOTED':

@@ -38,6 +38,7 @@ const ownWords: Readonly<Partial<Record<EventType, readonly string[]>>> = {
 const addedWords: Readonly<Partial<Record<EventType, Readonly<Record<string, number>>>>> = {
   LOOKED: { breaks: 5 },
   NO_REACTION: { stillOn: 5 },
+  BOWL_THROWN: { asksSkin: 5 },
   BOWL_WEIGHED: { maxMinutes: 5 },
   CLOCK_EXTENDED: { hasWeakened: 3 },
   OVERRIDDEN: { isRaised: 5 },

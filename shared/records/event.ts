@@ -98,7 +98,10 @@ export interface TokensByType {
     /** How long it may stay on, min, by what was known when it was weighed. Models before 5 did not keep it. */
     readonly maxMinutes?: number;
   };
-  BOWL_THROWN: ZoneToken;
+  BOWL_THROWN: ZoneToken & {
+    /** Her skin was not calm: scalp, face and reactions are asked anew. Models before 5 did not say it. */
+    readonly asksSkin?: boolean;
+  };
   BOWL_APPLIED: ZoneToken;
   /** The zone is covered; its clock runs since the first of it was put on. */
   BOWL_ALL_ON: ZoneToken;

@@ -125,7 +125,10 @@ const judges: Judges = {
     const strand = findStrand(record, zone);
     return { zone, maxMinutes: strand === undefined ? 0 : findLimits(record, strand, atMs).maxMinutes };
   },
-  BOWL_THROWN: zoneOnly,
+  BOWL_THROWN: ({ answers }, { zone, why }) => ({
+    zone,
+    asksSkin: why === 'skinNotCalm' && !isStoppedBy('client', answers),
+  }),
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,
   BOWL_RINSED: zoneOnly,

@@ -28,15 +28,20 @@ export function findTodayAt(
   return todayAtMs === null || isToldAnew ? atMs : todayAtMs;
 }
 
+/** Reactions, scalp and age are asked anew: what somebody judged of them lifts nothing. */
+export const askAnew = ({
+  answers,
+  overrides,
+}: ConsultationRecord): Pick<ConsultationRecord, 'answers' | 'todayAtMs' | 'overrides'> => ({
+  answers: forgetToday(answers),
+  todayAtMs: null,
+  overrides: overrides.filter(({ rule }) => rules[rule].step !== 'client'),
+});
+
 /** What is left once the day is over: nothing of that day's skin, nothing judged of it, and no decision. */
 export const forgetDay = (record: ConsultationRecord): Partial<ConsultationRecord> => {
-  const overrides = record.overrides.filter(({ rule }) => rules[rule].step !== 'client');
-  return {
-    answers: forgetToday(record.answers),
-    todayAtMs: null,
-    stretches: [],
-    ...undecide({ ...record, overrides }),
-  };
+  const anew = askAnew(record);
+  return { ...anew, stretches: [], ...undecide({ ...record, ...anew }) };
 };
 
 /**

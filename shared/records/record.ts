@@ -84,6 +84,8 @@ export interface BowlRecord extends BowlAnswers, Stamp {
   /** The longest it may stay on, under what was tested and decided. */
   readonly maxMinutes: number;
   readonly state: 'weighed' | 'on' | 'rinsed' | 'thrown';
+  /** It was thrown away because her skin was not calm when it was to go on. */
+  readonly isSkinNotCalm: boolean;
   readonly clock: string | null;
   /** When its zone was covered: its clock runs since it was begun, which is the longer time. */
   readonly allOnAtMs: number | null;

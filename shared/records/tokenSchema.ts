@@ -43,7 +43,7 @@ const entries = {
   DECIDED: { decision, suggested: decision, isFreer: v.boolean() },
   PLAN_CHANGED: nothing,
   BOWL_WEIGHED: { zone, maxMinutes: v.optional(v.pipe(v.number(), v.finite(), v.minValue(0))) },
-  BOWL_THROWN: zoneOnly,
+  BOWL_THROWN: { zone, asksSkin: v.optional(v.boolean()) },
   BOWL_APPLIED: zoneOnly,
   BOWL_ALL_ON: zoneOnly,
   BOWL_RINSED: zoneOnly,

@@ -92,6 +92,12 @@ export const appliedForm = {
   skinFirst: { kind: 'choice', options: ['calm', 'notCalm'], addedIn: 4 },
 } as const satisfies Form;
 
+/** Which bowl is thrown away? And was it because her skin was not calm when it was to go on? */
+export const thrownForm = {
+  zone,
+  why: { kind: 'choice', options: ['notSaid', 'skinNotCalm'], or: 'notSaid', addedIn: 5 },
+} as const satisfies Form;
+
 /** Which bowl? */
 export const zoneForm = { zone } as const satisfies Form;
 

@@ -1,4 +1,13 @@
-import { appliedForm, bowlForm, extendedForm, planForm, stretchForm, tonerForm, zoneForm } from './bowl';
+import {
+  appliedForm,
+  bowlForm,
+  extendedForm,
+  planForm,
+  stretchForm,
+  thrownForm,
+  tonerForm,
+  zoneForm,
+} from './bowl';
 import {
   careForm,
   clockCorrectedForm,
@@ -48,7 +57,7 @@ export const eventForms = {
   DECIDED: decidedForm,
   PLAN_CHANGED: nothingForm,
   BOWL_WEIGHED: bowlForm,
-  BOWL_THROWN: zoneForm,
+  BOWL_THROWN: thrownForm,
   BOWL_APPLIED: appliedForm,
   BOWL_ALL_ON: zoneForm,
   BOWL_RINSED: zoneForm,

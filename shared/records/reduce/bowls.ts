@@ -6,6 +6,7 @@ import { msPerMinute } from '../../units/time';
 import { type BowlProof, findProof } from '../bowlProof';
 import { type Clock, endClocks } from '../clock';
 import type { EventOf } from '../event';
+import { askAnew } from '../passedDay';
 import {
   type BowlRecord,
   type ConsultationRecord,
@@ -92,6 +93,7 @@ const standing = {
   rinsedSeq: null,
   looks: [],
   missedLooksAtMs: [],
+  isSkinNotCalm: false,
 } as const;
 
 /** What happens to bowls, from the scale to the basin. */
@@ -128,7 +130,13 @@ export const bowlReducers = {
   STRETCH_NOTED: (record, { payload }, stamp) => ({
     stretches: [...record.stretches, { ...payload, ...stamp }],
   }),
-  BOWL_THROWN: (record, { payload }) => ({ bowls: changeBowl(record, payload.zone, { state: 'thrown' }) }),
+  BOWL_THROWN: (record, { payload, tokens }) => ({
+    bowls: changeBowl(record, payload.zone, {
+      state: 'thrown',
+      isSkinNotCalm: payload.why === 'skinNotCalm',
+    }),
+    ...(tokens.asksSkin ? askAnew(record) : {}),
+  }),
   BOWL_APPLIED: (record, { payload }, stamp) => {
     const bowl = findBowl(record, payload.zone);
     if (bowl === undefined) return {};

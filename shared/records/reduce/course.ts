@@ -1,8 +1,7 @@
-import { rules } from '../../judgement/rules';
 import { msPerMinute } from '../../units/time';
 import { type Clock, shiftClock } from '../clock';
 import type { LastTime } from '../lastTime';
-import { forgetToday } from '../passedDay';
+import { askAnew } from '../passedDay';
 import { formPlanKey } from '../planKey';
 import {
   type ConsultationRecord,
@@ -109,15 +108,7 @@ export const courseReducers = {
   }),
   RESUMED: (record, { tokens }) => ({
     parked: null,
-    // What somebody judged of yesterday's scalp lifts nothing today.
-    ...(tokens.asksAnew
-      ? {
-          answers: forgetToday(record.answers),
-          todayAtMs: null,
-          stretches: [],
-          overrides: record.overrides.filter(({ rule }) => rules[rule].step !== 'client'),
-        }
-      : {}),
+    ...(tokens.asksAnew ? { ...askAnew(record), stretches: [] } : {}),
   }),
   REACTION_SUSPECTED: (_record, _event, stamp) => ({ reaction: { ...stamp, signs: [], care: null } }),
   NO_REACTION: (record, { payload }, stamp) => {

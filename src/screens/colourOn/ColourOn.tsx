@@ -204,7 +204,7 @@ function Head(
       </Switch>
       <OtherZones
         zones={props.view.others}
-        answers={answers()}
+        record={props.consultation.record}
         settings={props.settings}
         sender={sender}
         onInside={props.onInside}

@@ -1,15 +1,16 @@
 import { createMemo, For, Match, Show, Switch } from 'solid-js';
-import type { Answers } from '../../../shared/records/forms/asked';
+import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
 import { brand } from '../../../shared/units/brand';
-import { formatMass, formatPercent } from '../../../shared/units/format';
+import { formatMass, formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
-import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
+import { sayBottlesOf } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 import { isFree, sayBowlState, type ZoneAtScale } from '../mix/viewMix';
+import { createNotCalm, WeighedActions } from '../mix/WeighedActions';
 import type { Sender } from '../sender';
 import { isFeltWeak, TonerWay } from '../toner/Toner';
 import type { Inside } from './ColourOn';
@@ -18,7 +19,7 @@ import './colourOn.css';
 /** The zones that are not on the head, a row each: weighed and waiting, still to be weighed, or closed and why. */
 export function OtherZones(props: {
   readonly zones: readonly ZoneAtScale[];
-  readonly answers: Answers;
+  readonly record: ConsultationRecord;
   readonly settings: Settings;
   readonly sender: Sender;
   readonly onInside: (inside: Inside) => void;
@@ -34,14 +35,13 @@ export function OtherZones(props: {
 
 function OtherZone(props: {
   readonly atScale: ZoneAtScale;
-  readonly answers: Answers;
+  readonly record: ConsultationRecord;
   readonly settings: Settings;
   readonly sender: Sender;
   readonly onInside: (inside: Inside) => void;
 }) {
   const words = useWords();
   const name = () => words.general.zones[props.atScale.zone];
-  const answers = () => ({ zone: props.atScale.zone });
   const isWeighed = () => props.atScale.bowlState === 'weighed';
   const isToMix = () => props.atScale.permit.ok && isFree(props.atScale.bowlState);
   const why = () => {
@@ -49,52 +49,61 @@ function OtherZone(props: {
     if (isFeltWeak(props.atScale)) return words.refusals.permit.stretchFails.what;
     return permit.ok || bowlState === 'rinsed' ? '' : words.refusals.permit[permit.error.code].what;
   };
+  /** Said aloud before it goes on; whose head it is, and of what line, stands above. */
   const sayBowl = () => {
     const { bowl } = props.atScale;
     if (bowl === null) return '';
     const { units } = props.settings;
     const grams = formatMass(brand(bowl.colourG), units, words.locale);
     return [
-      words.mix.weighedColour(grams, findStuff(props.settings, props.answers, bowl.line)),
-      formatPercent(bowl.developerPercent, units, words.locale),
+      words.mix.weighedColour(grams, findStuff(props.settings, props.record.answers, bowl.line)),
+      sayBottlesOf(bowl, words, units),
+      formatQuantity(bowl.minutes, 'minutes', units, words.locale),
       words.mix.useBy(words.moments.time(findUseByMs(bowl, props.settings))),
     ].join(' · ');
   };
+  const notCalm = createNotCalm();
+  const isSkinOpen = () => props.record.answers.client?.scalp === undefined;
   return (
     <section class="zone-row" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
-      <p class="zone-row-words">
+      <div class="zone-row-words">
         <strong>
           {name()}
           {': '}
           {sayBowlState(props.atScale, words)}
         </strong>
         <Show when={isWeighed()} fallback={<span>{why()}</span>}>
-          <span>{sayBowl()}</span>
-          <Show when={props.atScale.isTooOld} fallback={<span>{words.cautions.standing}</span>}>
+          <Show
+            when={props.atScale.isTooOld}
+            fallback={
+              <Show
+                when={notCalm.isSaid() || isSkinOpen()}
+                fallback={
+                  <>
+                    <span>{sayBowl()}</span>
+                    <span>{words.colourOn.beforeMore}</span>
+                  </>
+                }
+              >
+                <strong class="held-up">{words.colourOn.notCalmThen}</strong>
+              </Show>
+            }
+          >
             <strong class="held-up">
               {words.mix.tooOld(words.moments.time(props.atScale.useByMs ?? 0))}
             </strong>
           </Show>
         </Show>
-      </p>
+      </div>
       <Switch>
         <Match when={isWeighed()}>
-          <HoldButton
-            label={words.mix.throwAway}
-            act="throw"
-            kind="plain"
-            onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: answers() })}
+          <WeighedActions
+            zone={props.atScale.zone}
+            mayApply={!props.atScale.isTooOld && !isSkinOpen()}
+            sender={props.sender}
+            notCalm={notCalm}
+            isAside
           />
-          <BigButton
-            act="apply"
-            isLooked
-            isDisabled={props.atScale.isTooOld}
-            onPress={() =>
-              void props.sender.send({ type: 'BOWL_APPLIED', answers: { ...answers(), skinFirst: 'calm' } })
-            }
-          >
-            {words.mix.apply(name())}
-          </BigButton>
         </Match>
         <Match when={props.atScale.toner}>
           <TonerWay atScale={props.atScale} onToner={(zone) => props.onInside({ toner: zone })} />

@@ -2,17 +2,17 @@ import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { SkinTestOpener } from '../skinTest/SkinTestOpener';
 import '../layout.css';
-import { createSender, type Sender } from '../sender';
+import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Toner } from '../toner/Toner';
 import { BowlPage } from './BowlPage';
 import { isFree, type MixView, viewMix } from './viewMix';
+import { createNotCalm, WeighedActions } from './WeighedActions';
 import { ZoneCard } from './ZoneCard';
 
 /** At the scale: the bowl of the next zone that may be mixed, then the bowls that stand weighed, else what is against it. */
@@ -79,6 +79,14 @@ function Scale(
   const sender = createSender(props);
   const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
   const find = (zone: Zone) => props.view.zones.find((each) => each.zone === zone);
+  const notCalm = createNotCalm();
+  /** Said not calm of another bowl: how scalp and face are is open, and nothing goes on. */
+  const isSkinOpen = () => props.consultation.record.answers.client?.scalp === undefined;
+  const mayApply = (zone: Zone) => !isTooOld(zone) && !isSkinOpen();
+  /** Once nothing stands weighed she is asked anew how scalp and face are. */
+  const leaveForClient = () => {
+    if (weighed() === undefined) props.page.onBackTo('client');
+  };
   const isTooOld = (zone: Zone) => find(zone)?.isTooOld === true;
   const sayTooOld = (zone: Zone) => words.mix.tooOld(words.moments.time(find(zone)?.useByMs ?? 0));
   /** What comes first at the scale: what was thrown away is mixed again; else the next zone, until it can be finished. */
@@ -99,7 +107,15 @@ function Scale(
             {(zone) => <MixFor zone={zone} onMix={props.onMix} />}
           </For>
           <Show when={weighed()}>
-            {(zone) => <WeighedActions zone={zone()} isTooOld={isTooOld(zone())} sender={sender} />}
+            {(zone) => (
+              <WeighedActions
+                zone={zone()}
+                mayApply={mayApply(zone())}
+                sender={sender}
+                notCalm={notCalm}
+                onThrown={leaveForClient}
+              />
+            )}
           </Show>
           <Show when={props.view.needsStrand}>
             <BigButton act="new-strand" onPress={() => props.page.onBackTo('strandTest')}>
@@ -130,7 +146,7 @@ function Scale(
                 <ZoneCard
                   atScale={atScale()}
                   record={props.consultation.record}
-                  isNext={zone === weighed() && !isTooOld(zone)}
+                  isNext={zone === weighed() && mayApply(zone)}
                   settings={props.settings}
                   onToner={props.onToner}
                 />
@@ -142,7 +158,9 @@ function Scale(
       <Show when={weighed()}>
         {(zone) => (
           <Show when={!isTooOld(zone())} fallback={<p class="broke-line">{sayTooOld(zone())}</p>}>
-            <HandCaution caution="standing" />
+            <Show when={notCalm.isSaid() || isSkinOpen()} fallback={<HandCaution caution="standing" />}>
+              <p class="broke-line">{words.mix.notCalmThen}</p>
+            </Show>
           </Show>
         )}
       </Show>
@@ -165,40 +183,5 @@ function MixFor(props: {
     >
       {words.mix.weighFor(words.general.zones[props.zone])}
     </BigButton>
-  );
-}
-
-/** A bowl that stands there weighed: on the head, or away. */
-export function WeighedActions(props: {
-  readonly zone: Zone;
-  readonly isTooOld: boolean;
-  readonly sender: Sender;
-}) {
-  const words = useWords();
-  const begin = (skinFirst: 'calm' | 'notCalm') =>
-    void props.sender.send({ type: 'BOWL_APPLIED', answers: { zone: props.zone, skinFirst } });
-  return (
-    <>
-      <HoldButton
-        label={words.mix.throwAway}
-        act="throw"
-        kind="plain"
-        onHeld={() => void props.sender.send({ type: 'BOWL_THROWN', answers: { zone: props.zone } })}
-      />
-      <Show when={!props.isTooOld}>
-        <BigButton act="skin-not-calm" onPress={() => begin('notCalm')}>
-          {words.mix.notCalm}
-        </BigButton>
-      </Show>
-      <BigButton
-        kind="primary"
-        act="apply"
-        isLooked
-        isDisabled={props.isTooOld}
-        onPress={() => begin('calm')}
-      >
-        {words.mix.apply(words.general.zones[props.zone])}
-      </BigButton>
-    </>
   );
 }

@@ -91,6 +91,7 @@ export function sayBowlState(
   { bowl, bowlState }: Pick<ZoneAtScale, 'bowl' | 'bowlState'>,
   { mix }: Words,
 ): string {
+  if (bowlState === 'thrown' && bowl?.isSkinNotCalm === true) return mix.thrownNotCalm;
   const isToner = bowl?.kind === 'toner' && bowl.state === bowlState;
   const said: Partial<Record<BowlState, string>> = isToner ? mix.tonerStates : {};
   return said[bowlState] ?? mix.states[bowlState];

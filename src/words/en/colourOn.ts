@@ -26,5 +26,10 @@ export const colourOn = {
   fromBegun: 'The clock runs since it was begun.',
   lookedTimes: (count: string) => `Looks so far: ${count}`,
   moreTime: 'More time',
+  /** The pause before another bowl: the skin is answered with the tap that begins. */
+  beforeMore: 'Skin calm? Gloves on. Never on lashes or brows. Never cap it.',
+  /** Of a bowl that waits while another is on. */
+  notCalmThen:
+    'Nothing more goes on skin that is not calm. Does what is on her sting? Rinse it. Throw this bowl away.',
   rinseNow: 'Rinse now, she is stopped.',
 };

@@ -109,6 +109,11 @@ export const mix = {
   fromTips: (length: string) => `stays ${length} from the tips`,
   apply: (zone: string) => `Skin calm: begin on the ${zone}`,
   notCalm: 'Skin not calm',
+  calmAfterAll: 'Calm after all',
+  /** Before it is written, and while how scalp and face are is open. */
+  notCalmThen:
+    'Nothing goes on skin that is not calm. Throw the bowl away; Client asks how scalp and face are.',
+  thrownNotCalm: 'thrown away: skin not calm',
   throwAway: 'Throw the bowl away',
   useBy: (time: string) => `use by ${time}`,
   tooOld: (useBy: string) =>

@@ -264,7 +264,7 @@ export const refusals = {
   unknownEvent: { what: 'This station does not know that step.', clears: 'Reload the station.' },
   skinNotCalm: {
     what: 'Nothing goes on skin that is not calm.',
-    clears: 'Say at Client how scalp and face are. The bowl is thrown away.',
+    clears: 'Throw the bowl away, then say at Client how scalp and face are.',
   },
   bowlTooOld: (useBy: string): RefusalWords => ({
     what: `It was to go on by ${useBy}: bowl too old.`,

@@ -140,11 +140,9 @@ export const lengthsOn = [
   bowl('lengths'),
   event('BOWL_APPLIED', { zone: 'lengths', skinFirst: 'calm' }),
 ];
-export const bothOn = [
-  ...lengthsOn,
-  bowl('ends'),
-  event('BOWL_APPLIED', { zone: 'ends', skinFirst: 'calm' }),
-];
+/** The lengths on, the bowl of the ends weighed and waiting. */
+export const endsWaiting = [...lengthsOn, bowl('ends')];
+export const bothOn = [...endsWaiting, event('BOWL_APPLIED', { zone: 'ends', skinFirst: 'calm' })];
 
 /** Both rinsed, of hair on which all was done that is told of any. */
 export const longestAtHome: readonly StoryStep[] = [

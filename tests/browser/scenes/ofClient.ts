@@ -10,6 +10,7 @@ import {
   bothShort,
   bothSound,
   dayMs,
+  endsWaiting,
   event,
   feltStrong,
   feltWeak,
@@ -470,6 +471,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         { shade: 'Mist 8', parts: '20' },
       ]),
       two: after('mix', alone(bothDecided), 'cancel'),
+      notCalm: after('mix', alone(until('BOWL_WEIGHED')), 'skin-not-calm'),
       rinsed: still('mix', alone(bothRinsed)),
       feel: after('mix', alone(bothRinsed), 'toner-lengths'),
       feltWeak: after('mix', alone(feltWeak), 'toner-lengths'),
@@ -496,6 +498,9 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     },
     also: {
       two: still('colourOn', alone(bothOn, 4 * minuteMs)),
+      waiting: still('colourOn', alone(endsWaiting, 4 * minuteMs)),
+      waitingFull: still('colourOn', among(endsWaiting, 4 * minuteMs)),
+      waitingNotCalm: after('colourOn', alone(endsWaiting, 4 * minuteMs), 'skin-not-calm'),
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
       breaking: still(
         'colourOn',

@@ -29,7 +29,7 @@ const own: Readonly<Record<string, object>> = {
   OUTCOME_RETRACTED: { zone, mix },
   DECIDED: { decision: 'asPlanned', suggested: 'gentler', isFreer: true },
   BOWL_WEIGHED: { zone, maxMinutes: 25 },
-  BOWL_THROWN: { zone },
+  BOWL_THROWN: { zone, asksSkin: false },
   BOWL_APPLIED: { zone },
   BOWL_ALL_ON: { zone },
   BOWL_RINSED: { zone },
@@ -40,7 +40,7 @@ const own: Readonly<Record<string, object>> = {
 };
 
 /** Words that a stored entry may lack, since an older model did not say them; a log that should have them is refused. */
-export const laterWords: readonly string[] = ['hasWeakened', 'isRaised', 'maxMinutes'];
+export const laterWords: readonly string[] = ['asksSkin', 'hasWeakened', 'isRaised', 'maxMinutes'];
 
 /** Good tokens for this type of event, with those that every event has. */
 export const tokensOf = (type: string): Readonly<Record<string, unknown>> => ({

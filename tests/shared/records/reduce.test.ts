@@ -274,7 +274,7 @@ describe('a bowl', () => {
       },
     );
     // A quarter less time where the developer cannot go down: ASSUMED.
-    const mostMin = 25 * ASSUMED_GENTLER_TIME;
+    const mostMin = Math.floor(25 * ASSUMED_GENTLER_TIME);
     const weighed = change(weak, ofType('BOWL_WEIGHED'), { developerPercent: '1.5', minutes: '18' });
     const applied: RawEvent = { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } };
     const told = andThen(tell(until('BOWL_APPLIED', weighed)), applied);

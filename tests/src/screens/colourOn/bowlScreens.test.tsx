@@ -52,10 +52,22 @@ describe('at the scale', () => {
     }
     await press('skin-not-calm');
     expect(bench.last()?.type).toBe('BOWL_WEIGHED');
-    const refusals = [...document.querySelectorAll('.refusal')].map(({ textContent }) => textContent);
-    expect(refusals.join(' ')).toContain('Nothing goes on skin that is not calm.');
+    expect(document.querySelector('[data-act="apply"]')).toBeNull();
+    await press('calm-after-all');
     await press('apply');
     expect(bench.last()).toMatchObject({ type: 'BOWL_APPLIED', payload: { skinFirst: 'calm' } });
+  });
+
+  it('throws the bowl of skin that is not calm, writes why, and goes back to ask how it is', async () => {
+    const bench = layOnBench(MixScreen, playUntil('BOWL_WEIGHED'));
+    await press('skin-not-calm');
+    expect(document.body.textContent).toContain('Nothing goes on skin that is not calm.');
+    await pressTwice('throw');
+    const { log } = bench.consultation();
+    expect(log.at(-2)).toMatchObject({ type: 'BOWL_THROWN', payload: { why: 'skinNotCalm' } });
+    expect(log.at(-1)).toMatchObject({ type: 'REOPENED', payload: { step: 'client' } });
+    expect(document.body.textContent).toContain('thrown away: skin not calm');
+    expect(document.querySelector('[data-act="weigh"], [data-act="mix-lengths"]')).toBeNull();
   });
 
   it('offers at once to mix again what was thrown away, and nothing that reads as putting on', async () => {
