@@ -76,9 +76,10 @@ export const decision = {
   stillMissing: (zone: string) => `Still missing: a strand from the ${zone}.`,
   suggests: 'Suggested',
   estimate: general.estimate,
+  suspect: 'Suspect hair:',
   reasons: {
     stopped: 'A stop is still open.',
-    oneStrandTooFew: 'This hair asks for two strands of the mix, from two places.',
+    oneStrandTooFew: 'Two strands of this mix, from two places.',
     wellShort: (levels: string) => `Well short of the level she wants, by ${levels}.`,
     short: (levels: string) => `Short of the level she wants, by ${levels}.`,
     uneven: 'The strand came out patchy or banded.',
