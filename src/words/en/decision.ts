@@ -51,6 +51,9 @@ export const decision = {
   otherChoices: 'Other choices',
   otherChoicesTitle: 'Decide otherwise',
   expect: (reached: string, target: string) => `Expect about ${reached}; a new strand to promise ${target}.`,
+  /** The same of a mix gentler than the one that reached it. */
+  expectLess: (reached: string, target: string) =>
+    `Expect less than ${reached}; a new strand to promise ${target}.`,
   /** What this decision leaves of what was tested, before it is made. */
   limits: {
     most: (percent: string, vol: string, minutes: string, heat: string) =>

@@ -52,8 +52,8 @@ const levelHeard = {
     start: (last: string, by: string) =>
       `${by} levels lighter than before it went on (${last}). Kept as you saw it.`,
   },
-  belowWanted: (by: string, isMany: boolean, wanted: string, reached: string) =>
-    `${by} ${isMany ? 'levels' : 'level'} below what she wants (${wanted}): expect about ${reached}.`,
+  belowWanted: (by: string, isMany: boolean, wanted: string) =>
+    `${by} ${isMany ? 'levels' : 'level'} below what she wants (${wanted}), in this mix.`,
 } as const;
 
 /** A strand that came off before its time. Not "short strand": that is the kind for colour that only deposits. */
