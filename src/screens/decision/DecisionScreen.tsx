@@ -18,7 +18,7 @@ import './decision.css';
 import { Found } from './Found';
 import { OtherChoices } from './OtherChoices';
 import { Retract } from './Retract';
-import { sayLimits } from './sayLimits';
+import { isGentlerThanTested, sayLimits } from './sayLimits';
 import { type DecisionView, isProvenForNothing, listShortProofs, viewDecision } from './viewDecision';
 
 /** What is done with what the strand said. Only a mixing decision unties the knot. */
@@ -108,13 +108,15 @@ function Choosing(
     const stuff = service !== undefined && isLifting(service) ? 'lift' : 'colour';
     return said().headlines[props.view.suggested][stuff];
   };
-  /** How light it gets is no promise: what the strands reached, and what it takes to promise more. */
+  /** How light it gets is no promise: what the strands reached is said of their own mix alone, of a gentler one less. */
   const sayLimit = () => {
-    const { reached, target } = props.view;
-    if (!isMixingDecision(props.chosen) || reached === null || target === null || reached >= target)
-      return '';
+    const { reached, target, found } = props.view;
+    if (!isMixingDecision(props.chosen) || reached === null || target === null) return '';
     const write = (level: number) => formatQuantity(level, 'level', props.settings.units, words.locale);
-    return said().expect(write(reached), write(target));
+    const { record } = props.consultation;
+    const isGentler = isGentlerThanTested(record, found, props.chosen, props.settings, props.nowMs);
+    if (!isGentler && reached >= target) return '';
+    return (isGentler ? said().expectLess : said().expect)(write(reached), write(target));
   };
 
   const limitsOf = (decision: Decision) =>

@@ -7,6 +7,7 @@ import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import type { StepProps } from '../stepProps';
+import { Flags } from '../strandTest/Flags';
 import { sayMix } from '../strandTest/sayMix';
 import { sayOfPlanned } from '../strandTest/sayShortTime';
 import './decision.css';
@@ -84,6 +85,9 @@ export function Found(
   /** By zone, so that a row is not made anew each second. */
   const shown = createMemo(() => props.view.found.map(({ zone }) => zone));
   const find = (zone: Zone) => props.view.found.find((each) => each.zone === zone);
+  /** Said with the signs themselves, where there are any. */
+  const isOfFlags = (reason: Reason) =>
+    props.view.flags.length > 0 && (reason === 'ironedHair' || reason === 'careful');
   const hasWhy = () => hasShort() || props.view.reasons.length + props.view.flags.length > 0;
 
   return (
@@ -170,18 +174,12 @@ export function Found(
             <Show when={hasShort()}>
               <li data-reason="shortTime">{said().shortTime[isLifted() ? 'full' : 'short']}</li>
             </Show>
-            <For each={props.view.reasons}>
+            <For each={props.view.reasons.filter((reason) => !isOfFlags(reason))}>
               {(reason) => <li data-reason={reason}>{sayReason(reason)}</li>}
             </For>
             <Show when={props.view.flags.length > 0}>
-              <li>
-                <For each={props.view.flags}>
-                  {(flag) => (
-                    <span class="found-flag" data-flag={flag}>
-                      {words.strandTest.flags[flag]}
-                    </span>
-                  )}
-                </For>
+              <li data-reason={props.view.reasons.find(isOfFlags)}>
+                <Flags lead={said().suspect} flags={props.view.flags} units={props.settings.units} />
               </li>
             </Show>
             <li class="soft">{said().estimate}</li>

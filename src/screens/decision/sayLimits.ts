@@ -1,5 +1,6 @@
 import type { Decision } from '../../../shared/judgement/decisions';
 import { type Course, foresee } from '../../../shared/judgement/limits';
+import { nameTested } from '../../../shared/judgement/mixes';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import type { Zone } from '../../../shared/records/zones';
@@ -14,6 +15,23 @@ interface OfZone {
   readonly most: string;
   readonly course: Course;
 }
+
+/** Does this decision leave less of a mix that goes on than its strand stood? Then what the strand reached is not its. */
+export const isGentlerThanTested = (
+  record: ConsultationRecord,
+  found: readonly ZoneFound[],
+  decision: Decision,
+  settings: Settings,
+  nowMs: number,
+): boolean =>
+  found
+    .filter((zone) => isLeftToMix(zone, decision))
+    .flatMap(({ strand }) => strand ?? [])
+    .some((strand) => {
+      const left = foresee(record, strand, decision, settings, nowMs);
+      const tested = nameTested(strand);
+      return left.maxDeveloperPercent < tested.developerPercent || left.maxMinutes < tested.minutes;
+    });
 
 /** How strong, how long, with what heat, looked at how often and how far from the tips; nothing where nothing is mixed. */
 export function sayLimits(

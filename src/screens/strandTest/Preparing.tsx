@@ -17,6 +17,7 @@ import type { StepProps } from '../stepProps';
 import { ChanceLine } from './ChanceLine';
 import { Glass } from './Glass';
 import { GlassActions } from './GlassActions';
+import { HowCareful } from './HowCareful';
 import { Override } from './Override';
 import { PreparingActions } from './PreparingActions';
 import './preparing.css';
@@ -61,11 +62,12 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
   );
   const sender = createSender(props);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
-  /** Until the glass is read nothing else comes first. */
-  const isGlassOpen = () => {
+  const isGlassAsked = () => {
     const glass = view().incompatibility;
-    return glass !== null && glass.state !== 'clear' && view().blockedBy?.code === 'incompatibilityOpen';
+    return glass !== null && glass.state !== 'clear';
   };
+  /** Until the glass is read nothing else comes first. */
+  const isGlassOpen = () => isGlassAsked() && view().blockedBy?.code === 'incompatibilityOpen';
   /** Nothing else is to be read first: then there is room for the strand itself. */
   const isClear = () => {
     const { unsaid, openRules, lifted, incompatibility, mayKeep } = view();
@@ -95,7 +97,13 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
     >
       <div class="columns preparing-columns">
         <div class="column">
-          <ZonesToTest {...props} view={view()} hair={hair()} />
+          <ZonesToTest
+            {...props}
+            view={view()}
+            hair={hair()}
+            isGlassAsked={isGlassAsked()}
+            isMapShown={isClear()}
+          />
         </div>
         <SkinTestLine {...props} />
         <div class="column">
@@ -138,6 +146,7 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
                 <ChanceLine chance={view().chance} risk={view().risk} settings={props.settings} />
               </div>
             </section>
+            <HowCareful view={view()} units={props.settings.units} />
           </Show>
           <Show when={view().mayKeep}>
             <Caution kind="clear">

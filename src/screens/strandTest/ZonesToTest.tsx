@@ -12,7 +12,14 @@ import type { PreparingView } from './viewPreparing';
 
 /** Each zone of the plan, and how far its strand has come. */
 export function ZonesToTest(
-  props: Pick<StepProps, 'settings'> & { readonly view: PreparingView; readonly hair: HairView },
+  props: Pick<StepProps, 'settings'> & {
+    readonly view: PreparingView;
+    readonly hair: HairView;
+    /** Until the glass is read nothing else is said of how it is tested. */
+    readonly isGlassAsked: boolean;
+    /** Below the map there is more room for how carefully it is tested. */
+    readonly isMapShown: boolean;
+  },
 ) {
   const words = useWords();
   const write = (value: number, quantity: 'count' | 'level') =>
@@ -81,8 +88,16 @@ export function ZonesToTest(
           )}
         </For>
       </ul>
-      <Show when={props.view.incompatibility === null || props.view.incompatibility.state === 'clear'}>
-        <HowCareful view={props.view} />
+      <Show when={!props.isGlassAsked}>
+        <div class="how-careful">
+          <p data-kind={props.view.kind}>
+            {words.strandTest.kinds[props.view.kind]}{' '}
+            <span class="soft">{words.strandTest.preparing.estimate}</span>
+          </p>
+          <Show when={!props.isMapShown}>
+            <HowCareful view={props.view} units={props.settings.units} />
+          </Show>
+        </div>
       </Show>
     </section>
   );

@@ -38,5 +38,5 @@ export function sayBesideWanted(
   if (targetLevel === undefined || level >= targetLevel || !isLifting(service)) return '';
   const write = (value: number): string => formatQuantity(value, 'level', units, words.locale);
   const by = targetLevel - level;
-  return words.strandTest.levelHeard.belowWanted(write(by), by > 1, write(targetLevel), write(level));
+  return words.strandTest.levelHeard.belowWanted(write(by), by > 1, write(targetLevel));
 }

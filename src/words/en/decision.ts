@@ -51,6 +51,9 @@ export const decision = {
   otherChoices: 'Other choices',
   otherChoicesTitle: 'Decide otherwise',
   expect: (reached: string, target: string) => `Expect about ${reached}; a new strand to promise ${target}.`,
+  /** The same of a mix gentler than the one that reached it. */
+  expectLess: (reached: string, target: string) =>
+    `Expect less than ${reached}; a new strand to promise ${target}.`,
   /** What this decision leaves of what was tested, before it is made. */
   limits: {
     most: (percent: string, vol: string, minutes: string, heat: string) =>
@@ -76,9 +79,10 @@ export const decision = {
   stillMissing: (zone: string) => `Still missing: a strand from the ${zone}.`,
   suggests: 'Suggested',
   estimate: general.estimate,
+  suspect: 'Suspect hair:',
   reasons: {
     stopped: 'A stop is still open.',
-    oneStrandTooFew: 'This hair asks for two strands of the mix, from two places.',
+    oneStrandTooFew: 'Two strands of this mix, from two places.',
     wellShort: (levels: string) => `Well short of the level she wants, by ${levels}.`,
     short: (levels: string) => `Short of the level she wants, by ${levels}.`,
     uneven: 'The strand came out patchy or banded.',

@@ -16,6 +16,18 @@ const flags: Readonly<Record<RedFlag, string>> = {
   notKnown: 'something about it is not known',
 };
 
+/** The same where only the first of many are named. */
+const flagsShort: Readonly<Record<RedFlag, string>> = {
+  ironedWet: 'ironed wet',
+  scorched: 'smelt burnt',
+  bleachedTwice: 'bleached twice',
+  curlLost: 'curl gone',
+  slowStretch: 'stays long wet',
+  breakage: 'it breaks',
+  veryHot: 'ironed very hot',
+  notKnown: 'something not known',
+};
+
 /** What the strand has to go through, by what she wants. */
 const kinds = {
   full: 'Full strand: the whole time meant for the head.',
@@ -24,8 +36,8 @@ const kinds = {
 
 const care: Readonly<Record<Risk, string>> = {
   low: 'Nothing told or felt makes it suspect. One strand a zone decides.',
-  raised: 'Suspect hair. Look every 3 min.',
-  high: 'Suspect hair, more than one sign. Two strands at least, one from the worst place. Look every 3 min.',
+  raised: 'Look every 3 min.',
+  high: 'Two strands, one from the worst place. Look every 3 min.',
 };
 
 /** A level that was just tapped, beside the last one seen and the one she wants. Never a refusal. */
@@ -40,8 +52,8 @@ const levelHeard = {
     start: (last: string, by: string) =>
       `${by} levels lighter than before it went on (${last}). Kept as you saw it.`,
   },
-  belowWanted: (by: string, isMany: boolean, wanted: string, reached: string) =>
-    `${by} ${isMany ? 'levels' : 'level'} below what she wants (${wanted}): expect about ${reached}.`,
+  belowWanted: (by: string, isMany: boolean, wanted: string) =>
+    `${by} ${isMany ? 'levels' : 'level'} below what she wants (${wanted}), in this mix.`,
 } as const;
 
 /** A strand that came off before its time. Not "short strand": that is the kind for colour that only deposits. */
@@ -65,6 +77,10 @@ export const strandTest = {
   forms: strandForms,
   lift,
   flags,
+  flagsShort,
+  /** Signs of suspect hair beyond the first ones. */
+  moreFlags: (count: string) => `and ${count} more`,
+  allFlags: 'What makes it suspect',
   care,
   kinds,
   levelHeard,

@@ -155,6 +155,24 @@ export const longestAtHome: readonly StoryStep[] = [
   event('FINISHED'),
 ];
 
+/** The same story of hair with every sign that makes it suspect. */
+export const withManySigns = (told: readonly StoryStep[]): readonly StoryStep[] =>
+  told.map((step): StoryStep => {
+    if (step.raw.type !== 'ANSWERED') return step;
+    if (step.raw.step === 'hotTools') return say('hotTools', { ...manyToolsAllowed, ...hottest });
+    return step.raw.step === 'feelHair' ? say('feelHair', allSigns) : step;
+  });
+const hottest = {
+  habits: [
+    { tool: 'flatIron', wetness: 'wet', daysAWeek: '3', forMonths: '24', settingC: '450' },
+    { tool: 'curlingIron', wetness: 'damp', daysAWeek: '0.5', forMonths: '120', settingC: 'unknown' },
+  ],
+};
+const allSigns = {
+  ...{ nape: 'dry', mid: 'dry', ends: 'dry', porosity: 'high' },
+  ...{ curl: 'lostAtEnds', breakage: 'much', wetStretch: 'staysLong' },
+};
+
 const feel = (stretch: string) => event('STRETCH_NOTED', { zone: 'lengths', stretch, before: 'stands' });
 const toner = event('TONER_WEIGHED', {
   ...{ zone: 'lengths', line: 'Sandbar cream', developerPercent: '1.5', ratio: '2', minutes: '10' },

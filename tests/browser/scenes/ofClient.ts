@@ -29,6 +29,7 @@ import {
   untilAnswered,
   untilConfirmed,
   warmDecided,
+  withManySigns,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
 import { alone, aloneUncalled, among } from './houses';
@@ -210,6 +211,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: after('preparing', alone(allAsked), 'test-ends'),
     also: {
       chance: opened('preparing', alone(allAsked), 'explain-chance'),
+      manySigns: still('preparing', alone(withManySigns(allAsked))),
+      manySignsFull: still('preparing', among(withManySigns(allAsked))),
       noSkinTest: still('preparing', alone(allAsked.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'))),
       glassClear: still(
         'preparing',
@@ -363,6 +366,10 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-act="override"]',
       },
+      manySigns: still('decision', alone(withManySigns(bothSound))),
+      manySignsFull: still('decision', among(withManySigns(bothShort))),
+      manySignsFailed: still('decision', among(withManySigns(bothFailed))),
+      allSigns: opened('decision', alone(withManySigns(bothSound)), 'more-flags'),
       cutFirst: still('decision', alone(cutDecided)),
       cutFirstFull: still('decision', among([...bothFailed, toCut])),
       freer: after('decision', alone(until('OUTCOME_RECORDED', 'lengths')), 'show-freer'),

@@ -5,7 +5,7 @@ import { playUntilConfirmed } from '../playStory';
 
 it('says the word of the signs where they ask for more care than the chance, and why behind it', async () => {
   layOnBench(Preparing, playUntilConfirmed('heatSpray'));
-  expect(seen('.how-careful')).toContain('Suspect hair');
+  expect(seen('.how-careful[data-risk]')).toContain('Suspect hair');
   expect(seen('.chance-line > p')).toBe('Raised risk: its signs set the care.');
   await press('explain-chance');
   expect(seen('dialog[open] [data-line="by-signs"]')).toContain('Low by itself.');

@@ -80,11 +80,11 @@ describe('the level an outcome tells', () => {
 
   it.each([
     ['7', ''],
-    ['6.5', '0.5 level below what she wants (7): expect about 6.5.'],
-    ['6', '1 level below what she wants (7): expect about 6.'],
+    ['6.5', '0.5 level below what she wants (7), in this mix.'],
+    ['6', '1 level below what she wants (7), in this mix.'],
     [
       '5.5',
-      'Darker than at the last look (6). Kept as you saw it. 1.5 levels below what she wants (7): expect about 5.5.',
+      'Darker than at the last look (6). Kept as you saw it. 1.5 levels below what she wants (7), in this mix.',
     ],
     ['8', '2 levels lighter than at the last look (6). Kept as you saw it.'],
   ])('of %s after 6, where 7 was wanted, says %j until it is recorded', async (level, words) => {
@@ -142,6 +142,6 @@ describe('the level an outcome tells', () => {
     expect(seen('[data-zone="lengths"]')).toContain('level 6.5, wanted 7');
     expect(seen('[data-reason="short"]')).toBe('Short of the level she wants, by 0.5.');
     act('decide-endsOut');
-    expect(seen('.knot-word')).toContain('Expect about 6.5; a new strand to promise 7.');
+    expect(seen('.knot-word')).toContain('Expect less than 6.5; a new strand to promise 7.');
   });
 });
