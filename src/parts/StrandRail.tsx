@@ -5,8 +5,8 @@ import { Knot } from './Knot';
 import './rail.css';
 import { useWords } from './useWords';
 
-/** Why the knot is tied; null once a bowl may be weighed. */
-export type KnotReason = PermitRefusal['code'] | null;
+/** Why the knot is tied; null once a bowl may be weighed. `bowlTooOld`: what stands weighed goes on nobody any more. */
+export type KnotReason = PermitRefusal['code'] | 'bowlTooOld' | null;
 export type StepMark = 'done' | 'here' | 'toCome';
 
 /**
