@@ -1,6 +1,7 @@
 import crc32 from 'crc-32';
 import * as v from 'valibot';
 import { accept, type Result, refuse } from '../result';
+import { msPerDay } from '../units/time';
 import { MODEL_VERSION } from './event';
 
 /** Raised with a migration whenever the file changes its shape. */
@@ -48,13 +49,24 @@ export function* writeBackup(logs: BackupLogs, made: Made): Generator<string, vo
 }
 
 /**
+ * So much later than this tablet's clock a backup may be made. Assumed because two tablets of one salon, their zones set
+ * wrongly too, are less than a day apart; more is a clock that is wrong, and every wait of a skin test would be with it.
+ */
+export const ASSUMED_CLOCKS_APART_MS = msPerDay;
+
+/** Was it made so long after now, ms, that one of the two clocks is wrong? Up to and including a day it is not. */
+export const isFromLater = ({ madeAtMs }: Pick<Made, 'madeAtMs'>, nowMs: number): boolean =>
+  madeAtMs - nowMs > ASSUMED_CLOCKS_APART_MS;
+
+/**
  * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it.
- * `invented`: of the invented salon where this one is not, or the other way round.
+ * `fromLater`: made more than a day after what this tablet's clock says. `invented`: of the invented salon where this one is not, or the other way round.
  */
 export type BackupRefusal =
   | 'notRead'
   | 'notEmpty'
   | 'invented'
+  | 'fromLater'
   | 'anotherProgram'
   | 'cutOff'
   | 'damaged'

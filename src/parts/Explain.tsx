@@ -9,6 +9,8 @@ export function Explain(props: {
   readonly title: string;
   /** Its own name, where two stand on one page. */
   readonly act?: string;
+  /** What it asks in words of its own, there: instead of a second "Why?". */
+  readonly asks?: string;
   readonly children: JSX.Element;
 }) {
   const words = useWords();
@@ -20,13 +22,13 @@ export function Explain(props: {
         class="explain"
         data-act={props.act ?? 'explain'}
         aria-haspopup="dialog"
-        aria-label={words.general.whyOf(props.title)}
+        aria-label={props.asks ?? words.general.whyOf(props.title)}
         onClick={() => setIsOpen(true)}
       >
         <svg class="explain-mark" viewBox="0 0 24 24" aria-hidden="true">
           <path d="M8 9 C8 4 16 4 16 9 C16 12 12 12 12 15 M12 18.5 V20" />
         </svg>
-        {words.general.why}
+        {props.asks ?? words.general.why}
       </button>
       <Dialog isOpen={isOpen()} title={props.title} onClose={() => setIsOpen(false)}>
         {props.children}

@@ -6,8 +6,11 @@ import { Knot } from './Knot';
 import './rail.css';
 import { useWords } from './useWords';
 
-/** Why the knot is tied: what the permit says, or what was decided that mixes nothing; null once a bowl may be weighed. */
-export type KnotReason = PermitRefusal['code'] | Exclude<Decision, MixingDecision> | null;
+/**
+ * Why the knot is tied: what the permit says, or what was decided that mixes nothing; null once a bowl may be weighed.
+ * `bowlTooOld`: what stands weighed goes on nobody any more.
+ */
+export type KnotReason = PermitRefusal['code'] | Exclude<Decision, MixingDecision> | 'bowlTooOld' | null;
 export type StepMark = 'done' | 'here' | 'toCome';
 
 /**

@@ -1,16 +1,17 @@
 import { type Decision, isMixingDecision } from '../../shared/judgement/decisions';
 import { issuePermit, issueTonerPermit } from '../../shared/judgement/permit';
 import { listPlannedZones } from '../../shared/judgement/plannedZones';
-import type { ConsultationRecord } from '../../shared/records/record';
+import type { BowlRecord, ConsultationRecord } from '../../shared/records/record';
 import type { Settings } from '../../shared/records/settings';
 import type { WayStep } from '../../shared/records/steps';
 import { findLastRinse } from '../../shared/records/tonerProof';
+import { findUseByMs } from '../../shared/records/useWithin';
 import { zones } from '../../shared/records/zones';
 import type { KnotReason } from '../parts/StrandRail';
 
 /**
  * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment, and as long as
- * one that was weighed is standing by or on the head; a reaction or a stop ties it whatever is on. Asks for the permit
+ * one that was weighed may still go on or is on the head; a reaction or a stop ties it whatever is on. Asks for the permit
  * itself, so that the rail never says other than the gate does; it keeps none.
  * Checked in tests/src/screens/screenOf.test.tsx.
  */
@@ -19,12 +20,14 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
   const asked = (planned.length === 0 ? (['lengths'] as const) : planned).map((zone) =>
     issuePermit(record, zone, settings, nowMs),
   );
-  const isInUse = record.bowls.some(({ state }) => state === 'weighed' || state === 'on');
+  const standing = record.bowls.filter(({ state }) => state === 'weighed' || state === 'on');
+  const isTooOld = (bowl: BowlRecord) => bowl.state === 'weighed' && nowMs > findUseByMs(bowl, settings);
   if (asked.some((permit) => permit.ok)) return null;
   const [first] = asked;
   const code = first === undefined || first.ok ? 'noOutcome' : first.error.code;
   if (code === 'notDecided' && record.decision !== null) return nameUnmixed(record.decision.decision);
-  return isInUse && code !== 'reaction' && code !== 'stopped' ? null : code;
+  if (standing.length === 0 || code === 'reaction' || code === 'stopped') return code;
+  return standing.every(isTooOld) ? 'bowlTooOld' : null;
 }
 
 /** What was decided, where that mixes nothing. */

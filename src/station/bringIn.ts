@@ -1,4 +1,4 @@
-import { type BackupLogs, readBackup } from '../../shared/records/backupFile';
+import { type BackupLogs, isFromLater, readBackup } from '../../shared/records/backupFile';
 import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
@@ -66,11 +66,17 @@ const listClosed = (logs: BackupLogs): readonly ClosedRecord[] | null => {
  * reaction told at one of two stations must not be lost at the other, so beside clients nothing comes.
  * Checked in tests/src/station/bringIn.test.ts.
  */
-export function planBringIn(ours: Logs, file: string, isDemo: boolean): Result<BringIn, SubmitRefusal> {
+export function planBringIn(
+  ours: Logs,
+  file: string,
+  isDemo: boolean,
+  nowMs: number,
+): Result<BringIn, SubmitRefusal> {
   const read = readBackup(file);
   if (!read.ok) return refuse({ kind: 'backup', why: read.error });
   const { logs, made } = read.value;
   if (made.isDemo !== isDemo) return refuse({ kind: 'backup', why: 'invented' });
+  if (isFromLater(made, nowMs)) return refuse({ kind: 'backup', why: 'fromLater' });
   const theirs = listClosed(logs);
   if (theirs === null || [...logs.keys()].some((name) => !isLogName(name))) {
     return refuse({ kind: 'backup', why: 'damaged' });

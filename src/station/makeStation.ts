@@ -151,7 +151,7 @@ export function makeStation(parts: StationParts): Station {
 
     bringIn: (file) =>
       enqueue(OPENING, async () => {
-        const plan = planBringIn(memory.logs(), file, isDemo);
+        const plan = planBringIn(memory.logs(), file, isDemo, now());
         if (!plan.ok) return plan;
         const { writings, ...broughtIn } = plan.value;
         for (const writing of writings) {

@@ -65,7 +65,13 @@ export function OneTest(props: {
         </>
       }
     >
-      <TestFigure status={props.row.status} what={said().what} when={said().when} facts={facts()}>
+      <TestFigure
+        status={props.row.status}
+        what={said().what}
+        when={said().when}
+        line={props.row.test.line}
+        facts={facts()}
+      >
         <Refusal refusal={sender.refusal()} />
       </TestFigure>
     </TestPage>

@@ -91,7 +91,13 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
           }
         >
           <section class="skin-test-stands" data-panel="skin-test" data-skin-test={view().token}>
-            <TestFigure status={view().status} what={said().what} when={said().when} facts={facts()}>
+            <TestFigure
+              status={view().status}
+              what={said().what}
+              when={said().when}
+              line={noted()?.line ?? ''}
+              facts={facts()}
+            >
               <Refusal refusal={sender.refusal()} />
             </TestFigure>
           </section>

@@ -8,6 +8,8 @@ export function TestFigure(props: {
   readonly status: AnyStatus;
   readonly what: string;
   readonly when: string;
+  /** Of which product line it is; empty where nobody noted it. */
+  readonly line: string;
   readonly facts: readonly (readonly [string, string])[];
   readonly children?: JSX.Element;
 }) {
@@ -33,7 +35,7 @@ export function TestFigure(props: {
       </dl>
       <p class="soft">{words.skinTests.makers}</p>
       <p class="soft">
-        {words.skinTest.neverSafe} {words.skinTests.notPowder}
+        {words.skinTest.neverSafe} {words.skinTests.covers(props.line)}
       </p>
       {props.children}
     </>

@@ -23,7 +23,7 @@ export function ChanceLine(props: {
   return (
     <div class="chance-line" data-chance={props.chance.word}>
       <p>{isBySigns() ? said().bySigns(props.risk) : said().line(props.chance.word)}</p>
-      <Explain title={said().title} act="explain-chance">
+      <Explain title={said().title} act="explain-chance" asks={said().why}>
         <p data-line="odds">
           <strong>
             {said().odds(write(props.chance.chance), write(props.chance.low), write(props.chance.high))}

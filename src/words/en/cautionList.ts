@@ -62,6 +62,6 @@ export const cautionList = {
       'Hair and skin may answer otherwise than before: skin test and strand as ever.',
       'Unsure or unwell: her midwife or doctor comes first.',
     ],
-    source: 'From memory: health-service advice, read second hand.',
+    source: 'Health-service advice, read second hand.',
   },
 };

@@ -23,6 +23,7 @@ const words: Readonly<Record<ChanceWord, string>> = { low: 'Low', raised: 'Raise
 
 export const chance = {
   title: 'Chance that strands like this break',
+  why: 'Why this chance?',
   reasons,
   /** The word first, the figures behind “Why?”. */
   line: (word: ChanceWord) => `${words[word]} chance that strands like this break.`,

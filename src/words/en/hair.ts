@@ -67,7 +67,7 @@ const why: Readonly<Record<SnipReason, string>> = {
 const kinds: Readonly<Record<MarkKind, string>> = {
   published: 'Published',
   practice: 'Common practice, no source',
-  memory: 'From memory',
+  memory: 'Second hand',
   assumed: 'Assumed by us',
   exact: 'Exact',
 };
@@ -75,7 +75,7 @@ const kinds: Readonly<Record<MarkKind, string>> = {
 const shortKinds: Readonly<Record<MarkKind, string>> = {
   published: 'published',
   practice: 'common practice',
-  memory: 'from memory',
+  memory: 'common practice',
   assumed: 'assumed',
   exact: 'exact',
 };
@@ -85,7 +85,7 @@ export const hair = {
   title: 'Heat along the strand',
   about: (figure: string) => `about ${figure}`,
   ironMinutes: 'iron minutes at the tip',
-  boils: 'half hours in boiling water',
+  boils: '× 30 min in boiling water',
   band: (range: string) => `(${range})`,
   likely: (likely: string, range: string) => `about ${likely} (${range})`,
   fromTo: (from: string, to: string) => `${from} to ${to}`,
@@ -134,7 +134,7 @@ export const hair = {
   figures: {
     ageWeeks: 'Age of the hair at the tip',
     ironMin: 'Iron minutes at the tip',
-    boilEquivalents: 'Half hours in boiling water',
+    boilEquivalents: 'Times 30 min in boiling water',
     contactMin: 'Contact minutes at the tip',
     hairTemperature: 'Temperature of the hair',
     helixLeft: 'Helix left at the tip',

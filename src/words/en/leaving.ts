@@ -18,7 +18,7 @@ const kinds: Readonly<Record<LeavingKind, string>> = {
 
 const endedWords: FormWords<typeof endedForm> = {
   reason: {
-    ask: 'Why?',
+    ask: 'Why does it end?',
     options: {
       hairTooWeak: 'Hair too weak',
       notSafeToday: 'Not safe today',

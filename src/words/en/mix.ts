@@ -80,7 +80,7 @@ export const mix = {
   bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
   weighedBy: (name: string, time: string) => `weighed ${time}, ${name}`,
   byStrand: (number: string) => `from strand ${number}`,
-  notPowder: 'A skin test says nothing about lightener.',
+  notPowder: 'For lightener the maker’s directions decide: a skin test does not clear it.',
   skinTestOfNone: 'Nobody noted which line the skin test was of.',
   skinTestOfOther: (line: string) => `The skin test was of ${line}, not of this line.`,
   grams: 'Weigh',

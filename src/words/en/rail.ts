@@ -15,7 +15,10 @@ const steps: Readonly<Record<WayStep, string>> = {
 };
 
 /** Why the knot is still tied, as short as the rail is narrow. */
-const tiedBy: Readonly<Record<PermitRefusal['code'] | Exclude<Decision, MixingDecision>, string>> = {
+const tiedBy: Readonly<
+  Record<PermitRefusal['code'] | Exclude<Decision, MixingDecision> | 'bowlTooOld', string>
+> = {
+  bowlTooOld: 'throw the bowl away',
   stopped: 'stopped',
   forAJudgement: 'a stop to judge',
   closed: 'it is over',

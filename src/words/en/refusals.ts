@@ -79,6 +79,10 @@ const backup: Readonly<Record<BackupRefusal, RefusalWords>> = {
     what: 'That backup is of another kind of salon: one of the two is the invented one.',
     clears: 'Nothing was changed. Leave the demo, or go into it, and choose the file there.',
   },
+  fromLater: {
+    what: 'That backup was made more than a day after what this tablet’s clock says.',
+    clears: 'Nothing was changed. Set date and time of this tablet right, then choose it again.',
+  },
   notEmpty: {
     what: 'Clients are at this station: a backup comes onto one without.',
     clears: 'Nothing was changed. Bring it in on a new tablet.',

@@ -6,7 +6,7 @@ const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
   line: {
     ask: 'Which product line?',
     short: 'Product line',
-    hint: 'If you know. Nothing here clears lightener powder.',
+    hint: 'If you know: the test is of that product alone. For lightener go by the maker’s directions.',
   },
   method: {
     ask: 'How is it done?',
@@ -50,7 +50,7 @@ export const skinTest = {
   notNeeded: 'Not asked for with this service by your local rules. The maker’s directions come first.',
   missing: 'None yet. Put it on today; she comes back to have it read.',
   waiting: (putOn: string, readable: string) => `On since ${putOn}. May be read from ${readable}.`,
-  toRead: (putOn: string) => `On since ${putOn}. It is time: look, and say what is seen.`,
+  toRead: (putOn: string) => `Put on ${putOn}. It is time: look, and say what is seen.`,
   clear: (putOn: string, lapses: string) => `Nothing seen, put on ${putOn}. Counts until ${lapses}.`,
   neverSafe: '“Nothing seen” never means safe.',
   lapsed: (putOn: string) => `Too old: put on ${putOn}. Put a new one on.`,
@@ -65,7 +65,7 @@ export const skinTest = {
   place: (method: string, site: string, line: string) =>
     line === '' ? `${method}, ${site.toLowerCase()}.` : `${method}, ${site.toLowerCase()}, ${line}.`,
   /** What the line in a step leads to. */
-  open: { putOn: 'Put on', read: 'Read it', look: 'See it' },
+  open: { putOn: 'Put on or note', read: 'Read it', look: 'See it' },
   notHers: 'Not her test',
   notHersTitle: (ticket: string) => `Another client called ${ticket}?`,
   notHersLead: 'The test stays with the other client. This one has none then.',

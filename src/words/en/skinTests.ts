@@ -58,7 +58,9 @@ export const skinTests = {
   here: 'Here now',
   makers:
     'Method, site, how long and what counts are the maker’s. So is how often: a repeat may itself sensitise.',
-  notPowder: 'And it says nothing about lightener powder.',
+  /** Which product it is of; empty where nobody noted it. */
+  covers: (line: string) =>
+    `${line === '' ? 'Nobody noted of which product it is' : `It is of ${line} alone`}. For lightener the maker’s directions decide.`,
   takeBack: 'Take it back',
   takeBackTitle: 'Take it back?',
   takeBackLead: 'It stays in the log. Every open consultation of this ticket hears of it.',

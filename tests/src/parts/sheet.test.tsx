@@ -129,7 +129,7 @@ describe('a sheet', () => {
   it('lists every question with its answer, what is usual quietly, and goes to any of them', () => {
     const { goTo, asked, line, find } = show(allSaid);
     expect(line('finish')).toBe('plain');
-    expect(line('texture')).toBe('fine as usual');
+    expect(line('texture')).toBe('fine (usual)');
     expect(find('[data-ledger=texture]').dataset.state).toBe('usual');
     expect(line('tools')).toBe('No tools');
     goTo('texture');

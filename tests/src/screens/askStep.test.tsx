@@ -101,7 +101,7 @@ describe('a step that asks', () => {
     );
     await first.tap('[data-ledger=summary]');
     expect(first.find('[data-figure=iron-minutes]').textContent).toMatch(/^312 iron minutes at the tip\s*$/);
-    expect(first.find('[data-figure=boils]').textContent).toMatch(/^10\.4 half hours in boiling water\s*$/);
+    expect(first.find('[data-figure=boils]').textContent).toMatch(/^10\.4 × 30 min in boiling water\s*$/);
     first.unmount();
 
     const second = await showStation({ tablet: first.tablet });

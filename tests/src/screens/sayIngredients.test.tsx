@@ -91,8 +91,8 @@ describe('at the chair', () => {
         says: 'AQUA: dry the hair completely before a plate (published).',
         isGrave: false,
       },
-      { topic: 'stays', says: 'DIMETHICONE: stays on the hair (from memory).', isGrave: false },
-      { topic: 'leaves', says: 'AQUA: carrier, leaves (from memory).', isGrave: false },
+      { topic: 'stays', says: 'DIMETHICONE: stays on the hair (common practice).', isGrave: false },
+      { topic: 'leaves', says: 'AQUA: carrier, leaves (common practice).', isGrave: false },
       { topic: 'maker', says: 'The maker says up to 230 °C.', isGrave: false },
     ]);
   });

@@ -39,6 +39,12 @@ describe('the screen of a state', () => {
     expect(rail(tap(rinsed, 1000, { type: 'STRETCH_NOTED', answers }))).toEqual(['colourOn', null]);
   });
 
+  it('ties the knot again once what stands weighed is too old to go on', () => {
+    const { consultation, atMs } = playUntil('BOWL_WEIGHED');
+    const knotAfter = (minutes: number) => findKnot(consultation.record, settings, atMs + minutes * 60_000);
+    expect([knotAfter(0), knotAfter(24 * 60)]).toEqual([null, 'bowlTooOld']);
+  });
+
   it('shows a reaction over everything, and parking over the way', () => {
     const on = playUntil('BOWL_APPLIED');
     expect(at(on)).toEqual(['colourOn', 'colourOn', null]);

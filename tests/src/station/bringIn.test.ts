@@ -6,7 +6,7 @@ import { readBackup, writeBackup } from '../../../shared/records/backupFile';
 import type { Station } from '../../../src/station/station';
 import { makePower } from '../storage/power';
 import { makeTablet } from '../storage/tablet';
-import { play, startSalon, startStation, storyUpTo } from './stationUnderTest';
+import { play, startAtMs, startSalon, startStation, storyUpTo } from './stationUnderTest';
 
 const made = { madeAtMs: 7, isDemo: false };
 const backUp = (station: Station): string => [...station.backUp()].join('');
@@ -103,6 +103,23 @@ describe('a backup beside clients', () => {
       error: { kind: 'backup', why: 'notEmpty' },
     });
     expect(held(other.station)).toBe(before);
+  });
+});
+
+describe('a backup made later than this tablet’s clock says', () => {
+  const day = 24 * 60 * 60_000;
+
+  it('comes in up to a day, and changes nothing past it', async () => {
+    const one = await makeSalon();
+    const file = (aheadMs: number) => write(backUp(one.station), { madeAtMs: startAtMs + aheadMs });
+    const { station } = await startSalon(makeTablet());
+    const before = held(station);
+    expect(await station.bringIn(file(day + 1))).toEqual({
+      ok: false,
+      error: { kind: 'backup', why: 'fromLater' },
+    });
+    expect(held(station)).toBe(before);
+    expect(await bring(station, file(day))).toEqual({ closed: 1 });
   });
 });
 

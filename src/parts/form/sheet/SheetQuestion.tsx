@@ -56,7 +56,7 @@ export function SheetQuestion(props: SheetQuestionProps) {
       data-refused={refusal()?.code}
     >
       <legend>
-        <h2 ref={heading} class="sheet-ask" tabindex="-1">
+        <h2 ref={heading} class="sheet-ask" data-named={ask().length > NAMED} tabindex="-1">
           <Show when={props.of}>{(of) => <span class="sheet-of">{`${of()} · `}</span>}</Show>
           {ask()}
         </h2>
@@ -70,6 +70,9 @@ export function SheetQuestion(props: SheetQuestionProps) {
     </fieldset>
   );
 }
+
+/** A heading of more letters holds the whole name of a product, and is smaller, so that the keys below keep their room. */
+const NAMED = 38;
 
 /** The control of its kind. A sheet is made anew for each question, so the kind never changes. */
 function Control(props: SheetQuestionProps): JSX.Element {

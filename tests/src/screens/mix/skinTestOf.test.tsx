@@ -12,7 +12,7 @@ describe('what a skin test says nothing of, beside the bowl', () => {
         { line: 'Sandbar powder', isLightener: true },
         en,
       );
-      expect(said).toBe('A skin test says nothing about lightener.');
+      expect(said).toBe('For lightener the maker’s directions decide: a skin test does not clear it.');
     }
   });
 
