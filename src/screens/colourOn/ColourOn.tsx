@@ -1,20 +1,12 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { areRootsToCome } from '../../../shared/judgement/rootsLast';
-import { findBreakOnHead } from '../../../shared/records/headLooks';
-import type { BowlRecord } from '../../../shared/records/record';
-import { findUseByMs } from '../../../shared/records/useWithin';
 import type { Zone } from '../../../shared/records/zones';
-import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
-import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import type { CautionId } from '../../words/en/cautions';
 import { LargeClock } from '../clocks/LargeClock';
 import { OtherClocks } from '../clocks/OtherClocks';
-import { findStuff } from '../findStuff';
 import { isOpenNow } from '../isOpenNow';
 import { MoreTime } from '../MoreTime';
 import { BowlPage } from '../mix/BowlPage';
@@ -22,11 +14,12 @@ import { isFree } from '../mix/viewMix';
 import '../layout.css';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { listStandingStops } from '../stopped/viewStopped';
 import { Toner } from '../toner/Toner';
 import { HeadActions } from './HeadActions';
+import { HeadHeed } from './HeadHeed';
 import { LookAtHead } from './LookAtHead';
 import { OtherZones } from './OtherZones';
+import { mayTellAllOn, sayOnHead } from './sayOnHead';
 import { type BowlOnHead, type HeadView, viewHead } from './viewHead';
 
 export type Inside = 'look' | 'moreTime' | { readonly mix: Zone } | { readonly toner: Zone };
@@ -81,42 +74,9 @@ function Head(
   const sender = createSender(props);
   const running = () =>
     props.view.on.map(({ bowl, clock }) => ({ zone: bowl.zone, clock, strandNumber: null }));
-  const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
-  const useByMs = (bowl: BowlRecord) => findUseByMs(bowl, props.settings);
-  /** The roots are still bare, and there is time for them and a mix that is fresh enough. */
-  const mayTakeRoots = (bowl: BowlRecord, { phase }: BowlOnHead['reading']) =>
-    (phase === 'running' || phase === 'lookDue') && props.nowMs <= useByMs(bowl);
-  const sayRoots = (bowl: BowlRecord, reading: BowlOnHead['reading']): readonly string[] => {
-    if (!areRootsToCome(answers(), bowl)) return [];
-    return [
-      mayTakeRoots(bowl, reading)
-        ? words.colourOn.rootsToCome(words.moments.time(useByMs(bowl)))
-        : words.colourOn.rootsTooLate,
-    ];
-  };
-  const mayTellAllOn = ({ bowl, reading }: BowlOnHead) =>
-    bowl.allOnAtMs === null &&
-    reading.phase !== 'over' &&
-    (!areRootsToCome(answers(), bowl) || mayTakeRoots(bowl, reading));
-  /** When it was weighed and begun, with or without heat, and how often somebody looked. */
-  const sayHead = ({ bowl, clock, reading }: BowlOnHead): readonly string[] => [
-    [
-      words.colourOn.mixedAt(words.moments.time(bowl.atMs)),
-      words.colourOn.onSince(words.moments.time(clock.startedAtMs)),
-      ...(bowl.allOnAtMs === null ? [] : [words.colourOn.allOnSince(words.moments.time(bowl.allOnAtMs))]),
-    ].join(', '),
-    ...sayRoots(bowl, reading),
-    bowl.kind === 'toner' ? words.colourOn.toner : words.mix.headHeat[bowl.heat],
-    ...(bowl.allOnAtMs === null ? [] : [words.colourOn.fromBegun]),
-    bowl.looks.at(-1)?.hair === 'stretchy'
-      ? words.colourOn.hairStretchy
-      : words.colourOn.lookedTimes(write(bowl.looks.length)),
-    ...(reading.missedLooks === 0 ? [] : [words.clock.missedLooks(write(reading.missedLooks))]),
-  ];
+  const of = () => ({ words, answers: answers(), settings: props.settings, nowMs: props.nowMs });
   const sayAllOn = (zone: Zone) => sender.send({ type: 'BOWL_ALL_ON', answers: { zone } });
   const answers = () => props.consultation.record.answers;
-  /** What she told, or what showed, only now, and stops her for good: the head is rinsed first. */
-  const stop = createMemo(() => listStandingStops(props.consultation.record, props.settings)[0]?.rule);
   /** Once something speaks against the plan, or its time is over, nothing stays on longer, whatever the maker allows. */
   const mayExtend = ({ mayExtendMin, clock, reading }: BowlOnHead) =>
     mayExtendMin > 0 &&
@@ -127,20 +87,6 @@ function Head(
       props.settings,
       props.nowMs,
     );
-  /** Where another bowl stands weighed, its own line says what is to be heeded. */
-  const isAnyWeighed = () => props.view.others.some(({ bowlState }) => bowlState === 'weighed');
-  /** Where the hair breaks under what is on. */
-  const breaking = (): Zone | undefined =>
-    props.view.on.find(({ bowl }) => findBreakOnHead(bowl) !== undefined)?.bowl.zone;
-  /** The basin waits for no other bowl. */
-  const caution = (): CautionId | null => {
-    const { one } = props;
-    if (one === undefined) return null;
-    if (one.reading.phase === 'over') return 'overdue';
-    if (one.reading.phase === 'nearlyDue') return 'basin';
-    if (isAnyWeighed()) return null;
-    return findStuff(props.settings, answers(), one.bowl.line) === 'lightener' ? 'onHead' : 'onHeadColour';
-  };
   return (
     <StepPage
       page={props.page}
@@ -159,8 +105,8 @@ function Head(
             nowMs={props.nowMs}
             units={props.settings.units}
           >
-            <For each={sayHead(one())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
-            <Show when={mayTellAllOn(one())}>
+            <For each={sayOnHead(one(), of())}>{(line) => <p class="clock-aside-line">{line}</p>}</For>
+            <Show when={mayTellAllOn(one(), of())}>
               <BigButton act="all-on" onPress={() => void sayAllOn(one().bowl.zone)}>
                 {areRootsToCome(answers(), one().bowl) ? words.colourOn.rootsOn : words.colourOn.allOn}
               </BigButton>
@@ -182,26 +128,7 @@ function Head(
           onChoose={props.onChoose}
         />
       </Show>
-      <Switch fallback={<Show when={caution()}>{(what) => <HandCaution caution={what()} />}</Show>}>
-        <Match when={stop()}>
-          {(rule) => (
-            <Caution kind="stop">
-              <p data-stopped-by={rule()}>
-                <strong>{words.colourOn.rinseNow}</strong> {words.rules[rule()].what}
-              </p>
-            </Caution>
-          )}
-        </Match>
-        <Match when={breaking()}>
-          {(zone) => (
-            <Caution kind="stop">
-              <p data-breaks={zone()}>
-                <strong>{words.colourOn.hairBreaks(words.general.zones[zone()])}</strong>
-              </p>
-            </Caution>
-          )}
-        </Match>
-      </Switch>
+      <HeadHeed {...props} />
       <OtherZones
         zones={props.view.others}
         record={props.consultation.record}

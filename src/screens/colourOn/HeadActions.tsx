@@ -7,7 +7,7 @@ import type { BowlOnHead } from './viewHead';
 
 /**
  * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; from the
- * way to the basin on it is the rinse that stands out. Rinsing is held, since a stray tap would end a clock while the
+ * way to the basin on, and once the hair was stretchy, it is the rinse that stands out. Rinsing is held, since a stray tap would end a clock while the
  * colour is still on; before its time the button says so.
  */
 export function HeadActions(props: {
@@ -19,16 +19,17 @@ export function HeadActions(props: {
   const said = () => words.colourOn;
   const zoneName = () => words.general.zones[props.one.bowl.zone];
   const isEarly = () => props.one.reading.phase === 'running' || props.one.reading.phase === 'lookDue';
+  const isToRinse = () => props.one.isWeak || !isEarly();
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
   return (
     <>
       <HoldButton
         label={isEarly() ? said().rinsedEarly(zoneName()) : said().rinsed(zoneName())}
         act="rinsed"
-        kind={isEarly() ? 'plain' : 'danger'}
+        kind={isToRinse() ? 'danger' : 'plain'}
         onHeld={rinse}
       />
-      <BigButton kind={isEarly() ? 'primary' : 'plain'} act="look" onPress={() => props.onInside('look')}>
+      <BigButton kind={isToRinse() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
         {said().look(zoneName())}
       </BigButton>
     </>

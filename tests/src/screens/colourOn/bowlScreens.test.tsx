@@ -103,7 +103,9 @@ describe('on the head', () => {
     await press('look');
     await press('hair-stretchy');
     expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no', hair: 'stretchy' } });
-    expect(seen('.large-clock')).toContain('Stretchy at the last look');
+    expect(seen('[data-weak="lengths"]')).toContain('rinse the lengths now, do not wait');
+    expect(hasAct('all-on')).toBe(false);
+    expect(act('rinsed').dataset.kind).toBe('danger');
     expect(hasAct('more-time')).toBe(false);
     await press('look');
     await press('hair-breaking');
@@ -111,7 +113,7 @@ describe('on the head', () => {
     await press('hair-breaking-confirm');
     expect(bench.last()).toMatchObject({ type: 'LOOKED', payload: { stinging: 'no', hair: 'breaking' } });
     expect(bench.last()).toMatchObject({ tokens: { breaks: true } });
-    expect(seen('.caution[data-kind="stop"]')).toContain('Rinse now, the hair breaks');
+    expect(seen('.caution[data-kind="stop"]')).toContain('The hair breaks: rinse the lengths now');
     expect(seen('.large-clock')).toContain('rinse now');
     expect(act('rinsed').dataset.kind).toBe('danger');
     expect(act('look').dataset.kind).toBe('plain');
