@@ -223,7 +223,7 @@ describe('two bottles', () => {
     expect(seen('[data-panel="grams"]').replaceAll('\u00a0', ' ')).toContain(
       '6 % bottle30 g1.5 % bottle60 g',
     );
-    expect(act('weigh').textContent?.replaceAll('\u00a0', ' ')).toBe('Weighed: 6 % and 1.5 %');
+    expect(act('weigh').textContent?.replaceAll('\u00a0', ' ')).toBe('Weighed: 30 g of 6 %, 60 g of 1.5 %');
     await press('weigh');
     expect(newest(bench)).toMatchObject({
       developerPercent: 3,
