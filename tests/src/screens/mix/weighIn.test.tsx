@@ -231,7 +231,7 @@ describe('two bottles', () => {
       weighed: [],
     });
     expect(seen('[data-panel="say-first"]').replaceAll('\u00a0', ' ')).toContain(
-      '6 % and 1.5 % bottles, together 3 % (10 vol)',
+      '30 g of 6 % and 60 g of 1.5 %, together 3 % (10 vol)',
     );
   });
 
