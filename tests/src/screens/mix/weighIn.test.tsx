@@ -74,9 +74,10 @@ describe('weighing in', () => {
   });
 
   it.each([
-    ['-3', 'Too low. 0.1 g to 1000 g.'],
-    ['5000', 'Too high. 0.1 g to 1000 g.'],
-    ['half', 'That is not a number. 0.1 g to 1000 g, digits only.'],
+    ['-3', 'Too low. 1 g to 1000 g.'],
+    ['5000', 'Too high. 1 g to 1000 g.'],
+    ['half', 'That is not a number. 1 g to 1000 g, digits only.'],
+    ['50.4', 'Whole numbers only. 1 g to 1000 g.'],
   ])('%s is said at the pour, and nothing is weighed', async (text, words) => {
     await openWeighIn();
     await type('pour0-0', text);
