@@ -1,8 +1,10 @@
 import { toVolumes } from '../../shared/chemistry/peroxide';
+import { thinOnScale } from '../../shared/chemistry/thinning';
 import type { Mixture } from '../../shared/judgement/mixture';
 import type { BowlAnswers } from '../../shared/records/forms/bowl';
+import type { Settings } from '../../shared/records/settings';
 import { brand } from '../../shared/units/brand';
-import { formatPercent, formatQuantity } from '../../shared/units/format';
+import { formatMass, formatPercent, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
 import type { Words } from '../words/words';
 
@@ -41,6 +43,38 @@ export function sayBottlesOf(
   return words.mix.twoBottles(
     write(strong.percent),
     write(weak.percent),
+    write(developerPercent),
+    sayVolumes(developerPercent, words, units),
+  );
+}
+
+/**
+ * What was poured of which bottle: "40 g of 9 % and 40 g of 3 %, together 6 % (20 vol)", so that two bottles that were
+ * swapped are heard. As the scale said; where nobody weighed item by item, as it was to be.
+ */
+export function sayPoured(
+  bowl: Pick<BowlAnswers, 'developerPercent' | 'bottles' | 'weighed' | 'shades' | 'colourG' | 'ratio'>,
+  words: Words,
+  { units, scaleStepG }: Pick<Settings, 'units' | 'scaleStepG'>,
+): string {
+  const { developerPercent, bottles = [], weighed = [], shades, colourG, ratio } = bowl;
+  const [strong, weak] = bottles;
+  if (strong === undefined || weak === undefined) return sayBottle(developerPercent, words, units);
+  const totalG = Math.round((colourG * ratio) / scaleStepG) * scaleStepG;
+  const meant = thinOnScale(
+    { strongPercent: strong.percent, weakPercent: weak.percent, wantedPercent: developerPercent, totalG },
+    scaleStepG,
+  );
+  const [strongG, weakG] =
+    weighed.length > 0
+      ? weighed.slice(shades.length).map(({ amountG }) => amountG)
+      : [meant.ok ? meant.value.strongG : undefined, meant.ok ? meant.value.weakG : undefined];
+  if (strongG === undefined || weakG === undefined) return sayBottlesOf(bowl, words, units);
+  const write = (percent: number) => formatPercent(percent, units, words.locale);
+  const weigh = (grams: number) => formatMass(brand(grams), units, words.locale);
+  return words.mix.poured(
+    words.mix.pour(weigh(strongG), write(strong.percent)),
+    words.mix.pour(weigh(weakG), write(weak.percent)),
     write(developerPercent),
     sayVolumes(developerPercent, words, units),
   );

@@ -7,7 +7,7 @@ import { brand } from '../../../shared/units/brand';
 import { formatMass, formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
-import { sayBottlesOf } from '../bottleAndBowl';
+import { sayPoured } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 import { isFree, sayBowlState, type ZoneAtScale } from '../mix/viewMix';
 import { createNotCalm, WeighedActions } from '../mix/WeighedActions';
@@ -57,7 +57,7 @@ function OtherZone(props: {
     const grams = formatMass(brand(bowl.colourG), units, words.locale);
     return [
       words.mix.weighedColour(grams, findStuff(props.settings, props.record.answers, bowl.line)),
-      sayBottlesOf(bowl, words, units),
+      sayPoured(bowl, words, props.settings),
       formatQuantity(bowl.minutes, 'minutes', units, words.locale),
       words.mix.useBy(words.moments.time(findUseByMs(bowl, props.settings))),
     ].join(' · ');

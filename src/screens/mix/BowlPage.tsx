@@ -30,8 +30,10 @@ import { WeighInPage } from './WeighInPage';
 import { Limits } from './ZoneCard';
 
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
+/** The ratio stands there whatever it is: of powder it says most, and none is usual. */
+const { or: _usual, ...shownRatio } = ratio;
 /** Line and ratio are bound to what was tested: they stand last, for a maker who says otherwise. */
-const whole = { colourG, shades, developerPercent, minutes, batch, line, ratio, heat } as const;
+const whole = { colourG, shades, developerPercent, minutes, batch, line, ratio: shownRatio, heat } as const;
 
 /** Offered in one tap. common practice, no source: from a fringe to a full head of long hair. */
 const colourPicks = { g: ['20', '30', '40', '60', '80'], oz: ['0.7', '1', '1.4', '2', '2.8'] } as const;
@@ -113,7 +115,12 @@ export function BowlPage(
   const sayWeighed = () => {
     const write = (percent: number) => formatPercent(percent, props.settings.units, words.locale);
     const both = two();
-    if (both !== null) return words.mix.weighedWithTwo(write(both.strongPercent), write(both.weakPercent));
+    const sayPour = (grams: number, percent: number) =>
+      words.mix.pour(formatMass(brand(grams), props.settings.units, words.locale), write(percent));
+    if (both !== null) {
+      const { strongG, strongPercent, weakG, weakPercent } = both;
+      return words.mix.weighedWithTwo(sayPour(strongG, strongPercent), sayPour(weakG, weakPercent));
+    }
     const { bottlePercent } = made() ?? {};
     return bottlePercent === undefined ? words.mix.weigh : words.mix.weighedWith(write(bottlePercent));
   };

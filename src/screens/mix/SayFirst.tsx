@@ -7,7 +7,7 @@ import { findUseByMs } from '../../../shared/records/useWithin';
 import { brand } from '../../../shared/units/brand';
 import { formatMass, formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
-import { sayBottlesOf } from '../bottleAndBowl';
+import { sayPoured } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
 
 /** The dot stays with what it follows when the line breaks. */
@@ -39,7 +39,7 @@ export function SayFirst(props: {
     words.mix.who(write(props.record.chair, 'count'), props.record.ticket),
     where(),
     props.bowl.line,
-    sayBottlesOf(props.bowl, words, props.settings.units),
+    sayPoured(props.bowl, words, props.settings),
     write(props.bowl.minutes, 'minutes'),
     words.mix.lookEvery(write(findHeadLookMin(props.record), 'minutes')),
     words.mix.limitHeat[props.bowl.heat],

@@ -16,7 +16,7 @@ import type { KeptDraft } from '../keptDraft';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import type { TwoBottles } from './bowlDraft';
-import { carryPours, computePouring, isOfDeveloper, nameThings, pourQuestion, writeWeighed } from './pours';
+import { askPour, carryPours, computePouring, isOfDeveloper, nameThings, writeWeighed } from './pours';
 
 /**
  * One thing after another onto the scale, each from zero: what it says is tapped or typed, and where too much went in the
@@ -75,7 +75,9 @@ export function WeighInPage(
           said().bottle(formatPercent(percent, props.settings.units, words.locale)),
         )),
   ]);
-  const form = createMemo(() => Object.fromEntries(pouring().pours.map(({ name }) => [name, pourQuestion])));
+  const form = createMemo(() =>
+    Object.fromEntries(pouring().pours.map(({ name }) => [name, askPour(props.settings)])),
+  );
   const asks = createMemo(() =>
     Object.fromEntries(
       pouring().pours.map(({ name, item, nth, leftG }) => {
@@ -92,7 +94,7 @@ export function WeighInPage(
     Object.fromEntries(
       pouring().pours.map(({ name, leftG }) => [
         name,
-        leftG > 0 ? [writeNumber(leftG, pourQuestion.field, props.settings.units)] : [],
+        leftG > 0 ? [writeNumber(leftG, askPour(props.settings).field, props.settings.units)] : [],
       ]),
     ),
   );

@@ -21,12 +21,13 @@ import { computeThinning, type ThinningFault, type thinningForm } from './thinni
 
 /**
  * What stands in the fields of a bowl before anything is typed?
- * The mix that was tested, taken down to what was decided; shades and grams of the bowl before it, if there was one, else
- * as many grams as her hair takes.
+ * The mix that was tested, taken down to what was decided; shades of the bowl before it, if there was one; as many grams as
+ * this zone takes, or as its bowl before had.
  */
 export function draftBowl(record: ConsultationRecord, settings: Settings, permit: MixPermit): RawForm {
   const tested = record.strands.find(({ number }) => number === permit.strand);
-  const before = record.bowls.at(-1);
+  const before = record.bowls.findLast(({ kind }) => kind === 'tested');
+  const ofZone = record.bowls.findLast(({ kind, zone }) => kind === 'tested' && zone === permit.zone);
   const mix = {
     ...permit.tested,
     zone: permit.zone,
@@ -34,7 +35,7 @@ export function draftBowl(record: ConsultationRecord, settings: Settings, permit
     developerPercent: permit.maxDeveloperPercent,
     minutes: permit.maxMinutes,
     heat: permit.maxHeat,
-    colourG: before?.colourG ?? suggestColourG(record.answers, permit.zone, permit.tested.ratio),
+    colourG: ofZone?.colourG ?? suggestColourG(record.answers, permit.zone, permit.tested.ratio),
     shades: before?.shades ?? [{ shade: permit.tested.line, parts: 1 }],
   };
   return writeForm(bowlForm, mix, settings.units);

@@ -12,11 +12,22 @@ import { toGrams } from '../../../shared/units/mass';
 import { readNumber } from '../../../shared/units/numberField';
 import { msPerMinute } from '../../../shared/units/time';
 
-/** What the scale says after one pour, from zero. ASSUMED range: what one bowl may weigh. */
-export const pourQuestion = {
-  kind: 'number',
-  field: { quantity: 'mass', min: 0.1, max: ASSUMED_MAX_TOTAL_G },
-} as const;
+/** A scale that speaks in ounces shows hundredths of one. common practice, no source. */
+const OUNCE_STEP = 0.01;
+
+/**
+ * What the scale says after one pour, from zero, and nothing finer than it shows. ASSUMED range: what one bowl may weigh.
+ */
+export const askPour = ({ units, scaleStepG }: Pick<Settings, 'units' | 'scaleStepG'>) =>
+  ({
+    kind: 'number',
+    field: {
+      quantity: 'mass',
+      min: 0.1,
+      max: ASSUMED_MAX_TOTAL_G,
+      step: units.mass === 'oz' ? OUNCE_STEP : scaleStepG,
+    },
+  }) as const;
 
 /** Under which name does the n-th pour of this thing stand in the draft? */
 const namePour = (item: number, nth: number): string => `pour${item}-${nth}`;
@@ -77,13 +88,12 @@ export function carryPours(raw: RawForm, things: readonly string[]): Result<RawF
 export const isOfDeveloper = (name: string, shades: number): boolean =>
   Number(/^pour(\d+)-/.exec(name)?.[1] ?? -1) >= shades;
 
-/** A scale that speaks in ounces shows hundredths of one. common practice, no source. */
 const findStepG = ({ units, scaleStepG }: Settings): number =>
-  units.mass === 'oz' ? toGrams(brand(0.01)) : scaleStepG;
+  units.mass === 'oz' ? toGrams(brand(OUNCE_STEP)) : scaleStepG;
 
-const sumOf = (texts: readonly string[], { units }: Settings): number =>
+const sumOf = (texts: readonly string[], settings: Settings): number =>
   texts.reduce((sum, text) => {
-    const read = readNumber(text, pourQuestion.field, units);
+    const read = readNumber(text, askPour(settings).field, settings.units);
     return sum + (read.ok ? read.value : 0);
   }, 0);
 

@@ -72,9 +72,11 @@ export const mix = {
   limitHeat: { none: 'no heat', foil: 'foil, no dry heat', dryHeat: 'dry heat' } satisfies Readonly<
     Record<'none' | 'foil' | 'dryHeat', string>
   >,
-  headHeat: { none: 'No heat', foil: 'In foil, no dry heat', dryHeat: 'With dry heat' } satisfies Readonly<
-    Record<'none' | 'foil' | 'dryHeat', string>
-  >,
+  headHeat: {
+    none: 'No heat',
+    foil: 'In foil, no dry heat',
+    dryHeat: 'With dry heat, if the maker says so',
+  } satisfies Readonly<Record<'none' | 'foil' | 'dryHeat', string>>,
   batch: (batch: string) => `batch ${batch}`,
   weighedColour: (grams: string, stuff: 'colour' | 'lightener') => `${grams} ${stuff}`,
   bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
@@ -95,7 +97,11 @@ export const mix = {
   fieldsOpen: 'Fill in the marked fields.',
   weigh: 'Weighed',
   weighedWith: (percent: string) => `Weighed: ${percent} bottle`,
-  weighedWithTwo: (strong: string, weak: string) => `Weighed: ${strong} and ${weak}`,
+  weighedWithTwo: (strong: string, weak: string) => `Weighed: ${strong}, ${weak}`,
+  /** How much of which of two bottles. */
+  pour: (grams: string, percent: string) => `${grams} of ${percent}`,
+  poured: (strong: string, weak: string, made: string, vol: string) =>
+    `${strong} and ${weak}, together ${made} (${vol})`,
   twoBottles: (strong: string, weak: string, made: string, vol: string) =>
     `${strong} and ${weak} bottles, together ${made} (${vol})`,
   /** From one bowl to what stands at the scale: the bowls of all zones. */

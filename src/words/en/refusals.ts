@@ -58,7 +58,8 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   notToldYet: () => 'Not told yet. Tell her, or call her: itching may come days later.',
   notAsTested: () => 'Not what was tested. Take what was tested, or test this one.',
   stepTooCoarse: () => 'Too little for this scale. Weigh more.',
-  moreThanABowl: () => 'With its developer more than a bowl holds. Weigh it in two bowls.',
+  moreThanABowl: () =>
+    'With its developer more than a bowl holds. Weigh less: one bowl goes with each strand.',
   bottlesDoNotMakeIt: () => 'These two bottles do not make it. Reckon them again.',
   notTheParts: () => 'Not the parts that were ordered. Weigh it in again.',
   madeStronger: () => 'Stronger than was ordered. Add of the weaker bottle, or weigh it in again.',
@@ -241,7 +242,7 @@ const mixture: Readonly<Record<MixtureRefusal['code'], RefusalWords>> = {
   notPositive: { what: 'One of the amounts is nothing.', clears: 'Look at the amounts.' },
   noParts: { what: 'No shade is in the bowl.', clears: 'Add a shade.' },
   tooManyParts: { what: 'Too many shades for one bowl.', clears: 'Take some out.' },
-  tooMuch: { what: 'More than a bowl holds.', clears: 'Weigh it in two bowls.' },
+  tooMuch: { what: 'More than a bowl holds.', clears: 'Weigh less: one bowl goes with each strand.' },
   stepTooFine: { what: 'Finer than the scale shows.', clears: 'Look at the scale’s step in settings.' },
   stepTooCoarse: {
     what: 'So little that the scale cannot show it.',

@@ -416,6 +416,15 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-act="override"]',
       },
+      twoWeighed: {
+        logs: alone(bothDecided),
+        go: async (hand) => {
+          await useTwo(hand);
+          await hand.act('weigh');
+          await hand.act('cancel');
+        },
+        shows: '[data-panel="say-first"]',
+      },
       twoBottles: {
         logs: alone(bothDecided),
         go: useTwo,

@@ -45,6 +45,17 @@ describe('the fields of a bowl', () => {
     expect(draftFor(played.consultation.record)).toMatchObject({ developerPercent: '6', minutes: '25' });
   });
 
+  it('take the shades of another zone’s bowl, and as many grams as their own zone takes', () => {
+    const of = (zone: 'lengths' | 'ends', colourG: number) => ({ kind: 'tested', zone, colourG, shades });
+    const shades = [{ shade: 'Mist 7', parts: 1 }];
+    const draftAfter = (...bowls: readonly object[]) => draftFor({ ...record, bowls } as typeof record);
+    expect(draftAfter(of('ends', 120))).toMatchObject({
+      colourG: '50',
+      shades: [{ shade: 'Mist 7', parts: '1' }],
+    });
+    expect(draftAfter(of('lengths', 35), of('ends', 120))).toMatchObject({ colourG: '35' });
+  });
+
   it('give the grams at once, with the bottle and the bowl', () => {
     expect(computeBowl(record, settings, draft, 'lengths', atMs)).toMatchObject({
       ok: true,

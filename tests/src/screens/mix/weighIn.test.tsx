@@ -74,9 +74,10 @@ describe('weighing in', () => {
   });
 
   it.each([
-    ['-3', 'Too low. 0.1 g to 1000 g.'],
-    ['5000', 'Too high. 0.1 g to 1000 g.'],
-    ['half', 'That is not a number. 0.1 g to 1000 g, digits only.'],
+    ['-3', 'Too low. 1 g to 1000 g.'],
+    ['5000', 'Too high. 1 g to 1000 g.'],
+    ['half', 'That is not a number. 1 g to 1000 g, digits only.'],
+    ['50.4', 'Whole numbers only. 1 g to 1000 g.'],
   ])('%s is said at the pour, and nothing is weighed', async (text, words) => {
     await openWeighIn();
     await type('pour0-0', text);
@@ -223,7 +224,7 @@ describe('two bottles', () => {
     expect(seen('[data-panel="grams"]').replaceAll('\u00a0', ' ')).toContain(
       '6 % bottle30 g1.5 % bottle60 g',
     );
-    expect(act('weigh').textContent?.replaceAll('\u00a0', ' ')).toBe('Weighed: 6 % and 1.5 %');
+    expect(act('weigh').textContent?.replaceAll('\u00a0', ' ')).toBe('Weighed: 30 g of 6 %, 60 g of 1.5 %');
     await press('weigh');
     expect(newest(bench)).toMatchObject({
       developerPercent: 3,
@@ -231,7 +232,7 @@ describe('two bottles', () => {
       weighed: [],
     });
     expect(seen('[data-panel="say-first"]').replaceAll('\u00a0', ' ')).toContain(
-      '6 % and 1.5 % bottles, together 3 % (10 vol)',
+      '30 g of 6 % and 60 g of 1.5 %, together 3 % (10 vol)',
     );
   });
 
