@@ -60,6 +60,8 @@ const levelHeard = {
 const shortTime = {
   ofPlanned: (on: string, planned: string) => `${on} of ${planned}`,
   short: (ofPlanned: string) => `Short of its time: ${ofPlanned}.`,
+  /** It was taken off because it was light enough: nobody was in a hurry. */
+  levelReached: (ofPlanned: string) => `Level reached after ${ofPlanned}.`,
   noFullStrand: (minutes: string) => `No full strand: proven for ${minutes} only.`,
   proves: (minutes: string) => `Proven for ${minutes} only.`,
   provesNothing: 'On for less than a minute, it proves no time on the head.',
