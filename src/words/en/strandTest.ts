@@ -151,7 +151,7 @@ export const strandTest = {
     levels: 'Levels seen',
     target: (level: string) => `wanted ${level}`,
     levelAfter: (level: string, minutes: string) => `level ${level} after ${minutes}`,
-    stretchy: 'It was stretchy at a look. Take it off now.',
+    stretchy: 'It was stretchy at a look. Take it off now. It counts as rough at best.',
     lastLook: (level: string, undertone: string, feel: string) =>
       `last look: ${[`level ${level}`, undertone, feel].filter((each) => each !== '').join(', ')}`,
     noLook: 'not looked at yet',
