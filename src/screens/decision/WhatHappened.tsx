@@ -1,4 +1,5 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { isIron } from '../../../shared/heat/habit';
 import {
   hasNotKnown,
   isMetalPossible,
@@ -27,6 +28,10 @@ export function WhatHappened(props: {
   const otherwise = () => [
     ...(isMetalPossible(props.answers, explaining()) ? [said().metal] : []),
     ...(explaining().length === 0 ? said().otherwise : []),
+  ];
+  const doNow = () => [
+    ...said().doNow,
+    ...((props.answers.hotTools?.habits ?? []).some(({ tool }) => isIron(tool)) ? [said().doIroning] : []),
   ];
   const sayBroke = () => {
     const how = props.strand.outcome?.grade === 'gummy' ? 'gummy' : 'broken';
@@ -75,7 +80,7 @@ export function WhatHappened(props: {
         </Show>
         <h3>{said().doTitle}</h3>
         <ul>
-          <For each={said().doNow}>{(line) => <li>{line}</li>}</For>
+          <For each={doNow()}>{(line) => <li>{line}</li>}</For>
         </ul>
         <p class="soft">{said().sure}</p>
       </Dialog>

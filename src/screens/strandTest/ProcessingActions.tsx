@@ -1,3 +1,4 @@
+import { findSigns } from '../../../shared/records/gradeOutcome';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { Sender } from '../sender';
@@ -6,7 +7,7 @@ import type { RunningStrand } from './viewProcessing';
 
 /**
  * What may be done with the strand that is shown large. Each action keeps its place when the time is up, so that a
- * finger on its way to a look takes nothing off; over time the take-off is the one that stands out, and one tap.
+ * finger on its way to a look takes nothing off; over time, and once it was stretchy, the take-off is the one that stands out.
  */
 export function ProcessingActions(props: {
   readonly one: RunningStrand;
@@ -18,6 +19,8 @@ export function ProcessingActions(props: {
   const zone = () => props.one.zone;
   const zoneName = () => words.general.zones[zone()];
   const isOver = () => props.one.reading.phase === 'over';
+  /** Its time is up, or a look found it stretchy: off it comes. */
+  const isToComeOff = () => isOver() || findSigns(props.one.strand).hasWeakened;
   const takeOff = () =>
     isOver()
       ? void props.sender.send({ type: 'STRAND_TAKEN_OFF', answers: { zone: zone(), why: 'timeIsUp' } })
@@ -25,10 +28,10 @@ export function ProcessingActions(props: {
 
   return (
     <>
-      <BigButton kind={isOver() ? 'attention' : 'plain'} act="take-off" onPress={takeOff}>
+      <BigButton kind={isToComeOff() ? 'attention' : 'plain'} act="take-off" onPress={takeOff}>
         {isOver() ? said().takeOff(zoneName()) : said().takeOffNow(zoneName())}
       </BigButton>
-      <BigButton kind={isOver() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
+      <BigButton kind={isToComeOff() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
         {said().lookOf(zoneName())}
       </BigButton>
     </>

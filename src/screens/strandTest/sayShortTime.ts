@@ -7,7 +7,7 @@ import type { Words } from '../../words/words';
 
 /**
  * "Short of its time: 1 of 20 min. No full strand: proven for 1 min only." of a strand that came off before its time; the
- * head gets no more than that. Empty where it stood its whole time, runs or broke.
+ * head gets no more than that, also where the level was reached. Empty where it stood its whole time, runs or broke.
  * Checked in tests/src/screens/strandTest/shortTime.test.tsx.
  */
 export function sayShortTime(
@@ -22,8 +22,9 @@ export function sayShortTime(
   const minutes = formatQuantity(short.onMin, 'minutes', units, words.locale);
   const isFullAsked = isLifting(answers.client?.service ?? 'lighten');
   const proves = isFullAsked ? said.noFullStrand(minutes) : said.proves(minutes);
+  const ofPlanned = sayOfPlanned(strand, words, units);
   return [
-    said.short(sayOfPlanned(strand, words, units)),
+    strand.why === 'levelReached' ? said.levelReached(ofPlanned) : said.short(ofPlanned),
     short.onMin === 0 ? said.provesNothing : proves,
   ].join(' ');
 }

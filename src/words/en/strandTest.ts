@@ -60,6 +60,8 @@ const levelHeard = {
 const shortTime = {
   ofPlanned: (on: string, planned: string) => `${on} of ${planned}`,
   short: (ofPlanned: string) => `Short of its time: ${ofPlanned}.`,
+  /** It was taken off because it was light enough: nobody was in a hurry. */
+  levelReached: (ofPlanned: string) => `Level reached after ${ofPlanned}.`,
   noFullStrand: (minutes: string) => `No full strand: proven for ${minutes} only.`,
   proves: (minutes: string) => `Proven for ${minutes} only.`,
   provesNothing: 'On for less than a minute, it proves no time on the head.',
@@ -149,7 +151,7 @@ export const strandTest = {
     levels: 'Levels seen',
     target: (level: string) => `wanted ${level}`,
     levelAfter: (level: string, minutes: string) => `level ${level} after ${minutes}`,
-    stretchy: 'It was stretchy at a look. Take it off now.',
+    stretchy: 'It was stretchy at a look. Take it off now. It counts as rough at best.',
     lastLook: (level: string, undertone: string, feel: string) =>
       `last look: ${[`level ${level}`, undertone, feel].filter((each) => each !== '').join(', ')}`,
     noLook: 'not looked at yet',

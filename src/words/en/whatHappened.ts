@@ -37,10 +37,8 @@ export const whatHappened = {
     'The mix itself: developer, ratio or time other than was written down.',
   ],
   doTitle: 'What can be done',
-  doNow: [
-    'Cut what is scorched: nothing treats it back.',
-    'Let it grow out, and leave this length alone.',
-    'From now on drier and cooler: all dry first, one pass, a lower setting.',
-  ],
+  doNow: ['Cut what failed: nothing treats it back.', 'Let it grow out, and leave this length alone.'],
+  /** Only to whoever told of an iron. */
+  doIroning: 'From now on drier and cooler: all dry first, one pass, a lower setting.',
   sure: 'Nobody can see inside a hair. These can explain it; none of them is certain.',
 };

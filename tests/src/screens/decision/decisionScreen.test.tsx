@@ -188,7 +188,8 @@ it('goes back from a strand that broke to what can explain it, in what she told,
   expect(seen('dialog[open] [data-line="nothing"]')).toBe('');
   expect(told).not.toContain('What else can do it');
   expect(seen('dialog[open] [data-line="not-known"]')).toBe('');
-  expect(told).toContain('Cut what is scorched: nothing treats it back.');
+  expect(told).toContain('Cut what failed: nothing treats it back.');
+  expect(told).toContain('drier and cooler');
   expect(told).toContain('none of them is certain');
 });
 
@@ -198,6 +199,8 @@ it('says so where nothing she told would explain it, and what else can', async (
   expect(seen('dialog[open] [data-line="nothing"]')).toContain('would explain it');
   expect(document.querySelectorAll('dialog[open] [data-explains]')).toHaveLength(0);
   expect(seen('dialog[open]')).toContain('Metal salts');
+  // She told of no iron.
+  expect(seen('dialog[open]')).not.toContain('drier and cooler');
 });
 
 it('tells what happened once where several zones failed: of the oldest hair', () => {

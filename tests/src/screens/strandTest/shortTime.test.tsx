@@ -43,7 +43,7 @@ describe('a strand that came off after 1 of its 25 min', () => {
   it('is said so with its mark at its outcome, and what it leaves for the head', async () => {
     layOnBench(Outcome, tap(played, minute, outcome('lengths')));
     expect(seen('[data-line="short-time"]')).toBe(
-      'Short of its time: 1 of 25 min. No full strand: proven for 1 min only.',
+      'Level reached after 1 of 25 min. No full strand: proven for 1 min only.',
     );
     expect(document.querySelector('[data-line="short-time"] .found-mark[data-shape="heed"]')).not.toBeNull();
   });

@@ -188,6 +188,8 @@ describe('a strand in the mix', () => {
     await look('stretchy');
     await look('sound');
     expect(document.body.textContent).toContain('It was stretchy at a look. Take it off now.');
+    expect(document.body.textContent).toContain('It counts as rough at best.');
+    expect([act('take-off').dataset.kind, act('look').dataset.kind]).toEqual(['attention', 'plain']);
     expect(hasAct('more-time')).toBe(false);
   });
 
