@@ -82,7 +82,7 @@ export const mix = {
   bottle: (percent: string, vol: string) => `${percent} bottle (${vol})`,
   weighedBy: (name: string, time: string) => `weighed ${time}, ${name}`,
   byStrand: (number: string) => `from strand ${number}`,
-  notPowder: 'For lightener the maker’s directions decide: a skin test does not clear it.',
+  notPowder: 'Lightener: the maker’s directions decide, not a skin test.',
   skinTestOfNone: 'Nobody noted which line the skin test was of.',
   skinTestOfOther: (line: string) => `The skin test was of ${line}, not of this line.`,
   grams: 'Weigh',

@@ -12,7 +12,7 @@ describe('what a skin test says nothing of, beside the bowl', () => {
         { line: 'Sandbar powder', isLightener: true },
         en,
       );
-      expect(said).toBe('For lightener the maker’s directions decide: a skin test does not clear it.');
+      expect(said).toBe('Lightener: the maker’s directions decide, not a skin test.');
     }
   });
 
