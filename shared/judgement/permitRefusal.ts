@@ -4,6 +4,7 @@ import { isAnotherDay } from '../records/passedDay';
 import { formHistoryKey, formPlanKey } from '../records/planKey';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
+import { findFelt } from '../records/tonerProof';
 import type { Zone } from '../records/zones';
 import { isFreer, isMixingDecision } from './decisions';
 import { isForThisPlan, suggestFor } from './findings';
@@ -118,6 +119,16 @@ function findDecisionRefusal(
   return null;
 }
 
+/**
+ * Hair that came back slow, or not at all, after its rinse takes nothing else that day, whatever a new strand stood: the
+ * strand is not what was just on. Since model 5. common practice, no source.
+ */
+function findFeltRefusal(record: ConsultationRecord, zone: Zone): PermitRefusal | null {
+  if (record.modelVersion < 5) return null;
+  const felt = findFelt(record, zone);
+  return felt === null || felt.stretch === 'springsBack' ? null : { code: 'stretchFails' };
+}
+
 /** Were the ends left out, for this very plan? Then whatever their strand said is no question any more. */
 const areLeftOut = ({ decision, answers }: ConsultationRecord, zone: Zone): boolean =>
   zone === 'ends' && decision?.decision === 'endsOut' && decision.planKey === formPlanKey(answers);
@@ -139,6 +150,7 @@ export function findMixRefusal(
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };
   return (
+    findFeltRefusal(record, zone) ??
     findStrandRefusal(record, strand, settings, nowMs) ??
     findDecisionRefusal(record, strand, settings, nowMs) ??
     (isAnotherDay(record, nowMs) ? { code: 'anotherDay' } : null)

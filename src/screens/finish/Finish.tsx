@@ -7,6 +7,7 @@ import { writeForm } from '../../../shared/records/writeForm';
 import { formatTemperature } from '../../../shared/units/format';
 import { readNumber } from '../../../shared/units/numberField';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { Paper } from '../../parts/Paper';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
@@ -118,6 +119,16 @@ export function Finish(props: StepProps) {
       >
         <PlanCard record={record()} settings={props.settings} plan={plan()} atMs={props.nowMs} />
       </PartSheet>
+      <Show when={asked.draft.raw().skinNow === 'burns'}>
+        <Caution kind="stop">
+          <div class="stop-said">
+            <p>{said().burns}</p>
+            <BigButton act="reaction-at-finish" isWay onPress={() => props.page.onReaction()}>
+              {words.general.reaction}
+            </BigButton>
+          </div>
+        </Caution>
+      </Show>
       <SentRefusal refusal={asked.refusal()} />
       <Show when={toPrint()}>
         {(given) => (

@@ -11,6 +11,7 @@ import { createSender, type Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import './reaction.css';
 import { CarePage } from './CarePage';
+import { Emergency } from './Emergency';
 import { NonePage } from './NonePage';
 import { ReactionActions } from './ReactionActions';
 import { SignsPage } from './SignsPage';
@@ -108,9 +109,7 @@ function DoNow(
         </>
       }
     >
-      <p class="emergency">
-        <strong>{said().emergencyAsk}</strong> {said().emergency}
-      </p>
+      <Emergency signs={props.view.signs} />
       <div class="columns reaction-columns">
         <div class="contacts" aria-live="polite">
           <For each={contacts()}>
@@ -120,7 +119,7 @@ function DoNow(
                   {said().onFor(words.general.zones[zone])}{' '}
                   <span class="contact-digits">{sayOnFor(findContact(zone)?.onForMs ?? 0)}</span>
                 </p>
-                <Show when={contacts().length > 1 || props.view.care === 'seen'}>
+                <Show when={contacts().length > 1}>
                   <BigButton act={`rinsed-${zone}`} onPress={() => void rinse(zone)}>
                     {said().rinsed(words.general.zones[zone])}
                   </BigButton>

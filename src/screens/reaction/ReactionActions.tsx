@@ -26,15 +26,23 @@ export function ReactionActions(
     const zone = only();
     return zone === undefined ? said().rinsedAll : said().rinsed(words.general.zones[zone]);
   };
+  const isAnyOn = () => props.view.contacts.length > 0;
+  /** Always in the same place. */
+  const rinse = () => (
+    <BigButton kind="primary" act={`rinsed-${only() ?? 'all'}`} onPress={props.onRinseAll}>
+      {sayRinse()}
+    </BigButton>
+  );
   return (
     <Switch>
       <Match when={props.view.care === 'seen'}>
         <BigButton act="more-signs" onPress={() => props.onInside('signs')}>
           {said().moreSigns}
         </BigButton>
-        <BigButton kind="primary" act="care" onPress={() => props.onInside('care')}>
+        <BigButton kind={isAnyOn() ? 'plain' : 'primary'} act="care" onPress={() => props.onInside('care')}>
           {said().toCare}
         </BigButton>
+        <Show when={isAnyOn()}>{rinse()}</Show>
       </Match>
       <Match when={props.view.care !== 'seen'}>
         <BigButton act="no-reaction" isWay onPress={sayNone}>
@@ -43,15 +51,13 @@ export function ReactionActions(
         <BigButton act="signs" onPress={() => props.onInside('signs')}>
           {said().whatIsSeen}
         </BigButton>
-        <Show
-          when={props.view.contacts.length > 0}
-          fallback={<HoldButton label={said().record} act="record-reaction" onHeld={props.onRecord} />}
-        >
-          <HoldButton label={said().record} act="record-reaction" kind="plain" onHeld={props.onRecord} />
-          <BigButton kind="primary" act={`rinsed-${only() ?? 'all'}`} onPress={props.onRinseAll}>
-            {sayRinse()}
-          </BigButton>
-        </Show>
+        <HoldButton
+          label={said().record}
+          act="record-reaction"
+          kind={isAnyOn() ? 'plain' : 'danger'}
+          onHeld={props.onRecord}
+        />
+        <Show when={isAnyOn()}>{rinse()}</Show>
       </Match>
     </Switch>
   );

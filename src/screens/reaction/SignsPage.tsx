@@ -8,6 +8,7 @@ import { useWords } from '../../parts/useWords';
 import type { EventForm } from '../eventForm';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
+import { Emergency } from './Emergency';
 import { OnHerLine } from './OnHerLine';
 import type { ReactionView } from './viewReaction';
 
@@ -54,6 +55,7 @@ export function SignsPage(
         </>
       }
     >
+      <Emergency signs={[...props.view.signs, ...chosen()]} />
       <OnHerLine view={props.view} />
       <Tiles question="signs" label={said().signs.ask} size="wide">
         <For each={options}>

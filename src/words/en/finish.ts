@@ -106,5 +106,6 @@ export const finish = {
       toCut: 'to be cut first',
     },
   },
+  burns: 'Not home yet. Water on it now; throat, breath or faint: call 112 or your local emergency number.',
   caution: 'Tape the tested strand to her card. Nobody leaves with colour on.',
 };

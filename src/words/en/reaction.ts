@@ -56,6 +56,8 @@ export const reaction = {
   titleRecorded: 'Reaction recorded',
   emergencyAsk: 'Throat, breath, faint?',
   emergency: 'First call 112 or your local emergency number. Then rinse.',
+  emergencyTold: 'Throat, breath or faint:',
+  emergencyNow: 'call 112 or your local emergency number now.',
   steps: [
     'Cool running water now.',
     'No neutraliser, no cream on it.',

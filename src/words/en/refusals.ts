@@ -54,7 +54,7 @@ const fields: Readonly<Record<FieldRefusal['code'], (limits: Limits) => string>>
   needsCorrection: () => 'What stopped her stays. Take it back by name, with a reason.',
   growsSo: () => 'No hair grows so fast, or so slowly. Look at tape and date again.',
   callFirst: () => 'Throat, breath or faint was told: the emergency number first.',
-  notHomeYet: () => 'Not home yet. Rinse, and tap “Burning, swelling”.',
+  notHomeYet: () => 'Not home yet. Rinse, and tap “Burning or reaction”.',
   notToldYet: () => 'Not told yet. Tell her, or call her: itching may come days later.',
   notAsTested: () => 'Not what was tested. Take what was tested, or test this one.',
   stepTooCoarse: () => 'Too little for this scale. Weigh more.',
@@ -151,8 +151,8 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     clears: 'Feel it wet: a light pull, let go.',
   },
   stretchFails: {
-    what: 'It does not spring back: no toner today.',
-    clears: 'Leave it be. Tone on another visit, after a new strand. Told wrongly? By name, with the reason.',
+    what: 'It does not spring back: no toner today, and no second round.',
+    clears: 'Leave it be. Another visit, with a new strand. Told wrongly? By name, with the reason.',
   },
   stretchDried: {
     what: 'It was felt too long ago.',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import { mixture } from '../../../shared/judgement/mixture';
-import { isIssued, issueTonerPermit, type TonerPermit } from '../../../shared/judgement/permit';
+import { isIssued, issuePermit, issueTonerPermit, type TonerPermit } from '../../../shared/judgement/permit';
 import {
   ASSUMED_FELT_FOR_MIN,
   ASSUMED_TONER_MAX_MIN,
@@ -62,6 +62,16 @@ describe('the permit of a toner', () => {
     expect(codeOf(play(broken, feel('springsBack')))).toBe('stretchFails');
     expect(codeOf(play(broken, feel('springsBack', 'wrongTap')))).toBe('allowed');
     expect(codeOf(play(on, look('stretchy'), rinse))).toBe('stretchUnfelt');
+  });
+
+  it('with it everything else is kept from hair that is weak after its rinse', () => {
+    const codeOfMix = (told: Told) => {
+      const permit = issuePermit(told.record, zone, salon, told.atMs);
+      return permit.ok ? 'allowed' : permit.error.code;
+    };
+    expect(codeOfMix(springs)).toBe('strandUsed');
+    expect(codeOfMix(play(springs, feel('staysLong')))).toBe('stretchFails');
+    expect(codeOfMix(play(springs, feel('staysLong'), feel('springsBack', 'wrongTap')))).toBe('strandUsed');
   });
 
   it('is given by the worst since the rinse, however it feels later, unless that was a wrong tap', () => {

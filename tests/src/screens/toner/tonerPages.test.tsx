@@ -13,7 +13,7 @@ describe('towards a toner', () => {
     await choose('stretch', 'staysLong');
     await press('keep-stretch');
     expect(seen('.big-word')).toBe('Slow, stays long');
-    expect(seen('.refusal')).toContain('It does not spring back: no toner today.');
+    expect(seen('.refusal')).toContain('It does not spring back: no toner today, and no second round.');
     expect(act('cancel').dataset.kind).toBe('primary');
     expect(hasAct('keep-stretch')).toBe(false);
     expect(hasAct('weigh-toner')).toBe(false);
