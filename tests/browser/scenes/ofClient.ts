@@ -515,7 +515,6 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     also: {
       two: still('colourOn', alone(bothOn, 4 * minuteMs)),
       waiting: still('colourOn', alone(endsWaiting, 4 * minuteMs)),
-      waitingFull: still('colourOn', among(endsWaiting, 4 * minuteMs)),
       waitingNotCalm: after('colourOn', alone(endsWaiting, 4 * minuteMs), 'skin-not-calm'),
       look: after('colourOn', alone(until('BOWL_APPLIED'), 4 * minuteMs), 'look'),
       breaking: still(
