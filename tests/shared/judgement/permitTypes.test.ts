@@ -56,9 +56,9 @@ describe('mixing without a permit', () => {
       'mixture(issuePermit, order, 1)',
     ];
     expect(compile(`export const a = [${wrong.join(',\n')}];`)).toEqual(wrong.map(() => 'TS2345'));
-    // TS2739, TS2741: properties are missing, the brand among them.
+    // TS2740, TS2741: properties are missing, the brand among them.
     const swapped = 'export const a: MixPermit = test;\nexport const b: TestPermit = mix;';
-    expect(compile(swapped)).toEqual(['TS2739', 'TS2741']);
+    expect(compile(swapped)).toEqual(['TS2740', 'TS2741']);
   });
 
   it('mixes nothing when it is run all the same', () => {
