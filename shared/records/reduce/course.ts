@@ -36,10 +36,19 @@ const doubtSkinTest = (skinTest: SkinTestRecord, shiftMs: number, atMs: number):
   seen: skinTest.seen === 'nothing' && skinTest.readAtMs > atMs ? 'notReadYet' : skinTest.seen,
 });
 
-/** Hair that breaks has had its time, whatever the maker allows: it is rinsed now. */
-const endTime = ({ dueAtMs, limitAtMs }: Clock, atMs: number) => ({
-  dueAtMs: Math.min(dueAtMs, atMs),
-  limitAtMs: Math.min(limitAtMs, atMs),
+const noteLook = (clock: Clock, atMs: number): Clock => ({
+  ...clock,
+  lookedAtMs: [...clock.lookedAtMs, atMs],
+  acknowledgedAtMs: atMs,
+});
+
+const isOnHead = ({ kind, endedAtMs }: Clock): boolean => kind === 'head' && endedAtMs === null;
+
+/** Hair that breaks has had its time, whatever the maker allows, and all that is on that head with it: it is rinsed now. */
+const endTime = (clock: Clock, atMs: number): Clock => ({
+  ...clock,
+  dueAtMs: Math.min(clock.dueAtMs, atMs),
+  limitAtMs: Math.min(clock.limitAtMs, atMs),
   acknowledgedAtMs: null,
 });
 
@@ -88,17 +97,10 @@ export const courseReducers = {
       bowls: record.bowls.map((bowl) =>
         payload.of === 'head' && bowl.clock === clockId ? { ...bowl, looks: [...bowl.looks, look] } : bowl,
       ),
-      clocks: record.clocks.map((clock) =>
-        clock.id === clockId
-          ? {
-              ...clock,
-              lookedAtMs: [...clock.lookedAtMs, stamp.atMs],
-              ...(payload.hair === 'breaking'
-                ? endTime(clock, stamp.atMs)
-                : { acknowledgedAtMs: stamp.atMs }),
-            }
-          : clock,
-      ),
+      clocks: record.clocks.map((clock) => {
+        const looked = clock.id === clockId ? noteLook(clock, stamp.atMs) : clock;
+        return payload.hair === 'breaking' && isOnHead(clock) ? endTime(looked, stamp.atMs) : looked;
+      }),
     };
   },
   PARKED: (_record, { payload, atMs }) => ({

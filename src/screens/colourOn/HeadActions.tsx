@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
@@ -6,8 +7,8 @@ import type { Inside } from './ColourOn';
 import type { BowlOnHead } from './viewHead';
 
 /**
- * What may be done with the zone that is shown large. Both actions keep their places whatever the clock says; from the
- * way to the basin on, and once the hair was stretchy, it is the rinse that stands out. Rinsing is held, since a stray tap would end a clock while the
+ * What may be done with the zone that is shown large. The one that is due stands in the corner: the look, and from
+ * the way to the basin on, or once the hair was stretchy, the rinse. Rinsing is held, since a stray tap would end a clock while the
  * colour is still on; before its time the button says so.
  */
 export function HeadActions(props: {
@@ -21,17 +22,25 @@ export function HeadActions(props: {
   const isEarly = () => props.one.reading.phase === 'running' || props.one.reading.phase === 'lookDue';
   const isToRinse = () => props.one.isWeak || !isEarly();
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
+  const Look = () => (
+    <BigButton kind={isToRinse() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
+      {said().look(zoneName())}
+    </BigButton>
+  );
   return (
     <>
+      <Show when={isToRinse()}>
+        <Look />
+      </Show>
       <HoldButton
         label={isEarly() ? said().rinsedEarly(zoneName()) : said().rinsed(zoneName())}
         act="rinsed"
         kind={isToRinse() ? 'danger' : 'plain'}
         onHeld={rinse}
       />
-      <BigButton kind={isToRinse() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
-        {said().look(zoneName())}
-      </BigButton>
+      <Show when={!isToRinse()}>
+        <Look />
+      </Show>
     </>
   );
 }

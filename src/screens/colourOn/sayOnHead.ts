@@ -1,4 +1,5 @@
 import { areRootsToCome } from '../../../shared/judgement/rootsLast';
+import { WARN_BEFORE_MS } from '../../../shared/records/clock';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import { findUseByMs } from '../../../shared/records/useWithin';
@@ -14,9 +15,13 @@ interface Beside {
   readonly nowMs: number;
 }
 
-/** The roots are still bare, and there is time for them and a mix that is fresh enough. */
-const mayTakeRoots = ({ bowl, reading }: BowlOnHead, { settings, nowMs }: Beside): boolean =>
-  (reading.phase === 'running' || reading.phase === 'lookDue') && nowMs <= findUseByMs(bowl, settings);
+/** Until when may bare roots still be covered? While the mix is fresh, and not once it is time for the basin. */
+const findRootsByMs = ({ bowl, clock }: BowlOnHead, { settings }: Beside): number =>
+  Math.min(findUseByMs(bowl, settings), clock.dueAtMs - WARN_BEFORE_MS);
+
+const mayTakeRoots = (one: BowlOnHead, beside: Beside): boolean =>
+  (one.reading.phase === 'running' || one.reading.phase === 'lookDue') &&
+  beside.nowMs <= findRootsByMs(one, beside);
 
 /** May somebody say that the zone is covered? Not once it is time to rinse: nothing more goes on. */
 export const mayTellAllOn = (one: BowlOnHead, beside: Beside): boolean =>
@@ -26,11 +31,11 @@ export const mayTellAllOn = (one: BowlOnHead, beside: Beside): boolean =>
   (!areRootsToCome(beside.answers, one.bowl) || mayTakeRoots(one, beside));
 
 function sayRoots(one: BowlOnHead, beside: Beside): readonly string[] {
-  const { words, answers, settings } = beside;
+  const { words, answers } = beside;
   if (!areRootsToCome(answers, one.bowl) || one.isWeak) return [];
   return [
     mayTakeRoots(one, beside)
-      ? words.colourOn.rootsToCome(words.moments.time(findUseByMs(one.bowl, settings)))
+      ? words.colourOn.rootsToCome(words.moments.time(findRootsByMs(one, beside)))
       : words.colourOn.rootsTooLate,
   ];
 }

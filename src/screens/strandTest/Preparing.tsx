@@ -149,9 +149,18 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
             <HowCareful view={view()} units={props.settings.units} />
           </Show>
           <Show when={view().mayKeep}>
-            <Caution kind="clear">
-              <p>{said().keepHint}</p>
-            </Caution>
+            <Show
+              when={view().zones.some(({ hasFailed }) => hasFailed)}
+              fallback={
+                <Caution kind="clear">
+                  <p>{said().keepHint}</p>
+                </Caution>
+              }
+            >
+              <Caution>
+                <p data-line="keep-failed">{said().keepFailed}</p>
+              </Caution>
+            </Show>
           </Show>
         </div>
       </div>

@@ -18,7 +18,7 @@ export function PreparingActions(props: {
   /** The oldest hair first: that is where it is worst. By zone, so that no button is made anew by a tick. */
   const inOrder = createMemo(() => props.view.zones.map(({ zone }) => zone).reverse());
   const isTested = (zone: Zone) =>
-    props.view.zones.some((each) => each.zone === zone && each.state === 'current');
+    props.view.zones.some((each) => each.zone === zone && each.state === 'current' && !each.hasFailed);
   const next = createMemo(() => inOrder().find((zone) => !isTested(zone)));
   const others = createMemo(() => inOrder().filter((zone) => zone !== next()));
   const isBlocked = () => props.view.blockedBy !== null;

@@ -1,3 +1,4 @@
+import { listClosedMixes, nameMix } from '../../../shared/judgement/mixes';
 import { type Mixture, mixture, orderForStrand } from '../../../shared/judgement/mixture';
 import { issueTestPermit } from '../../../shared/judgement/permit';
 import { findLookEveryMin, judgeRisk } from '../../../shared/judgement/risk';
@@ -31,14 +32,14 @@ export interface MixBefore {
 
 /**
  * Which mix would a new strand of this zone get again? That of the strand before it, so that two places get the same;
- * else that of last time, where it is of the kind that she wants today.
+ * else that of last time, where it is of the kind that she wants today. None that gummed or broke on this zone.
  */
 export function findMixBefore(record: ConsultationRecord, settings: Settings, zone: Zone): MixBefore | null {
   const before = record.strands.at(-1);
   const zonesThen = record.lastTime?.zones ?? [];
   const then = zonesThen.find(({ strand }) => strand.zone === zone) ?? zonesThen[0];
   const found = before ?? then?.strand;
-  if (found === undefined) return null;
+  if (found === undefined || listClosedMixes(record, { ...nameMix(found), zone }).length > 0) return null;
   const service = record.answers.client?.service;
   const fits =
     findStuff(settings, record.lastTime?.answers ?? record.answers, found.line) ===

@@ -11,6 +11,7 @@ import { isAbsoluteRule, type RuleId } from '../../../shared/judgement/rules';
 import { listStops, listUnsaid } from '../../../shared/judgement/stops';
 import { findStrandKind } from '../../../shared/judgement/strandKind';
 import { type ClockReading, readClock } from '../../../shared/records/clock';
+import { isAtLeastAsBad } from '../../../shared/records/gradeOutcome';
 import { passDay } from '../../../shared/records/passedDay';
 import { findStrand, type OverrideRecord, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -24,6 +25,8 @@ export interface ZoneToTest {
   readonly zone: Zone;
   readonly state: Exclude<StrandFact, 'notPlanned'>;
   readonly strand: StrandRecord | null;
+  /** It gummed or broke: what was tested stands, and speaks against that mix. */
+  readonly hasFailed: boolean;
 }
 
 /** How the incompatibility test stands, and what its half hour says. */
@@ -56,6 +59,9 @@ export interface PreparingView {
   readonly mayKeep: boolean;
 }
 
+const hasGummedOrBroken = (strand: StrandRecord | null): boolean =>
+  strand !== null && strand.outcome !== null && isAtLeastAsBad(strand.outcome.grade, 'gummy');
+
 function viewIncompatibility({ record, state }: Consultation, nowMs: number): IncompatibilityView | null {
   const { incompatibility } = state.context.facts;
   if (incompatibility === 'notNeeded' || incompatibility === 'reacted') return null;
@@ -76,7 +82,9 @@ export function viewPreparing(consultation: Consultation, settings: Settings, no
   const risk = judgeRisk(record);
   const planned = zones.flatMap((zone) => {
     const strand = facts.strands[zone];
-    return strand === 'notPlanned' ? [] : [{ zone, state: strand, strand: findStrand(record, zone) ?? null }];
+    if (strand === 'notPlanned') return [];
+    const found = findStrand(record, zone) ?? null;
+    return [{ zone, state: strand, strand: found, hasFailed: hasGummedOrBroken(found) }];
   });
   return {
     zones: planned,

@@ -106,6 +106,7 @@ export const strandTest = {
     testAgain: (zoneName: string) => `Test ${zoneName} again`,
     keep: 'Keep what was tested',
     keepHint: 'Same plan, same hair, not too old: it still stands.',
+    keepFailed: 'Same plan, and a strand gummed or broke: another mix, or back to the decision.',
     stepsOpen: 'Something has not been asked yet. Go back to it: “More for this client”.',
     stops: 'To be judged first',
     judge: 'Sign and go on',
