@@ -407,9 +407,8 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         },
         shows: '[data-panel="thinned"]',
       },
-      scalp: { logs: among(warmDecided, 4 * minuteMs), go: toBowl, shows: '[data-act="sign-scalp"]' },
       signScalp: {
-        logs: among(warmDecided, 4 * minuteMs),
+        logs: alone(warmDecided),
         go: async (hand) => {
           await toBowl(hand);
           await hand.act('sign-scalp');
