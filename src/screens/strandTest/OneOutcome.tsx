@@ -28,18 +28,9 @@ import { sayBesideLast, sayBesideWanted } from './sayLevelHeard';
 import { sayShortTime } from './sayShortTime';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
+const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
 /** Hair that broke is not pulled any more. */
-const ofHeld = { when: level.when } as const;
-const form = {
-  fibre,
-  stretch: { ...stretch, ...ofHeld },
-  wentPast30: { ...wentPast30, ...ofHeld },
-  level,
-  evenness,
-} as const satisfies Form;
-
-/** As it is stored: all of it, whatever is asked. */
-const outcomeParts = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
+const ofBroken = { fibre } as const satisfies Form;
 
 type OutcomeProps = StepProps & {
   readonly strand: StrandRecord;
@@ -68,8 +59,10 @@ function FeltOutcome(props: OutcomeProps) {
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
   const isBroken = () => asked.draft.raw().fibre === 'broken';
   const record = async () => {
-    const also = { zone: strand.zone, ...(isBroken() ? brokenAnswers : {}) };
-    if (await asked.send('OUTCOME_RECORDED', also)) props.onClose?.();
+    if (isBroken()) {
+      for (const [name, option] of Object.entries(brokenAnswers)) asked.draft.set(name, option);
+    }
+    if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
   };
   const asks = () => words.strandTest.forms.outcome;
   const sayShort = () => sayShortTime(strand, props.consultation.record, words, props.settings.units);
@@ -89,7 +82,7 @@ function FeltOutcome(props: OutcomeProps) {
   /** What all of it comes to: said before it is recorded where that is worse than the fibre that was tapped. */
   const sayAllSaid = () => {
     const read = readForm(
-      outcomeParts,
+      form,
       { ...asked.draft.raw(), ...(isBroken() ? brokenAnswers : {}) },
       {
         units: props.settings.units,
@@ -157,7 +150,7 @@ function FeltOutcome(props: OutcomeProps) {
       <PartSheet
         step={props}
         form={asked}
-        questions={form}
+        questions={isBroken() ? ofBroken : form}
         words={asks()}
         picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
         summary={said().summary}
