@@ -108,7 +108,7 @@ function playToGloss(): Played {
 it('opens the mix of the strand before where it is refused, and says at its field why', async () => {
   const bench = layOnBench(Preparing, playToGloss());
   const strands = bench.consultation().record.strands.length;
-  await press('test-ends');
+  await press('test-lengths');
   expect(seen('[data-panel="same-mix"]')).toContain('Sandbar powder');
   await choose('place', 'crown');
   await choose('buildUp', 'none');
