@@ -151,7 +151,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         care: 'calm',
         bowls: mapZones(facts.bowls, (bowl, zone) =>
-          event.tokens.stillOn?.includes(zone) === true ? 'on' : bowl,
+          bowl === 'rinsed' && event.tokens.stillOn?.includes(zone) === true ? 'on' : bowl,
         ),
       };
     case 'REACTION_RECORDED':

@@ -124,7 +124,9 @@ export const guards = {
     return zone !== null && !shown.context.facts.hasBroken[zone];
   },
   /** What was said to be rinsed is still on. */
-  isStillOn: ({ event }: Shown) => event.type === 'NO_REACTION' && (event.tokens.stillOn ?? []).length > 0,
+  isStillOn: ({ context, event }: Shown) =>
+    event.type === 'NO_REACTION' &&
+    (event.tokens.stillOn ?? []).some((zone) => context.facts.bowls[zone] === 'rinsed'),
   isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
   mayStayOn: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);

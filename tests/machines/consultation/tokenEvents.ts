@@ -32,6 +32,9 @@ export const plain = (
   time: Partial<TimeTokens> = {},
 ): ConsultationEvent => makeEvent(type, {}, time);
 
+/** It was none; what was said to be rinsed in these zones is still on. */
+export const stillOn = (...zones: readonly Zone[]) => makeEvent('NO_REACTION', { stillOn: zones });
+
 export const open = (inherits = false) => makeEvent('OPENED', { inherits });
 
 export const answer = (

@@ -28,7 +28,7 @@ describe('a reaction that ended a consultation', () => {
   const leftBy = (...signs: readonly string[]): Told =>
     andThen(andThen(rinsed, { type: 'REACTION_RECORDED', answers: { signs } }), {
       type: 'CARE_GIVEN',
-      answers: { care: 'rinsedAndDoctor' },
+      answers: { care: 'emergencyCalled' },
     });
 
   it('goes on standing whatever was seen (published: "any reaction", Reg. (EC) 1223/2009 Annex III label text)', () => {

@@ -11,6 +11,7 @@ import {
   resume,
   rinse,
   startStrand,
+  stillOn,
   takeOff,
   weigh,
 } from '../tokenEvents';
@@ -119,6 +120,17 @@ export const care: readonly Behaviour[] = [
         'colourOn',
       ),
       leadsTo([...toLengthsOn, look('head', 'lengths'), suspect], 'colourOn'),
+    ),
+  },
+  {
+    title:
+      'puts back on the head what was said to be rinsed while a reaction was looked into, and nothing else',
+    guard: 'isStillOn',
+    check: both(
+      leadsTo([...toLengthsOn, suspect, rinse('lengths'), stillOn('lengths')], 'colourOn'),
+      leadsTo([...toLengthsOn, suspect, rinse('lengths'), stillOn('ends')], 'mix'),
+      leadsTo([...toLengthsOn, suspect, rinse('lengths'), stillOn()], 'mix'),
+      leadsTo([...toWeighed, suspect, stillOn('lengths')], 'mix'),
     ),
   },
   {

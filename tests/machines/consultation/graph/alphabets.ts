@@ -226,6 +226,16 @@ const toned: readonly ConsultationEvent[] = [
   say.resume(),
   say.resume(true),
 ];
+/** Said to be rinsed while a reaction was looked into, and still on: at the scale, and past a stop over the head. */
+const stillOn: readonly ConsultationEvent[] = [
+  ...straight,
+  answerOne('feelHair', { said: 'absolute', bearsOnPlan: true }),
+  say.correct('feelHair'),
+  plain('REACTION_SUSPECTED'),
+  say.stillOn(),
+  say.stillOn('lengths'),
+  say.stillOn('ends'),
+];
 /** The lengths toned while the ends are on. */
 const tonedBeside: readonly ConsultationEvent[] = [
   say.open(),
@@ -285,6 +295,7 @@ export const alphabets: readonly Alphabet[] = [
   },
   { name: 'carried', events: () => carried },
   { name: 'toned', events: () => toned },
+  { name: 'still on', events: () => stillOn },
   { name: 'toned beside another zone', events: () => tonedBeside },
   { name: 'two zones', events: (state) => [...twoZones, ...putBothBack(state)] },
 ];

@@ -215,7 +215,16 @@ function hearCare(heard: Heard, event: ConsultationEvent): Heard {
     case 'REACTION_SUSPECTED':
       return { ...heard, isSuspected: true };
     case 'NO_REACTION':
-      return { ...heard, isSuspected: false };
+      return (event.tokens.stillOn ?? [])
+        .filter((zone) => heard.rinsed.includes(zone))
+        .reduce<Heard>(
+          (before, zone) => ({
+            ...before,
+            on: add(before.on, zone),
+            rinsed: drop(before.rinsed, zone),
+          }),
+          { ...heard, isSuspected: false },
+        );
     default:
       return heard;
   }

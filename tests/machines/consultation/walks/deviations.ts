@@ -27,8 +27,8 @@ const zoneAt = (detail: number): Zone =>
 
 const weigh = (scene: Scene, detail: number, change: Record<string, string> = {}): RawEvent => {
   const zone = zoneAt(detail);
-  const { developerPercent, minutes, line } = testedOf(scene, zone);
-  return weighBowl(zone, developerPercent, minutes, { line, ...change });
+  const { developerPercent, minutes, line, heat } = testedOf(scene, zone);
+  return weighBowl(zone, developerPercent, minutes, { line, heat, ...change });
 };
 
 const findOn = ({ consultation }: Scene): Zone | undefined =>

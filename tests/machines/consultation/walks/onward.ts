@@ -153,12 +153,15 @@ const atTheScale = (scene: Scene): RawEvent => {
 const weighAllowed = (scene: Scene, zone: Zone): RawEvent | null => {
   const permit = permitOf(scene, zone);
   if (!permit.ok) return null;
-  const { maxDeveloperPercent, maxMinutes, tested } = permit.value;
+  const { maxDeveloperPercent, maxMinutes, maxHeat, tested } = permit.value;
   // Every other bowl is meant to stay shorter than it might, so that there is time to give.
   const spare = scene.consultation.log.length % 2 === 0 && maxMinutes > 5 ? 2 : 0;
   const minutes = Math.floor(maxMinutes) - spare;
   if (minutes < 1 || maxDeveloperPercent <= 0) return null;
-  return weighBowl(zone, String(maxDeveloperPercent), String(minutes), { line: tested.line });
+  return weighBowl(zone, String(maxDeveloperPercent), String(minutes), {
+    line: tested.line,
+    heat: maxHeat,
+  });
 };
 
 const onTheHead = (scene: Scene): RawEvent => {
@@ -243,5 +246,6 @@ export const testedOf = ({ consultation }: Scene, zone: Zone) => {
     minutes: String(strand?.minutesOn ?? 25),
     planned: String(strand?.minutes ?? 25),
     line: strand?.line ?? powder,
+    heat: strand?.heat ?? 'foil',
   };
 };
