@@ -35,9 +35,15 @@ function feelNow({ feltWet }: Facts, { tokens }: EventOf<'STRETCH_NOTED'>): Felt
   return tokens.springsBack && !wasWeak ? 'springsBack' : 'weak';
 }
 
+/** Was it said to be rinsed while this reaction was looked into, and is still on? */
+export const isStillOn = (facts: Facts, { tokens }: EventOf<'NO_REACTION'>, zone: Zone): boolean =>
+  facts.bowls[zone] === 'rinsed' &&
+  facts.rinsedInCare.includes(zone) &&
+  tokens.stillOn?.includes(zone) === true;
+
 /** It stings: she reacts. It breaks: weak, whatever is felt after the rinse. */
 const lookAtHead = (facts: Facts, { tokens }: EventOf<'LOOKED'>): Partial<Facts> => ({
-  ...(tokens.stings && facts.care === 'calm' ? { care: 'suspected' as const } : {}),
+  ...(tokens.stings && facts.care === 'calm' ? { care: 'suspected' as const, rinsedInCare: [] } : {}),
   ...(tokens.breaks === true ? feel(facts, tokens.zone, 'weak') : {}),
 });
 
@@ -146,16 +152,15 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
     case 'LOOKED':
       return event.tokens.of === 'head' ? lookAtHead(facts, event) : {};
     case 'REACTION_SUSPECTED':
-      return { care: 'suspected' };
+      return { care: 'suspected', rinsedInCare: [] };
     case 'NO_REACTION':
       return {
         care: 'calm',
-        bowls: mapZones(facts.bowls, (bowl, zone) =>
-          bowl === 'rinsed' && event.tokens.stillOn?.includes(zone) === true ? 'on' : bowl,
-        ),
+        rinsedInCare: [],
+        bowls: mapZones(facts.bowls, (bowl, zone) => (isStillOn(facts, event, zone) ? 'on' : bowl)),
       };
     case 'REACTION_RECORDED':
-      return { care: 'seen' };
+      return { care: 'seen', rinsedInCare: [] };
     case 'BOWL_WEIGHED':
       return setBowl(facts, event.tokens.zone, 'weighed');
     case 'BOWL_THROWN':
@@ -173,6 +178,9 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         ...setBowl(facts, event.tokens.zone, 'rinsed'),
         ...spendStrand(facts, event.tokens.zone),
+        ...(facts.care === 'suspected'
+          ? { rinsedInCare: withMember(facts.rinsedInCare, event.tokens.zone) }
+          : {}),
       };
     default:
       return advanceStrands(facts, event);

@@ -2,7 +2,7 @@ import type { Decision } from '../../shared/judgement/decisions';
 import type { RuleId } from '../../shared/judgement/rules';
 import type { Fibre, Said, SkinTestToken } from '../../shared/records/event';
 import type { AskStep } from '../../shared/records/steps';
-import { type ByZone, forEachZone } from '../../shared/records/zones';
+import { type ByZone, forEachZone, type Zone } from '../../shared/records/zones';
 
 export type StrandFact = 'notPlanned' | 'none' | 'running' | 'takenOff' | 'current' | 'stale';
 /** Felt wet on her head since the rinse: weak stays weak until it is said to have been a wrong tap. */
@@ -34,6 +34,8 @@ export interface Facts {
   /** What a toner asks for, zone by zone. */
   readonly feltWet: ByZone<FeltFact>;
   readonly care: 'calm' | 'suspected' | 'seen';
+  /** Said to be rinsed while the reaction was looked into. */
+  readonly rinsedInCare: readonly Zone[];
   readonly place: 'atBar' | 'parked';
 }
 
@@ -55,5 +57,6 @@ export const firstFacts: Facts = {
   bowls: forEachZone('none'),
   feltWet: forEachZone<FeltFact>('unfelt'),
   care: 'calm',
+  rinsedInCare: [],
   place: 'atBar',
 };

@@ -1,7 +1,7 @@
 import { isMixingDecision } from '../../shared/judgement/decisions';
 import type { Correctable } from '../../shared/records/steps';
 import { zones } from '../../shared/records/zones';
-import { passTime } from './advanceFacts';
+import { isStillOn, passTime } from './advanceFacts';
 import {
   bowlOf,
   hasBowl,
@@ -126,7 +126,8 @@ export const guards = {
   /** What was said to be rinsed is still on. */
   isStillOn: ({ context, event }: Shown) =>
     event.type === 'NO_REACTION' &&
-    (event.tokens.stillOn ?? []).some((zone) => context.facts.bowls[zone] === 'rinsed'),
+    context.facts.care === 'suspected' &&
+    zones.some((zone) => isStillOn(context.facts, event, zone)),
   isStinging: ({ event }: Shown) => event.type === 'LOOKED' && event.tokens.stings,
   mayStayOn: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);

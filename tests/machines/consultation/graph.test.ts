@@ -104,13 +104,18 @@ test('no path leads to a bowl without an outcome that stands and a decision afte
   }
 }, 60_000);
 
-test('nothing leaves a stop but a correction, an ending, or the plan for a head that was rinsed', () => {
+test('nothing leaves a stop but a correction, an ending, the plan for a head that was rinsed, or a head that was not', () => {
   const ways = new Set<string>();
   const finished = new Set<string>();
+  const backOn = new Set<string>();
   for (const { edges } of graphs) {
     for (const { from, event, to } of edges) {
       if (nameWay(from.state) !== 'stopped' || nameWay(to.state) === 'stopped') continue;
       ways.add(event.type);
+      if (event.type === 'NO_REACTION') {
+        const isOn = Object.values(to.state.context.facts.bowls).includes('on');
+        backOn.add(`${nameWay(to.state)}, on ${isOn}`);
+      }
       if (event.type !== 'FINISHED') continue;
       const isRinsed = Object.values(from.state.context.facts.bowls).includes('rinsed');
       finished.add(`${nameWay(to.state)}, rinsed ${isRinsed}`);
@@ -122,8 +127,10 @@ test('nothing leaves a stop but a correction, an ending, or the plan for a head 
     'CLIENT_SAID_NO',
     'CORRECTED',
     'FINISHED',
+    'NO_REACTION',
     'WE_SAID_NO',
   ]);
+  expect([...backOn]).toEqual(['colourOn, on true']);
   expect([...finished]).toEqual(['finish, rinsed true']);
 });
 

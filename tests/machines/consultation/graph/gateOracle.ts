@@ -22,6 +22,8 @@ export interface Heard {
   /** Zones that were felt to be weak since, with no wrong tap called. */
   readonly weak: readonly Zone[];
   readonly rinsed: readonly Zone[];
+  /** Said to be rinsed while a reaction was looked into. */
+  readonly rinsedInCare: readonly Zone[];
   /** Zones whose bowl on the bench is a toner. */
   readonly toners: readonly Zone[];
   /** Bowls that wait on the bench, and bowls on the head. */
@@ -50,6 +52,7 @@ export const nothingHeard: Heard = {
   springs: [],
   weak: [],
   rinsed: [],
+  rinsedInCare: [],
   toners: [],
   weighed: [],
   on: [],
@@ -190,11 +193,23 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
         ...spend(heard, event.tokens.zone),
         on: drop(heard.on, event.tokens.zone),
         rinsed: add(heard.rinsed, event.tokens.zone),
+        rinsedInCare: heard.isSuspected ? add(heard.rinsedInCare, event.tokens.zone) : heard.rinsedInCare,
         isRinsed: true,
       };
     default:
       return hearCare(heard, event);
   }
+}
+
+/** No water ran over these after all, where any was said to. */
+function putBackOn(heard: Heard, stillOn: readonly Zone[]): Heard {
+  const zones = stillOn.filter((zone) => heard.rinsed.includes(zone) && heard.rinsedInCare.includes(zone));
+  return {
+    ...heard,
+    rinsedInCare: [],
+    on: zones.reduce(add<Zone>, heard.on),
+    rinsed: zones.reduce(drop<Zone>, heard.rinsed),
+  };
 }
 
 /** Visits and reactions. */
@@ -211,20 +226,13 @@ function hearCare(heard: Heard, event: ConsultationEvent): Heard {
         weak: event.tokens.asksAnew ? [] : heard.weak,
       };
     case 'LOOKED':
-      return event.tokens.of === 'head' && event.tokens.stings ? { ...heard, isSuspected: true } : heard;
+      return event.tokens.of === 'head' && event.tokens.stings && !heard.isSuspected
+        ? { ...heard, isSuspected: true, rinsedInCare: [] }
+        : heard;
     case 'REACTION_SUSPECTED':
-      return { ...heard, isSuspected: true };
+      return { ...heard, isSuspected: true, rinsedInCare: [] };
     case 'NO_REACTION':
-      return (event.tokens.stillOn ?? [])
-        .filter((zone) => heard.rinsed.includes(zone))
-        .reduce<Heard>(
-          (before, zone) => ({
-            ...before,
-            on: add(before.on, zone),
-            rinsed: drop(before.rinsed, zone),
-          }),
-          { ...heard, isSuspected: false },
-        );
+      return putBackOn({ ...heard, isSuspected: false }, event.tokens.stillOn ?? []);
     default:
       return heard;
   }
