@@ -18,7 +18,7 @@ import './decision.css';
 import { Found } from './Found';
 import { OtherChoices } from './OtherChoices';
 import { Retract } from './Retract';
-import { isGentlerThanTested, sayLimits } from './sayLimits';
+import { asSigned, isGentlerThanTested, sayLimits } from './sayLimits';
 import { type DecisionView, isProvenForNothing, listShortProofs, viewDecision } from './viewDecision';
 
 /** What is done with what the strand said. Only a mixing decision unties the knot. */
@@ -113,18 +113,23 @@ function Choosing(
     const { reached, target, found } = props.view;
     if (!isMixingDecision(props.chosen) || reached === null || target === null) return '';
     const write = (level: number) => formatQuantity(level, 'level', props.settings.units, words.locale);
-    const { record } = props.consultation;
+    const record = asSigned(props.consultation.record, props.chosen, props.view.suggested);
     const isGentler = isGentlerThanTested(record, found, props.chosen, props.settings, props.nowMs);
     if (!isGentler && reached >= target) return '';
     return (isGentler ? said().expectLess : said().expect)(write(reached), write(target));
   };
 
   const limitsOf = (decision: Decision) =>
-    sayLimits(props.consultation.record, props.view.found, decision, {
-      words,
-      settings: props.settings,
-      nowMs: props.nowMs,
-    });
+    sayLimits(
+      asSigned(props.consultation.record, decision, props.view.suggested),
+      props.view.found,
+      decision,
+      {
+        words,
+        settings: props.settings,
+        nowMs: props.nowMs,
+      },
+    );
   /** What the suggestion comes to: its limits, or the place of the strand it asks for. */
   const saySuggested = () => {
     const { suggested, another } = props.view;

@@ -4,7 +4,9 @@ import { useWords } from '../../parts/useWords';
 import { ByName } from '../ByName';
 import type { StepProps } from '../stepProps';
 
-const { code, words: ownWords } = retractedForm;
+const { words: ownWords } = retractedForm;
+/** Nobody mishears a strand, and one that feels better dry has not changed. */
+const code = { ...retractedForm.code, options: ['wrongTap', 'wrongClient'] } as const;
 
 /** A wrong outcome is taken back by name; it stays in the log. */
 export function Retract(props: StepProps & { readonly zone: Zone; readonly onClose: () => void }) {

@@ -1,4 +1,4 @@
-import type { Decision } from '../../../shared/judgement/decisions';
+import { type Decision, isToBeSigned } from '../../../shared/judgement/decisions';
 import { type Course, foresee } from '../../../shared/judgement/limits';
 import { nameTested } from '../../../shared/judgement/mixes';
 import type { ConsultationRecord } from '../../../shared/records/record';
@@ -14,6 +14,27 @@ interface OfZone {
   readonly zone: Zone;
   readonly most: string;
   readonly course: Course;
+}
+
+/**
+ * The record as it is once this decision is taken: what is freer than suggested is taken only by name, and its limits are
+ * those of the signature.
+ */
+export function asSigned(
+  record: ConsultationRecord,
+  decision: Decision,
+  suggested: Decision,
+): ConsultationRecord {
+  if (!isToBeSigned(decision, suggested)) return record;
+  const signature = {
+    rule: 'judgement.freerThanSuggested',
+    code: '',
+    words: '',
+    atMs: 0,
+    by: '',
+    seq: 0,
+  } as const;
+  return { ...record, overrides: [...record.overrides, signature] };
 }
 
 /** Does this decision leave less of a mix that goes on than its strand stood? Then what the strand reached is not its. */

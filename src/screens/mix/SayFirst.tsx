@@ -9,6 +9,7 @@ import { formatMass, formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import { sayPoured } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
+import { sayAbout } from '../map/saySizes';
 
 /** The dot stays with what it follows when the line breaks. */
 const listed = '\u00a0· ';
@@ -23,7 +24,7 @@ export function SayFirst(props: {
   readonly settings: Settings;
 }) {
   const words = useWords();
-  const write = (value: number, quantity: 'count' | 'minutes' | 'length') =>
+  const write = (value: number, quantity: 'count' | 'minutes') =>
     formatQuantity(value, quantity, props.settings.units, words.locale);
   const where = () => {
     const zone = words.general.zones[props.bowl.zone];
@@ -32,7 +33,7 @@ export function SayFirst(props: {
     return [
       zone,
       ...(areRootsToCome(props.record.answers, props.bowl) ? [words.mix.rootsLast] : []),
-      ...(tips === null ? [] : [words.mix.fromTips(write(tips, 'length'))]),
+      ...(tips === null ? [] : [words.mix.fromTips(sayAbout(tips, props.settings.units, words.locale))]),
     ].join(', ');
   };
   const values = () => [

@@ -217,3 +217,11 @@ it('says what the decision leaves of what was tested: how strong, how long, how 
   );
   expect(seen('[data-option="endsOut"]')).toContain('At most 3 %');
 });
+
+it('says of what is freer than suggested what a signature would leave, before anybody signs', async () => {
+  layOnBench(DecisionScreen, playUntil('OUTCOME_RECORDED', 'lengths', { fibre: 'rough' }));
+  expect(seen('[data-line="limits"]')).toContain('At most 3 % (10 vol), 25 min');
+  await press('show-freer');
+  await choose('decision', 'asPlanned');
+  expect(seen('.step-page')).toContain('Decided like this, OK to mix. At most 6 % (20 vol), 25 min');
+});
