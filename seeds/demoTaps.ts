@@ -206,7 +206,10 @@ export const apply = (afterMs: number, zone: string): Beat => [
 
 export const lookAtHead = (afterMs: number, zone: string, stinging = 'no'): Beat => [
   afterMs,
-  { type: 'LOOKED', answers: { of: 'head', zone, stinging } },
+  {
+    type: 'LOOKED',
+    answers: { of: 'head', zone, stinging, ...(stinging === 'no' ? { hair: 'sound' } : {}) },
+  },
 ];
 
 export const rinse = (afterMs: number, zone: string): Beat => [

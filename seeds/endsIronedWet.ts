@@ -140,7 +140,10 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
       },
     }),
     opal(3 * minute, { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } }),
-    opal(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no' } }),
+    opal(6 * minute, {
+      type: 'LOOKED',
+      answers: { of: 'head', zone: 'lengths', stinging: 'no', hair: 'sound' },
+    }),
     opal(18 * minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }),
     opal(minute, { type: 'FINISHED' }),
     opal(10 * minute, {

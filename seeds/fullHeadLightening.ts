@@ -150,7 +150,10 @@ export const secondVisit: readonly StoryStep[] = [
   wren(2 * minute, weigh('ends')),
   wren(minute, { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } }),
   wren(4 * minute, { type: 'BOWL_APPLIED', answers: { zone: 'ends', skinFirst: 'calm' } }),
-  wren(5 * minute, { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no' } }),
+  wren(5 * minute, {
+    type: 'LOOKED',
+    answers: { of: 'head', zone: 'lengths', stinging: 'no', hair: 'sound' },
+  }),
   wren(15 * minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }),
   wren(minute, { type: 'BOWL_RINSED', answers: { zone: 'ends' } }),
 ];

@@ -71,7 +71,7 @@ const ask = (history: readonly string[]): readonly RawEvent[] => [
 const toTheEnd: readonly StoryStep[] = [
   juno(2 * minute, { type: 'BOWL_WEIGHED', answers: bowl }),
   juno(2 * minute, { type: 'BOWL_APPLIED', answers: { zone, skinFirst: 'calm' } }),
-  juno(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone, stinging: 'no' } }),
+  juno(6 * minute, { type: 'LOOKED', answers: { of: 'head', zone, stinging: 'no', hair: 'sound' } }),
   juno(14 * minute, { type: 'BOWL_RINSED', answers: { zone } }),
   juno(minute, { type: 'FINISHED' }),
   juno(5 * minute, {

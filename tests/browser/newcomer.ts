@@ -138,7 +138,10 @@ export const bowl: StoryStep = maren(2 * minute, {
 /** From the bowl on the scale to the plan for home. */
 export const ontoTheHead: readonly StoryStep[] = [
   maren(3 * minute, { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } }),
-  maren(5 * minute, { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no' } }),
+  maren(5 * minute, {
+    type: 'LOOKED',
+    answers: { of: 'head', zone: 'lengths', stinging: 'no', hair: 'sound' },
+  }),
   maren(15 * minute, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }),
   maren(minute, { type: 'FINISHED' }),
 ];

@@ -56,10 +56,12 @@ async function doIt(person: Person, raw: RawEvent, look: Look, by: string): Prom
       return kept(() => act('start-strand'));
     }
     case 'LOOKED': {
-      const { of, stinging, ...seen } = rest;
+      const { of, stinging, hair, ...seen } = rest;
       await showClock(person, sayZone(answers));
       await act('look');
-      if (of === 'head') return kept(() => act(`stinging-${String(stinging)}`));
+      if (of === 'head') {
+        return kept(() => act(stinging === 'yes' ? 'stinging-yes' : `hair-${String(hair)}`));
+      }
       const level = page.locator(`[data-question="level"] [data-option="${String(seen.level)}"]`);
       await page.locator('[data-question="level"]').waitFor();
       if ((await level.count()) === 0) await act('other-level');

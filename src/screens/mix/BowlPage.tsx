@@ -32,8 +32,8 @@ import { Limits } from './ZoneCard';
 const { zone: _zone, shades, colourG, developerPercent, minutes, batch, heat, ratio, line } = bowlForm;
 /** The ratio stands there whatever it is: of powder it says most, and none is usual. */
 const { or: _usual, ...shownRatio } = ratio;
-/** Line and ratio are bound to what was tested: they stand last, for a maker who says otherwise. */
-const whole = { colourG, shades, developerPercent, minutes, batch, line, ratio: shownRatio, heat } as const;
+/** Line and ratio are bound to what was tested: they stand after what is weighed, before what nobody has to say. */
+const whole = { colourG, shades, developerPercent, minutes, line, ratio: shownRatio, batch, heat } as const;
 
 /** Offered in one tap. common practice, no source: from a fringe to a full head of long hair. */
 const colourPicks = { g: ['20', '30', '40', '60', '80'], oz: ['0.7', '1', '1.4', '2', '2.8'] } as const;
