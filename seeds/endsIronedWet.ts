@@ -110,11 +110,9 @@ export const endsIronedWet: Story & { readonly startAtMs: number } = {
       type: 'OUTCOME_RECORDED',
       answers: {
         zone: 'ends',
-        fibre: 'gummy',
+        fibre: 'broken',
         stretch: 'snaps',
-        level: '6',
         wentPast30: 'no',
-        evenness: 'even',
       },
     }),
     opal(minute, {
