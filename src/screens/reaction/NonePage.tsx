@@ -44,7 +44,7 @@ export function NonePage(
     >
       <OnHerLine view={props.view} />
       <Show when={isAsked()}>
-        <h2>{said().stillOn.ask}</h2>
+        <h2 class="still-on-ask">{said().stillOn.ask}</h2>
         <Tiles question="stillOn" label={said().stillOn.ask} size="two">
           <For each={noReactionForm.stillOn.options}>
             {(option) => (

@@ -97,7 +97,7 @@ export const looks = (zone: string, ...levels: readonly string[]): readonly Stor
   );
 
 const off = (zone: string, afterMs = 1_000) => event('STRAND_TAKEN_OFF', { zone, why: 'timeIsUp' }, afterMs);
-const { raw: outcomeTold } = steps.find(({ raw }) => raw.type === 'OUTCOME_RECORDED') ?? {};
+const { raw: outcomeTold } = steps.findLast(({ raw }) => raw.type === 'OUTCOME_RECORDED') ?? {};
 export const outcome = (zone: string, answers: RawForm = {}) =>
   event('OUTCOME_RECORDED', {
     ...outcomeTold?.answers,
