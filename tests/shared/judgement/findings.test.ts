@@ -45,7 +45,7 @@ describe('the findings of the story', () => {
       zones: { roots: 'notPlanned', lengths: 'sound', ends: 'broken' },
       risk: 'raised',
       strands: 2,
-      shortBy: 1,
+      shortBy: 0,
       isEven: true,
       stop: 'none',
     }));
@@ -83,7 +83,8 @@ describe('a strand', () => {
       answers: { zone: 'ends', why: 'levelReached' },
     });
     const rough = {
-      ...find(ofType('OUTCOME_RECORDED', 'ends')).answers,
+      ...find(ofType('OUTCOME_RECORDED', 'lengths')).answers,
+      zone: 'ends',
       fibre: 'rough',
       stretch: 'staysLong',
     };

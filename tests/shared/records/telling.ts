@@ -81,6 +81,7 @@ export const bothHold: readonly StoryStep[] = change(bothStay, ofType('OUTCOME_R
   fibre: 'sound',
   stretch: 'springsBack',
   level: '7',
+  evenness: 'even',
 });
 
 /** Both hold, on hair that is ironed dry: nothing speaks against the plan as it is. */

@@ -22,7 +22,7 @@ export const off = (zone: string, why = 'looksWeak'): RawEvent => ({
 });
 const outcome = (zone: string): RawEvent => ({
   type: 'OUTCOME_RECORDED',
-  answers: { ...toldOf('OUTCOME_RECORDED'), zone, fibre: 'sound', stretch: 'springsBack', level: '7' },
+  answers: { zone, fibre: 'sound', stretch: 'springsBack', level: '7', wentPast30: 'no', evenness: 'even' },
 });
 const strand = (zone: string): RawEvent => ({
   type: 'STRAND_STARTED',
