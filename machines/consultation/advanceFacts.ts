@@ -25,6 +25,12 @@ const throwOne = (bowl: BowlFact): BowlFact => (bowl === 'tonerWeighed' ? 'rinse
 const throwWeighed = (bowls: ByZone<BowlFact>): ByZone<BowlFact> =>
   mapZones(bowls, (bowl) => (bowl === 'weighed' || bowl === 'tonerWeighed' ? throwOne(bowl) : bowl));
 
+/** How her hair is on another day: nobody has felt it, and a new strand says what it stands. */
+const untouched: Pick<Facts, 'feltWet' | 'hasBrokenOnHead'> = {
+  feltWet: forEachZone('unfelt'),
+  hasBrokenOnHead: false,
+};
+
 const feel = (facts: Facts, zone: Zone, felt: FeltFact): Pick<Facts, 'feltWet'> => ({
   feltWet: { ...facts.feltWet, [zone]: felt },
 });
@@ -41,10 +47,10 @@ export const isStillOn = (facts: Facts, { tokens }: EventOf<'NO_REACTION'>, zone
   facts.rinsedInCare.includes(zone) &&
   tokens.stillOn?.includes(zone) === true;
 
-/** It stings: she reacts. It breaks: weak, whatever is felt after the rinse. */
+/** It stings: she reacts. It breaks: weak, whatever is felt after the rinse, and nothing else goes on that day. */
 const lookAtHead = (facts: Facts, { tokens }: EventOf<'LOOKED'>): Partial<Facts> => ({
   ...(tokens.stings && facts.care === 'calm' ? { care: 'suspected' as const, rinsedInCare: [] } : {}),
-  ...(tokens.breaks === true ? feel(facts, tokens.zone, 'weak') : {}),
+  ...(tokens.breaks === true ? { ...feel(facts, tokens.zone, 'weak'), hasBrokenOnHead: true } : {}),
 });
 
 const plan = (strand: StrandFact, isPlanned: boolean): StrandFact => {
@@ -146,7 +152,7 @@ function changeFacts(facts: Facts, event: ConsultationEvent): Partial<Facts> {
       return {
         place: 'atBar',
         ...(event.tokens.asksAnew && facts.said.client !== 'absolute'
-          ? { ...askAnew(facts), feltWet: forEachZone('unfelt') }
+          ? { ...askAnew(facts), ...untouched }
           : {}),
       };
     case 'LOOKED':
@@ -194,7 +200,7 @@ const passDay = (facts: Facts): Facts =>
     : {
         ...facts,
         said: { ...facts.said, client: 'unsaid' },
-        feltWet: forEachZone('unfelt'),
+        ...untouched,
         ...undecide({ ...facts, overridden: dropOf(facts, 'client') }),
       };
 

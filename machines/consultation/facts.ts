@@ -33,6 +33,8 @@ export interface Facts {
   readonly bowls: ByZone<BowlFact>;
   /** What a toner asks for, zone by zone. */
   readonly feltWet: ByZone<FeltFact>;
+  /** Hair broke on her head today, whatever was on it: nothing else is mixed or put on. */
+  readonly hasBrokenOnHead: boolean;
   readonly care: 'calm' | 'suspected' | 'seen';
   /** Said to be rinsed while the reaction was looked into. */
   readonly rinsedInCare: readonly Zone[];
@@ -56,6 +58,7 @@ export const firstFacts: Facts = {
   decided: null,
   bowls: forEachZone('none'),
   feltWet: forEachZone<FeltFact>('unfelt'),
+  hasBrokenOnHead: false,
   care: 'calm',
   rinsedInCare: [],
   place: 'atBar',

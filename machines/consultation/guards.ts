@@ -87,7 +87,9 @@ export const guards = {
   mayMix: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);
     const zone = zoneOf(event);
-    return zone !== null && mayGoOnHead(facts) && isZoneOpen(facts, zone, facts.decided);
+    return (
+      zone !== null && mayGoOnHead(facts) && !facts.hasBrokenOnHead && isZoneOpen(facts, zone, facts.decided)
+    );
   },
   mayTone: ({ context, event }: Shown) => {
     const facts = passTime(context.facts, event);
@@ -133,7 +135,8 @@ export const guards = {
     const facts = passTime(context.facts, event);
     if (event.type !== 'CLOCK_EXTENDED') return false;
     const { isOnHead, hasWeakened = false } = event.tokens;
-    return !hasWeakened && (!isOnHead || (facts.decided !== null && isFree(facts)));
+    const isSkinSaid = facts.said.client === 'clean' || facts.said.client === 'judgement';
+    return !hasWeakened && (!isOnHead || (isSkinSaid && facts.decided !== null && isFree(facts)));
   },
   isRinsed: ({ context }: Shown) => hasBowl(context.facts, 'rinsed'),
   isSkinTestNote: ({ context, event }: Shown) =>

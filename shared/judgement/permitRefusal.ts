@@ -1,4 +1,5 @@
 import type { ClientAnswers } from '../records/forms/client';
+import { findGivenWay } from '../records/givenWay';
 import { isAtLeastAsBad } from '../records/gradeOutcome';
 import { isAnotherDay } from '../records/passedDay';
 import { formHistoryKey, formPlanKey } from '../records/planKey';
@@ -38,6 +39,8 @@ export type PermitRefusal =
         | 'strandFailed'
         | 'mixClosed'
         | 'strandUsed'
+        | 'hairBroke'
+        | 'hairStretchy'
         | 'notDecided'
         | 'freerThanSuggested'
         | 'endsLeftOut'
@@ -129,6 +132,13 @@ function findFeltRefusal(record: ConsultationRecord, zone: Zone): PermitRefusal 
   return felt === null || felt.stretch === 'springsBack' ? null : { code: 'stretchFails' };
 }
 
+/** Hair that gave way under what is on this head, or was: whatever zone it is, its strand did not foresee it. */
+export function findGivenWayRefusal(record: ConsultationRecord, nowMs: number): PermitRefusal | null {
+  const how = findGivenWay(record, nowMs);
+  if (how === null) return null;
+  return { code: how === 'broke' ? 'hairBroke' : 'hairStretchy' };
+}
+
 /** Were the ends left out, for this very plan? Then whatever their strand said is no question any more. */
 const areLeftOut = ({ decision, answers }: ConsultationRecord, zone: Zone): boolean =>
   zone === 'ends' && decision?.decision === 'endsOut' && decision.planKey === formPlanKey(answers);
@@ -147,6 +157,8 @@ export function findMixRefusal(
   if (before !== null) return before;
   if (!listPlannedZones(record.answers.client?.reach).includes(zone)) return { code: 'zoneNotPlanned' };
   if (areLeftOut(record, zone)) return { code: 'endsLeftOut' };
+  const givenWay = findGivenWayRefusal(record, nowMs);
+  if (givenWay !== null) return givenWay;
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };
   return (

@@ -2,7 +2,7 @@ import { isGrowthPossible } from '../heat/growth';
 import { type CarryRefusal, findCarryRefusal } from '../judgement/carried';
 import { type MixtureRefusal, mixture, orderForStrand } from '../judgement/mixture';
 import { issuePermit, issueTestPermit, issueTonerPermit } from '../judgement/permit';
-import type { PermitRefusal } from '../judgement/permitRefusal';
+import { findGivenWayRefusal, type PermitRefusal } from '../judgement/permitRefusal';
 import { type RuleId, rules } from '../judgement/rules';
 import { isMixOfLift } from '../judgement/service';
 import { findReadableAtMs } from '../judgement/skinTest';
@@ -147,7 +147,10 @@ export function findConflict(
       if (bowl === undefined) return null;
       const useByMs = findUseByMs(bowl, settings, event.modelVersion);
       if (atMs > useByMs) return { kind: 'bowlTooOld', useByMs };
-      if (bowl.kind !== 'toner') return null;
+      if (bowl.kind !== 'toner') {
+        const givenWay = findGivenWayRefusal(record, atMs);
+        return givenWay === null ? null : { kind: 'permit', permit: givenWay };
+      }
       const permit = issueTonerPermit(record, bowl.zone, settings, atMs);
       return permit.ok ? null : { kind: 'permit', permit: permit.error };
     }

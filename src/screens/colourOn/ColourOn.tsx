@@ -22,7 +22,11 @@ import { OtherZones } from './OtherZones';
 import { mayTellAllOn, sayOnHead } from './sayOnHead';
 import { type BowlOnHead, type HeadView, viewHead } from './viewHead';
 
-export type Inside = 'look' | 'moreTime' | { readonly mix: Zone } | { readonly toner: Zone };
+export type Inside =
+  | { readonly look: Zone }
+  | { readonly moreTime: Zone }
+  | { readonly mix: Zone }
+  | { readonly toner: Zone };
 
 /** What is on the head: the zone that wants something next is large, and the actions are for it. */
 export function ColourOn(props: StepProps) {
@@ -31,16 +35,17 @@ export function ColourOn(props: StepProps) {
   const view = createMemo(() => viewHead(props.consultation, props.settings, props.nowMs));
   const one = createMemo(() => view().on.find(({ bowl }) => bowl.zone === chosen()) ?? view().on[0]);
   const leave = () => setInside(null);
+  /** What was opened for one zone stays with it, whatever calls for another meanwhile. */
+  const looking = () => findOn(view(), readInside(inside(), 'look'))?.bowl.zone;
+  const extending = () => findOn(view(), readInside(inside(), 'moreTime'))?.clock.id;
   const mixing = () => {
-    const open = inside();
-    if (open === null || typeof open === 'string' || !('mix' in open)) return undefined;
-    const zone = view().others.find((each) => each.zone === open.mix);
+    const open = readInside(inside(), 'mix');
+    const zone = view().others.find((each) => each.zone === open);
     return zone?.permit.ok === true && isFree(zone.bowlState) ? zone.zone : undefined;
   };
   const toning = () => {
-    const open = inside();
-    if (open === null || typeof open === 'string' || !('toner' in open)) return undefined;
-    return view().others.find((each) => each.zone === open.toner && each.toner !== null)?.zone;
+    const open = readInside(inside(), 'toner');
+    return view().others.find((each) => each.zone === open && each.toner !== null)?.zone;
   };
   return (
     <Switch
@@ -52,15 +57,22 @@ export function ColourOn(props: StepProps) {
       <Match when={toning()} keyed>
         {(zone) => <Toner {...props} zone={zone} onClose={leave} />}
       </Match>
-      <Match when={inside() === 'look' && one()?.bowl.zone} keyed>
+      <Match when={looking()} keyed>
         {(zone) => <LookAtHead {...props} zone={zone} onClose={leave} />}
       </Match>
-      <Match when={inside() === 'moreTime' && one()?.clock.id} keyed>
+      <Match when={extending()} keyed>
         {(clockId) => <MoreTime {...props} clockId={clockId} onClose={leave} />}
       </Match>
     </Switch>
   );
 }
+
+/** The zone that this page was opened for; undefined where another page is open, or none. */
+const readInside = (inside: Inside | null, page: 'look' | 'moreTime' | 'mix' | 'toner'): Zone | undefined =>
+  inside === null ? undefined : (inside as Partial<Record<typeof page, Zone>>)[page];
+
+const findOn = ({ on }: HeadView, zone: Zone | undefined): BowlOnHead | undefined =>
+  on.find(({ bowl }) => bowl.zone === zone);
 
 function Head(
   props: StepProps & {
@@ -112,7 +124,7 @@ function Head(
               </BigButton>
             </Show>
             <Show when={mayExtend(one())}>
-              <BigButton act="more-time" onPress={() => props.onInside('moreTime')}>
+              <BigButton act="more-time" onPress={() => props.onInside({ moreTime: one().bowl.zone })}>
                 {words.colourOn.moreTime}
               </BigButton>
             </Show>

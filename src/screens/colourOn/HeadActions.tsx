@@ -23,7 +23,11 @@ export function HeadActions(props: {
   const isToRinse = () => props.one.isWeak || !isEarly();
   const rinse = () => void props.sender.send({ type: 'BOWL_RINSED', answers: { zone: props.one.bowl.zone } });
   const Look = () => (
-    <BigButton kind={isToRinse() ? 'plain' : 'primary'} act="look" onPress={() => props.onInside('look')}>
+    <BigButton
+      kind={isToRinse() ? 'plain' : 'primary'}
+      act="look"
+      onPress={() => props.onInside({ look: props.one.bowl.zone })}
+    >
       {said().look(zoneName())}
     </BigButton>
   );

@@ -9,8 +9,9 @@ import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import { sayPoured } from '../bottleAndBowl';
 import { findStuff } from '../findStuff';
+import { sayHeld } from '../mix/sayHeld';
 import { isFree, sayBowlState, type ZoneAtScale } from '../mix/viewMix';
-import { createNotCalm, WeighedActions } from '../mix/WeighedActions';
+import { createNotCalm, type NotCalm, WeighedActions } from '../mix/WeighedActions';
 import type { Sender } from '../sender';
 import { isFeltWeak, TonerWay } from '../toner/Toner';
 import type { Inside } from './ColourOn';
@@ -24,17 +25,24 @@ export function OtherZones(props: {
   readonly sender: Sender;
   readonly onInside: (inside: Inside) => void;
 }) {
+  /** Her skin is one: what is said of it at one bowl holds for the others. */
+  const notCalm = createNotCalm();
   const names = createMemo(() => props.zones.map(({ zone }) => zone));
   const find = (zone: Zone) => props.zones.find((each) => each.zone === zone);
   return (
     <For each={names()}>
-      {(zone) => <Show when={find(zone)}>{(atScale) => <OtherZone {...props} atScale={atScale()} />}</Show>}
+      {(zone) => (
+        <Show when={find(zone)}>
+          {(atScale) => <OtherZone {...props} atScale={atScale()} notCalm={notCalm} />}
+        </Show>
+      )}
     </For>
   );
 }
 
 function OtherZone(props: {
   readonly atScale: ZoneAtScale;
+  readonly notCalm: NotCalm;
   readonly record: ConsultationRecord;
   readonly settings: Settings;
   readonly sender: Sender;
@@ -62,8 +70,7 @@ function OtherZone(props: {
       words.mix.useBy(words.moments.time(findUseByMs(bowl, props.settings))),
     ].join(' · ');
   };
-  const notCalm = createNotCalm();
-  const isSkinOpen = () => props.record.answers.client?.scalp === undefined;
+  const heldBy = () => sayHeld(props.atScale, props.record, words, words.colourOn.notCalmThen);
   return (
     <section class="zone-row" data-zone={props.atScale.zone} data-bowl={props.atScale.bowlState}>
       <div class="zone-row-words">
@@ -74,24 +81,15 @@ function OtherZone(props: {
         </strong>
         <Show when={isWeighed()} fallback={<span>{why()}</span>}>
           <Show
-            when={props.atScale.isTooOld}
+            when={heldBy() ?? (props.notCalm.isSaid() ? words.colourOn.notCalmThen : null)}
             fallback={
-              <Show
-                when={notCalm.isSaid() || isSkinOpen()}
-                fallback={
-                  <>
-                    <span>{sayBowl()}</span>
-                    <span>{words.colourOn.beforeMore}</span>
-                  </>
-                }
-              >
-                <strong class="held-up">{words.colourOn.notCalmThen}</strong>
-              </Show>
+              <>
+                <span>{sayBowl()}</span>
+                <span>{words.colourOn.beforeMore}</span>
+              </>
             }
           >
-            <strong class="held-up">
-              {words.mix.tooOld(words.moments.time(props.atScale.useByMs ?? 0))}
-            </strong>
+            {(why) => <strong class="held-up">{why()}</strong>}
           </Show>
         </Show>
       </div>
@@ -99,9 +97,9 @@ function OtherZone(props: {
         <Match when={isWeighed()}>
           <WeighedActions
             zone={props.atScale.zone}
-            mayApply={!props.atScale.isTooOld && !isSkinOpen()}
+            mayApply={heldBy() === null}
             sender={props.sender}
-            notCalm={notCalm}
+            notCalm={props.notCalm}
             isAside
           />
         </Match>

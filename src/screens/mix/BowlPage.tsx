@@ -85,6 +85,11 @@ export function BowlPage(
       ? accept(null)
       : computeBottles(asked.draft.raw(), mixed, props.settings, props.nowMs);
   });
+  /** Whether or not they still make the strength: they can be given up. */
+  const areBottlesTold = () => {
+    const { bottles } = asked.draft.raw();
+    return Array.isArray(bottles) && bottles.length > 0;
+  };
   const two = () => {
     const result = bottles();
     return result.ok ? result.value : null;
@@ -244,7 +249,7 @@ export function BowlPage(
             {...props}
             wantedPercent={mixed().bottlePercent}
             developerG={mixed().developerG}
-            isUsed={two() !== null}
+            isUsed={areBottlesTold()}
             onUse={(rows) => useBottles(rows, mixed().bottlePercent)}
             onClose={close}
           />

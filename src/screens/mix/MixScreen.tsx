@@ -11,6 +11,7 @@ import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Toner } from '../toner/Toner';
 import { BowlPage } from './BowlPage';
+import { sayHeld } from './sayHeld';
 import { isFree, type MixView, viewMix } from './viewMix';
 import { createNotCalm, WeighedActions } from './WeighedActions';
 import { ZoneCard } from './ZoneCard';
@@ -80,15 +81,17 @@ function Scale(
   const weighed = createMemo(() => props.view.zones.find(({ bowlState }) => bowlState === 'weighed')?.zone);
   const find = (zone: Zone) => props.view.zones.find((each) => each.zone === zone);
   const notCalm = createNotCalm();
-  /** Said not calm of another bowl: how scalp and face are is open, and nothing goes on. */
-  const isSkinOpen = () => props.consultation.record.answers.client?.scalp === undefined;
-  const mayApply = (zone: Zone) => !isTooOld(zone) && !isSkinOpen();
+  const heldBy = (zone: Zone): string | null => {
+    const atScale = find(zone);
+    return atScale === undefined
+      ? null
+      : sayHeld(atScale, props.consultation.record, words, words.mix.notCalmThen);
+  };
+  const mayApply = (zone: Zone) => heldBy(zone) === null;
   /** Once nothing stands weighed she is asked anew how scalp and face are. */
   const leaveForClient = () => {
     if (weighed() === undefined) props.page.onBackTo('client');
   };
-  const isTooOld = (zone: Zone) => find(zone)?.isTooOld === true;
-  const sayTooOld = (zone: Zone) => words.mix.tooOld(words.moments.time(find(zone)?.useByMs ?? 0));
   /** What comes first at the scale: what was thrown away is mixed again; else the next zone, until it can be finished. */
   const first = createMemo(() => {
     if (weighed() !== undefined) return undefined;
@@ -157,10 +160,11 @@ function Scale(
       </div>
       <Show when={weighed()}>
         {(zone) => (
-          <Show when={!isTooOld(zone())} fallback={<p class="broke-line">{sayTooOld(zone())}</p>}>
-            <Show when={notCalm.isSaid() || isSkinOpen()} fallback={<HandCaution caution="standing" />}>
-              <p class="broke-line">{words.mix.notCalmThen}</p>
-            </Show>
+          <Show
+            when={heldBy(zone()) ?? (notCalm.isSaid() ? words.mix.notCalmThen : null)}
+            fallback={<HandCaution caution="standing" />}
+          >
+            {(why) => <p class="broke-line">{why()}</p>}
           </Show>
         )}
       </Show>

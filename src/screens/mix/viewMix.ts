@@ -6,7 +6,7 @@ import {
   type MixPermit,
   type TonerPermit,
 } from '../../../shared/judgement/permit';
-import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
+import { findGivenWayRefusal, type PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { listPlannedZones } from '../../../shared/judgement/plannedZones';
 import { type BowlRecord, findBowl, findStrand, type StrandRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
@@ -32,6 +32,8 @@ export interface ZoneAtScale {
   readonly useByMs: number | null;
   /** Mixed too long ago to go on anybody. */
   readonly isTooOld: boolean;
+  /** Hair gave way on this head today: what stands weighed goes on nobody. */
+  readonly givenWay: PermitRefusal | null;
 }
 
 export interface MixView {
@@ -56,6 +58,7 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
   const { record, state } = consultation;
   const { bowls } = state.context.facts;
   const planned = listPlannedZones(record.answers.client?.reach);
+  const givenWay = findGivenWayRefusal(record, nowMs);
   const shown = zones.filter((zone) => planned.includes(zone) || bowls[zone] !== 'none');
   const atScale = shown.map((zone): ZoneAtScale => {
     const bowl = findBowl(record, zone) ?? null;
@@ -70,6 +73,7 @@ export function viewMix(consultation: Consultation, settings: Settings, nowMs: n
       strand: findStrand(record, zone) ?? null,
       useByMs,
       isTooOld: useByMs !== null && nowMs > useByMs,
+      givenWay,
     };
   });
   return {

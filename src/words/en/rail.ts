@@ -42,6 +42,8 @@ const tiedBy: Readonly<
   strandFailed: 'the strand failed',
   mixClosed: 'this mix is closed',
   strandUsed: 'a new strand first',
+  hairBroke: 'hair broke today',
+  hairStretchy: 'rinse, then feel it',
   notDecided: 'decide',
   depositOnly: 'change the plan',
   severalVisits: 'another visit',

@@ -158,6 +158,14 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     what: 'It was felt too long ago.',
     clears: 'Feel it again, wet: a light pull, let go.',
   },
+  hairBroke: {
+    what: 'Hair broke on this head today.',
+    clears: 'Rinse what is on. No other bowl goes on today; another visit begins with a new strand.',
+  },
+  hairStretchy: {
+    what: 'Hair on this head was stretchy.',
+    clears: 'Rinse it and feel it wet: if it springs back, the next bowl may go on.',
+  },
   strandUsed: { what: 'That strand was for one bowl.', clears: 'A second round needs a new strand.' },
   notDecided: { what: 'Nothing has been decided.', clears: 'Decide first.' },
   freerThanSuggested: {

@@ -81,6 +81,8 @@ export const startStrand = (
 ) => makeEvent('STRAND_STARTED', { zone, mix, closedBy }, time);
 export const look = (of: 'strand' | 'head', zone: Zone, stings = false, time: Partial<TimeTokens> = {}) =>
   makeEvent('LOOKED', { of, zone, stings }, time);
+export const breakOnHead = (zone: Zone) =>
+  makeEvent('LOOKED', { of: 'head', zone, stings: false, breaks: true });
 export const discard = (zone: Zone) => makeEvent('STRAND_DISCARDED', { zone });
 export const resume = (asksAnew = false, time: Partial<TimeTokens> = {}) =>
   makeEvent('RESUMED', { asksAnew }, time);

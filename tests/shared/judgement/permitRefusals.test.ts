@@ -131,6 +131,15 @@ const askedAnew = (afterMs: number): Told =>
 /** When she was asked for what holds for the day. */
 const askedAtMs = atMix.record.todayAtMs ?? 0;
 
+/** A bowl is on the lengths, the ends are open; at a look the hair under it was found to be so. */
+const lookedAt = (hair: string): Told =>
+  [
+    weighLengths,
+    { type: 'BOWL_APPLIED', answers: { zone: 'lengths', skinFirst: 'calm' } } as const,
+    { type: 'LOOKED', answers: { of: 'head', zone: 'lengths', stinging: 'no', hair } } as const,
+  ].reduce((told, raw) => andThen(told, raw), tell(until('BOWL_WEIGHED', lowRisk)));
+const rinseLengths: RawEvent = { type: 'BOWL_RINSED', answers: { zone: 'lengths' } };
+
 /** For each code: the smallest change to what would be allowed, and its neighbour that is. */
 const cases: Readonly<
   Record<Code, readonly [refused: () => ReturnType<typeof ask>, allowed: () => unknown]>
@@ -268,6 +277,11 @@ const cases: Readonly<
   ],
   // ASSUMED_FELT_FOR_MIN.
   stretchDried: [() => askToner(springs, 30 * minute + 1), () => askToner(springs, 30 * minute)],
+  hairBroke: [() => ask(lookedAt('breaking'), 'ends'), () => ask(lookedAt('sound'), 'ends')],
+  hairStretchy: [
+    () => ask(andThen(lookedAt('stretchy'), rinseLengths), 'ends'),
+    () => ask(andThen(andThen(lookedAt('stretchy'), rinseLengths), feel('springsBack')), 'ends'),
+  ],
   endsLeftOut: [
     () =>
       ask(tell(change(until('BOWL_WEIGHED', lowRisk), ofType('DECIDED'), { decision: 'endsOut' })), 'ends'),

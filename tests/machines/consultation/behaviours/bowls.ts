@@ -1,6 +1,7 @@
 import {
   answer,
   apply,
+  breakOnHead,
   decide,
   look,
   noteSkinTest,
@@ -15,6 +16,9 @@ import {
 import { toBothDecision, toBothOn, toBothTakenOff, toColourOn, toMix, toWeighed } from '../ways';
 import { type Behaviour, both, leadsTo, refuses } from './behaviour';
 
+/** The lengths are on, the bowl of the ends waits. */
+const toEndsWaiting = toBothOn.slice(0, -1);
+const toEndsOpen = [...toBothDecision, decide(), weigh('lengths'), apply('lengths')];
 const toEndsGummed = [...toBothTakenOff, record('ends', 'gummy'), record('lengths'), decide('gentler')];
 
 /** At the scale and on the head. */
@@ -36,6 +40,16 @@ export const bowls: readonly Behaviour[] = [
         refuses(toWeighed, apply('lengths', { skinTest })),
       ]),
       leadsTo([...toMix, weigh('lengths', { skinTest: 'notNeeded' })], 'mix'),
+    ),
+  },
+  {
+    title: 'refuses another bowl once hair broke on the head, until another day',
+    guard: 'mayMix',
+    check: both(
+      refuses([...toEndsWaiting, breakOnHead('lengths')], apply('ends')),
+      refuses([...toEndsOpen, breakOnHead('lengths')], weigh('ends')),
+      leadsTo([...toEndsOpen, weigh('ends')], 'colourOn'),
+      leadsTo([...toEndsWaiting, apply('ends')], 'colourOn'),
     ),
   },
   {

@@ -216,6 +216,7 @@ const toned: readonly ConsultationEvent[] = [
   say.feel('lengths', true, { isAnotherDay: true }),
   say.weighToner('lengths'),
   say.weighToner('lengths', { skinTest: 'waiting' }),
+  say.breakOnHead('lengths'),
   say.apply('lengths', { skinTest: 'waiting' }),
   say.apply('lengths', { isAnotherDay: true }),
   say.throwBowl('lengths'),
@@ -247,6 +248,7 @@ const tonedBeside: readonly ConsultationEvent[] = [
   say.weighToner('lengths'),
   say.throwBowl('lengths'),
   say.allOn('ends'),
+  say.breakOnHead('ends'),
   ...finished,
 ];
 

@@ -33,6 +33,8 @@ export interface Heard {
   readonly isRinsed: boolean;
   readonly isOpened: boolean;
   readonly isAway: boolean;
+  /** Hair broke on the head that day. */
+  readonly isBroken: boolean;
   /** Something stings, or looks like a reaction, and nobody said it is none. */
   readonly isSuspected: boolean;
   /** Back on another day, and what holds for today not said yet. */
@@ -43,6 +45,7 @@ export const nothingHeard: Heard = {
   isOpened: false,
   isAway: false,
   isSuspected: false,
+  isBroken: false,
   isAskedAnew: false,
   isRinsed: false,
   good: [],
@@ -99,7 +102,7 @@ export function hear(before: Heard, event: ConsultationEvent): Heard {
   const heard = {
     ...before,
     good: before.good.filter((zone) => !event.tokens.lapsed.includes(zone)),
-    ...(isNewDay ? { isAskedAnew: true, decided: '', springs: [], weak: [] } : {}),
+    ...(isNewDay ? { isAskedAnew: true, decided: '', springs: [], weak: [], isBroken: false } : {}),
   };
   const undecided = { ...heard, decided: '' };
   switch (event.type) {
@@ -224,11 +227,15 @@ function hearCare(heard: Heard, event: ConsultationEvent): Heard {
         isAskedAnew: heard.isAskedAnew || event.tokens.asksAnew,
         springs: event.tokens.asksAnew ? [] : heard.springs,
         weak: event.tokens.asksAnew ? [] : heard.weak,
+        isBroken: heard.isBroken && !event.tokens.asksAnew,
       };
-    case 'LOOKED':
-      return event.tokens.of === 'head' && event.tokens.stings && !heard.isSuspected
-        ? { ...heard, isSuspected: true, rinsedInCare: [] }
-        : heard;
+    case 'LOOKED': {
+      if (event.tokens.of === 'strand') return heard;
+      const isBroken = heard.isBroken || event.tokens.breaks === true;
+      return event.tokens.stings && !heard.isSuspected
+        ? { ...heard, isBroken, isSuspected: true, rinsedInCare: [] }
+        : { ...heard, isBroken };
+    }
     case 'REACTION_SUSPECTED':
       return { ...heard, isSuspected: true, rinsedInCare: [] };
     case 'NO_REACTION':
@@ -282,10 +289,11 @@ function findBreachOfBowl(
   event: EventOf<'BOWL_WEIGHED'> | EventOf<'BOWL_APPLIED'>,
 ): string | null {
   const { zone, skinTest } = event.tokens;
-  const { good, decided } = hear(before, event);
+  const { good, decided, isBroken } = hear(before, event);
   const hold = findHold(hear(before, event));
   if (hold !== null) return `a bowl ${hold}`;
   if (skinTest !== 'clear' && skinTest !== 'notNeeded') return `a bowl with a skin test that is ${skinTest}`;
+  if (isBroken) return 'a bowl on a head on which hair broke';
   if (!good.includes(zone)) return 'a bowl without a sound or rough outcome that stands';
   if (!mixing.includes(decided)) return 'a bowl without a decision that allows mixing';
   return decided === 'endsOut' && zone === 'ends' ? 'a bowl for ends that stay out' : null;
