@@ -94,6 +94,8 @@ export const decidedWarm = (): Played => {
 };
 export const lengthsWeighed = (): Played => and(decided(), bowl('lengths'));
 export const lengthsOn = (): Played => and(lengthsWeighed(), onHead('lengths'));
+/** Beside it the bowl of the ends waits. */
+export const endsWaiting = (): Played => and(lengthsOn(), bowl('ends'));
 export const bothOn = (): Played => and(lengthsOn(), bowl('ends'), onHead('ends'));
 
 /** Whatever is on the lengths comes off. */

@@ -46,7 +46,13 @@ describe('the fields of a bowl', () => {
   });
 
   it('take the shades of another zone’s bowl, and as many grams as their own zone takes', () => {
-    const of = (zone: 'lengths' | 'ends', colourG: number) => ({ kind: 'tested', zone, colourG, shades });
+    const of = (zone: 'lengths' | 'ends', colourG: number) => ({
+      kind: 'tested',
+      zone,
+      colourG,
+      shades,
+      looks: [],
+    });
     const shades = [{ shade: 'Mist 7', parts: 1 }];
     const draftAfter = (...bowls: readonly object[]) => draftFor({ ...record, bowls } as typeof record);
     expect(draftAfter(of('ends', 120))).toMatchObject({
