@@ -5,6 +5,7 @@ import { type FieldRefusal, type Raw, type RawForm, readForm } from '../../share
 import { listMistakes } from '../parts/form/draft';
 import type { TapRefusal } from './explainRefusal';
 import { createKeptDraft, type KeptDraft } from './keptDraft';
+import type { Lasting } from './lastingDrafts';
 import { createSender } from './sender';
 import { showFirstRefused } from './showFirstRefused';
 import type { StepProps } from './stepProps';
@@ -37,8 +38,9 @@ export function createEventForm(
   form: Form,
   name: string,
   initial: RawForm,
+  store?: Lasting,
 ): EventForm {
-  const draft = createKeptDraft(name, initial, props.settings);
+  const draft = createKeptDraft(name, initial, props.settings, store);
   const sender = createSender(props);
   const [hasTried, setHasTried] = createSignal(false);
   const context = () => ({ units: props.settings.units, hasAgeLine: false, nowMs: props.nowMs });
