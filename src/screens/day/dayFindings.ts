@@ -25,7 +25,7 @@ export interface RuleCount {
   readonly lifted: number;
 }
 
-/** A strand that broke or gummed, and whose. */
+/** Hair that broke or gummed, and whose. */
 export interface Broken extends Whose, Break {}
 
 /** A reaction that was told, and what came of it. */

@@ -53,9 +53,10 @@ export const day = {
   } satisfies Readonly<Record<HoldsDay, string>>,
   /** "Done 3", of all that closed today. */
   endingCount: (how: Ending, count: string) => `${endings[how]} ${count}`,
-  broken: 'Strands that gave way',
+  broken: 'Hair that gave way',
   nothingBroken: 'None today.',
   strandOf: (ticket: string, number: string, zone: string) => `${ticket} · strand ${number} ${zone}`,
+  onHeadOf: (ticket: string, zone: string) => `${ticket} · on the head, ${zone}`,
   gaveWay: { gummy: 'gummy', broken: 'broke' },
   told: 'Burning or reaction',
   nothingTold: 'Nothing was told today.',
