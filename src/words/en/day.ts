@@ -34,6 +34,7 @@ export const day = {
   nothingMissed: 'None.',
   closed: 'Closed today',
   open: 'Still open',
+  goneOn: 'Went on after that',
   nothingClosed: 'Nothing closed yet today.',
   nothingOpen: 'Nobody is open.',
   endings,
