@@ -19,7 +19,7 @@ export interface EventForm {
   readonly isComplete: Accessor<boolean>;
   /** Said on the screen. */
   readonly refusal: Accessor<TapRefusal | null>;
-  /** For `FormFields`: goes into the draft, and what the station said of the last try is no longer true. */
+  /** Something went into the draft: what the station said of the last try is no longer true. The sheet sets it by itself. */
   readonly onChange: (name: string, value: Raw) => void;
   /** Sends what stands in the fields, together with `also`. Was it taken? Only then it begins anew. */
   readonly send: (
