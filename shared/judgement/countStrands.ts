@@ -1,9 +1,11 @@
 import { isAtLeastAsBad } from '../records/gradeOutcome';
 import type { OutcomeRecord, StrandRecord } from '../records/record';
-import type { ByZone } from '../records/zones';
+import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
 import type { ZoneFinding } from './decisionTable';
 import { isHotter, isSameLine, type Mix, nameProven } from './mixes';
+
+type Place = StrandRecord['place'];
 
 /** A strand whose outcome counts today. */
 export type Counting = StrandRecord & { readonly outcome: OutcomeRecord };
@@ -29,22 +31,63 @@ const nameMeant = (strand: Counting): Mix => {
 const hasFailed = (finding: ZoneFinding): boolean => finding === 'gummy' || finding === 'broken';
 const hasHeld = ({ outcome }: Counting): boolean => !isAtLeastAsBad(outcome.grade, 'gummy');
 
-/**
- * How many strands speak for each mix that would go on? Those that stood it, all its time, each from a place of its own:
- * a weaker or shorter one, or a second from the same place, says nothing more. The mix that fewest speak for counts. A
- * zone that failed has spoken, for however long it was on.
- * `newest` are the newest of each zone. Checked in tests/shared/judgement/countStrands.test.ts.
- */
-export function countStrands(
-  counting: readonly Counting[],
-  newest: readonly Counting[],
-  found: ByZone<ZoneFinding>,
-): number {
-  const failed = zones.filter((zone) => hasFailed(found[zone])).length;
-  const held = counting.filter(hasHeld);
-  const places = newest
-    .filter(({ zone }) => !hasFailed(found[zone]))
-    .map((one) => held.filter((strand) => stoodAllOf(strand, nameMeant(one))).map(({ place }) => place))
-    .map((each) => new Set(each).size);
-  return failed + (places.length === 0 ? 0 : Math.min(...places));
+/** The worst place is one of two: strands that leave it out say no more than one. */
+const countPlaces = (places: readonly Place[], listWorst: () => readonly Place[]): number => {
+  const count = new Set(places).size;
+  if (count < 2) return count;
+  const worst = listWorst();
+  return places.some((place) => worst.includes(place)) ? count : 1;
+};
+
+/** From which places strands speak for the mix of a zone, and for how many they count. */
+export interface Spoken {
+  readonly zone: Zone;
+  readonly places: readonly Place[];
+  readonly count: number;
 }
+
+/** What is counted, and by which rule. */
+export interface ToCount {
+  readonly counting: readonly Counting[];
+  /** The newest of each zone. */
+  readonly newest: readonly Counting[];
+  readonly found: ByZone<ZoneFinding>;
+  readonly modelVersion: number;
+  /** The places that the map calls the worst: reckoned only where it matters. */
+  readonly listWorst: () => readonly Place[];
+}
+
+/**
+ * Who speaks for each mix that would go on? Strands that stood it, all its time, each from a place of its own and one of them
+ * from the worst: a weaker or shorter one, or a second from the same place, says nothing more, nor does one of younger hair
+ * (roots before lengths before ends), which has gone through less. Before model 5 hair of any age spoke, from any place.
+ */
+export function listSpoken({ counting, newest, found, modelVersion, listWorst }: ToCount): readonly Spoken[] {
+  const held = counting.filter(hasHeld);
+  const isOldEnough = (strand: Counting, one: Counting): boolean =>
+    modelVersion < 5 || zones.indexOf(strand.zone) >= zones.indexOf(one.zone);
+  return newest
+    .filter(({ zone }) => !hasFailed(found[zone]))
+    .map((one) => {
+      const places = held
+        .filter((strand) => isOldEnough(strand, one) && stoodAllOf(strand, nameMeant(one)))
+        .map(({ place }) => place);
+      const count = modelVersion < 5 ? new Set(places).size : countPlaces(places, listWorst);
+      return { zone: one.zone, places, count };
+    });
+}
+
+/** Of which mix do fewest strands speak? Of several alike that of the oldest hair, since its strands speak for all. */
+export const findLeastSpoken = (spoken: readonly Spoken[]): Spoken | undefined =>
+  spoken.reduce<Spoken | undefined>(
+    (least, each) => (least === undefined || each.count <= least.count ? each : least),
+    undefined,
+  );
+
+/**
+ * How many strands speak for what would go on? The mix that fewest speak for counts. A zone that failed has spoken, for
+ * however long it was on. Checked in tests/shared/judgement/countStrands.test.ts.
+ */
+export const countStrands = (toCount: ToCount): number =>
+  zones.filter((zone) => hasFailed(toCount.found[zone])).length +
+  (findLeastSpoken(listSpoken(toCount))?.count ?? 0);

@@ -4,12 +4,20 @@ import { type ConsultationRecord, findStrand, type StrandRecord } from '../recor
 import type { Settings } from '../records/settings';
 import type { ByZone, Zone } from '../records/zones';
 import { zones } from '../records/zones';
-import { type Counting, countStrands } from './countStrands';
+import {
+  type Counting,
+  countStrands,
+  findLeastSpoken,
+  listSpoken,
+  type Spoken,
+  type ToCount,
+} from './countStrands';
 import type { Decision } from './decisions';
 import { type Findings, suggestDecision, type ZoneFinding } from './decisionTable';
 import { isLapsed } from './lapse';
 import { isNoGentler, nameTested } from './mixes';
 import { listPlannedZones } from './plannedZones';
+import { listWorstPlaces } from './planSnips';
 import { judgeRisk } from './risk';
 import { isAbsoluteRule } from './rules';
 import { isLifting, listOpenStops } from './stops';
@@ -78,19 +86,30 @@ const listNewest = (record: ConsultationRecord, nowMs: number): readonly Countin
     .filter((strand) => strand !== undefined)
     .filter((strand) => counts(strand, record, nowMs));
 
+const gatherToCount = (record: ConsultationRecord, nowMs: number): ToCount => ({
+  counting: record.strands.filter((strand) => counts(strand, record, nowMs)),
+  newest: listNewest(record, nowMs),
+  found: Object.fromEntries(
+    zones.map((zone) => [zone, findZone(record, zone, nowMs)]),
+  ) as ByZone<ZoneFinding>,
+  modelVersion: record.modelVersion,
+  listWorst: () => listWorstPlaces(record.answers),
+});
+
+/** For which mix do fewest strands speak, and from which places? */
+export const findLeastProven = (record: ConsultationRecord, nowMs: number): Spoken | undefined =>
+  findLeastSpoken(listSpoken(gatherToCount(record, nowMs)));
+
 /** What do strands and answers say of the hair? */
 function findHair(record: ConsultationRecord, nowMs: number): Omit<Findings, 'stop'> {
   const { client } = record.answers;
-  const newest = listNewest(record, nowMs);
-  const counting = record.strands.filter((strand) => counts(strand, record, nowMs));
-  const found = Object.fromEntries(
-    zones.map((zone) => [zone, findZone(record, zone, nowMs)]),
-  ) as ByZone<ZoneFinding>;
+  const toCount = gatherToCount(record, nowMs);
+  const { newest, found } = toCount;
   return {
     isLifting: client?.service === undefined || isLifting(client.service),
     zones: found,
     risk: judgeRisk(record),
-    strands: countStrands(counting, newest, found),
+    strands: countStrands(toCount),
     shortBy: Math.max(
       0,
       (client?.targetLevel ?? 0) - Math.min(10, ...newest.map(({ outcome }) => outcome.level ?? 10)),

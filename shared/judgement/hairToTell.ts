@@ -1,15 +1,19 @@
 import { listBreaks } from '../records/breaks';
 import { findWorst } from '../records/gradeOutcome';
 import type { ConsultationRecord } from '../records/record';
-import { listFelt } from '../records/tonerProof';
+import { listPulled } from '../records/tonerProof';
 import { type Zone, zones } from '../records/zones';
 import { listPlannedZones } from './plannedZones';
 
-/** What is told of one length: was it left out, did it break or gum, on a strand or wet on the head, is it to be cut? */
+/**
+ * What is told of one length: was it left out, did it break or gum, on a strand, with colour on or wet after the rinse, is
+ * it to be cut?
+ */
 export interface HairToTell {
   readonly zone: Zone;
   readonly isLeftOut: boolean;
   readonly strand: 'broken' | 'gummy' | null;
+  readonly hasBrokenOnHead: boolean;
   readonly hasSnapped: boolean;
   readonly isToCut: boolean;
 }
@@ -31,15 +35,15 @@ export const listHairToTell = (record: Told): readonly HairToTell[] =>
   zones
     .filter((zone) => isUpForColour(record, zone))
     .map((zone): HairToTell => {
-      const strand = findWorst(listBreaks(record).map((each) => (each.zone === zone ? each.how : null)));
+      const breaks = listBreaks(record).filter((each) => each.zone === zone);
+      const strand = findWorst(breaks.map((each) => (each.strand === null ? null : each.how)));
       return {
         zone,
         isLeftOut: !record.bowls.some((bowl) => bowl.zone === zone && bowl.state === 'rinsed'),
         strand: strand === 'broken' || strand === 'gummy' ? strand : null,
-        hasSnapped: listFelt(record, zone, -1).some(({ stretch }) => stretch === 'snaps'),
+        hasBrokenOnHead: breaks.some((each) => each.strand === null),
+        hasSnapped: listPulled(record, zone, -1).some(({ stretch }) => stretch === 'snaps'),
         isToCut: zone === 'ends' && record.decision?.decision === 'cutFirst',
       };
     })
-    .filter(
-      ({ isLeftOut, strand, hasSnapped, isToCut }) => isLeftOut || strand !== null || hasSnapped || isToCut,
-    );
+    .filter(({ zone: _zone, strand, ...told }) => strand !== null || Object.values(told).includes(true));

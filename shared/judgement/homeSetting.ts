@@ -1,6 +1,7 @@
 import { isIron } from '../heat/habit';
 import type { Answers } from '../records/forms/asked';
 import { hasBadSigns } from '../records/gradeOutcome';
+import { hasShownWeakOnHead } from '../records/headLooks';
 import type { ConsultationRecord } from '../records/record';
 import { listFelt } from '../records/tonerProof';
 import { zones } from '../records/zones';
@@ -37,13 +38,15 @@ export interface HomeSetting {
 type Felt = Pick<ConsultationRecord, 'answers' | 'strands' | 'stretches' | 'bowls'>;
 
 /**
- * Did a strand come out worse than sound, weaken at a look, or the hair on the head break, or not spring back after a rinse?
+ * Did a strand come out worse than sound or weaken at a look, or did the hair on the head, or not spring back after a rinse?
  * What was once seen or felt speaks against the hair, whichever mix it was and whatever sprang back later.
  */
 const hasShownWeak = (record: Felt): boolean =>
   record.strands.some(
     (strand) => hasBadSigns(strand) || (strand.outcome !== null && strand.outcome.grade !== 'sound'),
-  ) || zones.some((zone) => listFelt(record, zone, -1).some(({ stretch }) => stretch !== 'springsBack'));
+  ) ||
+  record.bowls.some(hasShownWeakOnHead) ||
+  zones.some((zone) => listFelt(record, zone, -1).some(({ stretch }) => stretch !== 'springsBack'));
 
 function findHottest({ hotTools }: Answers): number | null {
   const ironed = (hotTools?.habits ?? []).filter(({ tool }) => isIron(tool));

@@ -54,8 +54,8 @@ export type MixtureRefusal =
   | { readonly code: RatioRefusal };
 
 /** How strong may this order be? What was tested in foil and goes on without lies on the scalp. */
-const findStrongest = (permit: MixPermit | TonerPermit, { zone, heat }: Order): number =>
-  permit.kind === 'mix' && permit.scalpPercent !== null && isOnScalp(zone, heat)
+const findStrongest = (permit: MixPermit | TonerPermit, { heat }: Order): number =>
+  permit.kind === 'mix' && permit.scalpPercent !== null && isOnScalp(heat)
     ? Math.min(permit.maxDeveloperPercent, permit.scalpPercent)
     : permit.maxDeveloperPercent;
 

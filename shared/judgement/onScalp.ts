@@ -1,27 +1,47 @@
+import { readHistory } from '../hair/readHistory';
+import { placeZone } from '../hair/zonePlaces';
 import type { Answers } from '../records/forms/asked';
 import type { ConsultationRecord, StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
 import type { Zone } from '../records/zones';
 import type { Limits } from './limits';
 import { isSameLine, type Mix } from './mixes';
+import { isMixOfLift } from './service';
+import { isLifting } from './stops';
 
 /** The strongest developer of a lightener that lies on the scalp, per cent (20 vol): common practice, no source. */
 export const ON_SCALP_PERCENT = 6;
 
 /**
- * Is this line lightener? As the shelf says, however the line is typed. One that is not on the shelf is where she wants to
- * be lightened: powder that is taken for colour goes on without its cautions.
+ * Hair whose zone begins nearer to the skin than this lies on it, cm. Assumed because a root touch-up, which is laid on the
+ * scalp, reaches 4 cm (ASSUMED_TOUCH_UP_CM), and ends that short fall back onto what was brushed.
  */
-export function isLightener({ shelf }: Pick<Settings, 'shelf'>, { client }: Answers, line: string): boolean {
+export const ASSUMED_LIES_WITHIN_CM = 5;
+
+/**
+ * Is this line lightener? As the shelf says, however the line is typed. One that is not on the shelf is, where she wants to
+ * be lifted or where it stood over 20 vol: powder that is taken for colour goes on without its cautions.
+ */
+export function isLightener(
+  { shelf }: Pick<Settings, 'shelf'>,
+  { client }: Answers,
+  line: string,
+  developerPercent = 0,
+): boolean {
   const kinds = shelf.filter(({ name }) => isSameLine(name, line)).map(({ kind }) => kind);
-  return kinds.includes('lightener') || (client?.service === 'lighten' && !kinds.includes('colour'));
+  const isOfLift = isLifting(client?.service ?? '') || isMixOfLift({ line, developerPercent }, { shelf });
+  return kinds.includes('lightener') || (isOfLift && !kinds.includes('colour'));
 }
 
 /**
- * Does this bowl lie on the scalp? Roots do, and lengths, which begin at the scalp (placeZone); ends do not, nor what is
- * wrapped in foil, which is worked off the scalp: common practice, no source.
+ * Does hair of this zone begin on the scalp? Roots do, and lengths (placeZone), and on hair of a few centimetres the ends as
+ * well, at the shortest that was told.
  */
-export const isOnScalp = (zone: Zone, heat: Mix['heat']): boolean => zone !== 'ends' && heat !== 'foil';
+const beginsOnScalp = (zone: Zone, answers: Answers): boolean =>
+  placeZone(zone, readHistory(answers).lengthCm.low).fromCm < ASSUMED_LIES_WITHIN_CM;
+
+/** Does a bowl of such hair lie on the scalp? Not what is wrapped in foil, which is worked off it: common practice, no source. */
+export const isOnScalp = (heat: Mix['heat']): boolean => heat !== 'foil';
 
 /** The limits of a bowl with what the scalp takes off them. */
 export interface ScalpLimits extends Limits {
@@ -44,18 +64,18 @@ const isScalpLifted = ({ overrides }: ConsultationRecord): boolean =>
  */
 export function limitOnScalp(
   record: ConsultationRecord,
-  { zone, line, heat }: Pick<StrandRecord, 'zone' | 'line' | 'heat'>,
+  { zone, line, heat, developerPercent }: Pick<StrandRecord, 'zone' | 'line' | 'heat' | 'developerPercent'>,
   settings: Pick<Settings, 'shelf'>,
   limits: Limits,
 ): ScalpLimits {
   const isGuarded =
     record.modelVersion >= 5 &&
-    zone !== 'ends' &&
-    isLightener(settings, record.answers, line) &&
+    beginsOnScalp(zone, record.answers) &&
+    isLightener(settings, record.answers, line, developerPercent) &&
     !isScalpLifted(record);
   if (!isGuarded) return { ...limits, maxHeat: heat, scalpPercent: null, isLowered: false };
   const scalpPercent = ON_SCALP_PERCENT;
-  if (!isOnScalp(zone, heat)) return { ...limits, maxHeat: heat, scalpPercent, isLowered: false };
+  if (!isOnScalp(heat)) return { ...limits, maxHeat: heat, scalpPercent, isLowered: false };
   return {
     ...limits,
     maxDeveloperPercent: Math.min(limits.maxDeveloperPercent, scalpPercent),

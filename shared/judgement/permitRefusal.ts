@@ -5,11 +5,11 @@ import { isAnotherDay } from '../records/passedDay';
 import { formHistoryKey, formPlanKey } from '../records/planKey';
 import { type ConsultationRecord, findStrand, type StrandRecord } from '../records/record';
 import type { Settings } from '../records/settings';
-import { findFelt } from '../records/tonerProof';
+import { findLastRinse, listFelt } from '../records/tonerProof';
 import type { Zone } from '../records/zones';
 import { isFreer, isMixingDecision } from './decisions';
 import { isForThisPlan, suggestFor } from './findings';
-import { type CarriedHold, findCarriedHold, isLapsed } from './lapse';
+import { ASSUMED_SAME_DAY_MS, type CarriedHold, findCarriedHold, isLapsed } from './lapse';
 import { listClosedMixes, nameTested } from './mixes';
 import { listPlannedZones } from './plannedZones';
 import { isAbsoluteRule, type RuleId } from './rules';
@@ -123,13 +123,17 @@ function findDecisionRefusal(
 }
 
 /**
- * Hair that came back slow, or not at all, after its rinse takes nothing else that day, whatever a new strand stood: the
- * strand is not what was just on. Since model 5. common practice, no source.
+ * Hair that came back slow, or not at all, after its rinse, or broke under what was rinsed, takes nothing else that day
+ * (ASSUMED_SAME_DAY_MS), whatever a new strand stood: the strand is not what was just on. On another visit a new strand
+ * decides. Since model 5. common practice, no source.
  */
-function findFeltRefusal(record: ConsultationRecord, zone: Zone): PermitRefusal | null {
-  if (record.modelVersion < 5) return null;
-  const felt = findFelt(record, zone);
-  return felt === null || felt.stretch === 'springsBack' ? null : { code: 'stretchFails' };
+function findFeltRefusal(record: ConsultationRecord, zone: Zone, nowMs: number): PermitRefusal | null {
+  const rinsedSeq = findLastRinse(record, zone);
+  if (record.modelVersion < 5 || rinsedSeq === null) return null;
+  const isWeakToday = listFelt(record, zone, rinsedSeq).some(
+    ({ stretch, atMs }) => stretch !== 'springsBack' && nowMs - atMs <= ASSUMED_SAME_DAY_MS,
+  );
+  return isWeakToday ? { code: 'stretchFails' } : null;
 }
 
 /** Hair that gave way under what is on this head, or was: whatever zone it is, its strand did not foresee it. */
@@ -162,7 +166,7 @@ export function findMixRefusal(
   const strand = findStrand(record, zone);
   if (strand === undefined) return { code: 'noOutcome' };
   return (
-    findFeltRefusal(record, zone) ??
+    findFeltRefusal(record, zone, nowMs) ??
     findStrandRefusal(record, strand, settings, nowMs) ??
     findDecisionRefusal(record, strand, settings, nowMs) ??
     (isAnotherDay(record, nowMs) ? { code: 'anotherDay' } : null)

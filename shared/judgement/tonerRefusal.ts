@@ -9,8 +9,9 @@ import { ASSUMED_FELT_FOR_MIN } from './tonerLimits';
 
 /**
  * What stands in the way of a toner for this zone, at this moment? null: nothing does.
- * It asks for no strand of its own: what is felt is the very hair, wet, after the rinse. Only hair that springs back
- * takes another bowl that day, and only while it is wet (ASSUMED_FELT_FOR_MIN). Slow hair takes none, not even one that
+ * It asks for no strand of its own: what is felt is the very hair, wet, after the rinse. Only hair that springs back,
+ * and did not break under what was rinsed last, takes another bowl on that rinse, and only while it is wet
+ * (ASSUMED_FELT_FOR_MIN). Slow hair takes none, not even one that
  * only deposits: how weak it is nobody can see, and it can be toned on another visit, with a strand. A toner is a dye, so
  * its own skin test is asked for beside that of what she came for. Reads the record alone.
  * Checked in tests/shared/judgement/toner.test.ts.

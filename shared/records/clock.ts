@@ -92,18 +92,20 @@ function findNextLook(clock: Clock, begun: number, isLookOpen: boolean): number 
   return lookAtMs < clock.dueAtMs ? lookAtMs : null;
 }
 
+/** The same clock, all of it so much later: also the end of one whose bowl may still be on. */
+export const moveClock = (clock: Clock, byMs: number): Clock => ({
+  ...clock,
+  startedAtMs: clock.startedAtMs + byMs,
+  dueAtMs: clock.dueAtMs + byMs,
+  limitAtMs: clock.limitAtMs + byMs,
+  lookedAtMs: clock.lookedAtMs.map((lookMs) => lookMs + byMs),
+  acknowledgedAtMs: clock.acknowledgedAtMs === null ? null : clock.acknowledgedAtMs + byMs,
+  endedAtMs: clock.endedAtMs === null ? null : clock.endedAtMs + byMs,
+});
+
 /** The same clock after the tablet's own clock was moved by `shiftMs`: what ran stays as long as it was. */
-export function shiftClock(clock: Clock, shiftMs: number): Clock {
-  if (clock.endedAtMs !== null) return clock;
-  return {
-    ...clock,
-    startedAtMs: clock.startedAtMs + shiftMs,
-    dueAtMs: clock.dueAtMs + shiftMs,
-    limitAtMs: clock.limitAtMs + shiftMs,
-    lookedAtMs: clock.lookedAtMs.map((lookMs) => lookMs + shiftMs),
-    acknowledgedAtMs: clock.acknowledgedAtMs === null ? null : clock.acknowledgedAtMs + shiftMs,
-  };
-}
+export const shiftClock = (clock: Clock, shiftMs: number): Clock =>
+  clock.endedAtMs === null ? moveClock(clock, shiftMs) : clock;
 
 /** The same clocks with those that match ended at this moment; an ended one keeps its end. */
 export const endClocks = (

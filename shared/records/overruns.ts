@@ -23,6 +23,9 @@ export const listOverruns = (
     .filter(({ overMs }) => overMs >= ASSUMED_SILENT_OVER_MS)
     .sort((one, other) => one.dueAtMs - other.dueAtMs);
 
-/** How many looks at strands and heads fell due that nobody made, by the newest entry or by now. */
-export const countMissedLooks = ({ strands, bowls }: Pick<ConsultationRecord, 'strands' | 'bowls'>): number =>
-  [...strands, ...bowls].reduce((sum, { missedLooksAtMs }) => sum + missedLooksAtMs.length, 0);
+/** When did looks at strands and heads fall due that nobody made, by the newest entry or by now? */
+export const listMissed = ({
+  strands,
+  bowls,
+}: Pick<ConsultationRecord, 'strands' | 'bowls'>): readonly number[] =>
+  [...strands, ...bowls].flatMap(({ missedLooksAtMs }) => missedLooksAtMs);

@@ -32,21 +32,37 @@ const listBroken = (bowls: readonly BowlRecord[], zone: Zone, sinceSeq: number):
     .flatMap((bowl) => findBreakOnHead(bowl) ?? [])
     .map(({ atMs, by, seq }) => ({ zone, stretch: 'snaps', before: 'stands', atMs, by, seq }));
 
-/** What showed and was felt on the head in this zone since that rinse; what was then said to be a wrong tap, not. */
+/** What was felt in this zone since then, between the fingers; what was then said to be a wrong tap, not. */
+export const listPulled = (
+  { stretches }: Pick<ConsultationRecord, 'stretches'>,
+  zone: Zone,
+  sinceSeq: number,
+): readonly StretchRecord[] =>
+  stretches
+    .filter((felt) => felt.zone === zone && felt.seq > sinceSeq)
+    .reduce<readonly StretchRecord[]>(
+      (felt, next) => [...(next.before === 'wrongTap' ? felt.slice(0, -1) : felt), next],
+      [],
+    );
+
+/**
+ * What showed and was felt on the head in this zone since that rinse. A wrong tap takes back what was felt, never a break
+ * that was seen at a look: that was held by whoever saw it. Checked in tests/shared/records/headLooks.test.ts.
+ */
 export const listFelt = (
   { bowls, stretches }: Pick<ConsultationRecord, 'bowls' | 'stretches'>,
   zone: Zone,
   sinceSeq: number,
 ): readonly StretchRecord[] =>
-  [
-    ...listBroken(bowls, zone, sinceSeq),
-    ...stretches.filter((felt) => felt.zone === zone && felt.seq > sinceSeq),
-  ]
-    .sort((one, other) => one.seq - other.seq)
-    .reduce<readonly StretchRecord[]>(
-      (felt, next) => [...(next.before === 'wrongTap' ? felt.slice(0, -1) : felt), next],
-      [],
-    );
+  [...listBroken(bowls, zone, sinceSeq), ...listPulled({ stretches }, zone, sinceSeq)].sort(
+    (one, other) => one.seq - other.seq,
+  );
+
+/** Did the hair of this zone break at a look, under the bowl that was rinsed last? */
+export function hasBrokenAtLook({ bowls }: Pick<ConsultationRecord, 'bowls'>, zone: Zone): boolean {
+  const rinsedSeq = findLastRinse({ bowls }, zone);
+  return rinsedSeq !== null && listBroken(bowls, zone, rinsedSeq).length > 0;
+}
 
 /**
  * How does this zone feel since its rinse: the worst of it, and when it was felt last? One good pull takes back no bad one.

@@ -5,6 +5,7 @@ import { type FieldRefusal, type Raw, type RawForm, readForm } from '../../share
 import { listMistakes } from '../parts/form/draft';
 import type { TapRefusal } from './explainRefusal';
 import { createKeptDraft, type KeptDraft } from './keptDraft';
+import type { Lasting } from './lastingDrafts';
 import { createSender } from './sender';
 import { showFirstRefused } from './showFirstRefused';
 import type { StepProps } from './stepProps';
@@ -18,7 +19,7 @@ export interface EventForm {
   readonly isComplete: Accessor<boolean>;
   /** Said on the screen. */
   readonly refusal: Accessor<TapRefusal | null>;
-  /** For `FormFields`: goes into the draft, and what the station said of the last try is no longer true. */
+  /** Something went into the draft: what the station said of the last try is no longer true. The sheet sets it by itself. */
   readonly onChange: (name: string, value: Raw) => void;
   /** Sends what stands in the fields, together with `also`. Was it taken? Only then it begins anew. */
   readonly send: (
@@ -37,8 +38,9 @@ export function createEventForm(
   form: Form,
   name: string,
   initial: RawForm,
+  store?: Lasting,
 ): EventForm {
-  const draft = createKeptDraft(name, initial, props.settings);
+  const draft = createKeptDraft(name, initial, props.settings, store);
   const sender = createSender(props);
   const [hasTried, setHasTried] = createSignal(false);
   const context = () => ({ units: props.settings.units, hasAgeLine: false, nowMs: props.nowMs });

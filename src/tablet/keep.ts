@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 
-/** Where this tablet keeps what is about itself and about no client; a browser may refuse it. */
+/** Where this tablet keeps what is about itself, and a bowl that stands on the scale; a browser may refuse it. */
 export type Kept = Pick<globalThis.Storage, 'getItem' | 'setItem'>;
 
 /**

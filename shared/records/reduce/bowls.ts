@@ -19,7 +19,7 @@ import { findTonerProof } from '../tonerProof';
 import type { Zone } from '../zones';
 import type { Reducers } from './reducers';
 
-/** Before model 5 somebody looked at every head each five minutes. */
+/** Before model 5 somebody looked at every head each five minutes: common practice, no source. */
 const BEFORE_MODEL_5_MIN = 5;
 
 /**
@@ -29,9 +29,17 @@ const BEFORE_MODEL_5_MIN = 5;
 export const findHeadLookMin = (record: Pick<ConsultationRecord, 'answers' | 'modelVersion'>): number =>
   record.modelVersion < 5 ? BEFORE_MODEL_5_MIN : Number(findLookEveryMin(judgeRisk(record)));
 
-/** A short bowl is looked at too: at half its time, where its first look would fall on its end or after it. */
+/**
+ * A bowl that is shorter than the time to its first look is looked at after this share of it. Assumed because in the middle
+ * something shows already, and half of the time is left to act on it.
+ */
+export const ASSUMED_SHORT_LOOK_SHARE = 0.5;
+
+/** When is it first looked at, where its first look would fall on its end or after it? */
 const findFirstLookMs = ({ minutes }: BowlRecord, lookMs: number, modelVersion: number): number =>
-  modelVersion >= 5 && minutes * msPerMinute <= lookMs ? (minutes * msPerMinute) / 2 : lookMs;
+  modelVersion >= 5 && minutes * msPerMinute <= lookMs
+    ? minutes * msPerMinute * ASSUMED_SHORT_LOOK_SHARE
+    : lookMs;
 
 const makeHeadClock = (
   id: string,

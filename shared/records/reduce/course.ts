@@ -1,9 +1,10 @@
 import { msPerMinute } from '../../units/time';
-import { type Clock, shiftClock } from '../clock';
+import { type Clock, moveClock, shiftClock } from '../clock';
 import type { LastTime } from '../lastTime';
 import { askAnew } from '../passedDay';
 import { formPlanKey } from '../planKey';
 import {
+  type BowlRecord,
   type ConsultationRecord,
   findBowl,
   findStrand,
@@ -64,6 +65,21 @@ const putBackOn = (record: ConsultationRecord): Pick<ConsultationRecord, 'bowls'
     ),
   };
 };
+
+/** Is it on, or may it be on still, since water was only said to run over it after a reaction was told? */
+const mayBeOn = (record: ConsultationRecord, bowl: BowlRecord): boolean =>
+  record.modelVersion >= 5 && (bowl.state === 'on' || isRinsedSinceTold(record, bowl));
+
+/**
+ * The clocks after the tablet's own was moved. One that was ended by water since a reaction was told goes with it, so that
+ * both the water and, should it be on after all, the bowl have run for as long as they did.
+ */
+const shiftClocks = (record: ConsultationRecord, shiftMs: number): readonly Clock[] =>
+  record.clocks.map((clock) =>
+    record.bowls.some((bowl) => bowl.clock === clock.id && mayBeOn(record, bowl))
+      ? moveClock(clock, shiftMs)
+      : shiftClock(clock, shiftMs),
+  );
 
 const shiftTime = (atMs: number | null, shiftMs: number): number | null =>
   atMs === null ? null : atMs + shiftMs;
@@ -160,7 +176,7 @@ export const courseReducers = {
   }),
   CLOCK_CORRECTED: (record, { payload, atMs }) => ({
     skinTest: record.skinTest && doubtSkinTest(record.skinTest, payload.shiftMs, atMs),
-    clocks: record.clocks.map((clock) => shiftClock(clock, payload.shiftMs)),
+    clocks: shiftClocks(record, payload.shiftMs),
     // A cutting is looked at again so long after it was read, whatever the wall said in between.
     incompatibility: record.incompatibility && {
       ...record.incompatibility,
@@ -171,12 +187,12 @@ export const courseReducers = {
     stretchAtMs: shiftTime(record.stretchAtMs, payload.shiftMs),
     strands: record.strands.map((strand) => ageStrand(strand, payload.shiftMs)),
     lastTime: record.lastTime && ageLastTime(record.lastTime, payload.shiftMs),
-    // Neither a bowl that waits nor a client who is away grows younger with the clock.
-    bowls: record.bowls.map((bowl) =>
-      bowl.state === 'weighed'
-        ? { ...bowl, atMs: bowl.atMs + payload.shiftMs }
-        : { ...bowl, allOnAtMs: shiftTime(bowl.allOnAtMs, payload.shiftMs) },
-    ),
+    // Neither a bowl that waits or is on nor a client who is away grows younger with the clock.
+    bowls: record.bowls.map((bowl) => ({
+      ...bowl,
+      atMs: bowl.atMs + (bowl.state === 'weighed' || mayBeOn(record, bowl) ? payload.shiftMs : 0),
+      allOnAtMs: shiftTime(bowl.allOnAtMs, payload.shiftMs),
+    })),
     parked: record.parked && { ...record.parked, atMs: record.parked.atMs + payload.shiftMs },
   }),
 } satisfies Partial<Reducers>;

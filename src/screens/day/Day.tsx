@@ -12,13 +12,21 @@ import './day.css';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
 import { DaySheet } from './DaySheet';
 import { gatherFindings } from './dayFindings';
-import { type DayRecords, gatherDay, goBackDays, nameDay, nameDayFile, writeDay } from './dayRecords';
+import {
+  type DayEntry,
+  type DayRecords,
+  gatherDay,
+  goBackDays,
+  nameDay,
+  nameDayFile,
+  writeDay,
+} from './dayRecords';
 import { writeDayTable } from './dayTable';
 import { EntryList } from './EntryList';
 import { Findings } from './Findings';
 import { saveText } from './saveText';
 
-/** What closed today and what is still open; and all of it as one file. */
+/** What closed today and what is still open; of an earlier day also what went on; and all of it as one file. */
 export function Day(props: {
   readonly state: StationState;
   readonly nowMs: number;
@@ -64,9 +72,17 @@ export function Day(props: {
     return record.parked === null ? said().carriesOver : said().parked;
   };
 
+  /** Of an earlier day: how it ended after it, and when, or how it stands now. */
+  const sayGoneOn = (entry: DayEntry) =>
+    entry.record.ended === null
+      ? sayOpen(entry)
+      : said().endedAt(
+          said().endings[entry.record.ended.how],
+          words.moments.shortDay(entry.record.ended.atMs),
+        );
   const whyNot = createMemo(() => whyNotPrint([...props.state.open.values()], props.nowMs, words, units()));
-  const sayEntry = (entry: DayRecords['open'][number]) =>
-    'how' in entry ? sayEnded(entry as DayRecords['closed'][number]) : sayOpen(entry);
+  const sayEntry = (entry: DayEntry) =>
+    'how' in entry ? sayEnded(entry as DayRecords['closed'][number]) : sayGoneOn(entry);
 
   return (
     <main class="day-page" data-step="day">
@@ -123,6 +139,16 @@ export function Day(props: {
             units={units()}
             sayState={sayEnded}
           />
+          <Show when={records().goneOn.length > 0}>
+            <EntryList
+              panel="gone-on"
+              title={said().goneOn}
+              empty=""
+              entries={records().goneOn}
+              units={units()}
+              sayState={sayGoneOn}
+            />
+          </Show>
           <Findings findings={findings()} units={units()} />
         </div>
         <Show when={records().unread.length > 0}>

@@ -1,16 +1,15 @@
 import { For, Show } from 'solid-js';
-import { countMissedLooks } from '../../../shared/records/overruns';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
 import { sayBottlesOf } from '../bottleAndBowl';
 import type { DayFindings } from './dayFindings';
-import type { DayRecords } from './dayRecords';
+import { type DayEntry, type DayRecords, listEntries } from './dayRecords';
 import './daySheet.css';
 import { Findings } from './Findings';
 
-type Entry = DayRecords['open'][number];
+type Entry = DayEntry;
 
 /**
  * The day on paper, of whatever size the printer has: a line a client, its head on every page, and then what is looked at
@@ -50,8 +49,9 @@ export function DaySheet(props: {
         [words.general.zones[bowl.zone], bowl.line, sayBottlesOf(bowl, words, props.units)].join(' '),
       )
       .join(', ');
-  const sayMissed = ({ record }: Entry) => write(countMissedLooks(record));
-  const all = (): readonly Entry[] => [...props.records.closed, ...props.records.open];
+  const sayMissed = ({ record }: Entry) =>
+    write(props.findings.missed.find(({ id }) => id === record.id)?.count ?? 0);
+  const all = () => listEntries(props.records);
   const heads = () => [
     said().client,
     said().state,

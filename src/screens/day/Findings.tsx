@@ -2,9 +2,9 @@ import { For, type JSX, Show } from 'solid-js';
 import { formatCountdown, formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import { type DayFindings, isOftenLifted, type Late, type Told } from './dayFindings';
+import { type Broken, type DayFindings, isOftenLifted, type Late, type Told } from './dayFindings';
 
-/** What of the day is looked at again: strands that gave way, reactions told, stops that were lifted and by whom. */
+/** What of the day is looked at again: hair that gave way, reactions told, stops that were lifted and by whom. */
 export function Findings(props: { readonly findings: DayFindings; readonly units: UnitSettings }) {
   const words = useWords();
   const said = () => words.day;
@@ -22,6 +22,10 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
   };
   const sayClock = ({ kind, zone }: Late) =>
     said().lateBy(kind === 'head' ? 'head' : 'strand', zone === null ? '' : words.general.zones[zone]);
+  const sayHair = ({ ticket, strand, zone }: Broken) => {
+    const name = words.general.zones[zone];
+    return strand === null ? said().onHeadOf(ticket, name) : said().strandOf(ticket, write(strand), name);
+  };
   const codes: () => Readonly<Record<string, string>> = () => words.strandTest.forms.override.code.options;
 
   return (
@@ -64,9 +68,7 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
         <For each={props.findings.broken}>
           {(strand) => (
             <li>
-              <strong>
-                {said().strandOf(strand.ticket, write(strand.strand), words.general.zones[strand.zone])}
-              </strong>{' '}
+              <strong>{sayHair(strand)}</strong>{' '}
               {[said().gaveWay[strand.how], time(strand.atMs), strand.mix.line].join(' · ')}
             </li>
           )}

@@ -1,14 +1,14 @@
 import type { RuleId } from '../../../shared/judgement/rules';
 import { type Break, listBreaks } from '../../../shared/records/breaks';
 import type { ConsultationEvent } from '../../../shared/records/event';
-import { countMissedLooks, listOverruns, type Overrun } from '../../../shared/records/overruns';
+import { listMissed, listOverruns, type Overrun } from '../../../shared/records/overruns';
 import type {
   ConsultationRecord,
   Ending,
   OutcomeRecord,
   OverrideRecord,
 } from '../../../shared/records/record';
-import { type DayRecords, nameDay } from './dayRecords';
+import { type DayRecords, isWithin, listEntries } from './dayRecords';
 
 interface Whose {
   readonly id: string;
@@ -25,7 +25,7 @@ export interface RuleCount {
   readonly lifted: number;
 }
 
-/** A strand that broke or gummed, and whose. */
+/** Hair that broke or gummed, and whose. */
 export interface Broken extends Whose, Break {}
 
 /** A reaction that was told, and what came of it. */
@@ -84,30 +84,40 @@ const listBroken = (entry: Entry): readonly Broken[] =>
 const listLifted = (entry: Entry): readonly Lifted[] =>
   entry.record.judged.map((lifted) => ({ ...whose(entry), ...lifted }));
 
-const listRaised = ({ log }: Entry): readonly RuleId[] => [
-  ...new Set(log.flatMap((event) => (event.type === 'ANSWERED' ? event.tokens.rules : []))),
+/** Which rules stopped her in these days? One that was lifted then did, though it was told before. */
+const listRaised = (
+  { log, record }: Entry,
+  isToday: (one: { readonly atMs: number }) => boolean,
+): readonly RuleId[] => [
+  ...new Set([
+    ...log.filter(isToday).flatMap((event) => (event.type === 'ANSWERED' ? event.tokens.rules : [])),
+    ...record.judged.filter(isToday).map(({ rule }) => rule),
+  ]),
 ];
 
 /**
  * What of the day is looked at again: endings, stops that were lifted, strands that gave way, reactions told. All of
- * it as the logs say, of what happened on this day; an entry that was corrected since stays in it.
+ * it as the logs say, of what happened on this day, whenever she was done; an entry that was corrected since stays in it.
  * Checked in tests/src/screens/day/dayFindings.test.tsx.
  */
-export function gatherFindings({ from, day, closed, open }: DayRecords, nowMs: number): DayFindings {
-  const all: readonly Entry[] = [...closed, ...open];
-  const isToday = ({ atMs }: { readonly atMs: number }): boolean =>
-    from <= nameDay(atMs) && nameDay(atMs) <= day;
+export function gatherFindings(records: DayRecords, nowMs: number): DayFindings {
+  const { closed } = records;
+  const all: readonly Entry[] = listEntries(records);
+  const isToday = ({ atMs }: { readonly atMs: number }): boolean => isWithin(records, atMs);
   const seen = all.flatMap(({ record }) =>
     record.strands.flatMap(({ outcome }) => (outcome !== null && isToday(outcome) ? [outcome.grade] : [])),
   );
   const late = all.flatMap((entry) =>
     listOverruns(entry.record, nowMs).map((overrun) => ({ ...whose(entry), ...overrun })),
   );
-  const missed = all.map((entry) => ({ ...whose(entry), count: countMissedLooks(entry.record) }));
+  const missed = all.map((entry) => ({
+    ...whose(entry),
+    count: listMissed(entry.record).filter((atMs) => isWithin(records, atMs)).length,
+  }));
   const lifted = all.flatMap(listLifted).filter(isToday);
   const inOrder = <T extends { readonly atMs: number }>(list: readonly T[]): readonly T[] =>
     [...list].sort((one, other) => one.atMs - other.atMs);
-  const raised = all.flatMap(listRaised);
+  const raised = all.flatMap((entry) => listRaised(entry, isToday));
   const countOf = (rule: RuleId): RuleCount => ({
     rule,
     stopped: raised.filter((each) => each === rule).length,

@@ -15,19 +15,21 @@ export function nameDay(atMs: number): string {
 }
 
 /** One consultation of the day: its log, and what the log says all together. */
-interface DayEntry {
+export interface DayEntry {
   readonly record: ConsultationRecord;
   readonly log: readonly ConsultationEvent[];
 }
 
 /** The records of one day as they are handed out. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
 export interface DayRecords {
-  readonly v: 2;
+  readonly v: 3;
   /** The first day, and the last: the same where it is one. */
   readonly from: string;
   readonly day: string;
   readonly closed: readonly (DayEntry & Pick<ClosedRecord, 'how' | 'endedAtMs'>)[];
   readonly open: readonly DayEntry[];
+  /** Something was written in them in these days, and they closed after them or are open still: an earlier day holds them too. */
+  readonly goneOn: readonly DayEntry[];
   /** Skin tests of which something was written on this day, by whatever ticket. */
   readonly skinTests: readonly SkinTest[];
   /** Closed records whose log this station cannot read any more: handed out as they lie. */
@@ -41,9 +43,18 @@ export function goBackDays(atMs: number, days: number): number {
   return at.getTime();
 }
 
+/** Does this moment lie in these days? */
+export const isWithin = ({ from, day }: Pick<DayRecords, 'from' | 'day'>, atMs: number): boolean =>
+  from <= nameDay(atMs) && nameDay(atMs) <= day;
+
+/** When was this entry of a kept log written? It is not looked into further: there may be years of them. */
+const readAtMs = (entry: unknown): number =>
+  Number(typeof entry === 'object' && entry !== null && 'atMs' in entry ? entry.atMs : Number.NaN);
+
 /**
- * What closed on this day, or on the `days` up to it, in the order of closing; and, up to today, all that is still open,
- * whenever it was begun. A record that is not in both copies yet is still open.
+ * What closed on this day, or on the `days` up to it, in the order of closing; up to today, all that is still open, whenever
+ * it was begun; and of earlier days also what was written then and closed later. A record that is not in both copies yet is
+ * still open.
  */
 export function gatherDay(
   state: Pick<StationState, 'open' | 'closed' | 'skinTests'>,
@@ -52,25 +63,43 @@ export function gatherDay(
 ): DayRecords {
   const day = nameDay(goBackDays(nowMs, back));
   const from = nameDay(goBackDays(nowMs, back + days - 1));
-  const isOf = (atMs: number): boolean => from <= nameDay(atMs) && nameDay(atMs) <= day;
-  const closedThen = state.closed
-    .filter(({ id, endedAtMs }) => isOf(endedAtMs) && !state.open.has(id))
+  const isOf = (atMs: number): boolean => isWithin({ from, day }, atMs);
+  const wasWorkedOn = (log: readonly unknown[]): boolean => log.some((entry) => isOf(readAtMs(entry)));
+  const allClosed = state.closed.filter(({ id }) => !state.open.has(id));
+  const closedThen = allClosed
+    .filter(({ endedAtMs }) => isOf(endedAtMs))
     .map((closed) => ({ closed, log: parseClosedLog(closed) }));
+  const closedLater = allClosed.filter(({ endedAtMs, log }) => nameDay(endedAtMs) > day && wasWorkedOn(log));
+  const open = [...state.open.values()].map(({ record, log }) => ({
+    record: noteMissedLooks(record, nowMs),
+    log,
+  }));
   return {
-    v: 2,
+    v: 3,
     from,
     day,
     closed: closedThen.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
       log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
     ),
-    open: (back === 0 ? [...state.open.values()] : []).map(({ record, log }) => ({
-      record: noteMissedLooks(record, nowMs),
-      log,
-    })),
+    open: back === 0 ? open : [],
+    goneOn: [
+      ...closedLater.flatMap((closed) => {
+        const log = parseClosedLog(closed);
+        return log === null ? [] : [{ record: fold(closed.id, log), log }];
+      }),
+      ...(back === 0 ? [] : open.filter(({ log }) => wasWorkedOn(log))),
+    ],
     skinTests: state.skinTests.filter(({ newestAtMs }) => isOf(newestAtMs)),
     unread: closedThen.flatMap(({ closed, log }) => (log === null ? [closed] : [])),
   };
 }
+
+/** Everybody of these days: who closed, who is open, and who went on after them. */
+export const listEntries = ({
+  closed,
+  goneOn,
+  open,
+}: Pick<DayRecords, 'closed' | 'goneOn' | 'open'>): readonly DayEntry[] => [...closed, ...goneOn, ...open];
 
 /** Under which name is the day handed out? No client stands in it. */
 export const nameDayFile = (

@@ -1,7 +1,7 @@
 import { BOM, writeCsv } from '../../../shared/records/table/csv';
 import { flatten } from '../../../shared/records/table/flatten';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import type { DayRecords } from './dayRecords';
+import { type DayRecords, listEntries } from './dayRecords';
 
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
 
@@ -18,11 +18,11 @@ export function writeMoment(atMs: number): string {
 }
 
 /**
- * The day as a table that any spreadsheet opens: what closed and what is open, a row for each thing that was told or done.
+ * The day as a table that any spreadsheet opens: what closed, went on or is open, a row for each thing that was told or done.
  * In the station's units, piece by piece, marked as UTF-8, for which some spreadsheets ask.
  */
-export function* writeDayTable({ closed, open }: DayRecords, units: UnitSettings): Generator<string, void> {
-  const rows = [...closed, ...open].flatMap(({ record }) => flatten(record, { units, writeMoment }));
+export function* writeDayTable(records: DayRecords, units: UnitSettings): Generator<string, void> {
+  const rows = listEntries(records).flatMap(({ record }) => flatten(record, { units, writeMoment }));
   yield BOM;
   yield* writeCsv(rows, units);
 }

@@ -134,7 +134,10 @@ function Choosing(
   const saySuggested = () => {
     const { suggested, another } = props.view;
     return suggested === 'testAgain' && another !== null
-      ? words.strandTest.preparing.another(words.hair.places[another])
+      ? words.strandTest.preparing.another(
+          words.general.zones[another.zone],
+          words.hair.places[another.place],
+        )
       : limitsOf(suggested);
   };
 

@@ -61,7 +61,7 @@ export interface DecisionView {
   readonly target: number | null;
   readonly suggested: Decision;
   /** From where one more strand is asked for, when each zone has its own and that is too few. */
-  readonly another: StrandRecord['place'] | null;
+  readonly another: ReturnType<typeof findAnother>;
   readonly choices: readonly Choice[];
   /** A named person has taken it on to decide more freely than suggested. */
   readonly isFreerLifted: boolean;

@@ -91,9 +91,15 @@ export function PlanDone(props: Pick<PlanProps, 'record' | 'settings'>) {
   const used = () => props.record.bowls.filter(({ state }) => state === 'rinsed');
   const hair = createMemo(() => listHairToTell(props.record));
   const sayHair = (told: HairToTell) => {
-    const { isLeftOut, strand, hasSnapped, isToCut } = told;
+    const { isLeftOut, strand, hasBrokenOnHead, hasSnapped, isToCut } = told;
     const { hair: says } = words.finish;
-    const parts = [isLeftOut && 'leftOut', strand, hasSnapped && 'snapped', isToCut && 'toCut'] as const;
+    const parts = [
+      isLeftOut && 'leftOut',
+      strand,
+      hasBrokenOnHead && 'brokeOnHead',
+      hasSnapped && 'snapped',
+      isToCut && 'toCut',
+    ] as const;
     const chosen = parts.filter((part) => part !== false && part !== null);
     return says.line(
       words.general.zones[told.zone],

@@ -1,13 +1,12 @@
 import { placeLandmarks } from '../../../shared/hair/landmarks';
 import { readHistory } from '../../../shared/hair/readHistory';
-import { listSnips, type Snip } from '../../../shared/hair/whereToSnip';
+import type { Snip } from '../../../shared/hair/whereToSnip';
 import { placeZone, type Stretch } from '../../../shared/hair/zonePlaces';
 import { computeBoilingPoint } from '../../../shared/heat/boilingPoint';
 import type { HairHistory } from '../../../shared/heat/hairHistory';
 import { computeProfile, computeTip, type HairAt } from '../../../shared/heat/profile';
 import { listReached, type Reached } from '../../../shared/heat/reached';
-import { listPlannedZones } from '../../../shared/judgement/plannedZones';
-import { isLifting } from '../../../shared/judgement/stops';
+import { planSnips } from '../../../shared/judgement/planSnips';
 import type { Answers } from '../../../shared/records/forms/asked';
 import type { Settings } from '../../../shared/records/settings';
 import type { Celsius } from '../../../shared/units/temperature';
@@ -49,7 +48,7 @@ export function viewHair(answers: Answers, settings: Settings): HairView {
   const places = Array.from({ length: PLACES }, (_, index) => (index * lengthCm) / (PLACES - 1));
   const profile = computeProfile(history, places);
   const boilsAt = computeBoilingPoint(settings.altitudeM);
-  const { client, hotTools } = answers;
+  const { client } = answers;
   return {
     history,
     lengthCm,
@@ -57,11 +56,7 @@ export function viewHair(answers: Answers, settings: Settings): HairView {
     tip: computeTip(history),
     landmarks: placeLandmarks(client?.length, lengthCm),
     reach: findReach(answers, lengthCm),
-    snips: listSnips(history, {
-      zones: listPlannedZones(client?.reach),
-      isLifting: client?.service !== undefined && isLifting(client.service),
-      regrowthCm: hotTools?.regrowthCm,
-    }),
+    snips: planSnips(answers, history),
     reached: listReached(history, boilsAt),
     boilsAt,
   };

@@ -16,6 +16,7 @@ import { sayFieldRefusal } from '../../words/sayRefusal';
 import { createEventForm } from '../eventForm';
 import { findStuff } from '../findStuff';
 import { createKeptDraft } from '../keptDraft';
+import { lasting } from '../lastingDrafts';
 import { sayNotTested } from './skinTestOf';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
@@ -56,9 +57,10 @@ export function BowlPage(
   );
   const first = permit();
   const initial = first.ok ? draftBowl(record, props.settings, first.value) : {};
-  const name = `${props.consultation.id}/bowl/${props.zone}/${record.decision?.seq}/${record.bowls.length}`;
-  const asked = createEventForm(props, whole, name, initial);
-  const pours = createKeptDraft(`${name}/pours`, {}, props.settings);
+  const before = record.bowls.filter(({ zone }) => zone === props.zone);
+  const name = `${props.consultation.id}/bowl/${props.zone}/${record.decision?.seq}/${before.length}`;
+  const asked = createEventForm(props, whole, name, initial, lasting);
+  const pours = createKeptDraft(`${name}/pours`, {}, props.settings, lasting);
   const isBegun = () => hasPours(pours.raw());
   const bowl = createMemo(() =>
     computeBowl(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),

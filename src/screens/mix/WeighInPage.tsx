@@ -58,6 +58,7 @@ export function WeighInPage(
   const notePour = (name: string) => {
     if (isOfDeveloper(name, count()) && draft.raw().developerAtMs === undefined) {
       draft.set('developerAtMs', props.nowMs);
+      draft.set('developerAfter', props.consultation.log.length);
     }
   };
   const pouring = createMemo(() => computePouring(props.mixture, props.bottles, draft.raw(), props.settings));
@@ -114,7 +115,8 @@ export function WeighInPage(
   };
   const finish = async () => {
     const { inG } = pouring();
-    const weighed = writeWeighed(inG, count(), draft.raw(), props.settings, props.nowMs);
+    const now = { log: props.consultation.log, nowMs: props.nowMs };
+    const weighed = writeWeighed(inG, count(), draft.raw(), props.settings, now);
     if (await props.onWeighed(weighed)) draft.drop();
   };
   return (

@@ -2,6 +2,7 @@ import { ASSUMED_MAX_TOTAL_G } from '../../../shared/chemistry/ratio';
 import { type WeighIn, type WeighInRefusal, weighIn } from '../../../shared/chemistry/weighIn';
 import type { Mixture } from '../../../shared/judgement/mixture';
 import { type Bottles, listToWeigh } from '../../../shared/judgement/weighedBowl';
+import type { ConsultationEvent } from '../../../shared/records/event';
 import { bowlForm } from '../../../shared/records/forms/bowl';
 import type { RawForm } from '../../../shared/records/readForm';
 import type { Settings } from '../../../shared/records/settings';
@@ -42,10 +43,14 @@ function listPours(raw: RawForm, item: number): readonly string[] {
   }
 }
 
-/** How far a bowl is weighed in: its pours, of which things they were, and when the first developer went in. */
+/**
+ * How far a bowl is weighed in: its pours, of which things they were, and when the first developer went in, with how many
+ * entries her log had then.
+ */
 interface Poured extends RawForm {
   readonly of?: readonly string[];
   readonly developerAtMs?: number;
+  readonly developerAfter?: number;
 }
 
 /** What goes in, by what it is: a shade by its name, a developer by its strength. */
@@ -70,7 +75,7 @@ export const hasPours = (raw: RawForm): boolean =>
  * where something is in that the bowl no longer asks for: it cannot be taken out, nor counted as something else.
  */
 export function carryPours(raw: RawForm, things: readonly string[]): Result<RawForm, 'foreign'> {
-  const { of = things, developerAtMs } = raw as Poured;
+  const { of = things, developerAtMs, developerAfter } = raw as Poured;
   const free = [...things.keys()];
   const moved: Record<string, string> = {};
   for (const [item, thing] of of.entries()) {
@@ -81,7 +86,7 @@ export function carryPours(raw: RawForm, things: readonly string[]): Result<RawF
     if (to === undefined) return refuse('foreign');
     for (const [nth, text] of texts.entries()) moved[namePour(to, nth)] = text;
   }
-  return accept({ ...moved, of: things, developerAtMs });
+  return accept({ ...moved, of: things, developerAtMs, developerAfter });
 }
 
 /** Is this pour, by its name, one of developer? */
@@ -138,6 +143,21 @@ export function computePouring(
 }
 
 /**
+ * How long ago did the first developer go in, ms? A clock that was put back since then makes the bowl no younger: it went in
+ * so much earlier by today's clock.
+ */
+function findMixedAgoMs(
+  raw: RawForm,
+  { log, nowMs }: { readonly log: readonly ConsultationEvent[]; readonly nowMs: number },
+): number {
+  const { developerAtMs = nowMs, developerAfter = log.length } = raw as Poured;
+  const shiftMs = log
+    .slice(developerAfter)
+    .reduce((sum, event) => sum + (event.type === 'CLOCK_CORRECTED' ? event.payload.shiftMs : 0), 0);
+  return Math.max(0, nowMs - developerAtMs - shiftMs);
+}
+
+/**
  * What is sent of a bowl that was weighed item by item: its colour is what went in of it, and it was mixed when the first
  * developer went in.
  */
@@ -146,12 +166,11 @@ export function writeWeighed(
   shades: number,
   raw: RawForm,
   { units }: Settings,
-  nowMs: number,
+  now: { readonly log: readonly ConsultationEvent[]; readonly nowMs: number },
 ): RawForm {
   const colourG = inG.slice(0, shades).reduce((sum, grams) => sum + grams, 0);
   const weighed = inG.map((amountG) => ({ amountG }));
-  const { developerAtMs = nowMs } = raw as Poured;
-  const mixedMinAgo = Math.max(0, (nowMs - developerAtMs) / msPerMinute);
+  const mixedMinAgo = findMixedAgoMs(raw, now) / msPerMinute;
   const form = { colourG: bowlForm.colourG, weighed: bowlForm.weighed, mixedMinAgo: bowlForm.mixedMinAgo };
   return writeForm(form, { colourG, weighed, mixedMinAgo }, units);
 }

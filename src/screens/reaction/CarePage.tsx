@@ -13,8 +13,12 @@ import { Tile, Tiles } from '../Tiles';
 import { OnHerLine } from './OnHerLine';
 import { type ReactionView, sayOnFor } from './viewReaction';
 
-/** Signs after which a doctor has to look: labels; burn first-aid guidance; Pang & Fiume 2001. */
-const askDoctor: readonly string[] = ['blisters', 'eyes'];
+/**
+ * Signs after which a doctor has to look. Blisters: burn first-aid guidance. Eyes: labels; Nielsen et al., J. Occup. Health
+ * 2016. Hives and swelling, from which shock may follow: published: Pang & Fiume, Int. J. Toxicol. 20(S3):7–21, 2001, and
+ * clinical reports. Checked in tests/src/screens/colourOn/bowlScreens.test.tsx.
+ */
+const askDoctor: readonly string[] = ['blisters', 'swelling', 'hives', 'eyes'];
 
 /**
  * What was done; closing ends no water clock unsaid, and nothing closes while anything is on, nor on throat, breath or faint

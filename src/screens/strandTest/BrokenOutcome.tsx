@@ -1,24 +1,23 @@
 import { Show } from 'solid-js';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
-import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
-import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
-import { SentRefusal } from '../SentRefusal';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
-import { brokenAnswers } from './outcomeOfBroken';
-import { RunningLine } from './RunningLine';
-import { SkinTestLine } from './SkinTestLine';
+import { OutcomePage } from './OutcomePage';
 import { sayMix } from './sayMix';
 
-/** A strand that broke in the mix: nothing is left to be felt or pulled, so it is recorded as it is. */
+/** What is recorded of hair that broke: it snapped, and no light pull was left to stretch it. */
+const brokenAnswers = { fibre: 'broken', stretch: 'snaps', wentPast30: 'no' } as const;
+
+/** A strand that broke, in the mix or as it was felt: nothing is left to be pulled, so it is recorded as it is. */
 export function BrokenOutcome(
   props: StepProps & {
     readonly strand: StrandRecord;
-    /** Absent where nothing else is to be done first. */
-    readonly onClose?: () => void;
+    /** Back to what else is to be done first, or to what was felt. */
+    readonly onClose?: (() => void) | undefined;
+    readonly onRecorded?: (() => void) | undefined;
   },
 ) {
   const words = useWords();
@@ -26,50 +25,34 @@ export function BrokenOutcome(
   const { strand } = props;
   const sender = createSender(props);
   const zone = () => words.general.zones[strand.zone];
-  const write = (value: number, quantity: 'count' | 'minutes') =>
-    formatQuantity(value, quantity, props.settings.units, words.locale);
+  const minutes = () => formatQuantity(strand.minutesOn ?? 0, 'minutes', props.settings.units, words.locale);
   const record = async () => {
     const answers = { zone: strand.zone, ...brokenAnswers };
-    if (await sender.send({ type: 'OUTCOME_RECORDED', answers })) props.onClose?.();
+    if (await sender.send({ type: 'OUTCOME_RECORDED', answers })) props.onRecorded?.();
   };
   return (
-    <StepPage
-      page={props.page}
-      title={words.strandTest.takenOff.title(zone())}
-      also={[
-        words.clock.strandName(write(strand.number, 'count'), null),
-        words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place]),
-      ].join(' · ')}
-      actions={
-        <>
-          <Show when={props.by !== ''}>
-            <p class="soft">{words.strandTest.takenOff.signedAs(props.by)}</p>
-          </Show>
-          <Show when={props.onClose}>
-            {(close) => (
-              <BigButton act="cancel" onPress={close()}>
-                {words.general.back}
-              </BigButton>
-            )}
-          </Show>
-          <BigButton kind="primary" act="record-outcome" onPress={() => void record()}>
-            {said().record}
-          </BigButton>
-        </>
+    <OutcomePage
+      {...props}
+      beside={
+        <Show when={props.by !== ''}>
+          <p class="soft">{words.strandTest.takenOff.signedAs(props.by)}</p>
+        </Show>
       }
+      record={said().record}
+      onRecord={() => void record()}
+      // What broke is never put aside.
+      onDiscard={null}
+      refusal={sender.refusal()}
     >
-      <RunningLine {...props} not={strand.zone} />
       <Caution kind="stop">
         <div class="stop-said" data-broke={strand.zone}>
-          <h2>{said().what(zone(), write(strand.minutesOn ?? 0, 'minutes'))}</h2>
+          <h2>{said().what(zone(), minutes())}</h2>
           <p>
             <strong>{said().closes(zone())}</strong> {sayMix(strand, words, props.settings)}
           </p>
           <p>{said().keep}</p>
         </div>
       </Caution>
-      <SkinTestLine {...props} />
-      <SentRefusal refusal={sender.refusal()} />
-    </StepPage>
+    </OutcomePage>
   );
 }

@@ -7,30 +7,23 @@ import { readForm } from '../../../shared/records/readForm';
 import type { StrandRecord } from '../../../shared/records/record';
 import { formatQuantity } from '../../../shared/units/format';
 import { readNumber } from '../../../shared/units/numberField';
-import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
-import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
 import { fillOutcome } from '../ruler/fills';
 import { MeasureStretch } from '../ruler/MeasureStretch';
-import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 import { BrokenOutcome } from './BrokenOutcome';
 import { Heed } from './Heed';
 import { listLevelPicks } from './levelPicks';
-import { brokenAnswers } from './outcomeOfBroken';
-import { RunningLine } from './RunningLine';
-import { SkinTestLine } from './SkinTestLine';
+import { OutcomePage } from './OutcomePage';
 import { sayBesideLast, sayBesideWanted } from './sayLevelHeard';
 import { sayShortTime } from './sayShortTime';
 
 const { zone: _zone, fibre, stretch, level, wentPast30, evenness } = outcomeForm;
 const form = { fibre, stretch, wentPast30, level, evenness } as const satisfies Form;
-/** Hair that broke is not pulled any more. */
-const ofBroken = { fibre } as const satisfies Form;
 
 type OutcomeProps = StepProps & {
   readonly strand: StrandRecord;
@@ -45,7 +38,7 @@ type OutcomeProps = StepProps & {
 export function OneOutcome(props: OutcomeProps) {
   return (
     <Show when={props.strand.ended?.how === 'broke'} fallback={<FeltOutcome {...props} />}>
-      <BrokenOutcome {...props} />
+      <BrokenOutcome {...props} onRecorded={props.onClose} />
     </Show>
   );
 }
@@ -59,18 +52,15 @@ function FeltOutcome(props: OutcomeProps) {
   const asked = createEventForm(props, form, `${props.consultation.id}/outcome/${strand.number}`, {});
   const isBroken = () => asked.draft.raw().fibre === 'broken';
   const record = async () => {
-    if (isBroken()) {
-      for (const [name, option] of Object.entries(brokenAnswers)) asked.draft.set(name, option);
-    }
     if (await asked.send('OUTCOME_RECORDED', { zone: strand.zone })) props.onClose?.();
   };
   const asks = () => words.strandTest.forms.outcome;
   const sayShort = () => sayShortTime(strand, props.consultation.record, words, props.settings.units);
-  /** What the level just tapped comes to, said beside it and until it is recorded; nothing of a fibre that shows none. */
+  /** What the level just tapped comes to, said beside it and until it is recorded. */
   const sayLevel = () => {
     const { level: told } = asked.draft.raw();
     const read = readNumber(typeof told === 'string' ? told : '', level.field, props.settings.units);
-    if (!read.ok || isBroken()) return '';
+    if (!read.ok) return '';
     const { record: all } = props.consultation;
     return [
       sayBesideLast(read.value, all, strand.zone, words, props.settings.units),
@@ -81,15 +71,8 @@ function FeltOutcome(props: OutcomeProps) {
   };
   /** What all of it comes to: said before it is recorded where that is worse than the fibre that was tapped. */
   const sayAllSaid = () => {
-    const read = readForm(
-      form,
-      { ...asked.draft.raw(), ...(isBroken() ? brokenAnswers : {}) },
-      {
-        units: props.settings.units,
-        hasAgeLine: false,
-        nowMs: props.nowMs,
-      },
-    );
+    const { units } = props.settings;
+    const read = readForm(form, asked.draft.raw(), { units, hasAgeLine: false, nowMs: props.nowMs });
     const grade = read.ok ? gradeOutcome(read.value, findSigns(strand)) : null;
     return grade === null || grade === asked.draft.raw().fibre
       ? said().allSaid
@@ -111,46 +94,35 @@ function FeltOutcome(props: OutcomeProps) {
       <MeasureStretch units={props.settings.units} behind={props.page} sayFill={sayFill} onFill={fill} />
     </Show>
   );
-  return (
-    <StepPage
-      page={props.page}
-      title={said().title(words.general.zones[strand.zone])}
-      also={[
-        words.clock.strandName(write(strand.number), null),
-        words.strandTest.processing.snippedAt(words.strandTest.forms.strand.place.options[strand.place]),
-      ].join(' · ')}
-      actions={
+  /** Hair that broke is not pulled any more: it has its own page, and Back leads to what was felt. */
+  const takeBack = () => {
+    asked.draft.set('fibre', undefined);
+    asked.onChange('fibre', undefined);
+  };
+  const leave = () => {
+    asked.draft.drop();
+    props.onClose?.();
+  };
+  const page = () => (
+    <OutcomePage
+      {...props}
+      beside={
         <>
           <Heed line="level-heard" says={sayLevel()} />
           <Show when={props.others > 0 && sayLevel() === ''}>
             <p class="soft">{said().still(write(props.others))}</p>
           </Show>
-          <Show when={props.onClose}>
-            {(close) => (
-              <BigButton act="cancel" onPress={close()}>
-                {words.general.back}
-              </BigButton>
-            )}
-          </Show>
-          <Show when={props.onDiscard}>
-            {(discard) => (
-              <BigButton act="discard-strand" onPress={discard()}>
-                {words.strandTest.processing.discard}
-              </BigButton>
-            )}
-          </Show>
-          <BigButton kind="primary" act="record-outcome" onPress={() => void record()}>
-            {said().record}
-          </BigButton>
         </>
       }
+      record={said().record}
+      onRecord={() => void record()}
+      refusal={asked.refusal()}
     >
-      <RunningLine {...props} not={strand.zone} />
       <Heed line="short-time" says={sayShort()} />
       <PartSheet
         step={props}
         form={asked}
-        questions={isBroken() ? ofBroken : form}
+        questions={form}
         words={asks()}
         picks={{ level: listLevelPicks(props.consultation.record, strand.zone) }}
         summary={said().summary}
@@ -162,8 +134,11 @@ function FeltOutcome(props: OutcomeProps) {
         </Show>
       </PartSheet>
       <HandCaution caution="outcome" />
-      <SkinTestLine {...props} />
-      <SentRefusal refusal={asked.refusal()} />
-    </StepPage>
+    </OutcomePage>
+  );
+  return (
+    <Show when={isBroken()} fallback={page()}>
+      <BrokenOutcome {...props} onClose={takeBack} onRecorded={leave} />
+    </Show>
   );
 }

@@ -1,8 +1,7 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For } from 'solid-js';
 import { takenOffForm } from '../../../shared/records/forms/test';
 import { findStrand } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
-import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -11,6 +10,7 @@ import { ClockLine } from '../clocks/ClockLine';
 import { createEventForm } from '../eventForm';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
+import { StrandWays } from './StrandWays';
 
 const { or: _timeIsUp, ...why } = takenOffForm.why;
 const form = {
@@ -39,20 +39,7 @@ export function TakeOff(
       page={props.page}
       title={words.strandTest.processing.takeOffTitle}
       also={words.general.zones[props.zone]}
-      actions={
-        <>
-          <BigButton act="cancel" onPress={props.onClose}>
-            {words.general.back}
-          </BigButton>
-          <Show when={props.onDiscard}>
-            {(discard) => (
-              <BigButton act="discard-strand" onPress={discard()}>
-                {words.strandTest.processing.discard}
-              </BigButton>
-            )}
-          </Show>
-        </>
-      }
+      actions={<StrandWays onClose={props.onClose} onDiscard={props.onDiscard} />}
     >
       <ClockLine
         clock={props.consultation.record.clocks.find(({ id }) => id === strand()?.clock)}

@@ -36,8 +36,13 @@ export function ZonesToTest(
         )}
       </h2>
       <Show when={props.view.another}>
-        {(place) => (
-          <p data-line="another">{words.strandTest.preparing.another(words.hair.places[place()])}</p>
+        {(one) => (
+          <p data-line="another">
+            {words.strandTest.preparing.another(
+              words.general.zones[one().zone],
+              words.hair.places[one().place],
+            )}
+          </p>
         )}
       </Show>
       <ul class="listed">

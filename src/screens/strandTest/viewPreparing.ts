@@ -48,7 +48,7 @@ export interface PreparingView {
   readonly strandsAsked: number;
   readonly strandsTested: number;
   /** From where one more strand is asked for, when each zone has its own and that is too few. */
-  readonly another: StrandRecord['place'] | null;
+  readonly another: ReturnType<typeof findAnother>;
   readonly openRules: readonly RuleId[];
   readonly lifted: readonly OverrideRecord[];
   readonly incompatibility: IncompatibilityView | null;

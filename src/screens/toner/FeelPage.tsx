@@ -2,7 +2,7 @@ import { createMemo, createSignal, Show } from 'solid-js';
 import { issueTonerPermit } from '../../../shared/judgement/permit';
 import type { PermitRefusal } from '../../../shared/judgement/permitRefusal';
 import { stretchForm } from '../../../shared/records/forms/bowl';
-import { findFelt } from '../../../shared/records/tonerProof';
+import { findFelt, hasBrokenAtLook } from '../../../shared/records/tonerProof';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
 import { HandCaution } from '../../parts/HandCaution';
@@ -88,7 +88,10 @@ function Feel(
   );
 }
 
-/** Weak: no toner today. That it was told wrongly is said by name and reason, and the hair is felt anew with it. */
+/**
+ * Weak: no toner today. That it was felt wrongly is said by name and reason, and the hair is felt anew with it; what broke at
+ * a look is taken back by nobody.
+ */
 function Weak(
   props: StepProps & { readonly zone: Zone; readonly onClose: () => void; readonly onFelt: () => void },
 ) {
@@ -96,7 +99,12 @@ function Weak(
   const [isCorrecting, setIsCorrecting] = createSignal(false);
   const title = () => words.toner.feelTitle(words.general.zones[props.zone]);
   const { record } = props.consultation;
-  const felt = () => findFelt(props.consultation.record, props.zone);
+  const hasBroken = () => hasBrokenAtLook(props.consultation.record, props.zone);
+  const sayWorst = () => {
+    const felt = findFelt(props.consultation.record, props.zone);
+    if (hasBroken()) return words.toner.brokeOnHead;
+    return felt === null ? '' : words.toner.felt.stretch.options[felt.stretch];
+  };
   return (
     <Show
       when={isCorrecting()}
@@ -106,18 +114,18 @@ function Weak(
           title={title()}
           actions={
             <>
-              <BigButton act="told-wrongly" onPress={() => setIsCorrecting(true)}>
-                {words.toner.toldWrongly}
-              </BigButton>
+              <Show when={!hasBroken()}>
+                <BigButton act="told-wrongly" onPress={() => setIsCorrecting(true)}>
+                  {words.toner.toldWrongly}
+                </BigButton>
+              </Show>
               <BigButton kind="primary" act="cancel" isWay onPress={props.onClose}>
                 {words.toner.noneToday}
               </BigButton>
             </>
           }
         >
-          <Show when={felt()}>
-            {(worst) => <p class="big-word">{words.toner.felt.stretch.options[worst().stretch]}</p>}
-          </Show>
+          <p class="big-word">{sayWorst()}</p>
           <Refusal refusal={{ kind: 'permit', permit: { code: 'stretchFails' } }} />
         </StepPage>
       }
@@ -133,7 +141,10 @@ function Weak(
         act="keep-stretch"
         doIt={words.toner.keep}
         back={words.general.back}
-        onClose={props.onFelt}
+        onClose={() => {
+          setIsCorrecting(false);
+          props.onFelt();
+        }}
       />
     </Show>
   );

@@ -33,7 +33,8 @@ export function TonerPage(
 ) {
   const words = useWords();
   const { record } = props.consultation;
-  const name = `${props.consultation.id}/toner/${props.zone}/${record.bowls.length}`;
+  const before = record.bowls.filter(({ zone }) => zone === props.zone);
+  const name = `${props.consultation.id}/toner/${props.zone}/${before.length}`;
   const asked = createEventForm(props, asks, name, draftToner(record, props.settings, words.toner.shade));
   const bowl = createMemo(() =>
     computeToner(props.consultation.record, props.settings, asked.draft.raw(), props.zone, props.nowMs),

@@ -102,6 +102,7 @@ export const finish = {
       leftOut: 'left out today',
       broken: 'a strand broke',
       gummy: 'a strand went gummy',
+      brokeOnHead: 'broke with colour on',
       snapped: 'snapped when pulled wet',
       toCut: 'to be cut first',
     },

@@ -90,7 +90,7 @@ export const reaction = {
   /** Told, and not done yet. */
   tooLittle: {
     emergency: 'Throat, breath or faint was told: call 112 or your local emergency number now.',
-    doctor: 'Blisters or eyes: a doctor has to look.',
+    doctor: 'Blisters, swelling, hives or eyes: a doctor has to look.',
   },
   giveCare: 'Save and close',
   giveCareAnyway: 'Close, and rinse on',

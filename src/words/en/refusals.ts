@@ -152,7 +152,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   },
   stretchFails: {
     what: 'It does not spring back: no toner today, and no second round.',
-    clears: 'Leave it be. Another visit, with a new strand. Told wrongly? By name, with the reason.',
+    clears: 'Leave it be. Another visit, with a new strand. Felt wrongly? By name, with the reason.',
   },
   stretchDried: {
     what: 'It was felt too long ago.',

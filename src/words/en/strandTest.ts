@@ -37,7 +37,7 @@ const kinds = {
 const care: Readonly<Record<Risk, string>> = {
   low: 'Nothing told or felt makes it suspect. One strand a zone decides.',
   raised: 'Look every 3 min.',
-  high: 'Two strands, one from the worst place. Look every 3 min.',
+  high: 'Two strands of the oldest hair, one from the worst place. Look every 3 min.',
 };
 
 /** A level that was just tapped, beside the last one seen and the one she wants. Never a refusal. */
@@ -102,7 +102,8 @@ export const strandTest = {
     shortBy: (ofPlanned: string) => `short of its time: ${ofPlanned}`,
     estimate: general.estimate,
     test: (zoneName: string) => `Test ${zoneName}`,
-    another: (place: string) => `One more strand, from ${place}: not tested yet.`,
+    another: (zone: string, place: string) =>
+      `One more strand of the ${zone}, from ${place}: not tested yet.`,
     testAgain: (zoneName: string) => `Test ${zoneName} again`,
     keep: 'Keep what was tested',
     keepHint: 'Same plan, same hair, not too old: it still stands.',

@@ -27,6 +27,7 @@ export const toner = {
   feelTitle: (zone: string) => `Feel the ${zone}, rinsed and wet`,
   noToner: 'No toner stands on the shelf, or a strand was in each of them today. The shelf is in Settings.',
   slowWaits: 'Only hair that springs back takes a toner today.',
+  brokeOnHead: 'It broke with colour on',
   noneToday: 'No toner today',
   toldWrongly: 'It was told wrongly',
   keep: 'That is how it feels',

@@ -449,6 +449,12 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     ),
     full: scene(withClosed(fullHouse, tickets, fullSalon), 'main[data-step="day"]', ({ act }) => act('day')),
     error: 'it shows what is stored and takes nothing',
+    also: {
+      goneOn: scene(alone(backToday, 50_000), '[data-panel="gone-on"]', async ({ act }) => {
+        await act('day');
+        for (const _day of ['yesterday', 'the day of her strands']) await act('day-before');
+      }),
+    },
   },
   notices: {
     empty: 'without a notice there is no list of them',

@@ -325,6 +325,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
           outcome('lengths'),
         ]),
       ),
+      feltBroken: {
+        logs: alone(until('STRAND_TAKEN_OFF')),
+        go: async (hand) => {
+          await open(hand);
+          await hand.press('[data-option="broken"]');
+        },
+        shows: `${on('outcome')} [data-broke="lengths"]`,
+      },
       darker: {
         logs: among([...until('STRAND_STARTED', 'ends'), ...looks('ends', '7.5'), ...offEarly]),
         go: async (hand) => {
@@ -490,6 +498,16 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
       rinsed: still('mix', alone(bothRinsed)),
       feel: after('mix', alone(bothRinsed), 'toner-lengths'),
       feltWeak: after('mix', alone(feltWeak), 'toner-lengths'),
+      brokeOnHead: after(
+        'mix',
+        alone([
+          ...bothOn,
+          event('LOOKED', { of: 'head', zone: 'lengths', stinging: 'no', hair: 'breaking' }, 4 * minuteMs),
+          event('BOWL_RINSED', { zone: 'lengths' }, minuteMs),
+          event('BOWL_RINSED', { zone: 'ends' }, minuteMs),
+        ]),
+        'toner-lengths',
+      ),
       toldWrongly: after('mix', alone(feltWeak), 'toner-lengths', 'told-wrongly'),
       toner: after('mix', alone(feltStrong), 'toner-lengths'),
       tonerWeighed: still('mix', alone(tonerWeighed)),

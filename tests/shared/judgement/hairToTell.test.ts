@@ -6,7 +6,7 @@ import { bothHold, change, ofType, story, tell, until } from '../records/telling
 
 const rinse = (record: ConsultationRecord, ...zones: readonly Zone[]): ConsultationRecord => ({
   ...record,
-  bowls: zones.map((zone) => ({ zone, state: 'rinsed' }) as BowlRecord),
+  bowls: zones.map((zone) => ({ zone, state: 'rinsed', looks: [] as unknown }) as BowlRecord),
 });
 const held = tell(bothHold).record;
 const broken = tell(story).record;
@@ -26,7 +26,14 @@ describe('what she hears of her hair', () => {
   it('is that a strand gummed, also where a gentler mix went on', () => {
     const gummed = change(until('DECIDED', bothHold), ofType('OUTCOME_RECORDED', 'ends'), { fibre: 'gummy' });
     expect(listHairToTell(rinse(tell(gummed).record, 'lengths', 'ends'))).toEqual([
-      { zone: 'ends', isLeftOut: false, strand: 'gummy', hasSnapped: false, isToCut: false },
+      {
+        zone: 'ends',
+        isLeftOut: false,
+        strand: 'gummy',
+        hasBrokenOnHead: false,
+        hasSnapped: false,
+        isToCut: false,
+      },
     ]);
   });
 
@@ -34,6 +41,16 @@ describe('what she hears of her hair', () => {
     const coloured = rinse(held, 'lengths', 'ends');
     expect(listHairToTell({ ...coloured, stretches: felt('snaps') })).toMatchObject([{ hasSnapped: true }]);
     expect(listHairToTell({ ...coloured, stretches: felt('staysLong') })).toEqual([]);
+  });
+
+  it('is that hair broke with colour on, which nobody pulled', () => {
+    const coloured = rinse(held, 'lengths', 'ends');
+    const look = { atMs: 0, by: 'MK', seq: 0, hair: 'breaking' };
+    const bowls = coloured.bowls.map((bowl) => ({ ...bowl, rinsedSeq: 3, looks: [look] }) as never);
+    expect(listHairToTell({ ...coloured, bowls })).toMatchObject([
+      { zone: 'lengths', strand: null, hasBrokenOnHead: true, hasSnapped: false },
+      { zone: 'ends', strand: null, hasBrokenOnHead: true, hasSnapped: false },
+    ]);
   });
 
   it('is that planned ends had nothing on, were kept out, or are to be cut', () => {

@@ -69,6 +69,20 @@ describe('how hot at home', () => {
     });
   });
 
+  it.each([
+    ['sound', 'lower'],
+    ['stretchy', 'weak'],
+    ['breaking', 'weak'],
+  ])('counts a look at the head that found the hair %s, whether it was rinsed or not', (hair, why) => {
+    const looks = [
+      { atMs: 0, by: 'MK', seq: 0, hair },
+      { atMs: 1, by: 'MK', seq: 1, hair: 'sound' },
+    ];
+    const bowls = [{ zone: 'ends', state: 'on', rinsedSeq: null, looks }];
+    const seen = { ...withHabit({ settingC: 190 }), bowls } as unknown as ConsultationRecord;
+    expect(inC(seen).why).toBe(why);
+  });
+
   it('counts a strand that weakened at a look, or was taken off for it, without any outcome', () => {
     const seen = (change: object) => ({
       ...withHabit({ settingC: 190 }),

@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import { limitBy } from '../../../shared/judgement/limits';
 import { mixture, type Order } from '../../../shared/judgement/mixture';
-import { isLightener, isOnScalp, limitOnScalp, ON_SCALP_PERCENT } from '../../../shared/judgement/onScalp';
+import {
+  ASSUMED_LIES_WITHIN_CM,
+  isLightener,
+  isOnScalp,
+  limitOnScalp,
+  ON_SCALP_PERCENT,
+} from '../../../shared/judgement/onScalp';
 import { issuePermit } from '../../../shared/judgement/permit';
 import type { RawEvent } from '../../../shared/records/classify';
 import { mayCiteStrand } from '../../../shared/records/conflict';
@@ -81,12 +87,26 @@ describe('lightener on the scalp', () => {
   });
 
   it('is not what goes on the ends, nor what is in foil; without its foil it is', () => {
-    expect(isOnScalp('roots', 'none')).toBe(true);
+    expect([isOnScalp('none'), isOnScalp('dryHeat'), isOnScalp('foil')]).toEqual([true, true, false]);
     expect(most(hot, 'ends')).toEqual([12, 'dryHeat', false]);
     const foil = decided({ developerPercent: '12', heat: 'foil' });
     expect(most(foil)).toEqual([12, 'foil', false]);
     expect(weigh(foil, { developerPercent: 12, heat: 'foil' })).toBe('mixed');
     expect(weigh(foil, { developerPercent: 12 })).toEqual({ code: 'stronger', most: 6 });
+  });
+
+  it('is on the ends too where they begin less than 5 cm from it (ASSUMED_LIES_WITHIN_CM)', () => {
+    const long = (lengthCm: number) => {
+      const { record } = hot;
+      const client = { ...record.answers.client, lengthCm };
+      const strand = findStrand(record, 'ends');
+      if (strand === undefined) throw new Error('no strand');
+      const cut = { ...record, answers: { ...record.answers, client } } as typeof record;
+      return limitOnScalp(cut, strand, salon, limitBy('asPlanned', strand)).maxDeveloperPercent;
+    };
+    // Ends are the last third: of 7.4 cm they begin at 4.9, of 7.5 at 5.
+    expect([7.4, 7.5, 3].map(long)).toEqual([6, 12, 6]);
+    expect(ASSUMED_LIES_WITHIN_CM).toBe(5);
   });
 
   it('was not known before model 5', () => {
@@ -99,10 +119,21 @@ describe('lightener on the scalp', () => {
   });
 });
 
-it('a line is lightener as the shelf says, else where she wants to be lightened', () => {
+it('a line is lightener as the shelf says, else where she wants to be lifted or it was over 20 vol', () => {
   const lighten = { client: { service: 'lighten' } } as const;
   expect(isLightener(salon, { client: { service: 'gloss' } } as never, 'sandbar POWDER')).toBe(true);
   expect(isLightener(salon, lighten as never, 'Sandbar cream')).toBe(false);
   expect(isLightener(salon, lighten as never, 'Another line')).toBe(true);
-  expect(isLightener(salon, { client: { service: 'tone' } } as never, 'Another line')).toBe(false);
+  const lift = { client: { service: 'liftAndDeposit' } } as never;
+  expect(['Another line', 'Sandbar cream'].map((line) => isLightener(salon, lift, line))).toEqual([
+    true,
+    false,
+  ]);
+  const tone = { client: { service: 'tone' } } as never;
+  const of = (line: string, percent: number) => isLightener(salon, tone, line, percent);
+  expect([of('Another line', 6), of('Another line', 6.1), of('Sandbar cream', 12)]).toEqual([
+    false,
+    true,
+    false,
+  ]);
 });

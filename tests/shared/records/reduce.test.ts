@@ -181,6 +181,35 @@ describe('a change of the tablet’s clock', () => {
     expect(onMs(told)).toBe(onMs(onHead));
     const agesMs = ({ record, atMs }: Told) => record.strands.map(({ ended }) => atMs - (ended?.atMs ?? 0));
     expect(agesMs(told)).toEqual(agesMs(onHead));
+    const mixedMs = ({ record, atMs }: Told) => atMs - (record.bowls[0]?.atMs ?? 0);
+    expect(mixedMs(told), 'the roots may go on as long as before').toBe(mixedMs(onHead));
+  });
+
+  it('between “rinsed” and “still on” makes a head neither longer nor shorter on', () => {
+    const told = andThen(onHead, { type: 'REACTION_SUSPECTED' }, minute);
+    const zone = told.record.bowls[0]?.zone ?? '';
+    const rinsed = andThen(told, { type: 'BOWL_RINSED', answers: { zone, early: 'no' } }, minute);
+    const waterMs = ({ record, atMs }: Told) => atMs - (record.clocks.at(-1)?.endedAtMs ?? 0);
+    expect(waterMs(shift(rinsed, -hour))).toBe(waterMs(rinsed));
+    const none: RawEvent = { type: 'NO_REACTION', answers: { why: 'onlyCool', stillOn: 'yes' } };
+    const leftMs = (each: Told) => (running(each)[0]?.dueAtMs ?? 0) - each.atMs;
+    const mixedMs = ({ record, atMs }: Told) => atMs - (record.bowls[0]?.atMs ?? 0);
+    expect(running(andThen(rinsed, none))).toHaveLength(1);
+    expect(leftMs(andThen(shift(rinsed, -hour), none))).toBe(leftMs(andThen(rinsed, none)));
+    expect(mixedMs(shift(rinsed, -hour))).toBe(mixedMs(rinsed));
+  });
+
+  it('leaves the end of what was rinsed before anything was told, and of logs of model 4', () => {
+    const zone = onHead.record.bowls[0]?.zone ?? '';
+    const rinsed = andThen(onHead, { type: 'BOWL_RINSED', answers: { zone, early: 'no' } }, minute);
+    const told = andThen(rinsed, { type: 'REACTION_SUSPECTED' }, minute);
+    expect(shift(told, -hour).record.clocks).toEqual(rinsed.record.clocks);
+    const mixedAtMs = (modelVersion: number) =>
+      fold(
+        'told',
+        shift(onHead, -hour).log.map((event) => ({ ...event, modelVersion })),
+      ).bowls[0]?.atMs ?? 0;
+    expect(mixedAtMs(4) - mixedAtMs(5)).toBe(hour);
   });
 });
 

@@ -76,6 +76,7 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
   return {
     unmount,
     consultation,
+    submit,
     show: (next: Component<StepProps>) => setShown(() => next),
     pass: (ms: number) => setNowMs((now) => now + ms),
     way: () => JSON.stringify(consultation().state.value),

@@ -87,7 +87,12 @@ const bowl = (zone: string, developerPercent: string): RawEvent => ({
 });
 
 /** The same client, had both strands come out sound: a bowl is on the lengths and another one on the ends. */
-export function playBothOn(): Played {
+export const playBothOn = (): Played => playBoth('on');
+
+/** The same, as far as the decision for both. */
+export const playBothDecided = (): Played => playBoth('decided');
+
+function playBoth(until: 'decided' | 'on'): Played {
   const minute = 60_000;
   const off = (zone: string): RawEvent => ({ type: 'STRAND_TAKEN_OFF', answers: { zone, why: 'timeIsUp' } });
   const events: readonly RawEvent[] = [
@@ -101,8 +106,9 @@ export function playBothOn(): Played {
     bowl('ends', '3'),
     { type: 'BOWL_APPLIED', answers: { zone: 'ends', skinFirst: 'calm' } },
   ];
-  return events.reduce<Played>(
-    (played, raw, index) => tap(played, index === 0 ? 25 * minute : minute, raw),
+  const played = until === 'on' ? events : events.slice(0, -4);
+  return played.reduce<Played>(
+    (before, raw, index) => tap(before, index === 0 ? 25 * minute : minute, raw),
     playUntil('STRAND_STARTED', 'lengths'),
   );
 }

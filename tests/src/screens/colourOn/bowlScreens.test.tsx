@@ -191,6 +191,8 @@ describe('a reaction', () => {
     ['faint', 'callRefused', ''],
     ['blisters', 'rinsed', 'a doctor has to look'],
     ['eyes', 'rinsed', 'a doctor has to look'],
+    ['swelling', 'rinsed', 'a doctor has to look'],
+    ['hives', 'rinsed', 'a doctor has to look'],
     ['breath', 'emergencyCalled', ''],
     ['blisters', 'rinsedAndDoctor', ''],
     ['stinging', 'rinsed', ''],

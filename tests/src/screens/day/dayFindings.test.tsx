@@ -2,9 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../../machines/consultation/consultation';
 import { endsIronedWet } from '../../../../seeds/endsIronedWet';
 import type { RawEvent } from '../../../../shared/records/classify';
+import { closeRecord } from '../../../../shared/records/closedRecord';
+import { listMissed } from '../../../../shared/records/overruns';
 import { gatherFindings, isOftenLifted } from '../../../../src/screens/day/dayFindings';
-import { gatherDay } from '../../../../src/screens/day/dayRecords';
-import { type Played, playUntil, playUntilConfirmed, tap } from '../playStory';
+import { type DayRecords, gatherDay } from '../../../../src/screens/day/dayRecords';
+import { writeDayTable } from '../../../../src/screens/day/dayTable';
+import { type Played, playUntil, playUntilConfirmed, settings, tap } from '../playStory';
 
 const find = (consultation: Consultation, nowMs: number) =>
   gatherFindings(
@@ -105,5 +108,54 @@ describe('what of the day is looked at again', () => {
     expect(found.lifted).toMatchObject([
       { ticket: 'Q.F.', by: 'Opal', rule, code: 'knowsHerHair', words: 'Tingled once, years ago' },
     ]);
+  });
+});
+
+describe('a visit that goes on over days', () => {
+  const dayMs = 24 * 3_600_000;
+  const monday = playUntil('OUTCOME_RECORDED', 'lengths');
+  const missed = listMissed(monday.consultation.record).length;
+  const parked = say(monday, {
+    type: 'PARKED',
+    answers: { untilAtMs: monday.atMs + 2 * dayMs },
+  });
+  const wednesday = say(tap(parked, 2 * dayMs, { type: 'RESUMED' }), {
+    type: 'CLIENT_SAID_NO',
+    answers: { reason: 'changedHerMind' },
+  });
+  const { record, log } = wednesday.consultation;
+  const closed = closeRecord(record, log);
+  if (closed === null) throw new Error('she is still open');
+  const state = { open: new Map(), closed: [closed], skinTests: [] };
+  const at = (back: number) => {
+    const records = gatherDay(state, wednesday.atMs, { back });
+    return { records, ...gatherFindings(records, wednesday.atMs) };
+  };
+
+  it('stands on the day on which her strand broke, and not on the one on which she was done', () => {
+    expect(at(2).broken).toMatchObject([{ ticket: 'Q.F.', how: 'broken' }]);
+    expect(at(2).records.goneOn).toMatchObject([{ record: { ticket: 'Q.F.' } }]);
+    expect(at(2).endings).toEqual([]);
+    expect(at(1).records.goneOn).toEqual([]);
+    expect(at(0)).toMatchObject({ broken: [], endings: [{ how: 'clientSaidNo', count: 1 }] });
+    expect(at(0).records.goneOn).toEqual([]);
+  });
+
+  it('counts a look nobody made on its own day', () => {
+    expect(missed).toBeGreaterThan(0);
+    expect(at(2).missed).toMatchObject([{ count: missed }]);
+    expect(at(0).missed).toEqual([]);
+  });
+
+  it('is in the table of that day, once in that of the week, and there too while she is away', () => {
+    const table = (records: DayRecords) => [...writeDayTable(records, settings.units)].join('');
+    expect(table(at(2).records)).toContain('Q.F.');
+    expect(table(at(1).records)).not.toContain('Q.F.');
+    const week = gatherDay(state, wednesday.atMs, { days: 7 });
+    expect([week.closed.length, week.goneOn.length]).toEqual([1, 0]);
+    const away = { ...state, open: new Map([['story', parked.consultation]]), closed: [] };
+    const then = gatherDay(away, wednesday.atMs, { back: 2 });
+    expect([then.open, then.goneOn.length]).toEqual([[], 1]);
+    expect(gatherFindings(then, wednesday.atMs).broken).toHaveLength(1);
   });
 });

@@ -101,6 +101,6 @@ it('names the day by the wall clock of the salon, not by UTC, and no client in t
 it('is handed out as a demo where it is one, in its name and in its text', () => {
   const records = gatherDay({ open: new Map(), closed: [], skinTests: [] }, Date.UTC(2026, 2, 3, 12));
   expect(nameDayFile(oneDay, true)).toBe('strandproof-demo-day-2026-03-02.json');
-  expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 2 });
+  expect(JSON.parse(writeDay(records, true))).toMatchObject({ demo: true, v: 3 });
   expect(JSON.parse(writeDay(records, false))).not.toHaveProperty('demo');
 });

@@ -33,7 +33,7 @@ const playOneStrand = (): Played => {
 
 it('names the place of one more strand on the decision and at the strand test', async () => {
   const bench = layOnBench(DecisionScreen, playOneStrand());
-  const place = 'One more strand, from where she irons: not tested yet.';
+  const place = 'One more strand of the lengths, from where she irons: not tested yet.';
   expect(seen('[data-option="testAgain"]')).toContain(place);
   await press('decide-testAgain');
   expect(bench.way()).toContain('strandTest');

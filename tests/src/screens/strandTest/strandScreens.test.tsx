@@ -260,9 +260,11 @@ describe('an outcome', () => {
     isOpen('fibre');
     // What broke is not pulled, and shows neither a level nor how even it came out.
     await choose('fibre', 'broken');
-    for (const question of ['stretch', 'wentPast30', 'level', 'evenness'])
-      expect(document.querySelector(`[data-ledger="${question}"]`)).toBeNull();
-    expect(seen('.sheet-summary')).toContain('All said. Record it, and it counts.');
+    expect(seen('.caution[data-kind="stop"] [data-broke="lengths"]')).toContain('The lengths broke after');
+    expect(document.querySelector('.sheet')).toBeNull();
+    // Back, and nothing that nobody said stands there.
+    await press('cancel');
+    for (const question of ['fibre', 'stretch', 'wentPast30']) expect(pressed(question)).toEqual([]);
     await choose('fibre', 'sound');
     await press('record-outcome');
     for (const question of ['stretch', 'wentPast30', 'evenness']) isOpen(question);
@@ -299,6 +301,19 @@ describe('an outcome', () => {
       grade: 'broken',
     });
   });
+});
+
+it('an outcome of hair that was felt to be broken is recorded as that, and the next one begins empty', async () => {
+  const bench = layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
+  await choose('fibre', 'broken');
+  await press('record-outcome');
+  expect(bench.consultation().record.strands[1]?.outcome).toMatchObject({
+    fibre: 'broken',
+    stretch: 'snaps',
+  });
+  bench.unmount();
+  layOnBench(Outcome, playUntil('STRAND_TAKEN_OFF'));
+  expect(pressed('fibre')).toEqual([]);
 });
 
 describe('a skin test that keeps everything off the head', () => {

@@ -3,6 +3,7 @@ import type { StepProps } from '../../../../src/screens/stepProps';
 import { Toner } from '../../../../src/screens/toner/Toner';
 import { act, choose, hasAct, layOnBench, press, said, seen, title, type, typed } from '../bench';
 import { lengthsOn, minute, rinse } from '../everyEdge/starts';
+import { tap } from '../playStory';
 
 const TonerOfLengths = (props: StepProps) => <Toner {...props} zone="lengths" onClose={() => undefined} />;
 const openToner = () => layOnBench(TonerOfLengths, rinse(lengthsOn()));
@@ -39,6 +40,24 @@ describe('towards a toner', () => {
     bench.pass(31 * minute);
     expect(hasAct('weigh-toner')).toBe(false);
     expect(hasAct('told-wrongly')).toBe(false);
+  });
+
+  it('leads back from “told wrongly”, and weak hair stands there again', async () => {
+    openToner();
+    await choose('stretch', 'staysLong');
+    await press('keep-stretch');
+    await press('told-wrongly');
+    await press('cancel');
+    expect(seen('.big-word')).toBe('Slow, stays long');
+    expect(act('cancel').dataset.kind).toBe('primary');
+  });
+
+  it('takes nothing back of hair that broke with colour on', async () => {
+    const look = { of: 'head', zone: 'lengths', stinging: 'no', hair: 'breaking' };
+    layOnBench(TonerOfLengths, rinse(tap(lengthsOn(), minute, { type: 'LOOKED', answers: look })));
+    expect(seen('.big-word')).toBe('It broke with colour on');
+    expect(hasAct('told-wrongly')).toBe(false);
+    expect(act('cancel').textContent).toBe('No toner today');
   });
 
   it('says at the line why it is none, and keeps what was typed', async () => {
