@@ -1,13 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bringIn } from '../../../machines/consultation/bringIn';
+import { judgeTold } from '../../../machines/consultation/bringIn';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { MODEL_VERSION } from '../../../shared/records/event';
-import {
-  readConsultations,
-  type ToldConsultation,
-  writeConsultations,
-} from '../../../shared/records/json/consultationFile';
+import { readConsultations, type ToldConsultation } from '../../../shared/records/json/consultationFile';
+import { leave, shipped, write } from '../../shared/records/json/leaving';
 import { findSettings } from './walks/rawTaps';
 import { drawnWalks, live } from './walks/walk';
 
@@ -20,80 +17,67 @@ const lived = fc
   })
   .filter(({ log }) => log.length > 0);
 
-/** Written by a station and read by another. */
-function carryOver(consultations: readonly Consultation[]): readonly ToldConsultation[] {
-  const pieces = writeConsultations(consultations, 0, (atMs) => new Date(atMs).toISOString());
-  const read = readConsultations([...pieces].join(''));
-  if (!read.ok) throw new Error(read.error);
-  return read.value;
+/** What another station reads of a file. */
+function read(text: string): readonly ToldConsultation[] {
+  const told = readConsultations(text);
+  if (!told.ok) throw new Error(told.error);
+  return told.value.told;
 }
-const told = carryOver(lived);
-const [first, second] = told;
-if (first === undefined || second === undefined) throw new Error('no walk has a log');
-const held = new Map(lived.map(({ record, log }) => [record.id, log]));
-const nobody = () => undefined;
-const bring = (
-  some: readonly ToldConsultation[],
-  findHeld: (id: string) => readonly unknown[] | undefined = nobody,
-) => bringIn(some, findSettings, findHeld);
+const told = read(write(lived.map((each) => leave(each, findSettings))));
+const [first] = told;
+const [last] = told.filter(({ settings }) => settings.some(({ id }) => id > 0));
+if (first === undefined || last === undefined) throw new Error('no walk under other settings has a log');
+const judged = (one: ToldConsultation): Consultation => {
+  const consultation = judgeTold(one);
+  if (!consultation.ok) throw new Error(`${one.id}: ${JSON.stringify(consultation.error)}`);
+  return consultation.value;
+};
 /** One entry of a log told otherwise. */
 const forge = (one: ToldConsultation, seq: number, change: object): ToldConsultation => ({
   ...one,
   log: one.log.map((entry, index) => (index === seq ? { ...(entry as object), ...change } : entry)),
 });
+const asJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
-describe('consultations brought in', () => {
-  test('are those that left, and the record beside each log says nothing else', () => {
+describe('consultations of a file', () => {
+  test('of random walks make the records and the logs that left, under the settings that came along', () => {
     expect(told.length).toBeGreaterThan(30);
-    const brought = bring(told);
-    if (!brought.ok) throw new Error(JSON.stringify(brought.error));
-    expect(brought.value.map(({ consultation }) => consultation.record)).toEqual(
-      lived.map(({ record }) => record),
-    );
-    expect(brought.value.map(({ consultation }) => consultation.log)).toEqual(lived.map(({ log }) => log));
-    expect(brought.value.flatMap(({ toldOtherwise }) => toldOtherwise)).toEqual([]);
-    expect(brought.value.some(({ isHere }) => isHere)).toBe(false);
+    for (const [index, one] of told.entries()) {
+      const { record, log } = judged(one);
+      expect(record).toEqual(lived[index]?.record);
+      expect(log).toEqual(lived[index]?.log);
+    }
   });
 
-  test('that are here already are known again, and told twice come once', () => {
-    const again = bring([...told, ...told], (id) => held.get(id));
-    expect(again.ok && again.value).toHaveLength(told.length);
-    expect(again.ok && again.value.every(({ isHere }) => isHere)).toBe(true);
-  });
+  test.each(shipped.map((each) => [each.record.id, each] as const))(
+    '%s, as this model leaves it behind, makes the record that left',
+    (_, leaving) => {
+      const [one] = read(write([leaving]));
+      expect(one && asJson(judged(one).record)).toEqual(asJson(leaving.record));
+    },
+  );
 
-  test('are what their log says, and what the record told otherwise is named', () => {
-    const record = { ...first.record, chair: 99, freed: true };
-    const brought = bring([{ ...first, record }]);
-    expect(brought).toMatchObject({ ok: true, value: [{ toldOtherwise: ['chair', 'freed'] }] });
-    expect(brought.ok && brought.value[0]?.consultation.record.chair).toBe(lived[0]?.record.chair);
-  });
-
-  test('come all or none: one that the judge refuses refuses them all, by name and entry', () => {
-    const forged = forge(second, 0, { tokens: {} });
-    expect(bring([first, forged])).toMatchObject({
-      ok: false,
-      error: { code: 'notJudged', id: second.id, fault: { seq: 0 } },
+  test('are judged under no settings but their own', () => {
+    const under = (ageLine: number): ToldConsultation => ({
+      ...last,
+      settings: last.settings.map(({ id, settings }) => ({
+        id,
+        settings: {
+          ...settings,
+          profile: { ...settings.profile, ageLine, skinTestFor: [], skinTestWaitH: 1 },
+        },
+      })),
     });
+    expect(judgeTold(last).ok).toBe(true);
+    expect(judgeTold(under(21))).toMatchObject({ ok: false, error: { code: 'saysOtherwise' } });
+  });
+
+  test('that the judge refuses are refused, by their entry', () => {
+    expect(judgeTold(forge(first, 0, { tokens: {} }))).toMatchObject({ ok: false, error: { seq: 0 } });
   });
 
   test('of next year’s model are refused, though their file does not say so', () => {
     const later = forge(first, 0, { modelVersion: MODEL_VERSION + 1 });
-    expect(bring([later])).toMatchObject({ ok: false, error: { code: 'notJudged', id: first.id } });
-  });
-
-  test('under the name of another are refused, here and in the file itself', () => {
-    const other = { ...first, log: second.log };
-    const refusal = { ok: false, error: { code: 'otherContent', id: first.id } };
-    expect(bring([second, other], (id) => held.get(id))).toEqual(refusal);
-    expect(bring([first, second, other])).toEqual(refusal);
-  });
-
-  test('that went on here since they left are refused, and so are those that went on elsewhere', () => {
-    const long = told.find(({ log }) => log.length > 3);
-    if (long === undefined) throw new Error('no long walk');
-    const shorter = { ...long, log: long.log.slice(0, -1) };
-    const refusal = { ok: false, error: { code: 'otherContent', id: long.id } };
-    expect(bring([shorter], () => long.log)).toEqual(refusal);
-    expect(bring([long], () => shorter.log)).toEqual(refusal);
+    expect(judgeTold(later)).toMatchObject({ ok: false, error: { code: 'newerVersion' } });
   });
 });

@@ -3,63 +3,78 @@ import { describe, expect, it } from 'vitest';
 import { MODEL_VERSION } from '../../../../shared/records/event';
 import {
   CONSULTATIONS_VERSION,
+  type LeavingConsultation,
   readConsultations,
-  writeConsultations,
 } from '../../../../shared/records/json/consultationFile';
+import { writeCsv } from '../../../../shared/records/table/csv';
 import { holds } from '../../seeded';
-import { makeShippedLogs } from '../shippedLogs';
-import { writeMoment } from '../table/stories';
+import { head, shipped, write } from './leaving';
 
-const leaving = makeShippedLogs().map(({ log, record }, index) => ({
-  log,
-  record: { ...record, id: `shipped${index}` },
-}));
-const write = (some: Parameters<typeof writeConsultations>[0]) =>
-  [...writeConsultations(some, 0, writeMoment)].join('');
-const file = write(leaving);
+const [first] = shipped;
+if (first === undefined) throw new Error('no log was shipped');
+const file = write(shipped);
 const verdictOn = (text: string) => {
   const read = readConsultations(text);
-  return read.ok ? `${read.value.length} read` : read.error;
+  return read.ok ? `${read.value.told.length} read` : read.error;
 };
 /** The file with one word of it written otherwise. */
 const instead = (one: string, other: string): string => {
   expect(file).toContain(one);
   return file.replace(one, other);
 };
+const asJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+const called = (ticket: string): LeavingConsultation => ({ ...first, record: { ...first.record, ticket } });
 
 describe('consultations as JSON', () => {
-  it('are read as they were written, log and record', () => {
-    expect(readConsultations(file)).toEqual({
+  it('are read as they were written, log and settings, and when that was', () => {
+    expect(readConsultations(file)).toMatchObject({
       ok: true,
-      value: JSON.parse(JSON.stringify(leaving.map(({ log, record }) => ({ id: record.id, log, record })))),
+      value: {
+        told: asJson(shipped.map(({ log, record, settings }) => ({ id: record.id, settings, log }))),
+        made: { madeAtMs: head.madeAtMs, isDemo: false },
+      },
     });
-    expect(leaving.length).toBeGreaterThan(5);
+    expect(shipped.length).toBeGreaterThan(5);
   });
 
   it('are read whatever words stand in them, with a mark in front and without', () => {
-    const [first] = leaving;
-    if (first === undefined) throw new Error('no log was shipped');
     holds(
       fc.property(fc.string({ unit: 'binary' }), fc.constantFrom('', '\ufeff'), (ticket, mark) => {
-        const read = readConsultations(
-          `${mark}${write([{ ...first, record: { ...first.record, ticket } }])}`,
-        );
-        expect(read).toMatchObject({ ok: true, value: [{ record: { ticket } }] });
+        const text = `${mark}${write([called(ticket)])}`;
+        expect(verdictOn(text)).toBe('1 read');
+        expect(JSON.parse(text.slice(mark.length)).consultations[0].record.ticket).toBe(ticket);
       }),
       200,
     );
   });
 
-  it('say each moment for people too, with its offset', () => {
-    const [first] = JSON.parse(file).consultations;
-    expect(first.log[0].at).toMatch(/^2026-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}\+00:00$/);
-    expect(Date.parse(first.log[0].at)).toBe(first.log[0].entry.atMs);
+  it('are read when another program set them out otherwise, with the same contents', () => {
+    expect(verdictOn(JSON.stringify(JSON.parse(file), null, 4))).toBe(`${shipped.length} read`);
   });
 
-  it('tell nothing but their own names, and no settings', () => {
-    const told = JSON.parse(file);
-    expect(Object.keys(told).sort()).toEqual(['consultations', 'madeAt', 'modelVersion', 'strandproof', 'v']);
-    expect(Object.keys(told.consultations[0]).sort()).toEqual(['id', 'log', 'record']);
+  it('say each moment for people too, with its offset', () => {
+    const [told] = JSON.parse(file).consultations;
+    expect(told.log[0].at).toMatch(/^2026-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}\+00:00$/);
+    expect(Date.parse(told.log[0].at)).toBe(told.log[0].entry.atMs);
+  });
+
+  it('carry the settings that their entries name, and of them nobody who works there', () => {
+    const [told] = JSON.parse(file).consultations;
+    const named = new Set(told.log.map(({ entry }: { entry: { settingsId: number } }) => entry.settingsId));
+    expect(new Set(told.settings.map(({ id }: { id: number }) => id))).toEqual(named);
+    // Who adds one raises CONSULTATIONS_VERSION: stations of before could not read it.
+    expect(Object.keys(told.settings[0].settings).sort()).toEqual([
+      'altitudeM',
+      'carried',
+      'chairs',
+      'locale',
+      'profile',
+      'scaleStepG',
+      'shelf',
+      'spoken',
+      'units',
+    ]);
+    expect(JSON.stringify(told.settings)).not.toContain('ingredients');
   });
 
   it('of nobody are a file too', () => expect(verdictOn(write([]))).toBe('0 read'));
@@ -72,9 +87,23 @@ describe('consultations as JSON', () => {
     }
   });
 
+  it('of which one letter was changed give none', () => {
+    const from = file.indexOf('"consultations":[') + 20;
+    const end = file.trimEnd().length - 3;
+    holds(
+      fc.property(fc.integer({ min: from, max: end }), (at) => {
+        const other = file[at] === 'x' ? 'y' : 'x';
+        expect(['damaged', 'cutOff']).toContain(verdictOn(file.slice(0, at) + other + file.slice(at + 1)));
+      }),
+      300,
+    );
+  });
+
   it.each([
     ['nothing', '', 'anotherProgram'],
-    ['a table', 'Date,Client,Formula\r\n', 'anotherProgram'],
+    ['the table of another program', 'Date,Client,Formula\r\n', 'anotherProgram'],
+    ['the station’s own table', [...writeCsv([], { temperature: 'C', mass: 'g' })].join(''), 'table'],
+    ['a backup', '{"strandproof":"backup","v":1}\n{"log":"settings"}\nend 2 00000000\n', 'backup'],
     ['the JSON of another program', '{"clients":[]}', 'anotherProgram'],
     ['no object', '[]', 'anotherProgram'],
     ['16 bit read as 8', [...file].join('\0'), 'notText'],
@@ -87,7 +116,14 @@ describe('consultations as JSON', () => {
     ],
     ['a line that was lost inside', instead('"log":[', '"log":'), 'damaged'],
     ['a word nobody wrote', instead('"madeAt"', '"x":1,"madeAt"'), 'damaged'],
-    ['no log', write([{ record: { ...leaving[0]?.record, id: 'empty' } as never, log: [] }]), 'damaged'],
+    ['no log', write([{ ...first, log: [] }]), 'damaged'],
     ['a moment without its offset', instead('+00:00"', '"'), 'damaged'],
+    ['a log without the settings it names', write([{ ...first, settings: [] }]), 'damaged'],
+    [
+      'a log whose record was told otherwise',
+      instead('"record":{"id":"shipped0"', '"record":{"id":"x"'),
+      'damaged',
+    ],
+    ['one whose name is no name', write([{ ...first, record: { ...first.record, id: '../x' } }]), 'damaged'],
   ])('%s is refused', (_, text, code) => expect(verdictOn(text)).toBe(code));
 });
