@@ -18,11 +18,12 @@ export function nameDay(atMs: number): string {
 interface DayEntry {
   readonly record: ConsultationRecord;
   readonly log: readonly ConsultationEvent[];
+  /** Where it came in from a file. */
+  readonly broughtIn?: ClosedRecord['broughtIn'] | undefined;
 }
 
-/** The records of one day as they are handed out. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
+/** The records of one day, or several. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
 export interface DayRecords {
-  readonly v: 2;
   /** The first day, and the last: the same where it is one. */
   readonly from: string;
   readonly day: string;
@@ -57,11 +58,10 @@ export function gatherDay(
     .filter(({ id, endedAtMs }) => isOf(endedAtMs) && !state.open.has(id))
     .map((closed) => ({ closed, log: parseClosedLog(closed) }));
   return {
-    v: 2,
     from,
     day,
-    closed: closedThen.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
-      log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
+    closed: closedThen.flatMap(({ closed: { id, how, endedAtMs, broughtIn }, log }) =>
+      log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log, broughtIn }],
     ),
     open: (back === 0 ? [...state.open.values()] : []).map(({ record, log }) => ({
       record: noteMissedLooks(record, nowMs),
@@ -72,16 +72,15 @@ export function gatherDay(
   };
 }
 
+/** What a day is handed out as, and the key to each. */
+export type DayFile = 'json' | 'json.schema.json' | 'csv' | 'csv.schema.json';
+
 /** Under which name is the day handed out? No client stands in it. */
 export const nameDayFile = (
   { from, day }: Pick<DayRecords, 'from' | 'day'>,
   isDemo: boolean,
-  kind: 'json' | 'csv' | 'schema.json' = 'json',
+  kind: DayFile = 'json',
 ): string => {
   const days = from === day ? `day-${day}` : `days-${from}-to-${day}`;
   return `strandproof-${isDemo ? 'demo-' : ''}${days}.${kind}`;
 };
-
-/** The day as text: plain JSON, indented so that it can be read; a day of the invented salon says first that it is one. */
-export const writeDay = (records: DayRecords, isDemo: boolean): string =>
-  `${JSON.stringify(isDemo ? { demo: true, ...records } : records, null, 2)}\n`;

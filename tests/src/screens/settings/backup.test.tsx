@@ -3,13 +3,18 @@ import { describe, expect, it, onTestFinished } from 'vitest';
 import { accept, type Result, refuse } from '../../../../shared/result';
 import { Backup } from '../../../../src/screens/settings/Backup';
 import type { BroughtIn } from '../../../../src/station/bringIn';
+import type { RecordsBrought } from '../../../../src/station/bringInRecords';
 import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
 import { settle } from '../bench';
 import { settings } from '../playStory';
 
 const found: BroughtIn = { closed: 3 };
 
-function show(answer: Result<BroughtIn, SubmitRefusal>) {
+function show(
+  answer: Result<BroughtIn, SubmitRefusal>,
+  records: Result<RecordsBrought, SubmitRefusal> = accept({ came: 0, here: 0, open: [] }),
+  act = 'bring-in',
+) {
   const files: string[] = [];
   const { container, unmount } = render(() => (
     <Backup
@@ -19,13 +24,17 @@ function show(answer: Result<BroughtIn, SubmitRefusal>) {
           files.push(file);
           return answer;
         },
+        bringInRecords: async (file) => {
+          files.push(file);
+          return records;
+        },
       }}
       units={settings.units}
       nowMs={Date.UTC(2026, 2, 3, 12)}
     />
   ));
   onTestFinished(unmount);
-  const picker = container.querySelector<HTMLInputElement>('input[type=file]');
+  const picker = container.querySelector<HTMLInputElement>(`[data-file=${act}]`);
   if (picker === null) throw new Error('no way to choose a file');
   return {
     files,
@@ -59,5 +68,44 @@ describe('bringing a file in', () => {
     await page.choose({ text: async () => Promise.reject(new Error('gone')) });
     expect(page.files).toEqual([]);
     expect(page.text()).toContain('That file cannot be read.');
+  });
+});
+
+describe('bringing records in', () => {
+  const bring = async (records: Result<RecordsBrought, SubmitRefusal>): Promise<string> => {
+    const page = show(accept(found), records, 'bring-records');
+    await page.choose(new File(['records'], 'day.json'));
+    expect(page.files).toEqual(['records']);
+    return page.text();
+  };
+
+  it('says how many came, how many were here, and who was left out by name', async () => {
+    expect(await bring(accept({ came: 4, here: 2, open: ['Q.F.', 'Z.Z.'] }))).toContain(
+      'Came in: 4. Here already: 2. Still open when it was saved, and left out: Q.F., Z.Z.',
+    );
+    expect(await bring(accept({ came: 0, here: 0, open: [] }))).toContain(
+      'No closed record stands in that file.',
+    );
+  });
+
+  it.each([
+    [{ kind: 'records', why: 'table' }, 'That is the table', 'Nothing was changed.'],
+    [
+      { kind: 'recordRefused', ticket: 'Q.F.', entry: 7 },
+      'Q.F. does not add up: entry 7',
+      'Nothing was changed.',
+    ],
+    [{ kind: 'recordDiffers', ticket: 'Q.F.' }, 'Q.F. is here already', 'What is here stays.'],
+    [{ kind: 'recordsNotSaved', came: 3 }, 'took 3 of them', 'choose the same file again'],
+  ] as const)('says why not: %o', async (refusal, what, clears) => {
+    const text = await bring(refuse(refusal));
+    expect(text).toContain(what);
+    expect(text).toContain(clears);
+  });
+
+  it('says when the file is gone', async () => {
+    const page = show(accept(found), undefined, 'bring-records');
+    await page.choose({ text: async () => Promise.reject(new Error('gone')) });
+    expect(page.text()).toContain('The file of records cannot be read.');
   });
 });
