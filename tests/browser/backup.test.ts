@@ -13,7 +13,7 @@ const toBackup = async ({ act }: Person): Promise<void> => {
 };
 const bringIn = async ({ page }: Person, text: string): Promise<void> => {
   const file = { name: 'backup.txt', mimeType: 'text/plain', buffer: Buffer.from(text) };
-  await page.locator('input[type=file]').setInputFiles(file);
+  await page.locator('[data-file="bring-in"]').setInputFiles(file);
 };
 
 it('a station is saved on one tablet and goes on at another, and a spoilt file changes nothing there', async () => {

@@ -7,18 +7,16 @@ import { Caution } from '../../parts/Caution';
 import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
 import type { BroughtIn } from '../../station/bringIn';
-import type { RecordsBrought } from '../../station/bringInRecords';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { nameDay } from '../day/dayRecords';
 import { saveText } from '../day/saveText';
 import { BringFile } from './BringFile';
 
-/** The whole station as a file, and back; and records of other days, or of another tablet. */
+/** The whole station as a file, and back. */
 export interface BackupInUse {
   /** In pieces, in their order. */
   readonly backUp: () => Iterable<string>;
   readonly bringIn: (file: string) => Promise<Result<BroughtIn, SubmitRefusal>>;
-  readonly bringInRecords: (file: string) => Promise<Result<RecordsBrought, SubmitRefusal>>;
 }
 
 /** Saves the whole station to one file, and brings such a file in. Checked in tests/src/screens/settings/backup.test.tsx. */
@@ -38,13 +36,6 @@ export function Backup(props: {
     await saveText(name, [...props.backup.backUp()], 'text/plain');
     setSavedAs(name);
   };
-  const sayRecords = ({ came, here, open }: RecordsBrought) =>
-    [
-      ...(came > 0 ? [words.records.came(write(came))] : []),
-      ...(here > 0 ? [words.records.here(write(here))] : []),
-      ...(came + here === 0 ? [words.records.none] : []),
-      ...(open.length > 0 ? [words.records.open(open.join(', '))] : []),
-    ].join(' ');
   return (
     <>
       <div class="columns">
@@ -69,19 +60,6 @@ export function Backup(props: {
             bring={props.backup.bringIn}
           >
             {({ closed }) => said().moved(write(closed))}
-          </BringFile>
-        </section>
-        <section class="panel" data-panel="records-bring">
-          <h2>{words.records.title}</h2>
-          <p>{words.records.hint}</p>
-          <BringFile
-            act="bring-records"
-            label={words.records.choose}
-            accept=".json,application/json"
-            notRead={{ kind: 'records', why: 'notRead' }}
-            bring={props.backup.bringInRecords}
-          >
-            {sayRecords}
           </BringFile>
         </section>
       </div>

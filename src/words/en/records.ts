@@ -19,7 +19,7 @@ export const recordsRefusals: Readonly<Record<RecordsRefusal, RefusalWords>> = {
   },
   backup: {
     what: 'That is a backup of a whole station.',
-    clears: `${unchanged} It goes in under “Bring in”, onto a station without clients.`,
+    clears: `${unchanged} It goes in under “Backup and move”, onto a station without clients.`,
   },
   notText: {
     what: 'Another program saved that file in its own letters.',
@@ -61,12 +61,13 @@ export const recordsNotSaved = (came: string): RefusalWords => ({
 
 /** Bringing records in, beside the backup. */
 export const records = {
-  title: 'Bring in records',
-  hint: 'A file of “Save as JSON”: its closed records come in beside the clients who are here, each judged anew, tap by tap. A stop comes with its record.',
+  title: 'Records from a file',
+  hint: 'Closed records of a file that “Save as JSON” made come in beside the clients who are here. Each is judged anew, tap by tap, before the first is kept.',
   choose: 'Choose a JSON file',
   came: (count: string) => `Came in: ${count}.`,
   here: (count: string) => `Here already: ${count}.`,
   none: 'No closed record stands in that file.',
   open: (tickets: string) =>
     `Still open when it was saved, and left out: ${tickets}. An open client is at one station, or two would go on with her.`,
+  care: 'A stop comes in with its record: whoever opens her ticket here meets it. The file names clients by ticket: keep it where only staff can read it.',
 };

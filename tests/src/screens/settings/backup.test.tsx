@@ -1,7 +1,9 @@
 import { render } from '@solidjs/testing-library';
+import type { JSX } from 'solid-js';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { accept, type Result, refuse } from '../../../../shared/result';
 import { Backup } from '../../../../src/screens/settings/Backup';
+import { BringRecords } from '../../../../src/screens/settings/BringRecords';
 import type { BroughtIn } from '../../../../src/station/bringIn';
 import type { RecordsBrought } from '../../../../src/station/bringInRecords';
 import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
@@ -10,31 +12,19 @@ import { settings } from '../playStory';
 
 const found: BroughtIn = { closed: 3 };
 
-function show(
-  answer: Result<BroughtIn, SubmitRefusal>,
-  records: Result<RecordsBrought, SubmitRefusal> = accept({ came: 0, here: 0, open: [] }),
-  act = 'bring-in',
+/** A page that brings files in, each answered so; how its file is chosen, and what it says. */
+function showPage<T>(
+  answer: Result<T, SubmitRefusal>,
+  renderPage: (bring: (file: string) => Promise<Result<T, SubmitRefusal>>) => JSX.Element,
 ) {
   const files: string[] = [];
-  const { container, unmount } = render(() => (
-    <Backup
-      backup={{
-        backUp: () => ['one\n', 'two\n'],
-        bringIn: async (file) => {
-          files.push(file);
-          return answer;
-        },
-        bringInRecords: async (file) => {
-          files.push(file);
-          return records;
-        },
-      }}
-      units={settings.units}
-      nowMs={Date.UTC(2026, 2, 3, 12)}
-    />
-  ));
+  const bring = async (file: string) => {
+    files.push(file);
+    return answer;
+  };
+  const { container, unmount } = render(() => renderPage(bring));
   onTestFinished(unmount);
-  const picker = container.querySelector<HTMLInputElement>(`[data-file=${act}]`);
+  const picker = container.querySelector<HTMLInputElement>('input[type=file]');
   if (picker === null) throw new Error('no way to choose a file');
   return {
     files,
@@ -47,6 +37,17 @@ function show(
     },
   };
 }
+
+const show = (answer: Result<BroughtIn, SubmitRefusal>) =>
+  showPage(answer, (bringIn) => (
+    <Backup
+      backup={{ backUp: () => ['one\n', 'two\n'], bringIn }}
+      units={settings.units}
+      nowMs={Date.UTC(2026, 2, 3, 12)}
+    />
+  ));
+const showRecords = (answer: Result<RecordsBrought, SubmitRefusal>) =>
+  showPage(answer, (bring) => <BringRecords bring={bring} units={settings.units} />);
 
 describe('bringing a file in', () => {
   it('says when all of it is here', async () => {
@@ -73,7 +74,7 @@ describe('bringing a file in', () => {
 
 describe('bringing records in', () => {
   const bring = async (records: Result<RecordsBrought, SubmitRefusal>): Promise<string> => {
-    const page = show(accept(found), records, 'bring-records');
+    const page = showRecords(records);
     await page.choose(new File(['records'], 'day.json'));
     expect(page.files).toEqual(['records']);
     return page.text();
@@ -104,7 +105,7 @@ describe('bringing records in', () => {
   });
 
   it('says when the file is gone', async () => {
-    const page = show(accept(found), undefined, 'bring-records');
+    const page = showRecords(accept({ came: 1, here: 0, open: [] }));
     await page.choose({ text: async () => Promise.reject(new Error('gone')) });
     expect(page.text()).toContain('The file of records cannot be read.');
   });
