@@ -137,14 +137,14 @@ export function Day(props: {
           </p>
         </Show>
         <p class="soft">{said().downloadHint}</p>
-        <p>
+        <div class="day-which">
           <button type="button" class="sheet-way" data-act="download-columns" onClick={downloadColumns}>
             {said().downloadColumns}
-          </button>{' '}
+          </button>
           <button type="button" class="sheet-way" data-act="download-schema" onClick={downloadSchema}>
             {said().downloadSchema}
           </button>
-        </p>
+        </div>
         <Show when={whyNot()}>{(why) => <p class="soft">{why()}</p>}</Show>
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>

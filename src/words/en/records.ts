@@ -1,5 +1,6 @@
 import type { RecordsRefusal } from '../../../shared/records/json/consultationFile';
 import type { RefusalWords } from './refusals';
+import { sayCount } from './sayCount';
 
 const unchanged = 'Nothing was changed.';
 
@@ -55,8 +56,8 @@ export const recordDiffers = (ticket: string): RefusalWords => ({
 });
 
 export const recordsNotSaved = (came: string): RefusalWords => ({
-  what: `The tablet took ${came} of them and no more: it may be full.`,
-  clears: 'Those stay. Make room, then choose the same file again: it goes on from there.',
+  what: `${came === '0' ? 'None' : sayCount(came, 'record')} came in, then the tablet took no more: it may be full.`,
+  clears: 'What is here stays. Make room, then choose the same file again: it goes on from there.',
 });
 
 /** Bringing records in, beside the backup. */
@@ -64,10 +65,10 @@ export const records = {
   title: 'Records from a file',
   hint: 'Closed records of a file that “Save as JSON” made come in beside the clients who are here. Each is judged anew, tap by tap, before the first is kept.',
   choose: 'Choose a JSON file',
-  came: (count: string) => `Came in: ${count}.`,
-  here: (count: string) => `Here already: ${count}.`,
+  came: (count: string) => `${sayCount(count, 'record')} came in.`,
+  here: (count: string) => `${sayCount(count, 'record')} here already.`,
   none: 'No closed record stands in that file.',
   open: (tickets: string) =>
     `Still open when it was saved, and left out: ${tickets}. An open client is at one station, or two would go on with her.`,
-  care: 'A stop comes in with its record: whoever opens her ticket here meets it. The file names clients by ticket: keep it where only staff can read it.',
+  care: 'A record stands with the day it ended, and a stop comes in with it: whoever opens her ticket here meets it. The file names clients by ticket: keep it where only staff can read it.',
 };

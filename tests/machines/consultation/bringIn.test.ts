@@ -1,9 +1,11 @@
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { judgeTold } from '../../../machines/consultation/bringIn';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import { MODEL_VERSION } from '../../../shared/records/event';
 import { readConsultations, type ToldConsultation } from '../../../shared/records/json/consultationFile';
+import { consultationsSchema } from '../../../shared/records/json/consultationSchema';
 import { leave, shipped, write } from '../../shared/records/json/leaving';
 import { findSettings } from './walks/rawTaps';
 import { drawnWalks, live } from './walks/walk';
@@ -23,7 +25,8 @@ function read(text: string): readonly ToldConsultation[] {
   if (!told.ok) throw new Error(told.error);
   return told.value.told;
 }
-const told = read(write(lived.map((each) => leave(each, findSettings))));
+const file = write(lived.map((each) => leave(each, findSettings)));
+const told = read(file);
 const [first] = told;
 const [last] = told.filter(({ settings }) => settings.some(({ id }) => id > 0));
 if (first === undefined || last === undefined) throw new Error('no walk under other settings has a log');
@@ -56,6 +59,11 @@ describe('consultations of a file', () => {
       expect(one && asJson(judged(one).record)).toEqual(asJson(leaving.record));
     },
   );
+
+  test('of random walks are what the JSON Schema beside the file says, member by member', () => {
+    const { issues = [] } = v.safeParse(consultationsSchema, JSON.parse(file));
+    expect(issues.map((issue) => `${v.getDotPath(issue)}: ${issue.message}`)).toEqual([]);
+  });
 
   test('are judged under no settings but their own', () => {
     const under = (ageLine: number): ToldConsultation => ({

@@ -82,7 +82,7 @@ describe('bringing records in', () => {
 
   it('says how many came, how many were here, and who was left out by name', async () => {
     expect(await bring(accept({ came: 4, here: 2, open: ['Q.F.', 'Z.Z.'] }))).toContain(
-      'Came in: 4. Here already: 2. Still open when it was saved, and left out: Q.F., Z.Z.',
+      '4 records came in. 2 records here already. Still open when it was saved, and left out: Q.F., Z.Z.',
     );
     expect(await bring(accept({ came: 0, here: 0, open: [] }))).toContain(
       'No closed record stands in that file.',
@@ -97,7 +97,8 @@ describe('bringing records in', () => {
       'Nothing was changed.',
     ],
     [{ kind: 'recordDiffers', ticket: 'Q.F.' }, 'Q.F. is here already', 'What is here stays.'],
-    [{ kind: 'recordsNotSaved', came: 3 }, 'took 3 of them', 'choose the same file again'],
+    [{ kind: 'recordsNotSaved', came: 3 }, '3 records came in, then', 'choose the same file again'],
+    [{ kind: 'recordsNotSaved', came: 0 }, 'None came in, then', 'choose the same file again'],
   ] as const)('says why not: %o', async (refusal, what, clears) => {
     const text = await bring(refuse(refusal));
     expect(text).toContain(what);
