@@ -44,7 +44,7 @@ export function* planRecords(
   isDemo: boolean,
   { nowMs, broughtAtMs }: { readonly nowMs: number; readonly broughtAtMs: number },
 ): Generator<void, Result<RecordsPlan, SubmitRefusal>> {
-  const read = readConsultations(file);
+  const read = yield* readConsultations(file);
   if (!read.ok) return refuse({ kind: 'records', why: read.error });
   const { told, made } = read.value;
   if (made.isDemo !== isDemo) return refuse({ kind: 'records', why: 'invented' });

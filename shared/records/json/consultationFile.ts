@@ -128,11 +128,15 @@ function readTold(told: unknown): ToldConsultation | null {
 
 /**
  * What consultations does this file tell, and when was it made? All of them or none: a file that ends too early, of which a
- * letter was changed, is another program's, of a newer edition, or was read in another encoding is refused by name.
+ * letter was changed, is another program's, of a newer edition, or was read in another encoding is refused by name. A pause
+ * lies after each consultation, so that whoever reads can let others have a turn.
  */
-export function readConsultations(
+export function* readConsultations(
   file: string,
-): Result<{ readonly told: readonly ToldConsultation[]; readonly made: Made }, RecordsRefusal> {
+): Generator<
+  void,
+  Result<{ readonly told: readonly ToldConsultation[]; readonly made: Made }, RecordsRefusal>
+> {
   // What was cut off in the middle of a letter ends in such a sign, and is cut off all the same.
   const text = file.replace(/^\ufeff|\ufffd+$/g, '').trim();
   if (text.includes(UNREADABLE) || text.includes('\0')) return refuse('notText');
@@ -145,7 +149,12 @@ export function readConsultations(
   }
   const read = v.safeParse(doorSchema, content);
   if (!read.success) return refuse('damaged');
-  const told = read.output.consultations.map(readTold);
-  if (!told.every((each) => each !== null)) return refuse('damaged');
+  const told: ToldConsultation[] = [];
+  for (const each of read.output.consultations) {
+    const one = readTold(each);
+    yield;
+    if (one === null) return refuse('damaged');
+    told.push(one);
+  }
   return accept({ told, made: read.output });
 }

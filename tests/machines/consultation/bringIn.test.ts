@@ -1,12 +1,17 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { judgeTold } from '../../../machines/consultation/bringIn';
 import type { Consultation } from '../../../machines/consultation/consultation';
+import { replay } from '../../../machines/consultation/replay';
 import { MODEL_VERSION } from '../../../shared/records/event';
-import { readConsultations, type ToldConsultation } from '../../../shared/records/json/consultationFile';
+import type { ToldConsultation } from '../../../shared/records/json/consultationFile';
 import { consultationsSchema } from '../../../shared/records/json/consultationSchema';
-import { leave, shipped, write } from '../../shared/records/json/leaving';
+import { fold } from '../../../shared/records/reduce';
+import { leave, readAtOnce, shipped, write } from '../../shared/records/json/leaving';
+import type { ShippedLog } from '../../shared/records/shippedLogs';
 import { findSettings } from './walks/rawTaps';
 import { drawnWalks, live } from './walks/walk';
 
@@ -21,7 +26,7 @@ const lived = fc
 
 /** What another station reads of a file. */
 function read(text: string): readonly ToldConsultation[] {
-  const told = readConsultations(text);
+  const told = readAtOnce(text);
   if (!told.ok) throw new Error(told.error);
   return told.value.told;
 }
@@ -40,6 +45,10 @@ const forge = (one: ToldConsultation, seq: number, change: object): ToldConsulta
   ...one,
   log: one.log.map((entry, index) => (index === seq ? { ...(entry as object), ...change } : entry)),
 });
+const listFaults = (text: string): readonly string[] =>
+  (v.safeParse(consultationsSchema, JSON.parse(text)).issues ?? []).map(
+    (issue) => `${v.getDotPath(issue)}: ${issue.message}`,
+  );
 const asJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 describe('consultations of a file', () => {
@@ -60,9 +69,24 @@ describe('consultations of a file', () => {
     },
   );
 
+  test.each(Array.from({ length: MODEL_VERSION }, (_, index) => index + 1))(
+    'that model %i left behind make the records they make here, and are what the JSON Schema says',
+    (version) => {
+      const fixture = join(import.meta.dirname, `../../shared/records/fixtures/modelVersion${version}.json`);
+      const kept = JSON.parse(readFileSync(fixture, 'utf8')) as readonly ShippedLog[];
+      const leaving = kept.map(({ log, settings }, index) =>
+        leave({ log, record: fold(`old${index}`, log) }, () => settings),
+      );
+      const text = write(leaving);
+      expect(listFaults(text)).toEqual([]);
+      const again = read(text).map((one) => judged(one).record);
+      const here = kept.map(({ log, settings }, index) => replay(`old${index}`, log, () => settings));
+      expect(here.map((each) => each.ok && each.value.record)).toEqual(again);
+    },
+  );
+
   test('of random walks are what the JSON Schema beside the file says, member by member', () => {
-    const { issues = [] } = v.safeParse(consultationsSchema, JSON.parse(file));
-    expect(issues.map((issue) => `${v.getDotPath(issue)}: ${issue.message}`)).toEqual([]);
+    expect(listFaults(file)).toEqual([]);
   });
 
   test('are judged under no settings but their own', () => {

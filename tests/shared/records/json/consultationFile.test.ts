@@ -4,17 +4,16 @@ import { MODEL_VERSION } from '../../../../shared/records/event';
 import {
   CONSULTATIONS_VERSION,
   type LeavingConsultation,
-  readConsultations,
 } from '../../../../shared/records/json/consultationFile';
 import { writeCsv } from '../../../../shared/records/table/csv';
 import { holds } from '../../seeded';
-import { head, shipped, write } from './leaving';
+import { head, readAtOnce, shipped, write } from './leaving';
 
 const [first] = shipped;
 if (first === undefined) throw new Error('no log was shipped');
 const file = write(shipped);
 const verdictOn = (text: string) => {
-  const read = readConsultations(text);
+  const read = readAtOnce(text);
   return read.ok ? `${read.value.told.length} read` : read.error;
 };
 /** The file with one word of it written otherwise. */
@@ -27,7 +26,7 @@ const called = (ticket: string): LeavingConsultation => ({ ...first, record: { .
 
 describe('consultations as JSON', () => {
   it('are read as they were written, log and settings, and when that was', () => {
-    expect(readConsultations(file)).toMatchObject({
+    expect(readAtOnce(file)).toMatchObject({
       ok: true,
       value: {
         told: asJson(shipped.map(({ log, record, settings }) => ({ id: record.id, settings, log }))),

@@ -2,6 +2,7 @@ import { listEditions } from '../../../../shared/records/json/carriedSettings';
 import {
   type FileHead,
   type LeavingConsultation,
+  readConsultations,
   writeConsultations,
 } from '../../../../shared/records/json/consultationFile';
 import { defaultSettings, type Settings } from '../../../../shared/records/settings';
@@ -27,11 +28,19 @@ export const leave = (
   settings: listEditions(log, find),
 });
 
+type ReadFile = ReturnType<typeof readConsultations> extends Generator<void, infer Read> ? Read : never;
+
 /** Every log that this model leaves behind, as it leaves the house; their names are none a station gives. */
 export const shipped: readonly LeavingConsultation[] = makeShippedLogs().map(
   ({ log, record, settings }, index) =>
     leave({ log, record: { ...record, id: `shipped${index}` } }, () => settings),
 );
+
+/** Reads a file at one go. */
+export function readAtOnce(file: string): ReadFile {
+  const pieces = readConsultations(file);
+  for (let next = pieces.next(); ; next = pieces.next()) if (next.done === true) return next.value;
+}
 
 export const write = (leaving: Iterable<LeavingConsultation>, change: Partial<FileHead> = {}): string =>
   [...writeConsultations(leaving, { ...head, ...change }, writeMoment)].join('');

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../../machines/consultation/consultation';
 import { type ClosedRecord, closeRecord } from '../../../../shared/records/closedRecord';
-import { readConsultations } from '../../../../shared/records/json/consultationFile';
 import { writeDay } from '../../../../src/screens/day/dayFile';
 import { gatherDay } from '../../../../src/screens/day/dayRecords';
+import { readAtOnce } from '../../../shared/records/json/leaving';
 import { clear } from '../../../shared/records/skinTest/makeTest';
 import { playUntil, settings } from '../playStory';
 
@@ -39,7 +39,7 @@ describe('the day as a file', () => {
       asJson(whole.consultation.log),
     );
     expect(consultations[1].record.decision.decision).toBe('endsOut');
-    expect(readConsultations(save([closed], [open]))).toMatchObject({ ok: true });
+    expect(readAtOnce(save([closed], [open]))).toMatchObject({ ok: true });
   });
 
   it('holds skin tests of that day, and what cannot be read here as it lies', () => {
