@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { ConsultationEvent } from './event';
-import { type CarriedEdition, editionSchema } from './json/carriedSettings';
+import type { CarriedEdition } from './json/carriedSettings';
 import { parseEvent } from './parseEvent';
 import { type ConsultationRecord, type Ending, endings } from './record';
 import { hasStandingStop } from './standingStop';
@@ -37,7 +37,7 @@ export const closedSchema = v.strictObject({
   hasClearedStop: v.boolean(),
   log: v.array(v.unknown()),
   broughtIn: v.exactOptional(
-    v.strictObject({ atMs: v.pipe(v.number(), v.safeInteger()), settings: v.array(editionSchema) }),
+    v.strictObject({ atMs: v.pipe(v.number(), v.safeInteger()), settings: v.array(v.unknown()) }),
   ),
 });
 
@@ -59,10 +59,10 @@ export const closeRecord = (
         log,
       };
 
-/** Is this stored entry a closed record? null when it is not. Its log is not looked into: there may be years of them. */
+/** Is this stored entry a closed record? null when it is not. Log and settings are not looked into: there may be years of them. */
 export const parseClosedRecord = (entry: unknown): ClosedRecord | null => {
   const read = v.safeParse(closedSchema, entry);
-  return read.success ? read.output : null;
+  return read.success ? (read.output as ClosedRecord) : null;
 };
 
 /** What events is the log of a closed record? null when one of them is none that this station understands. */
