@@ -18,7 +18,8 @@ export interface ReplayFault {
 /** The settings of a given id; of an edition that is lost or never was, the newest one kept from before it. */
 export type FindSettings = (settingsId: number) => Settings;
 
-const isSame = (one: unknown, other: unknown): boolean => toSorted(one) === toSorted(other);
+/** Would both be written alike, whatever the order of their names? */
+export const isSame = (one: unknown, other: unknown): boolean => toSorted(one) === toSorted(other);
 
 /** JSON with the names of every object in order, so that equal contents give equal texts. */
 const toSorted = (value: unknown): string =>

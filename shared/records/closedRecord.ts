@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { ConsultationEvent } from './event';
+import type { CarriedEdition } from './json/carriedSettings';
 import { parseEvent } from './parseEvent';
 import { type ConsultationRecord, type Ending, endings } from './record';
 import { hasStandingStop } from './standingStop';
@@ -21,9 +22,12 @@ export interface ClosedRecord {
   readonly hasClearedStop: boolean;
   /** As it was written, for ever: `parseClosedLog` says what of it is understood today. */
   readonly log: readonly unknown[];
+  /** It came in from a file, then, and was judged under these settings; lacking where she was at this station. */
+  readonly broughtIn?: { readonly atMs: number; readonly settings: readonly CarriedEdition[] };
 }
 
-const schema = v.strictObject({
+/** How a closed record is kept. */
+export const closedSchema = v.strictObject({
   v: v.literal(CLOSED_VERSION),
   id: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,32}$/)),
   ticketKey: v.string(),
@@ -32,6 +36,9 @@ const schema = v.strictObject({
   hasStandingStop: v.boolean(),
   hasClearedStop: v.boolean(),
   log: v.array(v.unknown()),
+  broughtIn: v.exactOptional(
+    v.strictObject({ atMs: v.pipe(v.number(), v.safeInteger()), settings: v.array(v.unknown()) }),
+  ),
 });
 
 /** What is kept of a consultation that ended; null while it is open. */
@@ -52,10 +59,10 @@ export const closeRecord = (
         log,
       };
 
-/** Is this stored entry a closed record? null when it is not. Its log is not looked into: there may be years of them. */
+/** Is this stored entry a closed record? null when it is not. Log and settings are not looked into: there may be years of them. */
 export const parseClosedRecord = (entry: unknown): ClosedRecord | null => {
-  const read = v.safeParse(schema, entry);
-  return read.success ? read.output : null;
+  const read = v.safeParse(closedSchema, entry);
+  return read.success ? (read.output as ClosedRecord) : null;
 };
 
 /** What events is the log of a closed record? null when one of them is none that this station understands. */

@@ -3,7 +3,7 @@ import { type Answers, askForms } from './forms/asked';
 import { type BowlAnswers, bowlForm } from './forms/bowl';
 import { type OutcomeAnswers, outcomeForm, type StrandAnswers, strandForm } from './forms/test';
 import { schemaOfForm } from './schema';
-import { askSteps } from './steps';
+import { type AskStep, askSteps } from './steps';
 
 /** What one zone got last time: the bowl that was on the head, and the strand it stood on. */
 export interface LastZone {
@@ -32,6 +32,16 @@ export interface LastTime {
   readonly zones: readonly LastZone[];
 }
 
+/** What may have been said at each step so far, any answer of it absent. */
+export const answerSchemas = Object.fromEntries(
+  askSteps.map((step) => [step, schemaOfForm(askForms[step], 'partial')] as const),
+) as Readonly<Record<AskStep, v.GenericSchema>>;
+
+/** What was said at all steps together; one not yet said is absent. */
+export const answersSchema = v.strictObject(
+  Object.fromEntries(askSteps.map((step) => [step, v.optional(answerSchemas[step])])),
+);
+
 const moment = v.pipe(v.number(), v.safeInteger());
 
 /** What is stored of last time is parsed like any other answer; of its steps any question may be missing. */
@@ -40,9 +50,7 @@ export const lastTimeSchema: v.GenericSchema = v.strictObject({
   endedAtMs: moment,
   isDone: v.boolean(),
   hasStandingStop: v.boolean(),
-  answers: v.strictObject(
-    Object.fromEntries(askSteps.map((step) => [step, v.optional(schemaOfForm(askForms[step], 'partial'))])),
-  ),
+  answers: answersSchema,
   zones: v.array(
     v.strictObject({
       bowl: schemaOfForm(bowlForm),

@@ -7,9 +7,8 @@ import {
   MODEL_VERSION,
   type OpenedPayload,
 } from './event';
-import { askForms } from './forms/asked';
 import { eventForms } from './forms/byEvent';
-import { lastTimeSchema } from './lastTime';
+import { answerSchemas, lastTimeSchema } from './lastTime';
 import { schemaOfForm } from './schema';
 import { askSteps } from './steps';
 import { tokenSchemas } from './tokenSchema';
@@ -30,9 +29,7 @@ const envelope = v.strictObject({
 
 const answered = v.variant(
   'step',
-  askSteps.map((step) =>
-    v.strictObject({ step: v.literal(step), answers: schemaOfForm(askForms[step], 'partial') }),
-  ),
+  askSteps.map((step) => v.strictObject({ step: v.literal(step), answers: answerSchemas[step] })),
 );
 
 /** Last time is there exactly where a person named it. */
@@ -49,6 +46,16 @@ const payloads: ReadonlyMap<string, v.GenericSchema> = new Map([
   ['OPENED', opened] as const,
   ['ANSWERED', answered] as const,
 ]);
+
+/** Each event as it is stored, one schema a type: for whoever reads a file; the door below says which part is wrong. */
+export const entrySchemas = [...payloads].map(([type, payload]) =>
+  v.strictObject({
+    ...envelope.entries,
+    type: v.literal(type),
+    payload,
+    tokens: tokenSchemas.get(type) ?? v.never(),
+  }),
+);
 
 /**
  * Is this stored entry an event this station understands?

@@ -183,6 +183,7 @@ export function Screens(props: {
               <Match when={place.at() === 'day'}>
                 <Day
                   isDemo={props.demo?.isHere === true}
+                  readSettings={props.station.readSettings}
                   state={state()}
                   nowMs={props.station.nowMs()}
                   onBar={place.toBar}

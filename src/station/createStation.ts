@@ -23,6 +23,8 @@ export interface StationInUse
     | 'saveSettings'
     | 'backUp'
     | 'bringIn'
+    | 'bringInRecords'
+    | 'readSettings'
     | 'dismiss'
   > {
   readonly state: Accessor<StationState>;
@@ -138,6 +140,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     saveSettings: station.saveSettings,
     backUp: station.backUp,
     bringIn: station.bringIn,
+    bringInRecords: station.bringInRecords,
+    readSettings: station.readSettings,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
     correctClocks: async (by) => {
       const corrected = await station.correctClocks(by, seenMs());

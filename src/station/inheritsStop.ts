@@ -1,4 +1,5 @@
-import { parseClosedLog } from '../../shared/records/closedRecord';
+import type { Consultation } from '../../machines/consultation/consultation';
+import { type ClosedRecord, parseClosedLog } from '../../shared/records/closedRecord';
 import type { ConsultationRecord } from '../../shared/records/record';
 import { fold } from '../../shared/records/reduce';
 import { hasStandingStop } from '../../shared/records/standingStop';
@@ -18,9 +19,25 @@ const listSame = ({ open, closed }: Known, ticket: string, except?: string) => {
   };
 };
 
+/** When was she started here? A log that cannot be read says nothing of it: she knew of nothing. */
+const findStartedAtMs = ({ log }: ClosedRecord): number =>
+  parseClosedLog({ log: log.slice(0, 1) })?.[0]?.atMs ?? 0;
+
+/**
+ * Does the stop of this one still stand among the others? A named correction speaks for what was here when she was started:
+ * for what closed before, and for what had come in from a file by then. One that was made elsewhere speaks for nothing here.
+ */
+const isUncleared = (stopped: ClosedRecord, index: number, closed: readonly ClosedRecord[]): boolean =>
+  stopped.hasStandingStop &&
+  !closed.some(
+    (each, at) =>
+      each.hasClearedStop &&
+      each.broughtIn === undefined &&
+      (stopped.broughtIn === undefined ? at > index : findStartedAtMs(each) >= stopped.broughtIn.atMs),
+  );
+
 const isAnyStopped = ({ open, closed }: ReturnType<typeof listSame>): boolean =>
-  closed.reduce((stands, each) => each.hasStandingStop || (stands && !each.hasClearedStop), false) ||
-  open.some(({ record }) => hasStandingStop(record));
+  closed.some(isUncleared) || open.some(({ record }) => hasStandingStop(record));
 
 /** Was the client with this ticket stopped before, open or closed, by an answer that nobody corrected since? */
 export const inheritsStop = (known: Known, ticket: string): boolean => isAnyStopped(listSame(known, ticket));
@@ -33,9 +50,12 @@ export const inheritsStop = (known: Known, ticket: string): boolean => isAnyStop
 export function isStoppedElsewhere(known: Known, { id, ticket, corrections }: ConsultationRecord): boolean {
   const corrected = corrections.findLast(({ answer }) => answer === 'inherited');
   /** A log that cannot be read speaks for nothing: its stop stands. */
-  const stoodThen = (other: { readonly id: string; readonly log: readonly unknown[] }): boolean => {
+  const stoodThen = (
+    other: Pick<ClosedRecord, 'id' | 'log' | 'broughtIn'> | Pick<Consultation, 'id' | 'log'>,
+  ): boolean => {
     const log = corrected === undefined ? null : parseClosedLog(other);
-    if (corrected === undefined || log === null) return false;
+    const cameAtMs = 'broughtIn' in other ? (other.broughtIn?.atMs ?? 0) : 0;
+    if (corrected === undefined || log === null || cameAtMs > corrected.atMs) return false;
     return hasStandingStop(
       fold(
         other.id,

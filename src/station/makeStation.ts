@@ -7,12 +7,14 @@ import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
 import { accept, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
+import { inTurns } from '../tablet/inTurns';
 import { makeBoard } from './board';
 import { planBringIn } from './bringIn';
+import { planRecords } from './bringInRecords';
 import { inheritsStop } from './inheritsStop';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
-import { type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
+import { findSettingsIn, type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
 import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
@@ -168,6 +170,24 @@ export function makeStation(parts: StationParts): Station {
         await finishOpen();
         return accept(broughtIn);
       }),
+
+    bringInRecords: (file) =>
+      enqueue(OPENING, async () => {
+        const broughtAtMs = Math.max(now(), findNewestAtMs(readState()) + 1);
+        const plan = await inTurns(planRecords(readState(), file, isDemo, { nowMs: now(), broughtAtMs }));
+        if (!plan.ok) return plan;
+        const { comes, ...rest } = plan.value;
+        for (const [came, record] of comes.entries()) {
+          const written = await taking.keep(record);
+          if (written.ok) continue;
+          showLogs();
+          return refuse({ kind: 'recordsNotSaved', came });
+        }
+        showLogs();
+        return accept({ came: comes.length, ...rest });
+      }),
+
+    readSettings: () => findSettingsIn(memory.logs()),
 
     readLogs: memory.logs,
     readState,

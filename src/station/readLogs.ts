@@ -48,6 +48,17 @@ function readSettings(logs: Logs): { kept: readonly (Settings | undefined)[]; no
   return { kept, notices };
 }
 
+/** What came in from a file stands where it ended, among those that were closed here, which stay in their order. */
+function placeBrought(closed: readonly ClosedRecord[]): readonly ClosedRecord[] {
+  const placed = closed.filter(({ broughtIn }) => broughtIn === undefined);
+  const brought = closed.filter(({ broughtIn }) => broughtIn !== undefined);
+  for (const each of brought.sort((one, other) => one.endedAtMs - other.endedAtMs)) {
+    const before = placed.findLastIndex(({ endedAtMs }) => endedAtMs <= each.endedAtMs);
+    placed.splice(before + 1, 0, each);
+  }
+  return placed;
+}
+
 /** In the order in which they were closed, month by month: what came later counts, whatever the clock said then. */
 function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: readonly Notice[] } {
   const notices: Notice[] = [];
@@ -60,21 +71,28 @@ function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: rea
       else byId.set(record.id, record);
     }
   }
-  return { closed: [...byId.values()], notices };
+  return { closed: placeBrought([...byId.values()]), notices };
 }
 
 /** The ticket a refused log was opened for, as far as its first entry still says. */
-const findTicket = (entries: readonly Json[]): string | null => {
+export const findTicket = (entries: readonly unknown[]): string | null => {
   const read = v.safeParse(v.object({ payload: v.object({ ticket: v.string() }) }), entries[0]);
   return read.success ? read.output.payload.ticket : null;
 };
+
+const findKept =
+  (kept: readonly (Settings | undefined)[]): FindSettings =>
+  (id) =>
+    kept.slice(0, id + 1).findLast((settings) => settings !== undefined) ?? defaultSettings;
+
+/** The editions of the settings that are kept in these logs, by the number that events name. */
+export const findSettingsIn = (logs: Logs): FindSettings => findKept(readSettings(logs).kept);
 
 /** What is on this station? Every log is folded; one that is not what it claims to be is named and left out. */
 export function readLogs(logs: Logs): ReadLogs {
   const { kept, notices: aboutSettings } = readSettings(logs);
   const { closed, notices: aboutClosed } = readClosed(logs);
-  const findSettings: FindSettings = (id) =>
-    kept.slice(0, id + 1).findLast((settings) => settings !== undefined) ?? defaultSettings;
+  const findSettings = findKept(kept);
   const lastId = kept.findLastIndex((settings) => settings !== undefined);
   const open = new Map<string, Consultation>();
   const notices = [...aboutSettings, ...aboutClosed];

@@ -1,3 +1,4 @@
+import type { FindSettings } from '../../machines/consultation/replay';
 import type { RawEvent } from '../../shared/records/classify';
 import type { ClockJump } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
@@ -7,6 +8,7 @@ import type { Json } from '../storage/json';
 import type { Store } from '../storage/store';
 import type { Logs } from '../storage/watcherChannel';
 import type { BroughtIn } from './bringIn';
+import type { RecordsBrought } from './bringInRecords';
 import type { Notice } from './notice';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
@@ -59,6 +61,10 @@ export interface Station {
   backUp(): Generator<string, void>;
   /** Brings a backup in: all of it or, where the store refuses, as far as it came; the same file again goes on from there. */
   bringIn(file: string): Promise<Result<BroughtIn, SubmitRefusal>>;
+  /** Brings closed consultations of a file in, each judged anew: all of them or, where the store refuses, as far as it came. */
+  bringInRecords(file: string): Promise<Result<RecordsBrought, SubmitRefusal>>;
+  /** Which edition of the settings does an event of this station name? */
+  readSettings(): FindSettings;
   /** All that is held, by log: what a newly opened window asks for. */
   readLogs(): Logs;
   /** The newest published state. */

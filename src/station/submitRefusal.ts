@@ -1,5 +1,6 @@
 import type { BackupRefusal } from '../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../shared/records/conflict';
+import type { RecordsRefusal } from '../../shared/records/json/consultationFile';
 import type { PutOnRefusal } from '../../shared/records/skinTest/citation';
 import type { SkinTestConflict } from '../../shared/records/skinTest/conflict';
 import type { WriteFailure } from '../storage/store';
@@ -19,5 +20,13 @@ export type SubmitRefusal =
   | { readonly kind: 'notWriting' }
   /** A backup that is none, or not whole: nothing of it was used. */
   | { readonly kind: 'backup'; readonly why: BackupRefusal }
+  /** A file of consultations that is none, or not whole: nothing of it was used. */
+  | { readonly kind: 'records'; readonly why: RecordsRefusal }
+  /** One of its logs is none that people here could have written, at this entry, from 1: nothing of it was used. */
+  | { readonly kind: 'recordRefused'; readonly ticket: string; readonly entry: number }
+  /** What is here under the same name says something else: nothing of it was used. */
+  | { readonly kind: 'recordDiffers'; readonly ticket: string }
+  /** The store took so many of it and refused the next. */
+  | { readonly kind: 'recordsNotSaved'; readonly came: number }
   | { readonly kind: 'badSettings'; readonly path: string }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure };

@@ -22,6 +22,8 @@ const toJson = (entry: ConsultationEvent | ClosedRecord): Json => entry as unkno
 export interface Taking {
   /** Written to both copies, or refused as a value. */
   append(name: string, entry: Json): Promise<Result<void, SubmitRefusal>>;
+  /** A closed record goes to its month, in both copies. */
+  keep(closed: ClosedRecord): Promise<Result<void, SubmitRefusal>>;
   /**
    * Judged, let through by the chart, written to both copies, and only then shown. `isStation`: the station itself says
    * it, and may give what no screen gives.
@@ -53,13 +55,17 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
     return written.ok ? written : refuse({ kind: 'notSaved', failure: written.error });
   };
 
+  const keep: Taking['keep'] = (closed) => {
+    const month = nameClosedLog(closed.endedAtMs);
+    return queues.run(month, () => append(month, toJson(closed)));
+  };
+
   const close: Taking['close'] = async ({ id, record, log }) => {
     const closed = closeRecord(record, log);
     if (closed === null) return refuse({ kind: 'notNow' });
-    const month = nameClosedLog(closed.endedAtMs);
     const isKept = board.read().closed.some((each) => each.id === id);
     if (!isKept) {
-      const written = await queues.run(month, () => append(month, toJson(closed)));
+      const written = await keep(closed);
       if (!written.ok) return written;
     }
     await memory.remove(nameOpenLog(id));
@@ -72,6 +78,7 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
 
   return {
     append,
+    keep,
     close,
     async take(before, by, raw, from = {}) {
       const { id: settingsId, settings } = board.read().settings;

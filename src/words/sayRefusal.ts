@@ -1,5 +1,6 @@
 import type { BackupRefusal } from '../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../shared/records/conflict';
+import type { RecordsRefusal } from '../../shared/records/json/consultationFile';
 import type { FieldRefusal } from '../../shared/records/readForm';
 import { formatCountdown, formatQuantity } from '../../shared/units/format';
 import type { UnitSettings } from '../../shared/units/quantity';
@@ -10,7 +11,10 @@ import type { Words } from './words';
 export type AnyRefusal =
   | ClassifyRefusal
   | { readonly kind: 'backup'; readonly why: BackupRefusal }
-  | { readonly kind: 'chairTaken'; readonly ticket: string }
+  | { readonly kind: 'records'; readonly why: RecordsRefusal }
+  | { readonly kind: 'recordRefused'; readonly ticket: string; readonly entry: number }
+  | { readonly kind: 'recordsNotSaved'; readonly came: number }
+  | { readonly kind: 'chairTaken' | 'recordDiffers'; readonly ticket: string }
   | { readonly kind: 'skinTestTooEarly'; readonly readableAtMs: number }
   | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
   | { readonly kind: 'skinTestOn' | 'skinTestReacted'; readonly putOnAtMs: number }
@@ -64,8 +68,15 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.mixture[refusal.mixture.code];
     case 'backup':
       return words.refusals.backup[refusal.why];
+    case 'records':
+      return words.refusals.records[refusal.why];
+    case 'recordRefused':
+      return words.refusals.recordRefused(refusal.ticket, String(refusal.entry));
+    case 'recordsNotSaved':
+      return words.refusals.recordsNotSaved(String(refusal.came));
     case 'chairTaken':
-      return words.refusals.chairTaken(refusal.ticket);
+    case 'recordDiffers':
+      return words.refusals[refusal.kind](refusal.ticket);
     case 'skinTestTooEarly':
       return words.refusals.skinTestTooEarly(words.moments.dayAndTime(refusal.readableAtMs));
     case 'bowlTooOld':

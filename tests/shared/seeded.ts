@@ -1,7 +1,7 @@
 import fc, { type IProperty } from 'fast-check';
 
 /** The seed of this run: `SEED=… npx vitest run …` repeats or varies it. */
-const seed = Number(process.env.SEED ?? 20_261_125);
+export const seed = Number(process.env.SEED ?? 20_261_125);
 console.info(`fast-check seed ${seed}`);
 
 /** Asserts a property over many seeded cases; a failure prints the seed, the path and the smallest case. */

@@ -1,5 +1,7 @@
 import { createMemo, createSignal, For, on, Show } from 'solid-js';
+import type { FindSettings } from '../../../machines/consultation/replay';
 import { findHoldsDay } from '../../../shared/records/holdsDay';
+import { writeConsultationSchema } from '../../../shared/records/json/consultationSchema';
 import { writeTableSchema } from '../../../shared/records/table/tableSchema';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -11,15 +13,16 @@ import '../layout.css';
 import './day.css';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
 import { DaySheet } from './DaySheet';
+import { writeDay } from './dayFile';
 import { gatherFindings } from './dayFindings';
 import {
   type DayEntry,
+  type DayFile,
   type DayRecords,
   gatherDay,
   goBackDays,
   nameDay,
   nameDayFile,
-  writeDay,
 } from './dayRecords';
 import { writeDayTable } from './dayTable';
 import { EntryList } from './EntryList';
@@ -32,6 +35,8 @@ export function Day(props: {
   readonly nowMs: number;
   /** Nothing of the demo leaves this tablet without saying that it is one. */
   readonly isDemo: boolean;
+  /** Which settings was a log judged under? They go along with it. */
+  readonly readSettings: () => FindSettings;
   readonly onBar: () => void;
 }) {
   const words = useWords();
@@ -51,19 +56,20 @@ export function Day(props: {
   };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
-  const save = (
-    kind: 'json' | 'csv' | 'schema.json',
-    type: string,
-    write: (today: DayRecords) => string | Iterable<string>,
-  ) => {
+  const save = async (kind: DayFile, write: (today: DayRecords) => Iterable<string>) => {
     const today = gather();
     const name = nameDayFile(today, props.isDemo, kind);
-    saveText(name, write(today), type);
+    setSavedAs(null);
+    await saveText(name, write(today), kind === 'csv' ? 'text/csv' : 'application/json');
     setSavedAs(name);
   };
-  const download = () => save('json', 'application/json', (today) => writeDay(today, props.isDemo));
-  const downloadTable = () => save('csv', 'text/csv', (today) => writeDayTable(today, units()));
-  const downloadColumns = () => save('schema.json', 'application/json', () => writeTableSchema(units()));
+  const download = () => {
+    const made = { madeAtMs: props.nowMs, isDemo: props.isDemo };
+    return save('json', (today) => writeDay(today, props.readSettings(), made));
+  };
+  const downloadTable = () => save('csv', (today) => writeDayTable(today, units()));
+  const downloadColumns = () => save('csv.schema.json', () => [writeTableSchema(units())]);
+  const downloadSchema = () => save('json.schema.json', () => [writeConsultationSchema()]);
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
     said().endedAt(said().endings[how], words.moments.time(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
@@ -157,11 +163,14 @@ export function Day(props: {
           </p>
         </Show>
         <p class="soft">{said().downloadHint}</p>
-        <p>
+        <div class="day-which">
           <button type="button" class="sheet-way" data-act="download-columns" onClick={downloadColumns}>
             {said().downloadColumns}
           </button>
-        </p>
+          <button type="button" class="sheet-way" data-act="download-schema" onClick={downloadSchema}>
+            {said().downloadSchema}
+          </button>
+        </div>
         <Show when={whyNot()}>{(why) => <p class="soft">{why()}</p>}</Show>
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>

@@ -18,11 +18,12 @@ export function nameDay(atMs: number): string {
 export interface DayEntry {
   readonly record: ConsultationRecord;
   readonly log: readonly ConsultationEvent[];
+  /** Where it came in from a file. */
+  readonly broughtIn?: ClosedRecord['broughtIn'] | undefined;
 }
 
-/** The records of one day as they are handed out. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
+/** The records of one day, or several. Times are milliseconds since 1970-01-01 UTC, amounts say their unit. */
 export interface DayRecords {
-  readonly v: 3;
   /** The first day, and the last: the same where it is one. */
   readonly from: string;
   readonly day: string;
@@ -75,17 +76,16 @@ export function gatherDay(
     log,
   }));
   return {
-    v: 3,
     from,
     day,
-    closed: closedThen.flatMap(({ closed: { id, how, endedAtMs }, log }) =>
-      log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log }],
+    closed: closedThen.flatMap(({ closed: { id, how, endedAtMs, broughtIn }, log }) =>
+      log === null ? [] : [{ how, endedAtMs, record: fold(id, log), log, broughtIn }],
     ),
     open: back === 0 ? open : [],
     goneOn: [
       ...closedLater.flatMap((closed) => {
         const log = parseClosedLog(closed);
-        return log === null ? [] : [{ record: fold(closed.id, log), log }];
+        return log === null ? [] : [{ record: fold(closed.id, log), log, broughtIn: closed.broughtIn }];
       }),
       ...(back === 0 ? [] : open.filter(({ log }) => wasWorkedOn(log))),
     ],
@@ -101,16 +101,15 @@ export const listEntries = ({
   open,
 }: Pick<DayRecords, 'closed' | 'goneOn' | 'open'>): readonly DayEntry[] => [...closed, ...goneOn, ...open];
 
+/** What a day is handed out as, and the key to each. */
+export type DayFile = 'json' | 'json.schema.json' | 'csv' | 'csv.schema.json';
+
 /** Under which name is the day handed out? No client stands in it. */
 export const nameDayFile = (
   { from, day }: Pick<DayRecords, 'from' | 'day'>,
   isDemo: boolean,
-  kind: 'json' | 'csv' | 'schema.json' = 'json',
+  kind: DayFile = 'json',
 ): string => {
   const days = from === day ? `day-${day}` : `days-${from}-to-${day}`;
   return `strandproof-${isDemo ? 'demo-' : ''}${days}.${kind}`;
 };
-
-/** The day as text: plain JSON, indented so that it can be read; a day of the invented salon says first that it is one. */
-export const writeDay = (records: DayRecords, isDemo: boolean): string =>
-  `${JSON.stringify(isDemo ? { demo: true, ...records } : records, null, 2)}\n`;

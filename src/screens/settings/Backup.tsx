@@ -4,13 +4,13 @@ import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
-import { Refusal } from '../../parts/Refusal';
 import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
 import type { BroughtIn } from '../../station/bringIn';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { nameDay } from '../day/dayRecords';
 import { saveText } from '../day/saveText';
+import { BringFile } from './BringFile';
 
 /** The whole station as a file, and back. */
 export interface BackupInUse {
@@ -29,31 +29,12 @@ export function Backup(props: {
   const said = () => words.settings.backup;
   const isDemo = useIsDemo();
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
-  const [brought, setBrought] = createSignal<BroughtIn | null>(null);
-  const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
-  const [isReading, setIsReading] = createSignal(false);
-  let picker!: HTMLInputElement;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
-  const save = () => {
+  const save = async () => {
     const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
-    saveText(name, props.backup.backUp(), 'text/plain');
+    // At one go: what is tapped in the meantime belongs to the next one.
+    await saveText(name, [...props.backup.backUp()], 'text/plain');
     setSavedAs(name);
-  };
-  const take = async (file: File | undefined) => {
-    if (file === undefined) return;
-    setIsReading(true);
-    setBrought(null);
-    try {
-      const taken = await props.backup.bringIn(await file.text());
-      setRefusal(taken.ok ? null : taken.error);
-      setBrought(taken.ok ? taken.value : null);
-    } catch {
-      // The file is gone, or may not be read: nothing came in.
-      setRefusal({ kind: 'backup', why: 'notRead' });
-    } finally {
-      setIsReading(false);
-      picker.value = '';
-    }
   };
   return (
     <>
@@ -61,7 +42,7 @@ export function Backup(props: {
         <section class="panel" data-panel="backup-save">
           <h2>{said().saveTitle}</h2>
           <p>{said().saveHint}</p>
-          <BigButton act="save-station" isWay onPress={save}>
+          <BigButton act="save-station" isWay onPress={() => void save()}>
             {said().save}
           </BigButton>
           <p role="status">
@@ -71,22 +52,15 @@ export function Backup(props: {
         <section class="panel" data-panel="backup-bring">
           <h2>{said().bringTitle}</h2>
           <p>{said().bringHint}</p>
-          <input
-            ref={picker}
-            type="file"
+          <BringFile
+            act="bring-in"
+            label={said().bring}
             accept=".txt,text/plain"
-            hidden
-            onChange={(event) => void take(event.currentTarget.files?.[0])}
-          />
-          <BigButton act="bring-in" isDisabled={isReading()} onPress={() => picker.click()}>
-            {said().bring}
-          </BigButton>
-          <p role="status">
-            <Show when={brought()}>
-              {(what) => <strong data-brought>{said().moved(write(what().closed))}</strong>}
-            </Show>
-          </p>
-          <Refusal refusal={refusal()} />
+            notRead={{ kind: 'backup', why: 'notRead' }}
+            bring={props.backup.bringIn}
+          >
+            {({ closed }) => said().moved(write(closed))}
+          </BringFile>
         </section>
       </div>
       <Caution kind="plain">

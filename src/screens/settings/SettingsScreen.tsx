@@ -15,6 +15,7 @@ import { RulerPanel } from '../ruler/RulerPanel';
 import { useRuler } from '../ruler/rulerInUse';
 import { showFirstRefused } from '../showFirstRefused';
 import { Backup, type BackupInUse } from './Backup';
+import { BringRecords, type RecordsInUse } from './BringRecords';
 import { createEditing, type SettingsInUse } from './editing';
 import { SettingsTiles } from './SettingsTiles';
 import { SprayPage } from './SprayPage';
@@ -32,7 +33,7 @@ export function SettingsScreen(
   props: SettingsInUse & {
     readonly onBar: () => void;
     readonly tablet?: TabletInUse | undefined;
-    readonly backup?: BackupInUse | undefined;
+    readonly backup?: (BackupInUse & RecordsInUse) | undefined;
   },
 ) {
   const words = useWords();
@@ -51,6 +52,8 @@ export function SettingsScreen(
     const here = section();
     return here === null ? null : pickSection(askInRows(editing.form()), here);
   });
+  /** Files come and go there, and nothing is to be kept. */
+  const isOfFiles = () => place.page().at === 'backup' || place.page().at === 'records';
   const spray = () => place.row('spray');
   const nameRow = (row: number) => nameSpray(editing.row(row), words);
   const title = () => {
@@ -60,6 +63,7 @@ export function SettingsScreen(
     if (here !== null) return said().sectionTitle(said().sections[here]);
     const { at } = place.page();
     if (at === 'backup') return said().sectionTitle(said().backup.title);
+    if (at === 'records') return said().sectionTitle(words.records.title);
     return at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
   const sayTablet = () => {
@@ -106,6 +110,9 @@ export function SettingsScreen(
           <Match when={place.page().at === 'backup' && props.backup}>
             {(backup) => <Backup backup={backup()} units={props.inForce.units} nowMs={props.nowMs} />}
           </Match>
+          <Match when={place.page().at === 'records' && props.backup}>
+            {(backup) => <BringRecords bring={backup().bringInRecords} units={props.inForce.units} />}
+          </Match>
           <Match when={spray() !== null}>
             <SprayPage
               editing={editing}
@@ -143,7 +150,7 @@ export function SettingsScreen(
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <Show when={section() !== null || place.page().at === 'tablet' || place.page().at === 'backup'}>
+        <Show when={section() !== null || place.page().at === 'tablet' || isOfFiles()}>
           <BigButton act="all-settings" isWay onPress={place.toAll}>
             {said().all}
           </BigButton>
@@ -153,7 +160,17 @@ export function SettingsScreen(
             {said().toShelf}
           </BigButton>
         </Show>
-        <Show when={place.page().at !== 'backup'}>
+        <Show when={place.page().at === 'records'}>
+          <BigButton act="to-backup" isWay onPress={() => place.toSection('backup')}>
+            {said().backup.title}
+          </BigButton>
+        </Show>
+        <Show when={place.page().at === 'backup'}>
+          <BigButton act="to-records" isWay onPress={() => place.toSection('records')}>
+            {words.records.title}
+          </BigButton>
+        </Show>
+        <Show when={!isOfFiles()}>
           <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
             {said().save}
           </BigButton>

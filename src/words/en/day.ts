@@ -71,11 +71,12 @@ export const day = {
   badlyWritten: '· more than half: the rule may be written badly',
   liftedFor: (ticket: string, by: string, time: string) => `${ticket} · ${by} · ${time}`,
   unread: (count: string) => `Records that cannot be read here: ${count}. The file holds them as they are.`,
-  download: 'Save the day as a file',
+  download: 'Save as JSON',
   downloadTable: 'Save as a table',
-  downloadColumns: 'Its key',
+  downloadColumns: 'Key to the table',
+  downloadSchema: 'Key to the JSON',
   downloadHint:
-    'The file holds every record with every tap; the table (CSV) a row for each strand, look and bowl, and “Its key” says what each column means. They name clients by ticket: keep them where only staff can read them.',
+    'JSON holds every record with every tap, and comes in again under Settings, Backup and move; the table (CSV) has a row for each strand, look and bowl. A key says what each part means. Both name clients by ticket: keep them where only staff can read them.',
   print: 'Print',
   sheet: {
     client: 'Client',

@@ -28,6 +28,7 @@ import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { rail } from './rail';
 import { reaction } from './reaction';
+import { records } from './records';
 import { refusals } from './refusals';
 import { ruler } from './ruler';
 import { rules } from './rules';
@@ -80,6 +81,7 @@ export const en = {
   finish,
   mix,
   reaction,
+  records,
   settings,
   sheet,
   spray,

@@ -5,6 +5,7 @@ import type { BackupRefusal } from '../../../shared/records/backupFile';
 import type { ClassifyRefusal } from '../../../shared/records/conflict';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import { figures } from './figures';
+import { recordDiffers, recordRefused, recordsNotSaved, recordsRefusals } from './records';
 
 type CarryCode = Extract<ClassifyRefusal, { kind: 'carry' }>['carry']['code'];
 
@@ -317,6 +318,10 @@ export const refusals = {
   notNow: { what: 'That does not go now.', clears: 'Look where this client is on the strand.' },
   notWriting: { what: 'This window cannot write now.', clears: 'See what the top of the screen says.' },
   backup,
+  records: recordsRefusals,
+  recordRefused,
+  recordDiffers,
+  recordsNotSaved,
   badSettings: { what: 'The settings were not taken.', clears: 'Look at the marked setting.' },
   notSaved: {
     what: 'Not saved to both copies.',

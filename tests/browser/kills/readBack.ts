@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { ConsultationEvent } from '../../../shared/records/event';
 import type { ConsultationRecord } from '../../../shared/records/record';
-import type { DayRecords } from '../../../src/screens/day/dayRecords';
+import { readDayFile } from '../readDayFile';
 import { chairs, nameConsultation, type Place } from './salonDay';
 
 /** What the station shows after a start. */
@@ -25,12 +25,19 @@ export async function readBack(page: Page): Promise<ReadBack> {
   await tap(page, '[data-act="day"]');
   await page.evaluate(catchBlobs);
   await tap(page, '[data-act="download-day"]');
-  const text = await page.evaluate(() => (globalThis as unknown as { caught: Blob }).caught.text());
+  await page.waitForFunction(() => 'caught' in globalThis);
+  const text = await page.evaluate(async () => {
+    const { caught } = globalThis as unknown as { caught: Blob };
+    Reflect.deleteProperty(globalThis, 'caught');
+    return caught.text();
+  });
   await tap(page, '[data-act="bar"]');
-  const { open, closed } = JSON.parse(text) as DayRecords;
-  const told = new Map<string, Told>();
-  for (const { record, log } of open) told.set(record.id, { isClosed: false, log, record });
-  for (const { record, log } of closed) told.set(record.id, { isClosed: true, log, record });
+  const told = new Map(
+    readDayFile(text).map((each): [string, Told] => [
+      each.record.id,
+      { ...each, isClosed: each.record.ended !== null },
+    ]),
+  );
   return { notices, told };
 }
 

@@ -37,6 +37,7 @@ import {
   withClosed,
   withSkinTests,
 } from './houses';
+import { scenesOfRecords } from './recordScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
@@ -387,6 +388,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
           }),
         ]),
       ),
+      ...scenesOfRecords,
       spray: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 2)),
       sprayOfMaker: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 3)),
       sprayFull: scene(fullHouse, '.spray-page', (hand) => toSpray(hand, 6)),

@@ -9,7 +9,8 @@ import {
 } from '../../../../shared/records/table/columns';
 import { BOM, type FileUnits, readCsv, writeCsv } from '../../../../shared/records/table/csv';
 import type { UnitSettings } from '../../../../shared/units/quantity';
-import { holds } from '../../seeded';
+import { drawnWalks, live } from '../../../machines/consultation/walks/walk';
+import { holds, seed } from '../../seeded';
 import { rowsOf, stories } from './stories';
 
 const units: FileUnits = { temperature: 'C', mass: 'g' };
@@ -60,6 +61,17 @@ describe('a CSV of the flat table', () => {
     for (const each of [units, { temperature: 'F', mass: 'oz' } as const]) {
       const flat = rowsOf(record, { ...each, length: 'in' });
       expect(flat.length).toBeGreaterThan(0);
+      expect(readCsv(written(flat, each))).toEqual({ ok: true, value: { rows: flat, units: each } });
+    }
+  });
+
+  it('is read as the rows of random walks, in either units', () => {
+    const walked = fc
+      .sample(drawnWalks, { seed, numRuns: 60 })
+      .map((drawn) => live(drawn).consultation.record);
+    expect(walked.filter(({ bowls }) => bowls.length > 0).length).toBeGreaterThan(5);
+    for (const each of [units, { temperature: 'F', mass: 'oz' } as const]) {
+      const flat = walked.flatMap((record) => rowsOf(record, { ...each, length: 'in' }));
       expect(readCsv(written(flat, each))).toEqual({ ok: true, value: { rows: flat, units: each } });
     }
   });

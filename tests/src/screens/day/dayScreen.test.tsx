@@ -24,7 +24,13 @@ function showDay(closed: StationState['closed'] = []) {
   };
   const [nowMs, setNowMs] = createSignal(atMs);
   const { container, unmount } = render(() => (
-    <Day isDemo={false} state={state} nowMs={nowMs()} onBar={() => undefined} />
+    <Day
+      isDemo={false}
+      readSettings={() => () => settings}
+      state={state}
+      nowMs={nowMs()}
+      onBar={() => undefined}
+    />
   ));
   onTestFinished(unmount);
   return {
