@@ -48,7 +48,7 @@ export const switchOn = (
 
 /** A transaction is on the disk or it is not: the step the power fails at leaves nothing. */
 const endWithPower = (index: IndexCopy, power: Power): IndexCopy => {
-  const writes: readonly (keyof IndexCopy)[] = ['append', 'replace', 'setAside', 'remove'];
+  const writes: readonly (keyof IndexCopy)[] = ['append', 'replace', 'setAside', 'remove', 'exchange'];
   const cut = Object.fromEntries(
     writes.map((method) => [
       method,
