@@ -9,10 +9,13 @@ import { accept, refuse } from '../../shared/result';
 import { makeQueues } from '../storage/queue';
 import { makeBoard } from './board';
 import { planBringIn } from './bringIn';
+import { leaveOutErased } from './erased';
+import { makeErasing } from './erasing';
 import { inheritsStop } from './inheritsStop';
+import { ERASED_LOG, SETTINGS_LOG } from './logNames';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
-import { type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
+import { type ReadLogs, readLogs } from './readLogs';
 import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
@@ -38,6 +41,7 @@ export function makeStation(parts: StationParts): Station {
   const memory = makeMemory(store, {
     onAcknowledged: parts.onAcknowledged,
     onDropped: parts.onDropped,
+    onRewritten: () => parts.onRewritten?.(),
     onFailed: (failure) => {
       showLogs();
       note({ kind: 'notSaved', failure });
@@ -46,10 +50,12 @@ export function makeStation(parts: StationParts): Station {
   const taking = makeTaking(board, memory, queues, now);
   const { append, take, close } = taking;
   const skinTests = makeSkinTests(board, taking, queues, parts);
+  const erasing = makeErasing(board, taking, memory, queues, { now, showLogs });
 
   function showLogs(): ReadLogs {
     const read = readLogs(memory.logs());
-    show({ settings: read.settings, open: read.open, closed: read.closed, skinTests: read.skinTests });
+    const { settings, open, closed, skinTests: tests, erasings } = read;
+    show({ settings, open, closed, skinTests: tests, erasings });
     return read;
   }
 
@@ -97,7 +103,9 @@ export function makeStation(parts: StationParts): Station {
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
       if (!isStoreThere) return show({ mode: 'noStore' });
       if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
+      await erasing.sweep();
       await finishOpen();
+      await erasing.eraseOverdue();
       show({ mode: 'writing' });
     },
 
@@ -147,13 +155,25 @@ export function makeStation(parts: StationParts): Station {
       return accept(undefined);
     },
 
-    backUp: () => writeBackup(memory.logs(), { madeAtMs: now(), isDemo }),
+    erase: (by, what) => enqueue(OPENING, () => erasing.erase(by, what)),
+
+    finishErasing: () => enqueue(OPENING, erasing.sweep),
+
+    eraseOverdue: () => enqueue(OPENING, erasing.eraseOverdue),
+
+    backUp: () => writeBackup(leaveOutErased(memory.logs()), { madeAtMs: now(), isDemo }),
 
     bringIn: (file) =>
       enqueue(OPENING, async () => {
-        const plan = planBringIn(memory.logs(), file, isDemo, now());
+        const plan = planBringIn(memory.logs(), file, { isDemo, nowMs: now(), state: readState() });
         if (!plan.ok) return plan;
-        const { writings, ...broughtIn } = plan.value;
+        const { tombstones, writings, ...broughtIn } = plan.value;
+        for (const tombstone of tombstones) {
+          const written = await append(ERASED_LOG, tombstone);
+          if (!written.ok) return written;
+        }
+        const swept = await erasing.sweep();
+        if (!swept.ok) return swept;
         for (const writing of writings) {
           if (writing.do === 'clear') await memory.remove(writing.log);
           else {

@@ -66,7 +66,7 @@ export const makeJournalCopy = (files: JournalFiles): JournalCopy => {
     exchange: (name, lines) =>
       attempt('journal', async () => {
         await files.remove('journals', name);
-        await files.append('journals', name, toBytes(lines));
+        if (lines.length > 0) await files.append('journals', name, toBytes(lines));
       }),
 
     listAside: () =>

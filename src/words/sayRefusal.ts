@@ -20,6 +20,8 @@ export type AnyRefusal =
         | 'dampHair'
         | 'stoppedElsewhere'
         | 'noSuchChair'
+        | 'ticketOpen'
+        | 'eraseUnfinished'
         | 'notWriting'
         | 'badSettings'
         | 'notSaved';

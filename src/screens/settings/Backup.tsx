@@ -34,6 +34,8 @@ export function Backup(props: {
   const [isReading, setIsReading] = createSignal(false);
   let picker!: HTMLInputElement;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const sayBrought = ({ closed, gone, isBesideClients }: BroughtIn) =>
+    (isBesideClients ? said().beside : said().moved(write(closed))) + said().gone(write(gone));
   const save = () => {
     const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
     saveText(name, props.backup.backUp(), 'text/plain');
@@ -82,9 +84,7 @@ export function Backup(props: {
             {said().bring}
           </BigButton>
           <p role="status">
-            <Show when={brought()}>
-              {(what) => <strong data-brought>{said().moved(write(what().closed))}</strong>}
-            </Show>
+            <Show when={brought()}>{(what) => <strong data-brought>{sayBrought(what())}</strong>}</Show>
           </p>
           <Refusal refusal={refusal()} />
         </section>

@@ -189,6 +189,7 @@ export function SettingsScreen(
 
 const picks = {
   chairs: ['4', '6', '8'],
+  keepMonths: ['12', '36', '72', '120'],
   ageLine: ['16', '18'],
   ceilingPercent: ['6', '9', '12'],
   skinTestWaitH: ['24', '48', '72'],

@@ -3,7 +3,7 @@ import type { StoryStep } from '../../../seeds/story';
 import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { classifySkinTest } from '../../../shared/records/skinTest/classify';
-import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/readLogs';
+import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/logNames';
 import type { Logs } from '../memory';
 import {
   bothOn,

@@ -7,7 +7,7 @@ import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
 import { settle } from '../bench';
 import { settings } from '../playStory';
 
-const found: BroughtIn = { closed: 3 };
+const found: BroughtIn = { closed: 3, gone: 0, isBesideClients: false };
 
 function show(answer: Result<BroughtIn, SubmitRefusal>) {
   const files: string[] = [];
