@@ -6,6 +6,7 @@ import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
 import { Paper } from '../../parts/Paper';
 import { useWords } from '../../parts/useWords';
+import { listPastKeeping } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
@@ -24,6 +25,8 @@ export function Day(props: {
   readonly nowMs: number;
   /** Nothing of the demo leaves this tablet without saying that it is one. */
   readonly isDemo: boolean;
+  /** To what is kept of clients who have left, and for how long. */
+  readonly onKept: () => void;
   readonly onBar: () => void;
 }) {
   const words = useWords();
@@ -41,6 +44,14 @@ export function Day(props: {
     if (days() > 1) return said().titleFromTo(sayDay(back() + days() - 1), sayDay(back()));
     return back() === 0 ? said().title : said().titleOf(sayDay(back()));
   };
+  const write = (count: number) => formatQuantity(count, 'count', units(), words.locale);
+  /** Reckoned once a day, not every second. */
+  const pastCount = createMemo(
+    on([day, () => props.state], () => {
+      const past = listPastKeeping(props.state, props.nowMs);
+      return past.closed.length + past.skinTests.length;
+    }),
+  );
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
   const save = (
@@ -93,6 +104,9 @@ export function Day(props: {
             onClick={() => setDays(days() > 1 ? 1 : 7)}
           >
             {said().sevenDays}
+          </button>
+          <button type="button" class="sheet-way" data-act="kept" onClick={() => props.onKept()}>
+            {pastCount() === 0 ? words.kept.way : words.kept.wayPast(write(pastCount()))}
           </button>
         </div>
         <p class="day-endings" data-endings>

@@ -25,7 +25,7 @@ function showDay(closed: StationState['closed'] = []) {
   };
   const [nowMs, setNowMs] = createSignal(atMs);
   const { container, unmount } = render(() => (
-    <Day isDemo={false} state={state} nowMs={nowMs()} onBar={() => undefined} />
+    <Day isDemo={false} state={state} nowMs={nowMs()} onKept={() => undefined} onBar={() => undefined} />
   ));
   onTestFinished(unmount);
   return {
