@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal } from 'solid-js';
 import { formTicketKey } from '../../../shared/records/ticket';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
@@ -37,6 +37,9 @@ export function FindHers(props: {
       title={said().findTitle}
       actions={
         <>
+          <p class="kept-found" role="status" data-found={things().length}>
+            {sayFound()}
+          </p>
           <BigButton act="kept-back" isWay onPress={props.onBack}>
             {said().title}
           </BigButton>
@@ -47,9 +50,6 @@ export function FindHers(props: {
       }
     >
       <TicketField value={ticket()} refusal={undefined} units={units()} onChange={setTicket} onEnter={look} />
-      <p class="lead" role="status" data-found={things().length}>
-        <Show when={sayFound() !== ''}>{sayFound()}</Show>
-      </p>
     </BesidePage>
   );
 }

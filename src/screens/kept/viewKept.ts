@@ -62,7 +62,7 @@ export function viewThing(thing: KeptThing, state: StationState, words: Words): 
     rest:
       record === null
         ? said.unreadable
-        : said.contents(write(record.strands.length), write(record.bowls.length)),
+        : `${words.day.strands(write(record.strands.length))} · ${words.day.bowls(write(record.bowls.length))}`,
     hasStop,
   };
 }

@@ -66,7 +66,6 @@ export const kept = {
   goes: 'goes',
   staysHere: 'stays',
   record: (date: string, how: string) => `${date} · ${how}`,
-  contents: (strands: string, bowls: string) => `${sayCount(strands, 'strand')} · ${sayCount(bowls, 'bowl')}`,
   unreadable: 'cannot be read any more',
   test: (date: string) => `Skin test · ${date}`,
   testSeen: { notReadYet: 'not read', nothing: 'nothing seen', reaction: 'it reacted' },
@@ -81,12 +80,12 @@ export const kept = {
     code: { ask: 'Why?', short: 'Why', options: codes },
   } satisfies { readonly by: AskWords; readonly code: AskWords & { readonly options: object } },
   goesNow: (things: string) =>
-    `${things}: everything told, tested, weighed and seen in them. In both copies, and it cannot be undone.`,
-  staysAfter: 'When, by whom and why stays, without a ticket.',
+    `Goes: ${things}, with all that was told, tested, weighed and seen. In both copies. It cannot be undone.`,
+  staysAfter: 'Stays: that it was erased, when, by whom and why. No ticket.',
   laterReads: 'A later visit stays, and in it what was taken over from this one.',
   stopGoes:
     'A stop that stands goes with it. Then nothing here warns anybody of it, and no name is kept to warn by. Tell her: she has to say it herself at every visit, here too.',
-  stopGoesBut: 'Is it only her stop that should stay? Go back, and tap what holds it.',
+  stopGoesBut: 'Should only her stop stay? Go back, and tap what holds it.',
   elsewhere: 'Files, cards and backups that left this tablet: erase them where they lie.',
   hold: (count: string) => `Erase ${count} for good`,
 };
