@@ -94,16 +94,15 @@ export function EraseThese(props: {
           <Show when={hasStop()}>
             <Caution kind="stop">
               <p>{said().stopGoes}</p>
-              <p>{said().stopGoesBut}</p>
             </Caution>
           </Show>
           <p class="lead">{said().goesNow(sayThings(props.things, words, write))}</p>
-          <p>
-            {said().staysAfter}{' '}
-            <Show when={isReadLater(props.things, props.state)}>{said().laterReads} </Show>
-            {said().elsewhere}
-          </p>
-          <div class="options">
+          <div class="kept-hold">
+            <p>
+              {said().staysAfter}{' '}
+              <Show when={isReadLater(props.things, props.state)}>{said().laterReads} </Show>
+              {said().elsewhere}
+            </p>
             <HoldButton
               label={said().hold(write(props.things.length))}
               act="erase-for-good"

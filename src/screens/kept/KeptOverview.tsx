@@ -92,8 +92,10 @@ export function KeptOverview(props: {
             )}
           </Show>
           <p>{sayTerm()}</p>
-          <p class="soft">{said().why}</p>
-          <p class="soft">{said().law}</p>
+          <Show when={erasings().unfinished === 0}>
+            <p class="soft">{said().why}</p>
+            <p class="soft">{said().law}</p>
+          </Show>
         </section>
         <div class="column">
           <section class="panel kept-panel" data-panel="past">

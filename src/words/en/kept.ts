@@ -50,7 +50,7 @@ export const kept = {
   erasedTitle: 'Erased so far',
   nothingErased: 'Nothing yet.',
   erasedSo: (count: string, date: string, by: string, code: EraseCode) =>
-    `${count}. The last on ${date}, by ${by}: ${codes[code].toLowerCase()}.`,
+    `${count} in all, the last on ${date} by ${by}: ${codes[code].toLowerCase()}.`,
   justErased: 'Erased.',
   byTicket: 'Erase by ticket',
   way: 'Records kept',
@@ -84,8 +84,7 @@ export const kept = {
   staysAfter: 'Stays: that it was erased, when, by whom and why. No ticket.',
   laterReads: 'A later visit stays, and in it what was taken over from this one.',
   stopGoes:
-    'A stop that stands goes with it. Then nothing here warns anybody of it, and no name is kept to warn by. Tell her: she has to say it herself at every visit, here too.',
-  stopGoesBut: 'Should only her stop stay? Go back, and tap what holds it.',
+    'A stop that stands goes too. Then nothing here warns anybody: tell her to say it herself at every visit. To keep it, go back and tap what holds it.',
   elsewhere: 'Files, cards and backups that left this tablet: erase them where they lie.',
   hold: (count: string) => `Erase ${count} for good`,
 };

@@ -86,7 +86,7 @@ describe('erasing by ticket', () => {
     expect([...closed, ...skinTests].map(({ ticketKey }) => ticketKey)).toEqual(['AA', 'AA']);
     expect(erasings.tombstones).toMatchObject([{ by: 'Opal', code: 'sheAsked' }]);
     expect(shown.find('[data-panel=erased]').textContent).toMatch(
-      /Erased\. 2\. The last on .* by Opal: she asked/,
+      /Erased\. 2 in all, the last on .* by Opal: she asked/,
     );
   });
 
