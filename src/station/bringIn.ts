@@ -7,14 +7,14 @@ import { isLogName } from '../storage/logName';
 import type { Logs } from '../storage/watcherChannel';
 import { leaveOutErased, listErased } from './erased';
 import { isTicketOpen } from './keeping';
-import { ERASED_LOG, SETTINGS_LOG } from './logNames';
+import { CLOSED, ERASED_LOG, SETTINGS_LOG } from './logNames';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
 /** What a file brought: so many closed records, and everything beside them. */
 export interface BroughtIn {
   readonly closed: number;
-  /** So many entries went here because they were erased there. */
+  /** So many records and skin tests went here because they were erased there. */
   readonly gone: number;
   /** Clients are here, so nothing came but what was erased there. */
   readonly isBesideClients: boolean;
@@ -66,7 +66,7 @@ function planMove(ours: Logs, theirs: BackupLogs): readonly Writing[] {
 }
 
 const listClosed = (logs: BackupLogs): readonly ClosedRecord[] | null => {
-  const months = [...logs].filter(([name]) => name.startsWith('closed-'));
+  const months = [...logs].filter(([name]) => name.startsWith(CLOSED));
   const records = months.flatMap(([, entries]) => entries.map(parseClosedRecord));
   return records.every((record) => record !== null) ? records : null;
 };
@@ -87,8 +87,12 @@ function withoutTombstones<Entry>(logs: ReadonlyMap<string, readonly Entry[]>, e
   return left;
 }
 
-const countEntries = (logs: BackupLogs): number =>
-  [...logs.values()].reduce((count, entries) => count + entries.length, 0);
+/** Closed records, and whatever has a log of its own. */
+const countRecords = (logs: BackupLogs): number =>
+  [...logs].reduce((count, [name, entries]) => {
+    if (name.startsWith(CLOSED)) return count + entries.length;
+    return name === SETTINGS_LOG ? count : count + 1;
+  }, 0);
 
 /** Does the file take away what is open here, or of a ticket that is? Colour may be on her. */
 const erasesOpen = ({ open, closed, skinTests }: BringInto['state'], erased: ReadonlySet<string>): boolean =>
@@ -126,7 +130,7 @@ export function planBringIn(
   const tombstones = listNewTombstones(ours, logs);
   const here = withoutTombstones(ours, erased);
   const there = withoutTombstones(logs, erased);
-  const gone = countEntries(withoutTombstones(ours, new Set())) - countEntries(here);
+  const gone = countRecords(withoutTombstones(ours, new Set())) - countRecords(here);
   if (mayMove(here, there)) {
     const closed = listClosed(there)?.length ?? 0;
     return accept({ closed, gone, isBesideClients: false, tombstones, writings: planMove(here, there) });

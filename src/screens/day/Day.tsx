@@ -52,6 +52,10 @@ export function Day(props: {
       return past.closed.length + past.skinTests.length;
     }),
   );
+  const sayKept = () => {
+    if (props.state.erasings.unfinished > 0) return words.kept.wayUnfinished;
+    return pastCount() === 0 ? words.kept.way : words.kept.wayPast(write(pastCount()));
+  };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
   const save = (
@@ -106,7 +110,7 @@ export function Day(props: {
             {said().sevenDays}
           </button>
           <button type="button" class="sheet-way" data-act="kept" onClick={() => props.onKept()}>
-            {pastCount() === 0 ? words.kept.way : words.kept.wayPast(write(pastCount()))}
+            {sayKept()}
           </button>
         </div>
         <p class="day-endings" data-endings>

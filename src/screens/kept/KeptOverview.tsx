@@ -83,10 +83,10 @@ export function KeptOverview(props: {
       </Show>
       <div class="columns">
         <section class="panel kept-panel" data-panel="kept">
-          <Show when={things()[0]} fallback={<p class="big-word">{said().none}</p>}>
+          <Show when={things()[0]} fallback={<h2 class="big-word">{said().none}</h2>}>
             {(oldest) => (
               <>
-                <p class="big-word">{sayThings(things(), words, write)}</p>
+                <h2 class="big-word">{sayThings(things(), words, write)}</h2>
                 <p>{said().since(words.moments.date(findKeptAtMs(oldest())))}</p>
               </>
             )}

@@ -54,6 +54,7 @@ export const kept = {
   justErased: 'Erased.',
   byTicket: 'Erase by ticket',
   way: 'Records kept',
+  wayUnfinished: 'Records kept · an erasing is not finished',
   wayPast: (count: string) => `Records kept · ${count} past their time`,
   findTitle: 'Whose records go?',
   nothingUnder: 'Nothing is kept under this ticket.',

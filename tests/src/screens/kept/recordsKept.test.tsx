@@ -147,6 +147,9 @@ describe('erasing by ticket', () => {
     expect(shown.find('[data-unfinished]').textContent).toContain('could not be written anew');
     await shown.tap('[data-act=finish-erasing]');
     expect(shown.look('[data-unfinished]')).not.toBeNull();
+    await shown.tap('[data-act=day]');
+    expect(shown.find('[data-act=kept]').textContent).toContain('not finished');
+    await shown.tap('[data-act=kept]');
     isFull = false;
     await shown.tap('[data-act=finish-erasing]');
     expect(shown.look('[data-unfinished]')).toBeNull();
