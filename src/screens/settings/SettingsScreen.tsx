@@ -1,6 +1,5 @@
 import { createEffect, createMemo, type JSX, Match, on, Show, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { FormFields } from '../../parts/form/FormFields';
 import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
@@ -67,6 +66,13 @@ export function SettingsScreen(
     return findTabletLack(props.tablet)?.(words) ?? words.tablet.isReady;
   };
 
+  /** Whether it is saved; while there is nothing to say of that, what comes before every setting. */
+  const sayState = () => {
+    if (editing.isSaved()) return said().saved;
+    if (editing.isChanged()) return said().unsaved;
+    return place.page().at === 'all' ? said().note : '';
+  };
+
   async function save(): Promise<void> {
     const refused = await editing.save();
     if (refused === undefined) return;
@@ -91,9 +97,6 @@ export function SettingsScreen(
               hasBackup={props.backup !== undefined}
               onOpen={place.toSection}
             />
-            <Caution kind="plain">
-              <p>{said().note}</p>
-            </Caution>
           </Match>
           <Match when={place.page().at === 'tablet' && props.tablet}>
             {(tablet) => (
@@ -136,9 +139,7 @@ export function SettingsScreen(
       </div>
       <PageActions>
         <p class="soft" aria-live="polite">
-          <Show when={editing.isSaved()} fallback={editing.isChanged() ? said().unsaved : ''}>
-            {said().saved}
-          </Show>
+          {sayState()}
         </p>
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}

@@ -79,7 +79,7 @@ const questions: FormWords<typeof settingsForm> = {
   erasesByItself: {
     ask: 'And then?',
     hint: 'A stop that stands is never erased by itself, and nothing of a client who is open.',
-    options: { no: 'Ask somebody, who holds', yes: 'Erase it by itself' },
+    options: { no: 'Somebody erases it', yes: 'It goes by itself' },
   },
   hasAgeLine: {
     ask: 'Is anybody too young to be coloured here?',

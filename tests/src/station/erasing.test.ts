@@ -6,7 +6,7 @@ import { refuse } from '../../../shared/result';
 import { msPerDay } from '../../../shared/units/time';
 import { ERASED_LOG } from '../../../src/station/logNames';
 import { makePower } from '../storage/power';
-import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
+import { makeTablet, readEverything, type Tablet } from '../storage/tablet';
 import { play, startAtMs, startStation } from './stationUnderTest';
 
 const as =
@@ -38,19 +38,6 @@ const idsOf = ({ station }: Awaited<ReturnType<typeof startStation>>, key: strin
   const { closed, skinTests } = station.readState();
   return [...closed, ...skinTests].filter(({ ticketKey }) => ticketKey === key).map(({ id }) => id);
 };
-
-/** Everything that lies on this tablet, whatever it is called, as one text. */
-async function readEverything(tablet: Tablet): Promise<string> {
-  const { strict } = switchOn(tablet);
-  const values = await strict.use('readonly', (place) => {
-    const asked = place.getAll();
-    return new Promise<unknown[]>((resolve) => {
-      asked.onsuccess = () => resolve(asked.result);
-    });
-  });
-  const files = Object.values(tablet.disk).flatMap((folder) => [...folder.values()]);
-  return [...files.map((bytes) => new TextDecoder().decode(bytes)), JSON.stringify(values)].join('\n');
-}
 
 describe('erasing what is kept of a ticket', () => {
   it('takes all of it out of both copies, and leaves who did it, when and why, without her initials', async () => {

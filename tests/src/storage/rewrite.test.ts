@@ -2,26 +2,22 @@ import { describe, expect, it } from 'vitest';
 import { refuse } from '../../../shared/result';
 import { readRewrite, writeRewrite } from '../../../src/storage/rewriteFile';
 import { makePower } from './power';
-import { entriesUpTo, entryAt, lineAt, linesUpTo, makeFilledTablet, switchOn, type Tablet } from './tablet';
+import {
+  entriesUpTo,
+  entryAt,
+  lineAt,
+  linesUpTo,
+  makeFilledTablet,
+  readEverything,
+  switchOn,
+  type Tablet,
+} from './tablet';
 
 const name = 'closed-2026-11';
 /** What is left of the log: the first entry and the last, in places of their own. */
 const left = [entryAt(0), entryAt(3)];
 
 const readLog = async (tablet: Tablet) => (await switchOn(tablet).store.restore()).logs.get(name);
-
-/** All bytes of the journal's folders, and all values of the index, as one text. */
-const readEverything = async (tablet: Tablet): Promise<string> => {
-  const { strict } = switchOn(tablet);
-  const values = await strict.use('readonly', (place) => {
-    const asked = place.getAll();
-    return new Promise<unknown[]>((resolve) => {
-      asked.onsuccess = () => resolve(asked.result);
-    });
-  });
-  const files = Object.values(tablet.disk).flatMap((folder) => [...folder.values()]);
-  return [...files.map((bytes) => new TextDecoder().decode(bytes)), JSON.stringify(values)].join('\n');
-};
 
 describe('rewriting a log', () => {
   it('leaves what was given in both copies, and nothing else of it anywhere', async () => {
