@@ -61,9 +61,23 @@ export function KeptOverview(props: {
           <BigButton act="bar" isWay onPress={props.onBar}>
             {words.general.bar}
           </BigButton>
-          <BigButton act="day" isWay onPress={props.onDay}>
-            {words.bar.day}
-          </BigButton>
+          <Show
+            when={erasings().unfinished > 0}
+            fallback={
+              <BigButton act="day" isWay onPress={props.onDay}>
+                {words.bar.day}
+              </BigButton>
+            }
+          >
+            <BigButton
+              kind="attention"
+              act="finish-erasing"
+              isDisabled={!mayWrite()}
+              onPress={() => void finish()}
+            >
+              {said().finishIt}
+            </BigButton>
+          </Show>
           <BigButton kind="primary" act="erase-by-ticket" isDisabled={!mayWrite()} onPress={props.onFind}>
             {said().byTicket}
           </BigButton>
@@ -72,12 +86,7 @@ export function KeptOverview(props: {
     >
       <Show when={erasings().unfinished > 0}>
         <Caution kind="attention">
-          <div class="kept-unfinished" data-unfinished>
-            <p>{said().unfinished}</p>
-            <BigButton act="finish-erasing" isDisabled={!mayWrite()} onPress={() => void finish()}>
-              {said().finishIt}
-            </BigButton>
-          </div>
+          <p data-unfinished>{said().unfinished}</p>
           <Refusal refusal={refusal()} />
         </Caution>
       </Show>

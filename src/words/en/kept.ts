@@ -43,9 +43,7 @@ export const kept = {
   stopsLeft: (count: string) => `With a stop that stands, ${count}: erased only by ticket.`,
   openLeft: (count: string) => `Of a client who is open, ${count}: not while she is here.`,
   lookAt: (count: string) => `Look at them · ${count}`,
-  unfinishedTitle: 'Not finished',
-  unfinished:
-    'Erased, and shown nowhere any more. But a copy could not be written anew: perhaps the tablet is full.',
+  unfinished: 'Erased, and shown nowhere any more; but not out of every copy yet. Is the tablet full?',
   finishIt: 'Finish it',
   erasedTitle: 'Erased so far',
   nothingErased: 'Nothing yet.',
