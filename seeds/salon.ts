@@ -28,6 +28,8 @@ export const salon: Settings = {
   carried: false,
   spoken: false,
   contact: 'the salon, 555 0142',
+  keepMonths: 36,
+  erasesByItself: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

@@ -60,11 +60,13 @@ export const isFromLater = ({ madeAtMs }: Pick<Made, 'madeAtMs'>, nowMs: number)
 
 /**
  * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it.
+ * `erasesOpen`: somebody is open here of whom it erases something.
  * `fromLater`: made more than a day after what this tablet's clock says. `invented`: of the invented salon where this one is not, or the other way round.
  */
 export type BackupRefusal =
   | 'notRead'
   | 'notEmpty'
+  | 'erasesOpen'
   | 'invented'
   | 'fromLater'
   | 'anotherProgram'

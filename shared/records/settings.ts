@@ -28,6 +28,12 @@ const shelfEntry = v.strictObject({
 });
 
 /**
+ * For so many months closed records and skin tests are kept where the owner says nothing else. Assumed because a complaint
+ * may come long after a visit; how long records must or may be kept differs by country, so the owner sets it.
+ */
+export const ASSUMED_KEEP_MONTHS = 36;
+
+/**
  * The station's settings. A log names the id of those it was judged under, so every version is kept.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: in metres from the shore of the Dead Sea to
  * the highest towns. Scale steps of 0.1, 0.5 and 1 g: common practice, no source.
@@ -56,6 +62,16 @@ export const settingsSchema = v.strictObject({
    * of the card; empty where nobody has said it.
    */
   contact: v.optional(v.pipe(v.string(), v.trim(), v.maxLength(40)), ''),
+  /**
+   * For how many months, from the day it closed, a record is kept; null where the owner chose no end. Limits: ASSUMED, a
+   * month to fifty years, only to keep rubbish out. Editions from before had nothing erased, and by itself nothing is.
+   */
+  keepMonths: v.optional(
+    v.nullable(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(600))),
+    ASSUMED_KEEP_MONTHS,
+  ),
+  /** What is past that time is erased without a hold. Off until the owner turns it on. */
+  erasesByItself: v.optional(v.boolean(), false),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -109,6 +125,8 @@ export const defaultSettings: Settings = {
   carried: false,
   spoken: false,
   contact: '',
+  keepMonths: ASSUMED_KEEP_MONTHS,
+  erasesByItself: false,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

@@ -28,6 +28,7 @@ import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
 import { Day } from './day/Day';
 import { EverybodyProvider } from './everybody';
+import { RecordsKept } from './kept/RecordsKept';
 import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
@@ -186,8 +187,14 @@ export function Screens(props: {
                   readSettings={props.station.readSettings}
                   state={state()}
                   nowMs={props.station.nowMs()}
+                  onKept={place.toKept}
                   onBar={place.toBar}
                 />
+              </Match>
+              <Match when={place.at() === 'kept'}>
+                <MayWriteProvider value={isWriter}>
+                  <RecordsKept station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
+                </MayWriteProvider>
               </Match>
               <Match when={place.at() === 'skinTests'}>
                 <MayWriteProvider value={isWriter}>

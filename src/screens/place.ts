@@ -7,7 +7,7 @@ import type { Who } from './who';
 
 /** Where this tablet is. In memory only: no address shows a client, and every start begins at the bar. */
 type Place =
-  | { readonly at: 'bar' | 'day' | 'skinTests' | 'settings' }
+  | { readonly at: 'bar' | 'day' | 'skinTests' | 'kept' | 'settings' }
   | { readonly at: 'start'; readonly chair: number | null }
   | { readonly at: 'consultation'; readonly id: string };
 
@@ -23,6 +23,7 @@ export interface PlaceOfTablet {
   readonly toBar: () => void;
   readonly toDay: () => void;
   readonly toSkinTests: () => void;
+  readonly toKept: () => void;
   readonly toSettings: () => void;
   readonly toStart: (chair: number | null) => void;
   readonly toClient: (id: string) => void;
@@ -52,6 +53,7 @@ export function createPlace(
     toBar: go({ at: 'bar' }),
     toDay: go({ at: 'day' }),
     toSkinTests: go({ at: 'skinTests' }),
+    toKept: go({ at: 'kept' }),
     toSettings: () => who.asSomebody(go({ at: 'settings' })),
     toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
     toClient: (id) => {

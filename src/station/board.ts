@@ -4,10 +4,11 @@ import type { StationState } from './stationState';
 
 const firstState: StationState = {
   mode: 'starting',
-  settings: { id: 0, settings: defaultSettings },
+  settings: { id: 0, settings: defaultSettings, by: '' },
   open: new Map(),
   closed: [],
   skinTests: [],
+  erasings: { tombstones: [], unfinished: 0 },
   notices: [],
 };
 

@@ -12,12 +12,14 @@ import type { SubmitRefusal } from './submitRefusal';
 export interface RecordsBrought {
   readonly came: number;
   readonly here: number;
+  /** So many were erased here for good, and stay so. */
+  readonly erased: number;
   /** By ticket. They stay where they are: two tablets would go on with one client. */
   readonly open: readonly string[];
 }
 
 /** What is to be written for it, in order. */
-interface RecordsPlan extends Pick<RecordsBrought, 'here' | 'open'> {
+interface RecordsPlan extends Pick<RecordsBrought, 'here' | 'erased' | 'open'> {
   readonly comes: readonly ClosedRecord[];
 }
 
@@ -41,8 +43,18 @@ const inOrder = (records: readonly ClosedRecord[]): readonly ClosedRecord[] =>
 export function* planRecords(
   known: Known,
   file: string,
-  isDemo: boolean,
-  { nowMs, broughtAtMs }: { readonly nowMs: number; readonly broughtAtMs: number },
+  {
+    isDemo,
+    nowMs,
+    broughtAtMs,
+    erased,
+  }: {
+    readonly isDemo: boolean;
+    readonly nowMs: number;
+    readonly broughtAtMs: number;
+    /** What was erased here, by id: it never comes back. */
+    readonly erased: ReadonlySet<string>;
+  },
 ): Generator<void, Result<RecordsPlan, SubmitRefusal>> {
   const read = yield* readConsultations(file);
   if (!read.ok) return refuse({ kind: 'records', why: read.error });
@@ -52,7 +64,7 @@ export function* planRecords(
   const comes = new Map<string, ClosedRecord>();
   const open: string[] = [];
   let here = 0;
-  for (const each of told) {
+  for (const each of told.filter(({ id }) => !erased.has(id))) {
     const { id, settings, log } = each;
     const judged = judgeTold(each);
     yield;
@@ -70,5 +82,10 @@ export function* planRecords(
     else if (held !== undefined) return refuse({ kind: 'recordDiffers', ticket: nameTicket(each) });
     else comes.set(id, { ...closed, log, broughtIn: { atMs: broughtAtMs, settings } });
   }
-  return accept({ comes: inOrder([...comes.values()]), here, open });
+  return accept({
+    comes: inOrder([...comes.values()]),
+    here,
+    erased: told.filter(({ id }) => erased.has(id)).length,
+    open,
+  });
 }

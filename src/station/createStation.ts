@@ -1,5 +1,6 @@
-import { type Accessor, createSignal, onCleanup } from 'solid-js';
+import { type Accessor, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import type { ClockJump } from '../../shared/records/clockJump';
+import { msPerDay } from '../../shared/units/time';
 import { type Edition, places } from '../storage/edition';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
@@ -21,6 +22,8 @@ export interface StationInUse
     | 'changeSkinTest'
     | 'finishClosing'
     | 'saveSettings'
+    | 'erase'
+    | 'finishErasing'
     | 'backUp'
     | 'bringIn'
     | 'bringInRecords'
@@ -77,6 +80,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     },
     onAcknowledged: (name, seq, entry) => voice?.sayAcknowledged(name, seq, entry),
     onDropped: (name) => voice?.sayDropped(name),
+    onRewritten: () => voice?.sayAll(),
   });
 
   const stopWatching = (): void => {
@@ -119,6 +123,10 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     claimPlace();
   }
 
+  /** With each day that begins, by the tablet's clock in UTC: a station may stand open for years. */
+  const day = createMemo(() => Math.floor(nowMs() / msPerDay));
+  createEffect(on(day, () => void station.eraseOverdue(), { defer: true }));
+
   claimPlace();
   onCleanup(() => {
     stopWatching();
@@ -138,6 +146,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     changeSkinTest: station.changeSkinTest,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
+    erase: station.erase,
+    finishErasing: station.finishErasing,
     backUp: station.backUp,
     bringIn: station.bringIn,
     bringInRecords: station.bringInRecords,

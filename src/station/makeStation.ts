@@ -11,10 +11,13 @@ import { inTurns } from '../tablet/inTurns';
 import { makeBoard } from './board';
 import { planBringIn } from './bringIn';
 import { planRecords } from './bringInRecords';
+import { leaveOutErased, listErased } from './erased';
+import { makeErasing } from './erasing';
 import { inheritsStop } from './inheritsStop';
+import { ERASED_LOG, SETTINGS_LOG } from './logNames';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
-import { findSettingsIn, type ReadLogs, readLogs, SETTINGS_LOG } from './readLogs';
+import { findSettingsIn, type ReadLogs, readLogs } from './readLogs';
 import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
@@ -40,6 +43,7 @@ export function makeStation(parts: StationParts): Station {
   const memory = makeMemory(store, {
     onAcknowledged: parts.onAcknowledged,
     onDropped: parts.onDropped,
+    onRewritten: () => parts.onRewritten?.(),
     onFailed: (failure) => {
       showLogs();
       note({ kind: 'notSaved', failure });
@@ -48,10 +52,12 @@ export function makeStation(parts: StationParts): Station {
   const taking = makeTaking(board, memory, queues, now);
   const { append, take, close } = taking;
   const skinTests = makeSkinTests(board, taking, queues, parts);
+  const erasing = makeErasing(board, taking, memory, queues, { now, showLogs });
 
   function showLogs(): ReadLogs {
     const read = readLogs(memory.logs());
-    show({ settings: read.settings, open: read.open, closed: read.closed, skinTests: read.skinTests });
+    const { settings, open, closed, skinTests: tests, erasings } = read;
+    show({ settings, open, closed, skinTests: tests, erasings });
     return read;
   }
 
@@ -99,7 +105,9 @@ export function makeStation(parts: StationParts): Station {
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
       if (!isStoreThere) return show({ mode: 'noStore' });
       if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
+      await erasing.sweep();
       await finishOpen();
+      await erasing.eraseOverdue();
       show({ mode: 'writing' });
     },
 
@@ -149,13 +157,25 @@ export function makeStation(parts: StationParts): Station {
       return accept(undefined);
     },
 
-    backUp: () => writeBackup(memory.logs(), { madeAtMs: now(), isDemo }),
+    erase: (by, what) => enqueue(OPENING, () => erasing.erase(by, what)),
+
+    finishErasing: () => enqueue(OPENING, erasing.sweep),
+
+    eraseOverdue: () => enqueue(OPENING, erasing.eraseOverdue),
+
+    backUp: () => writeBackup(leaveOutErased(memory.logs()), { madeAtMs: now(), isDemo }),
 
     bringIn: (file) =>
       enqueue(OPENING, async () => {
-        const plan = planBringIn(memory.logs(), file, isDemo, now());
+        const plan = planBringIn(memory.logs(), file, { isDemo, nowMs: now(), state: readState() });
         if (!plan.ok) return plan;
-        const { writings, ...broughtIn } = plan.value;
+        const { tombstones, writings, ...broughtIn } = plan.value;
+        for (const tombstone of tombstones) {
+          const written = await append(ERASED_LOG, tombstone);
+          if (!written.ok) return written;
+        }
+        const swept = await erasing.sweep();
+        if (!swept.ok) return swept;
         for (const writing of writings) {
           if (writing.do === 'clear') await memory.remove(writing.log);
           else {
@@ -174,7 +194,14 @@ export function makeStation(parts: StationParts): Station {
     bringInRecords: (file) =>
       enqueue(OPENING, async () => {
         const broughtAtMs = Math.max(now(), findNewestAtMs(readState()) + 1);
-        const plan = await inTurns(planRecords(readState(), file, isDemo, { nowMs: now(), broughtAtMs }));
+        const plan = await inTurns(
+          planRecords(readState(), file, {
+            isDemo,
+            nowMs: now(),
+            broughtAtMs,
+            erased: listErased(memory.logs()),
+          }),
+        );
         if (!plan.ok) return plan;
         const { comes, ...rest } = plan.value;
         for (const [came, record] of comes.entries()) {

@@ -5,23 +5,12 @@ import { type ClosedRecord, parseClosedRecord } from '../../shared/records/close
 import { defaultSettings, type Settings, settingsSchema } from '../../shared/records/settings';
 import { replaySkinTest } from '../../shared/records/skinTest/replay';
 import type { SkinTest } from '../../shared/records/skinTest/skinTest';
+import { readTombstone } from '../../shared/records/tombstone';
 import type { Json } from '../storage/json';
+import { leaveOutErased, listSweeps } from './erased';
+import { CLOSED, ERASED_LOG, OPEN, SETTINGS_LOG, SKIN_TEST } from './logNames';
 import type { Notice } from './notice';
-import type { SettingsInForce } from './stationState';
-
-export const SETTINGS_LOG = 'settings';
-const OPEN = 'open-';
-const CLOSED = 'closed-';
-const SKIN_TEST = 'skintest-';
-
-/** The log of an open consultation. */
-export const nameOpenLog = (id: string): string => `${OPEN}${id}`;
-
-/** The log of a skin test. */
-export const nameSkinTestLog = (id: string): string => `${SKIN_TEST}${id}`;
-
-/** The log of all that closed in the month of this moment (UTC): it grows by append only. */
-export const nameClosedLog = (atMs: number): string => `${CLOSED}${new Date(atMs).toISOString().slice(0, 7)}`;
+import type { Erasings, SettingsInForce } from './stationState';
 
 /** What the logs of the store say, all together; what could not be taken up is named. */
 export interface ReadLogs {
@@ -30,6 +19,7 @@ export interface ReadLogs {
   readonly open: ReadonlyMap<string, Consultation>;
   readonly closed: readonly ClosedRecord[];
   readonly skinTests: readonly SkinTest[];
+  readonly erasings: Erasings;
   readonly notices: readonly Notice[];
   /** Logs the replay refused: to be set aside by the window that writes. */
   readonly refused: readonly { readonly name: string; readonly isNewer: boolean }[];
@@ -59,6 +49,12 @@ function placeBrought(closed: readonly ClosedRecord[]): readonly ClosedRecord[] 
   return placed;
 }
 
+/** Who saved this edition of the settings? */
+function findSaver(logs: Logs, id: number): string {
+  const read = v.safeParse(v.object({ by: v.string() }), logs.get(SETTINGS_LOG)?.[id]);
+  return read.success ? read.output.by : '';
+}
+
 /** In the order in which they were closed, month by month: what came later counts, whatever the clock said then. */
 function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: readonly Notice[] } {
   const notices: Notice[] = [];
@@ -72,6 +68,20 @@ function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: rea
     }
   }
   return { closed: placeBrought([...byId.values()]), notices };
+}
+
+/** A tombstone of a newer edition erases all the same, and is named. */
+function readErasings(logs: Logs): { erasings: Erasings; notices: readonly Notice[] } {
+  const read = (logs.get(ERASED_LOG) ?? []).map(readTombstone);
+  return {
+    erasings: {
+      tombstones: read.filter((tombstone) => tombstone !== null),
+      unfinished: listSweeps(logs).length,
+    },
+    notices: read.flatMap((tombstone, seq) =>
+      tombstone === null ? [{ kind: 'refusedEntry', name: ERASED_LOG, seq } as const] : [],
+    ),
+  };
 }
 
 /** The ticket a refused log was opened for, as far as its first entry still says. */
@@ -88,14 +98,19 @@ const findKept =
 /** The editions of the settings that are kept in these logs, by the number that events name. */
 export const findSettingsIn = (logs: Logs): FindSettings => findKept(readSettings(logs).kept);
 
-/** What is on this station? Every log is folded; one that is not what it claims to be is named and left out. */
-export function readLogs(logs: Logs): ReadLogs {
+/**
+ * What is on this station? Every log is folded; one that is not what it claims to be is named and left out. What was
+ * erased is not there, whatever the rest of it still lies in.
+ */
+export function readLogs(all: Logs): ReadLogs {
+  const logs = leaveOutErased(all);
   const { kept, notices: aboutSettings } = readSettings(logs);
   const { closed, notices: aboutClosed } = readClosed(logs);
+  const { erasings, notices: aboutErased } = readErasings(all);
   const findSettings = findKept(kept);
   const lastId = kept.findLastIndex((settings) => settings !== undefined);
   const open = new Map<string, Consultation>();
-  const notices = [...aboutSettings, ...aboutClosed];
+  const notices = [...aboutSettings, ...aboutClosed, ...aboutErased];
   const refused: { name: string; isNewer: boolean }[] = [];
   for (const [name, entries] of logs) {
     if (!name.startsWith(OPEN)) continue;
@@ -119,11 +134,16 @@ export function readLogs(logs: Logs): ReadLogs {
   }
   const inOrder = [...open].sort(([, one], [, other]) => openedAt(one) - openedAt(other));
   return {
-    settings: { id: Math.max(lastId, 0), settings: kept[lastId] ?? defaultSettings },
+    settings: {
+      id: Math.max(lastId, 0),
+      settings: kept[lastId] ?? defaultSettings,
+      by: findSaver(logs, lastId),
+    },
     findSettings,
     open: new Map(inOrder),
     closed,
     skinTests,
+    erasings,
     notices,
     refused,
   };

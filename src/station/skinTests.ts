@@ -12,7 +12,7 @@ import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
 import type { Board } from './board';
-import { nameSkinTestLog } from './readLogs';
+import { nameSkinTestLog } from './logNames';
 import { stampTime } from './stampTime';
 import type { StationParts } from './station';
 import type { SubmitRefusal } from './submitRefusal';

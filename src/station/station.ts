@@ -9,6 +9,7 @@ import type { Store } from '../storage/store';
 import type { Logs } from '../storage/watcherChannel';
 import type { BroughtIn } from './bringIn';
 import type { RecordsBrought } from './bringInRecords';
+import type { ToErase } from './erasing';
 import type { Notice } from './notice';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
@@ -23,6 +24,8 @@ export interface StationParts {
   /** What other windows are to hear; the store's own acknowledgements, in their order. */
   readonly onAcknowledged: (name: string, seq: number, entry: Json) => void;
   readonly onDropped: (name: string) => void;
+  /** A log is other than it was, and shorter: other windows are to be told all anew. */
+  readonly onRewritten?: () => void;
   /** Jumps of the tablet's clock that nobody has explained. */
   readonly readJumps?: () => readonly ClockJump[];
 }
@@ -57,7 +60,13 @@ export interface Station {
   correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
   /** A person says that this jump was no sleep: skin tests that were on have waited for so much less. */
   sayPutAhead(by: string, jump: ClockJump): Promise<Result<void, SubmitRefusal>>;
-  /** The whole station as one file, in pieces. */
+  /** Takes closed records and skin tests away for good: in both copies, and for every backup that comes in later. */
+  erase(by: string, what: ToErase): Promise<Result<void, SubmitRefusal>>;
+  /** Goes on with an erasing that a copy refused half way. */
+  finishErasing(): Promise<Result<void, SubmitRefusal>>;
+  /** Erases what is past the time it is kept for, where the owner chose that it goes by itself. */
+  eraseOverdue(): Promise<Result<void, SubmitRefusal>>;
+  /** The whole station as one file, in pieces; nothing that was erased is in it. */
   backUp(): Generator<string, void>;
   /** Brings a backup in: all of it or, where the store refuses, as far as it came; the same file again goes on from there. */
   bringIn(file: string): Promise<Result<BroughtIn, SubmitRefusal>>;

@@ -17,6 +17,10 @@ export type SubmitRefusal =
   | { readonly kind: 'noSuchChair' }
   /** `ticket`: whose chair it is. */
   | { readonly kind: 'chairTaken'; readonly ticket: string }
+  /** Somebody of that ticket is open: nothing of hers is erased now. */
+  | { readonly kind: 'ticketOpen' }
+  /** Erased, and shown nowhere any more; but a copy refused to be rewritten, and is as soon as it can be. */
+  | { readonly kind: 'eraseUnfinished'; readonly failure: WriteFailure }
   | { readonly kind: 'notWriting' }
   /** A backup that is none, or not whole: nothing of it was used. */
   | { readonly kind: 'backup'; readonly why: BackupRefusal }

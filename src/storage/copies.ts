@@ -23,18 +23,34 @@ export interface LogCopy {
   /** Moves all it holds of a log aside, untouched; null when it holds nothing. */
   setAside(name: string, reason: AsideReason): Answer<AsideNote | null>;
   remove(name: string): Answer<void>;
+  /** Holds these lines of a log, from place 0 on, and nothing else of it: what was there is gone, kept nowhere. */
+  exchange(name: string, lines: readonly string[]): Answer<void>;
   listAside(): Answer<readonly AsideNote[]>;
   /** Lets go of every handle; the next call opens them again. */
   close(): Answer<void>;
 }
 
-/** The journal also cuts torn tails, and keeps the marks of logs that are on their way out of both copies. */
+/** What a log is about to be in both copies; null: the power failed while that was written down, so it stays as it is. */
+export interface Rewrite {
+  readonly name: string;
+  readonly lines: readonly string[] | null;
+}
+
+/**
+ * The journal also cuts torn tails, and keeps the marks of logs that are on their way out of both copies and what logs
+ * are about to be.
+ */
 export interface JournalCopy extends LogCopy {
   /** Keeps the bytes after the last good line aside, then cuts them; null when there are none. */
   cutTail(name: string): Answer<AsideNote | null>;
   listMarks(): Answer<readonly LeavingMark[]>;
   mark(mark: LeavingMark): Answer<void>;
   unmark(mark: LeavingMark): Answer<void>;
+  listRewrites(): Answer<readonly Rewrite[]>;
+  /** Writes down, whole and apart, what a log is about to be. */
+  prepare(name: string, lines: readonly string[]): Answer<void>;
+  /** There is nothing to be rewritten any more. */
+  forget(name: string): Answer<void>;
 }
 
 /** The index can exchange all it holds of a log for other lines in one step. */

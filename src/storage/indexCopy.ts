@@ -73,6 +73,16 @@ export const makeIndexCopy = (store: StrictStore, patienceMs: number = ASSUMED_P
         }),
       ),
 
+    exchange: (name, lines) =>
+      ask(() =>
+        store.use('readwrite', (place) => {
+          const done = finish(place.transaction);
+          place.delete(range(readKeyEnds(name)));
+          addLines(place, name, 0, lines);
+          return done;
+        }),
+      ),
+
     listAside: () =>
       ask(() =>
         store.use('readonly', async (place) => {

@@ -81,11 +81,15 @@ export const makeJournalClient = (
     append: call('append'),
     setAside: call('setAside'),
     remove: call('remove'),
+    exchange: call('exchange'),
     listAside: call('listAside'),
     cutTail: call('cutTail'),
     listMarks: call('listMarks'),
     mark: call('mark'),
     unmark: call('unmark'),
+    listRewrites: call('listRewrites'),
+    prepare: call('prepare'),
+    forget: call('forget'),
     close: async () => {
       const answer = await (post('close', []) as ReturnType<JournalCopy['close']>);
       end('journalUnavailable', 'the journal was closed');

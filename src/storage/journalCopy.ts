@@ -7,6 +7,7 @@ import type { JournalFiles } from './journalFiles';
 import { readMark, writeMark } from './leavingMark';
 import { isLogName } from './logName';
 import { readJournal } from './readJournal';
+import { readRewrite, toBytes, writeRewrite } from './rewriteFile';
 
 /**
  * The journal: one append-only file a log, over whatever file system it is given.
@@ -39,11 +40,7 @@ export const makeJournalCopy = (files: JournalFiles): JournalCopy => {
 
     read: (name) => attempt('journal', () => read(name)),
 
-    append: (name, _from, lines) =>
-      attempt('journal', () => {
-        const text = lines.map((line) => `${line}\n`).join('');
-        return files.append('journals', name, new TextEncoder().encode(text));
-      }),
+    append: (name, _from, lines) => attempt('journal', () => files.append('journals', name, toBytes(lines))),
 
     setAside: (name, reason) =>
       attempt('journal', async () => {
@@ -66,6 +63,12 @@ export const makeJournalCopy = (files: JournalFiles): JournalCopy => {
 
     remove: (name) => attempt('journal', () => files.remove('journals', name)),
 
+    exchange: (name, lines) =>
+      attempt('journal', async () => {
+        await files.remove('journals', name);
+        if (lines.length > 0) await files.append('journals', name, toBytes(lines));
+      }),
+
     listAside: () =>
       attempt('journal', async () => {
         const kept = await files.list('aside');
@@ -81,6 +84,25 @@ export const makeJournalCopy = (files: JournalFiles): JournalCopy => {
     mark: (mark) => attempt('journal', () => files.append('marks', writeMark(mark), new Uint8Array())),
 
     unmark: (mark) => attempt('journal', () => files.remove('marks', writeMark(mark))),
+
+    listRewrites: () =>
+      attempt('journal', async () => {
+        const names = (await files.list('rewrites')).filter(isLogName);
+        return Promise.all(
+          names.map(async (name) => {
+            const bytes = (await files.read('rewrites', name)) ?? new Uint8Array();
+            return { name, lines: readRewrite(bytes) };
+          }),
+        );
+      }),
+
+    prepare: (name, lines) =>
+      attempt('journal', async () => {
+        await files.remove('rewrites', name);
+        await files.append('rewrites', name, writeRewrite(lines));
+      }),
+
+    forget: (name) => attempt('journal', () => files.remove('rewrites', name)),
 
     close: () => attempt('journal', () => files.close()),
   };

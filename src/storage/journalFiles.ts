@@ -1,5 +1,8 @@
-/** `journals`: one file a log. `aside`: what could not be read. `marks`: logs on their way out. */
-export type Folder = 'journals' | 'aside' | 'marks';
+/**
+ * `journals`: one file a log. `aside`: what could not be read. `marks`: logs on their way out. `rewrites`: what a log
+ * is about to be.
+ */
+export type Folder = 'journals' | 'aside' | 'marks' | 'rewrites';
 
 /** The few things a journal needs of a file system. They throw what the file system throws. */
 export interface JournalFiles {

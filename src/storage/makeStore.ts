@@ -6,7 +6,8 @@ import { encodeLine, readEntry } from './line';
 import { isLogName } from './logName';
 import { makeQueues } from './queue';
 import { restoreAll } from './restoreAll';
-import { settleLog } from './settleLog';
+import { finishRewrites, rewrite } from './rewrite';
+import { settleLog, standRewritten } from './settleLog';
 import type { Store, WriteFailure } from './store';
 import { finishLeaving, takeOut } from './takeOut';
 
@@ -88,6 +89,16 @@ export const makeStore = (copies: Copies): Store => {
         return removed.ok ? accept({ value: undefined, next: 0 }) : removed;
       }),
 
+    rewrite: (name, entries) => {
+      const jsons = entries.map(writeJson);
+      return change(name, async () => {
+        if (!jsons.every((json) => json !== null)) return refuseBefore(name, 'notJson');
+        const lines = jsons.map((json, seq) => encodeLine(seq, json));
+        const written = await rewrite(copies, name, lines);
+        return written.ok ? accept({ value: undefined, next: lines.length }) : written;
+      });
+    },
+
     setAside: (name, why) =>
       change(name, async () => {
         const moved = await takeOut(copies, { name, reason: why });
@@ -99,10 +110,12 @@ export const makeStore = (copies: Copies): Store => {
         const marks = await finishLeaving(copies, name);
         const moved = marks.ok ? (marks.value.get(name) ?? accept([])) : accept([]);
         if (!moved.ok) return refuse({ ...moved.error, name, mayBeHeld: false });
-        const fromJournal = marks.ok ? await journal.read(name) : marks;
+        const rewrites = marks.ok ? await finishRewrites(copies, name) : marks;
+        const fromJournal = rewrites.ok ? await journal.read(name) : rewrites;
         const fromIndex = await index.read(name);
         if (!fromJournal.ok && !fromIndex.ok) return refuse({ ...fromJournal.error, name, mayBeHeld: true });
-        const { lines, ...said } = await settleLog(copies, name, fromJournal, fromIndex);
+        const rewritten = rewrites.ok ? standRewritten(name, rewrites.value.get(name)) : null;
+        const { lines, ...said } = rewritten ?? (await settleLog(copies, name, fromJournal, fromIndex));
         standings.set(name, { next: lines.length, trouble: said.troubles[0] ?? null });
         const aside = [...moved.value, ...said.aside];
         return accept({ ...said, aside, entries: lines.map(readEntry) });

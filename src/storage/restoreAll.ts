@@ -5,7 +5,8 @@ import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import type { Json } from './json';
 import { readEntry } from './line';
-import { type Settled, settleLog, stopLog } from './settleLog';
+import { finishRewrites, type Rewritten } from './rewrite';
+import { type Settled, settleLog, standRewritten, stopLog } from './settleLog';
 import type { CopyTrouble, Restored, UnreadNote } from './store';
 import { finishLeaving, type TakenOut } from './takeOut';
 
@@ -20,23 +21,28 @@ type Contents = Result<CopyContents, CopyFailure>;
 
 /**
  * What is there after a start, and what had to be put right?
- * First finishes what was on its way out, then settles every log that either copy knows, one after the other.
+ * First finishes what was on its way out or being rewritten, then settles every log that either copy knows, one after the other.
  * Checked in tests/src/storage/storeRestore.test.ts, storeLeaving.test.ts and storeProperty.test.ts.
  */
 export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
   const finished = await finishLeaving(copies, null);
   const marks: ReadonlyMap<string, TakenOut> = finished.ok ? finished.value : new Map();
-  const journal: Contents = finished.ok ? await copies.journal.readAll() : finished;
+  const begun = finished.ok ? await finishRewrites(copies, null) : finished;
+  const rewrites: ReadonlyMap<string, Rewritten> = begun.ok ? begun.value : new Map();
+  const journal: Contents = begun.ok ? await copies.journal.readAll() : begun;
   const index: Contents = await copies.index.readAll();
   const settled = new Map<string, Settled>();
-  for (const name of new Set([...marks.keys(), ...listNames(journal), ...listNames(index)])) {
+  for (const name of new Set([
+    ...marks.keys(),
+    ...rewrites.keys(),
+    ...listNames(journal),
+    ...listNames(index),
+  ])) {
     const moved = marks.get(name) ?? accept([]);
-    settled.set(
-      name,
-      moved.ok
-        ? withAside(await settleLog(copies, name, pick(journal, name), pick(index, name)), moved.value)
-        : stopLog(name, moved.error),
-    );
+    const stands = standRewritten(name, rewrites.get(name));
+    const settle = async () =>
+      stands ?? (await settleLog(copies, name, pick(journal, name), pick(index, name)));
+    settled.set(name, moved.ok ? withAside(await settle(), moved.value) : stopLog(name, moved.error));
   }
   const all = [...settled.values()];
   const wholeFailures = [journal, index].flatMap((contents) => (contents.ok ? [] : [contents.error]));

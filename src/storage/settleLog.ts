@@ -5,6 +5,7 @@ import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import { mend } from './mend';
 import { type MendedNote, reconcile } from './reconcile';
+import type { Rewritten } from './rewrite';
 import type { CopyTrouble, UnreadNote } from './store';
 
 /** What one log turned out to be. */
@@ -41,6 +42,12 @@ export const stopLog = (name: string, failure: CopyFailure): Settled => ({
   ...nothing,
   troubles: [{ ...failure, name }],
 });
+
+/** A log whose rewriting is not finished is what it is about to be, and takes nothing; null where nothing is left to do. */
+export const standRewritten = (name: string, rewritten: Rewritten | undefined): Settled | null =>
+  rewritten === undefined || rewritten.failure === null
+    ? null
+    : { ...stopLog(name, rewritten.failure), lines: rewritten.lines };
 
 const nothing: Settled = { lines: [], aside: [], mended: [], troubles: [], unread: [] };
 

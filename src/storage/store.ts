@@ -52,7 +52,7 @@ export interface WriteFailure {
 }
 
 /**
- * Two copies of named logs that only ever grow. It knows nothing of what the entries mean.
+ * Two copies of named logs that grow, and are never changed but by `rewrite`. It knows nothing of what the entries mean.
  * Every refusal is a value. After a failure of a copy the log takes nothing more, and answers with that same
  * failure, until it has been reloaded. Checked in tests/src/storage/store*.test.ts.
  */
@@ -63,6 +63,11 @@ export interface Store {
   append(name: string, seq: number, entry: Json): Promise<Result<void, WriteFailure>>;
   /** Removes a log from both copies; may be done twice. Once begun, the next reload or restore finishes it. */
   remove(name: string): Promise<Result<void, WriteFailure>>;
+  /**
+   * Makes a log be these entries in both copies, from place 0 on, and leaves nothing of those before: the one way in
+   * which a log ever loses something and stays. Broken off, it is wholly the old one or wholly this one.
+   */
+  rewrite(name: string, entries: readonly Json[]): Promise<Result<void, WriteFailure>>;
   /** Moves a log that the caller could not accept aside in both copies, untouched and named; finished likewise. */
   setAside(name: string, why: CallerReason): Promise<Result<readonly AsideNote[], WriteFailure>>;
   /** Reads one log again after a failure, mends it, and says what is held now. Refused when neither copy answers. */

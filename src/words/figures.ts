@@ -14,7 +14,11 @@ import { clientForm } from '../../shared/records/forms/client';
 import { strandForm } from '../../shared/records/forms/test';
 import { INCOMPATIBILITY_MS } from '../../shared/records/reduce/answers';
 import { FIRST_LOOK_MS } from '../../shared/records/reduce/strands';
-import { ASSUMED_SKIN_TEST_LAPSES_DAYS, defaultSettings } from '../../shared/records/settings';
+import {
+  ASSUMED_KEEP_MONTHS,
+  ASSUMED_SKIN_TEST_LAPSES_DAYS,
+  defaultSettings,
+} from '../../shared/records/settings';
 import { ASSUMED_USE_WITHIN_MIN } from '../../shared/records/useWithin';
 import { brand } from '../../shared/units/brand';
 import { formatQuantity } from '../../shared/units/format';
@@ -47,6 +51,7 @@ export function writeFigures(locale: string) {
     fewestHairs: write(min, 'count'),
     glass: write(INCOMPATIBILITY_MS / msPerMinute, 'minutes'),
     highestLevel: write(level.max, 'level'),
+    keepMonths: write(ASSUMED_KEEP_MONTHS, 'count'),
     lightPullFrom: write(ASSUMED_LIGHT_PULL_FROM_PERCENT, 'percent'),
     lightPull: write(ASSUMED_LIGHT_PULL_LIMIT_PERCENT, 'percent'),
     longestPass: write(LONGEST_PASS_SECONDS, 'seconds'),

@@ -57,6 +57,7 @@ function nameLog(name: string, whose: string | null, { notices }: Words): string
   const at = rest.join('-');
   if (kind === 'settings') return notices.settingsLog;
   if (kind === 'closed') return notices.monthLog(at);
+  if (kind === 'erased') return notices.erasedLog;
   if (kind === 'skintest') return notices.skinTestLog;
   if (kind !== 'open') return notices.otherLog;
   return notices.consultation(whose ?? notices.nobodyKnown);

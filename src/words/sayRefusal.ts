@@ -24,6 +24,8 @@ export type AnyRefusal =
         | 'dampHair'
         | 'stoppedElsewhere'
         | 'noSuchChair'
+        | 'ticketOpen'
+        | 'eraseUnfinished'
         | 'notWriting'
         | 'badSettings'
         | 'notSaved';

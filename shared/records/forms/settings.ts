@@ -27,6 +27,17 @@ export const settingsForm = {
   carried: { kind: 'choice', options: ['no', 'yes'] },
   spoken: { kind: 'choice', options: ['no', 'yes'] },
   contact: { kind: 'text', maxLength: 40, or: '' },
+  keeps: { kind: 'choice', options: ['months', 'noEnd'] },
+  keepMonths: {
+    kind: 'number',
+    field: { quantity: 'count', min: 1, max: 600, step: 1 },
+    when: { question: 'keeps', is: ['months'] },
+  },
+  erasesByItself: {
+    kind: 'choice',
+    options: ['no', 'yes'],
+    when: { question: 'keeps', is: ['months'] },
+  },
   hasAgeLine: { kind: 'choice', options: ['yes', 'no'] },
   ageLine: {
     kind: 'number',

@@ -8,6 +8,7 @@ import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
 import { Paper } from '../../parts/Paper';
 import { useWords } from '../../parts/useWords';
+import { listPastKeeping } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
@@ -37,6 +38,8 @@ export function Day(props: {
   readonly isDemo: boolean;
   /** Which settings was a log judged under? They go along with it. */
   readonly readSettings: () => FindSettings;
+  /** To what is kept of clients who have left, and for how long. */
+  readonly onKept: () => void;
   readonly onBar: () => void;
 }) {
   const words = useWords();
@@ -53,6 +56,18 @@ export function Day(props: {
   const title = () => {
     if (days() > 1) return said().titleFromTo(sayDay(back() + days() - 1), sayDay(back()));
     return back() === 0 ? said().title : said().titleOf(sayDay(back()));
+  };
+  const write = (count: number) => formatQuantity(count, 'count', units(), words.locale);
+  /** Reckoned once a day, not every second. */
+  const pastCount = createMemo(
+    on([day, () => props.state], () => {
+      const past = listPastKeeping(props.state, props.nowMs);
+      return past.closed.length + past.skinTests.length;
+    }),
+  );
+  const sayKept = () => {
+    if (props.state.erasings.unfinished > 0) return words.kept.wayUnfinished;
+    return pastCount() === 0 ? words.kept.way : words.kept.wayPast(write(pastCount()));
   };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
@@ -115,6 +130,9 @@ export function Day(props: {
             onClick={() => setDays(days() > 1 ? 1 : 7)}
           >
             {said().sevenDays}
+          </button>
+          <button type="button" class="sheet-way" data-act="kept" onClick={() => props.onKept()}>
+            {sayKept()}
           </button>
         </div>
         <p class="day-endings" data-endings>

@@ -30,6 +30,8 @@ export function Backup(props: {
   const isDemo = useIsDemo();
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const sayBrought = ({ closed, gone, isBesideClients }: BroughtIn) =>
+    (isBesideClients ? said().beside : said().moved(write(closed))) + said().gone(write(gone));
   const save = async () => {
     const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
     // At one go: what is tapped in the meantime belongs to the next one.
@@ -59,7 +61,7 @@ export function Backup(props: {
             notRead={{ kind: 'backup', why: 'notRead' }}
             bring={props.backup.bringIn}
           >
-            {({ closed }) => said().moved(write(closed))}
+            {sayBrought}
           </BringFile>
         </section>
       </div>

@@ -13,7 +13,7 @@ export interface RecordsInUse {
 }
 
 /**
- * Brings closed records of a file in, beside the clients who are here: says how many came, how many were here already, and by
+ * Brings closed records of a file in, beside the clients who are here: says how many came, how many were here already or were erased here, and by
  * name who was still open. Checked in tests/src/screens/settings/backup.test.tsx.
  */
 export function BringRecords(props: {
@@ -23,11 +23,12 @@ export function BringRecords(props: {
   const words = useWords();
   const said = () => words.records;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
-  const sayBrought = ({ came, here, open }: RecordsBrought) =>
+  const sayBrought = ({ came, here, erased, open }: RecordsBrought) =>
     [
       ...(came > 0 ? [said().came(write(came))] : []),
       ...(here > 0 ? [said().here(write(here))] : []),
-      ...(came + here === 0 ? [said().none] : []),
+      ...(erased > 0 ? [said().erased(write(erased))] : []),
+      ...(came + here + erased === 0 ? [said().none] : []),
       ...(open.length > 0 ? [said().open(open.join(', '))] : []),
     ].join(' ');
   return (

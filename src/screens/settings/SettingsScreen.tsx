@@ -1,6 +1,5 @@
 import { createEffect, createMemo, type JSX, Match, on, Show, Switch } from 'solid-js';
 import { BigButton } from '../../parts/BigButton';
-import { Caution } from '../../parts/Caution';
 import { FormFields } from '../../parts/form/FormFields';
 import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
@@ -71,6 +70,13 @@ export function SettingsScreen(
     return findTabletLack(props.tablet)?.(words) ?? words.tablet.isReady;
   };
 
+  /** Whether it is saved; while there is nothing to say of that, what comes before every setting. */
+  const sayState = () => {
+    if (editing.isSaved()) return said().saved;
+    if (editing.isChanged()) return said().unsaved;
+    return place.page().at === 'all' ? said().note : '';
+  };
+
   async function save(): Promise<void> {
     const refused = await editing.save();
     if (refused === undefined) return;
@@ -95,9 +101,6 @@ export function SettingsScreen(
               hasBackup={props.backup !== undefined}
               onOpen={place.toSection}
             />
-            <Caution kind="plain">
-              <p>{said().note}</p>
-            </Caution>
           </Match>
           <Match when={place.page().at === 'tablet' && props.tablet}>
             {(tablet) => (
@@ -143,9 +146,7 @@ export function SettingsScreen(
       </div>
       <PageActions>
         <p class="soft" aria-live="polite">
-          <Show when={editing.isSaved()} fallback={editing.isChanged() ? said().unsaved : ''}>
-            {said().saved}
-          </Show>
+          {sayState()}
         </p>
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
@@ -206,6 +207,7 @@ export function SettingsScreen(
 
 const picks = {
   chairs: ['4', '6', '8'],
+  keepMonths: ['12', '36', '72', '120'],
   ageLine: ['16', '18'],
   ceilingPercent: ['6', '9', '12'],
   skinTestWaitH: ['24', '48', '72'],

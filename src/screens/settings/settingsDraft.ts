@@ -56,6 +56,9 @@ export function draftSettings(settings: Settings): RawForm {
     carried: settings.carried ? 'yes' : 'no',
     spoken: settings.spoken ? 'yes' : 'no',
     contact: settings.contact,
+    keeps: settings.keepMonths === null ? 'noEnd' : 'months',
+    keepMonths: settings.keepMonths ?? undefined,
+    erasesByItself: settings.erasesByItself ? 'yes' : 'no',
     ceilingPercent: profile.ceilingPercent,
     isAnyReactionAbsolute: profile.isAnyReactionAbsolute ? 'yes' : 'no',
     hasAgeLine: profile.ageLine === null ? 'no' : 'yes',
@@ -102,6 +105,8 @@ export function readSettings(
     carried: said.carried === 'yes',
     spoken: said.spoken === 'yes',
     contact: said.contact,
+    keepMonths: said.keepMonths ?? null,
+    erasesByItself: said.erasesByItself === 'yes',
     profile: {
       ageLine: said.ageLine ?? null,
       skinTestWaitH: said.skinTestWaitH,

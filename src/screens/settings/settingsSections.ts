@@ -12,6 +12,7 @@ export const settingsSections = {
   shelf: ['shelf'],
   units: ['temperature', 'mass', 'length', 'scaleStepG'],
   skinTest: ['skinTestWaitH', 'skinTestLapsesDays', 'skinTestFor'],
+  keeping: ['keeps', 'keepMonths', 'erasesByItself'],
   rules: ['hasAgeLine', 'ageLine', 'ceilingPercent', 'isAnyReactionAbsolute', 'carried'],
 } as const satisfies Readonly<Record<string, readonly Name[]>>;
 

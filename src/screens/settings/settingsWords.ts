@@ -14,7 +14,7 @@ export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWor
     ...asked,
     hint: [range, asked.hint ?? ''].join(' ').trim(),
   });
-  const sayNumber = (name: 'chairs' | 'ageLine' | 'skinTestWaitH' | 'skinTestLapsesDays') => {
+  const sayNumber = (name: 'chairs' | 'keepMonths' | 'ageLine' | 'skinTestWaitH' | 'skinTestLapsesDays') => {
     const { min, max } = settingsForm[name].field;
     return withRange(questions[name], ranges[name](write(min), write(max)));
   };
@@ -40,6 +40,7 @@ export function findSettingsWords(words: Words, units: UnitSettings): AnyFormWor
       ranges.ceilingPercent(sayPercent(weakest), sayPercent(strongest)),
     ),
     chairs: sayNumber('chairs'),
+    keepMonths: sayNumber('keepMonths'),
     ageLine: sayNumber('ageLine'),
     skinTestWaitH: sayNumber('skinTestWaitH'),
     skinTestLapsesDays: sayNumber('skinTestLapsesDays'),

@@ -3,6 +3,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { BigButton } from '../../parts/BigButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import { BesidePage } from '../BesidePage';
 import { sayWhose } from '../bar/sayWhose';
 import { createSender } from '../sender';
 import type { Submit } from '../stepProps';
@@ -10,7 +11,6 @@ import type { SkinTestRow } from './listSkinTests';
 import { ReadActions } from './ReadActions';
 import { sayHow, sayStatus } from './skinTestSaid';
 import { TestFigure } from './TestFigure';
-import { TestPage } from './TestPage';
 
 /** One skin test of the list: how it stands, whose it is, and reading it. */
 export function OneTest(props: {
@@ -46,7 +46,8 @@ export function OneTest(props: {
     ];
   };
   return (
-    <TestPage
+    <BesidePage
+      of="skinTests"
       kicker={words.skinTests.title}
       title={props.row.test.ticket}
       actions={
@@ -74,6 +75,6 @@ export function OneTest(props: {
       >
         <Refusal refusal={sender.refusal()} />
       </TestFigure>
-    </TestPage>
+    </BesidePage>
   );
 }

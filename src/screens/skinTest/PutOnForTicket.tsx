@@ -2,10 +2,10 @@ import { createSignal, Show } from 'solid-js';
 import type { Settings } from '../../../shared/records/settings';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
+import { BesidePage } from '../BesidePage';
 import type { Submit } from '../stepProps';
 import type { Frame } from './frame';
 import { PutOn, type SkinTestAsked } from './PutOn';
-import { TestPage } from './TestPage';
 
 /** A skin test put on without any consultation: whose first, then where and how. */
 export function PutOnForTicket(props: {
@@ -19,9 +19,9 @@ export function PutOnForTicket(props: {
   const [asked, setAsked] = createSignal<SkinTestAsked>('now');
   const tickets = () => [...new Set([...props.clients.values()].map(({ record }) => record.ticket))];
   const frame: Frame = (framed) => (
-    <TestPage kicker={words.skinTests.title} title={framed.title} actions={framed.actions}>
+    <BesidePage of="skinTests" kicker={words.skinTests.title} title={framed.title} actions={framed.actions}>
       {framed.children}
-    </TestPage>
+    </BesidePage>
   );
   return (
     <Show when={asked()} keyed>

@@ -9,9 +9,9 @@ import { OneTest } from './OneTest';
 import { PutOnForTicket } from './PutOnForTicket';
 import { SkinTestRowButton } from './SkinTestRowButton';
 import './skinTest.css';
+import { BesidePage } from '../BesidePage';
 import { makeSubmitTest } from './submitTest';
 import { TakeBack } from './TakeBack';
-import { TestPage } from './TestPage';
 
 /** So many rows stand on one page without scrolling, at either size. */
 const PAGE = 6;
@@ -49,7 +49,8 @@ export function SkinTests(props: {
   return (
     <Switch
       fallback={
-        <TestPage
+        <BesidePage
+          of="skinTests"
           kicker={words.skinTests.lead}
           title={words.skinTests.title}
           actions={
@@ -85,7 +86,7 @@ export function SkinTests(props: {
               </For>
             </ul>
           </Show>
-        </TestPage>
+        </BesidePage>
       }
     >
       <Match when={at().show === 'putOn'}>

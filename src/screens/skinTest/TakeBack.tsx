@@ -8,9 +8,9 @@ import { Sheet } from '../../parts/form/Sheet';
 import { HoldButton } from '../../parts/HoldButton';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import { BesidePage } from '../BesidePage';
 import { createEventForm } from '../eventForm';
 import type { Submit } from '../stepProps';
-import { TestPage } from './TestPage';
 
 const { what, code, words: ownWords } = skinTestForms.SKIN_TEST_TAKEN_BACK;
 
@@ -34,7 +34,8 @@ export function TakeBack(props: {
     if (await asked.send('CORRECTED', given, typeof name === 'string' ? name.trim() : '')) props.onDone();
   };
   return (
-    <TestPage
+    <BesidePage
+      of="skinTests"
       kicker={`${words.skinTests.title} · ${props.test.ticket}`}
       title={words.skinTests.takeBackTitle}
       actions={
@@ -65,6 +66,6 @@ export function TakeBack(props: {
         </div>
       </Sheet>
       <Refusal refusal={asked.refusal()} />
-    </TestPage>
+    </BesidePage>
   );
 }

@@ -20,6 +20,7 @@ import { general } from './general';
 import { hair } from './hair';
 import { heat } from './heat';
 import { ingredients } from './ingredients';
+import { kept } from './kept';
 import { leaving } from './leaving';
 import { locale } from './locale';
 import { mix } from './mix';
@@ -58,6 +59,7 @@ export const en = {
   start,
   nothingNew,
   notices,
+  kept,
   leaving,
   bar,
   alarm,

@@ -75,6 +75,7 @@ export const notices = {
   settingsLog: 'the settings',
   monthLog: (month: string) => `the closed records of ${month}`,
   skinTestLog: 'a skin test',
+  erasedLog: 'the list of what was erased',
   otherLog: 'something that is not of this station',
   consultation: (whose: string) => `the consultation of ${whose}`,
   nobodyKnown: 'a client who cannot be named',

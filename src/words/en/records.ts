@@ -67,6 +67,7 @@ export const records = {
   choose: 'Choose a JSON file',
   came: (count: string) => `${sayCount(count, 'record')} came in.`,
   here: (count: string) => `${sayCount(count, 'record')} here already.`,
+  erased: (count: string) => `${sayCount(count, 'record')} erased here before, and left out.`,
   none: 'No closed record stands in that file.',
   open: (tickets: string) =>
     `Still open when it was saved, and left out: ${tickets}. An open client is at one station, or two would go on with her.`,

@@ -89,6 +89,10 @@ const backup: Readonly<Record<BackupRefusal, RefusalWords>> = {
     what: 'Clients are at this station: a backup comes onto one without.',
     clears: 'Nothing was changed. Bring it in on a new tablet.',
   },
+  erasesOpen: {
+    what: 'That backup erases something of a client who is open here.',
+    clears: 'Nothing was changed. Close her first, then choose it again.',
+  },
   cutOff: { what: 'That backup ends too early.', clears: 'Nothing was changed. Save or copy it again.' },
   damaged: { what: 'That backup is damaged.', clears: 'Nothing was changed. Save or copy it again.' },
   newer: {
@@ -293,6 +297,14 @@ export const refusals = {
     what: `${ticket} sits at that chair.`,
     clears: 'Choose a free one, or park her first.',
   }),
+  ticketOpen: {
+    what: 'Somebody of this ticket is open, or parked.',
+    clears: 'Close her first: while she is here, what protects her stays.',
+  },
+  eraseUnfinished: {
+    what: 'Erased, and shown nowhere any more. But a copy could not be written anew.',
+    clears: 'Tap “Finish it” under Records kept, or start the station again: it goes on from there.',
+  },
   skinTestTooEarly: (when: string): RefusalWords => ({
     what: 'It is too early to say that nothing is seen.',
     clears: `May be read from ${when}. A reaction can be noted now.`,

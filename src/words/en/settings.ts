@@ -67,6 +67,20 @@ const questions: FormWords<typeof settingsForm> = {
     hint: '“Any reaction ever” (label text, Reg. 1223/2009, Annex III), read strictly. Else a named person judges: common practice.',
     options: { no: 'No, a person judges', yes: 'Yes, it stops her' },
   },
+  keeps: {
+    ask: 'For how long are closed records and skin tests kept?',
+    hint: 'The law of the place says how long they must be kept, and how long they may. Ask there: this station does not know it.',
+    options: { months: 'So many months', noEnd: 'No end' },
+  },
+  keepMonths: {
+    ask: 'Kept for, months',
+    hint: `From the day it closed. ${figures.keepMonths} is our own choice: a complaint may come long after a visit.`,
+  },
+  erasesByItself: {
+    ask: 'And then?',
+    hint: 'A stop that stands is never erased by itself, and nothing of a client who is open.',
+    options: { no: 'Somebody erases it', yes: 'It goes by itself' },
+  },
   hasAgeLine: {
     ask: 'Is anybody too young to be coloured here?',
     hint: 'EU and UK label text: not meant for under 16 (Reg. 1223/2009, Annex III).',
@@ -102,6 +116,7 @@ const ranges = {
   altitude: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}.`,
   ceilingPercent: (low: string, high: string) => `${low} to ${high}.`,
   chairs: (low: string, high: string) => `${low} to ${high}.`,
+  keepMonths: (low: string, high: string) => `${low} to ${high} months.`,
   ageLine: (low: string, high: string) => `${low} to ${high} years.`,
   skinTestWaitH: (low: string, high: string) => `${low} to ${high} hours.`,
   skinTestLapsesDays: (low: string, high: string) => `${low} to ${high} days.`,
@@ -120,6 +135,9 @@ export const settings = {
     bringTitle: 'Bring in',
     bringHint: 'Onto a station without clients: all of it comes, settings too. Beside clients nothing comes.',
     bring: 'Choose a file',
+    /** Empty where nothing went. */
+    gone: (entries: string) => (entries === '0' ? '' : ` Erased there, so erased here too: ${entries}.`),
+    beside: 'Clients are here, so no record came in.',
     moved: (closed: string) => `All of it is here, closed records: ${closed}.`,
     care: 'The file names clients by ticket: keep it where only staff can read it. Once a station has moved, put the old tablet away: a client who is open is at one station.',
   },
@@ -136,6 +154,7 @@ export const settings = {
     shelf: 'The shelf',
     units: 'Units and scale',
     skinTest: 'Skin tests',
+    keeping: 'What is kept',
     rules: 'House rules',
   },
   nobodyYet: 'nothing yet',
@@ -148,6 +167,10 @@ export const settings = {
     units: (say: Say) => [say('temperature'), say('mass'), say('length'), say('scaleStepG')].join(' · '),
     skinTest: (say: Say) =>
       `read after ${say('skinTestWaitH')} h, too old after ${say('skinTestLapsesDays')} days`,
+    keeping: (say: Say) =>
+      say('keepMonths') === ''
+        ? 'closed records: no end'
+        : `closed records: ${say('keepMonths')} months, then ${say('erasesByItself').toLowerCase()}`,
     rules: (say: Say) =>
       [
         say('ageLine') === '' ? 'no age line' : `nobody under ${say('ageLine')}`,

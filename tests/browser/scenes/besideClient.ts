@@ -1,3 +1,4 @@
+import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import { cautionMoments } from '../../../shared/judgement/cautions';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
@@ -22,6 +23,7 @@ import {
   keepAwake,
   neverOpen,
   refusePlace,
+  refuseRewriting,
   refuseWrites,
   writeElsewhere,
 } from './harms';
@@ -57,6 +59,7 @@ export type BesideName =
   | 'whyOfSpray'
   | 'whyOfHair'
   | 'day'
+  | 'recordsKept'
   | 'notices'
   | 'clockDoubt'
   | 'watching'
@@ -153,6 +156,34 @@ const toHerSkinTest = async (hand: SceneHand) => {
   await hand.press('[data-ledger="summary"]');
   await hand.act('skin-test');
 };
+const keptPage = '[data-step="kept"]';
+const toKept = async ({ act }: SceneHand) => {
+  await act('day');
+  await act('kept');
+};
+const toErase = async (hand: SceneHand) => {
+  await toKept(hand);
+  await hand.act('erase-by-ticket');
+  await hand.answerWho('[data-key="L"]');
+};
+const toFound = async (hand: SceneHand) => {
+  await toErase(hand);
+  for (const letter of 'LM') await hand.press(`[data-key="${letter}"]`);
+};
+const toHers = async (hand: SceneHand) => {
+  await toFound(hand);
+  await hand.act('look-at-hers');
+};
+/** She told of hives and was sent home. */
+const sentHome = [
+  ...until('OPENED'),
+  say('client', { reactions: ['hives'] }),
+  event('WE_SAID_NO', { reason: 'notSafeToday' }),
+];
+const keptUsual = withSkinTests(
+  withClosed(withClosed(usualHouse, ['L.M.', 'B.D.'], salon, 70), ['L.M.'], salon, 35, sentHome),
+  [['L.M.', 24 * 30]],
+);
 const toSkinTests = ({ act }: SceneHand) => act('skin-tests');
 const someTests = [
   ['A.K.', 50],
@@ -169,6 +200,18 @@ const manyTests = [
   ['Mowgwum-M.W.', 47],
 ] as const;
 const tickets = ['Wamemwom-QW.', 'M.W.', 'Ommwhelm-W.M', 'A.K.', 'R.V.', 'Momwegwum-WM', 'H.J.'];
+
+const keptFull = withSkinTests(
+  withClosed(
+    withClosed(withClosed(fullHouse, tickets, fullSalon, 1300), tickets, fullSalon, 1200),
+    tickets.slice(0, 3),
+    fullSalon,
+    1160,
+    sentHome,
+  ),
+  manyTests,
+  fullSalon,
+);
 
 /** Away for two days after her strands were tested, and back at her chair. */
 const awayFrom = (steps: readonly StoryStep[]) => [
@@ -455,6 +498,52 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       goneOn: scene(alone(backToday, 50_000), '[data-panel="gone-on"]', async ({ act }) => {
         await act('day');
         for (const _day of ['yesterday', 'the day of her strands']) await act('day-before');
+      }),
+    },
+  },
+  recordsKept: {
+    empty: scene(emptyHouse, keptPage, toKept),
+    usual: scene(keptUsual, keptPage, toKept),
+    full: scene(keptFull, keptPage, toKept),
+    error: scene(keptUsual, '[data-unfinished]', async (hand) => {
+      await toHers(hand);
+      await hand.act('kept-go-on');
+      await hand.press('[data-question="code"] [data-option="sheAsked"]');
+      await refuseRewriting(hand.page);
+      await hand.hold('[data-act="erase-for-good"]');
+    }),
+    also: {
+      find: scene(keptUsual, '[data-found="3"]', toFound),
+      findNothing: scene(keptUsual, '[data-found="0"]', async (hand) => {
+        await toErase(hand);
+        await hand.press('[data-key="X"]');
+      }),
+      pick: scene(keptUsual, '[data-kept]', toHers),
+      pickPast: scene(keptFull, '[data-kept]', async (hand) => {
+        await toKept(hand);
+        await hand.act('look-at-past');
+        await hand.answerWho('[data-kept]');
+        await hand.press('[data-kept]');
+      }),
+      why: scene(keptUsual, '[data-question="code"]', async (hand) => {
+        await toHers(hand);
+        await hand.act('kept-go-on');
+      }),
+      erase: scene(keptUsual, '[data-act="erase-for-good"]', async (hand) => {
+        await toHers(hand);
+        await hand.act('kept-go-on');
+        await hand.press('[data-question="code"] [data-option="sheAsked"]');
+      }),
+      notSaved: scene(keptUsual, '.refusal:not(:empty)', async (hand) => {
+        await toHers(hand);
+        await hand.act('kept-go-on');
+        await hand.press('[data-question="code"] [data-option="sheAsked"]');
+        await refuseWrites(hand.page);
+        await hand.hold('[data-act="erase-for-good"]');
+      }),
+      whatStays: scene(keptUsual, dialog, async (hand) => {
+        await toKept(hand);
+        await hand.press('.explain');
       }),
     },
   },

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 const fillJournal = (beginning: string): void => {
   const { postMessage } = Worker.prototype;
   Worker.prototype.postMessage = function (request: { id: number; method: string; args: unknown[] }) {
-    if (request.method !== 'append' || !String(request.args[0]).startsWith(beginning)) {
+    if (!['append', 'prepare'].includes(request.method) || !String(request.args[0]).startsWith(beginning)) {
       return postMessage.call(this, request);
     }
     const error = { copy: 'journal', kind: 'quotaExceeded', detail: 'no room' };
@@ -12,6 +12,9 @@ const fillJournal = (beginning: string): void => {
     queueMicrotask(() => this.onmessage?.(new MessageEvent('message', { data })));
   };
 };
+
+/** From now on no month is written anew. */
+export const refuseRewriting = (page: Page): Promise<void> => page.evaluate(fillJournal, 'closed-');
 
 export const refuseWrites = (page: Page): Promise<void> => page.evaluate(fillJournal, '');
 

@@ -3,7 +3,7 @@ import type { StoryStep } from '../../../seeds/story';
 import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { classifySkinTest } from '../../../shared/records/skinTest/classify';
-import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/readLogs';
+import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/logNames';
 import type { Logs } from '../memory';
 import {
   bothOn,
@@ -107,16 +107,16 @@ export const usualHouse = (): Logs => ({
   ...openLog({ chair: 10, ticket: 'H.J.', steps: parkedUntil(2 * dayMs), agoMs: 3 * hourMs }),
 });
 
-/** Records closed today, one after the other. */
+/** Records closed today, or so many days ago, one after the other; each went so far before she left. */
 export const withClosed =
-  (logs: () => Logs, tickets: readonly string[], settings = salon) =>
+  (logs: () => Logs, tickets: readonly string[], settings = salon, daysAgo = 0, steps = whole) =>
   (): Logs => {
     const records = tickets.map((ticket, index) => {
-      const agoMs = (tickets.length - index) * 20 * minuteMs;
-      const { record, log } = seat({ chair: 20 + index, ticket, steps: whole, agoMs, settings });
-      return closeRecord(record, log);
+      const agoMs = (tickets.length - index) * 20 * minuteMs + daysAgo * dayMs;
+      const { record, log } = seat({ chair: 20 + index, ticket, steps, agoMs, settings });
+      return closeRecord({ ...record, id: `${record.id}${daysAgo === 0 ? '' : daysAgo}` }, log);
     });
-    return { ...logs(), [nameClosedLog(nowMs)]: records };
+    return { ...logs(), [nameClosedLog(nowMs - daysAgo * dayMs)]: records };
   };
 
 /** Skin tests put on so many hours ago, nobody has read them: some wait, some are due, some have lapsed. */

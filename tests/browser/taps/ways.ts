@@ -4,7 +4,7 @@ import { firstGloss, returningGloss } from '../../../seeds/returningGloss';
 import type { StoryStep } from '../../../seeds/story';
 import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
-import { nameClosedLog } from '../../../src/station/readLogs';
+import { nameClosedLog } from '../../../src/station/logNames';
 import { playAlone } from '../makeLog';
 import type { Logs } from '../memory';
 

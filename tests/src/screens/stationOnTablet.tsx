@@ -61,6 +61,8 @@ export async function showStation(
     putOnSkinTest: (by, answers) => follow(station.putOnSkinTest(by, answers)),
     changeSkinTest: (id, by, raw) => follow(station.changeSkinTest(id, by, raw)),
     finishClosing: (id) => follow(station.finishClosing(id)),
+    erase: (by, what) => follow(station.erase(by, what)),
+    finishErasing: () => follow(station.finishErasing()),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     seenMs,
     correctClocks: async (by) => {

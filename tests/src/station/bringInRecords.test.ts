@@ -78,7 +78,7 @@ describe('records of a file', () => {
     here.clock.atMs = other.clock.atMs;
     expect(await here.station.bringInRecords(save(other))).toEqual({
       ok: true,
-      value: { came: 1, here: 0, open: ['Z.Z.'] },
+      value: { came: 1, here: 0, erased: 0, open: ['Z.Z.'] },
     });
     const [theirs] = other.station.readState().closed;
     const [ours] = here.station.readState().closed;
@@ -101,7 +101,7 @@ describe('records of a file', () => {
     const before = held(other.station);
     expect(await other.station.bringInRecords(save(here))).toEqual({
       ok: true,
-      value: { came: 0, here: 1, open: [] },
+      value: { came: 0, here: 1, erased: 0, open: [] },
     });
     expect(held(other.station)).toBe(before);
   });
@@ -114,10 +114,28 @@ describe('records of a file', () => {
     await here.station.bringInRecords(file);
     const before = held(here.station);
     expect(await here.station.bringInRecords(file)).toMatchObject({
-      value: { came: 0, here: 1, open: ['Z.Z.'] },
+      value: { came: 0, here: 1, erased: 0, open: ['Z.Z.'] },
     });
     expect(held(here.station)).toBe(before);
-    expect(await other.station.bringInRecords(file)).toMatchObject({ value: { came: 0, here: 2, open: [] } });
+    expect(await other.station.bringInRecords(file)).toMatchObject({
+      value: { came: 0, here: 2, erased: 0, open: [] },
+    });
+  });
+
+  it('that were erased here never come back, and are counted', async () => {
+    const other = await makeOther();
+    const file = save(other);
+    const here = await startSalon(makeTablet());
+    here.clock.atMs = other.clock.atMs;
+    await here.station.bringInRecords(file);
+    const ids = here.station.readState().closed.map(({ id }) => id);
+    expect(ids).toHaveLength(1);
+    expect(await here.station.erase(by, { ids, code: 'sheAsked' })).toMatchObject({ ok: true });
+    expect(await here.station.bringInRecords(file)).toEqual({
+      ok: true,
+      value: { came: 0, here: 0, erased: 1, open: ['Z.Z.'] },
+    });
+    expect(here.station.readState().closed).toEqual([]);
   });
 
   it('leave out one that was open then, also where she is closed by now', async () => {
@@ -130,7 +148,9 @@ describe('records of a file', () => {
     here.clock.atMs = other.clock.atMs;
     expect(await here.station.bringInRecords(save(other))).toMatchObject({ value: { came: 2 } });
     const before = held(here.station);
-    expect(await here.station.bringInRecords(then)).toMatchObject({ value: { here: 1, open: ['Z.Z.'] } });
+    expect(await here.station.bringInRecords(then)).toMatchObject({
+      value: { here: 1, erased: 0, open: ['Z.Z.'] },
+    });
     expect(held(here.station)).toBe(before);
   });
 
@@ -281,7 +301,7 @@ describe('records of a file on a tablet that is full', () => {
       const already = station.readState().closed.length;
       expect(await station.bringInRecords(file), `cut at ${after}`).toEqual({
         ok: true,
-        value: { came: ended.length - already, here: already, open: [] },
+        value: { came: ended.length - already, here: already, erased: 0, open: [] },
       });
       const ids = (state: Station) => state.readState().closed.map(({ id }) => id);
       expect(ids(station)).toEqual(ids(whole.station));

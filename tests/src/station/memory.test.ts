@@ -25,7 +25,12 @@ async function makeFailing(failAt: number) {
         return writes === failAt ? refuse(failure) : written;
       },
     },
-    { onAcknowledged: () => undefined, onDropped: () => undefined, onFailed: (each) => failed.push(each) },
+    {
+      onAcknowledged: () => undefined,
+      onDropped: () => undefined,
+      onRewritten: () => undefined,
+      onFailed: (each) => failed.push(each),
+    },
   );
   await memory.restore();
   return { memory, failed };

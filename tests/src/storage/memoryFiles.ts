@@ -4,7 +4,12 @@ import { makePower, type Power, PowerCut } from './power';
 /** A disk without a browser: what is on it outlives every store that was opened over it. */
 export type MemoryDisk = Record<Folder, Map<string, Uint8Array>>;
 
-export const makeMemoryDisk = (): MemoryDisk => ({ journals: new Map(), aside: new Map(), marks: new Map() });
+export const makeMemoryDisk = (): MemoryDisk => ({
+  journals: new Map(),
+  aside: new Map(),
+  marks: new Map(),
+  rewrites: new Map(),
+});
 
 /** The journal's file system over a memory disk, written only as long as the power lasts. */
 export const makeMemoryFiles = (disk: MemoryDisk, power: Power = makePower()): JournalFiles => ({

@@ -12,7 +12,7 @@ const quiet = { aside: [], mended: [], troubles: [], unread: [] };
 
 /** What happens between two starts: some answers, an end, and harm to at most one of the copies. */
 interface Day {
-  readonly tasks: readonly { readonly name: string; readonly kind: 'append' | 'remove' }[];
+  readonly tasks: readonly { readonly name: string; readonly kind: 'append' | 'remove' | 'rewrite' }[];
   readonly end: {
     readonly kind: 'released' | 'killed' | 'powerCut';
     readonly step: number;
@@ -40,6 +40,7 @@ const day: fc.Arbitrary<Day> = fc.record({
       kind: fc.oneof(
         { weight: 8, arbitrary: fc.constant('append' as const) },
         { weight: 1, arbitrary: fc.constant('remove' as const) },
+        { weight: 1, arbitrary: fc.constant('rewrite' as const) },
       ),
     }),
     { maxLength: 8 },
@@ -68,6 +69,13 @@ const day: fc.Arbitrary<Day> = fc.record({
 /** What a log may be: what was acknowledged, or that and the one thing that was under way. */
 type Model = Map<string, readonly (readonly Json[])[]>;
 
+/** What each task makes of a log; rewritten, it loses every second entry. */
+const changes = {
+  append: (held: readonly Json[], entry: Json) => [...held, entry],
+  remove: () => [],
+  rewrite: (held: readonly Json[]) => held.filter((_, seq) => seq % 2 === 0),
+};
+
 const readModel = (model: Model, log: string): readonly (readonly Json[])[] => model.get(log) ?? [[]];
 
 it('gives every acknowledged entry while one valid copy is, whatever happens to the other', async () => {
@@ -86,11 +94,12 @@ it('gives every acknowledged entry while one valid copy is, whatever happens to 
         for (const task of tasks) {
           const [held = []] = readModel(model, task.name);
           const entry: Json = { serial: serial++, says: 'ä🟡' };
-          const done =
-            task.kind === 'append'
-              ? await store.append(task.name, held.length, entry)
-              : await store.remove(task.name);
-          const after = task.kind === 'append' ? [...held, entry] : [];
+          const after = changes[task.kind](held, entry);
+          const done = await {
+            append: () => store.append(task.name, held.length, entry),
+            remove: () => store.remove(task.name),
+            rewrite: () => store.rewrite(task.name, after),
+          }[task.kind]();
           model.set(task.name, done.ok ? [after] : [held, after]);
           count(done.ok ? `${task.kind} acknowledged` : `${task.kind} broken off`);
           if (!done.ok) break;
@@ -128,6 +137,8 @@ it('gives every acknowledged entry while one valid copy is, whatever happens to 
     'append broken off',
     'remove acknowledged',
     'remove broken off',
+    'rewrite acknowledged',
+    'rewrite broken off',
     'restore broken off',
     'indexDeleted',
     'journalsDeleted',

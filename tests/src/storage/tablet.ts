@@ -48,7 +48,7 @@ export const switchOn = (
 
 /** A transaction is on the disk or it is not: the step the power fails at leaves nothing. */
 const endWithPower = (index: IndexCopy, power: Power): IndexCopy => {
-  const writes: readonly (keyof IndexCopy)[] = ['append', 'replace', 'setAside', 'remove'];
+  const writes: readonly (keyof IndexCopy)[] = ['append', 'replace', 'setAside', 'remove', 'exchange'];
   const cut = Object.fromEntries(
     writes.map((method) => [
       method,
@@ -103,4 +103,17 @@ export const editIndex = async (tablet: Tablet, work: (place: IDBObjectStore) =>
     });
   });
   strict.close();
+};
+
+/** Everything that lies on this tablet, whatever it is called, in both copies, as one text. */
+export const readEverything = async (tablet: Tablet): Promise<string> => {
+  const { strict } = switchOn(tablet);
+  const values = await strict.use('readonly', (place) => {
+    const asked = place.getAll();
+    return new Promise<unknown[]>((resolve) => {
+      asked.onsuccess = () => resolve(asked.result);
+    });
+  });
+  const files = Object.values(tablet.disk).flatMap((folder) => [...folder.values()]);
+  return [...files.map((bytes) => new TextDecoder().decode(bytes)), JSON.stringify(values)].join('\n');
 };

@@ -6,10 +6,11 @@ import { playUntil } from '../playStory';
 const { consultation, atMs } = playUntil('DECIDED');
 const state = {
   mode: 'writing',
-  settings: { id: 0, settings: defaultSettings },
+  settings: { id: 0, settings: defaultSettings, by: '' },
   open: new Map([['story', consultation]]),
   closed: [],
   skinTests: [],
+  erasings: { tombstones: [], unfinished: 0 },
   notices: [],
 } as const;
 

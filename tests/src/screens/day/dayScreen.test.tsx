@@ -13,13 +13,14 @@ function showDay(closed: StationState['closed'] = []) {
   const counted = { reads: 0 };
   const state: StationState = {
     mode: 'writing',
-    settings: { id: 0, settings },
+    settings: { id: 0, settings, by: 'Opal' },
     open: new Map([[consultation.id, consultation]]),
     get closed() {
       counted.reads += 1;
       return closed;
     },
     skinTests: [],
+    erasings: { tombstones: [], unfinished: 0 },
     notices: [],
   };
   const [nowMs, setNowMs] = createSignal(atMs);
@@ -29,6 +30,7 @@ function showDay(closed: StationState['closed'] = []) {
       readSettings={() => () => settings}
       state={state}
       nowMs={nowMs()}
+      onKept={() => undefined}
       onBar={() => undefined}
     />
   ));

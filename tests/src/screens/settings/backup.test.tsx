@@ -10,7 +10,7 @@ import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
 import { settle } from '../bench';
 import { settings } from '../playStory';
 
-const found: BroughtIn = { closed: 3 };
+const found: BroughtIn = { closed: 3, gone: 0, isBesideClients: false };
 
 /** A page that brings files in, each answered so; how its file is chosen, and what it says. */
 function showPage<T>(
@@ -81,10 +81,10 @@ describe('bringing records in', () => {
   };
 
   it('says how many came, how many were here, and who was left out by name', async () => {
-    expect(await bring(accept({ came: 4, here: 2, open: ['Q.F.', 'Z.Z.'] }))).toContain(
+    expect(await bring(accept({ came: 4, here: 2, erased: 0, open: ['Q.F.', 'Z.Z.'] }))).toContain(
       '4 records came in. 2 records here already. Still open when it was saved, and left out: Q.F., Z.Z.',
     );
-    expect(await bring(accept({ came: 0, here: 0, open: [] }))).toContain(
+    expect(await bring(accept({ came: 0, here: 0, erased: 0, open: [] }))).toContain(
       'No closed record stands in that file.',
     );
   });
@@ -106,7 +106,7 @@ describe('bringing records in', () => {
   });
 
   it('says when the file is gone', async () => {
-    const page = showRecords(accept({ came: 1, here: 0, open: [] }));
+    const page = showRecords(accept({ came: 1, here: 0, erased: 0, open: [] }));
     await page.choose({ text: async () => Promise.reject(new Error('gone')) });
     expect(page.text()).toContain('The file of records cannot be read.');
   });

@@ -1,15 +1,17 @@
 import type { JSX } from 'solid-js';
-import { PageActions } from '../../parts/PageActions';
+import { PageActions } from '../parts/PageActions';
 
-/** A page about skin tests: what, whose, its content, and its actions with the primary one last. */
-export function TestPage(props: {
+/** A page beside the clients: of what, whose, its content, and its actions with the primary one last. */
+export function BesidePage(props: {
+  /** Which way it belongs to. */
+  readonly of: 'skinTests' | 'kept';
   readonly kicker: string;
   readonly title: string;
   readonly children: JSX.Element;
   readonly actions: JSX.Element;
 }) {
   return (
-    <main class="step-page" data-step="skinTests">
+    <main class="step-page" data-step={props.of}>
       <header class="step-head">
         <div class="step-title">
           <p class="kicker">{props.kicker}</p>
