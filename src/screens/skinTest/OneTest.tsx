@@ -29,12 +29,13 @@ export function OneTest(props: {
   const read = (seen: 'nothing' | 'reaction') =>
     void sender.send({ type: 'SKIN_TEST_NOTED', answers: { seen } });
   const facts = (): readonly (readonly [string, string])[] => {
-    const { putOnAtMs, noted, read: reading, readingsTakenBack } = props.row.test;
+    const { putOnAtMs, noted, read: reading, readingsTakenBack, consent = 'notAsked' } = props.row.test;
     const { skinTests } = words;
     const here = props.citedBy.map((each) => sayWhose(each, words, props.settings.units)).join(', ');
     return [
       [skinTests.putOn, skinTests.notedBy(at(putOnAtMs), noted.by)],
       [skinTests.how, sayHow(props.row.test, words)],
+      [skinTests.record, words.skinTest.form.consent.options[consent]],
       ...(reading === null
         ? []
         : [[skinTests.read, skinTests.notedBy(at(reading.atMs), reading.by)] as const]),

@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { findReadableAtMs } from '../../../shared/judgement/skinTest';
 import type { Form } from '../../../shared/records/form';
@@ -64,8 +65,11 @@ export function PutOn(
     const refusal = urgent.refusal();
     return [...asked.refusals(), ...(refusal?.kind === 'fields' ? refusal.fields : [])];
   };
-  const keep = async () => {
-    const also = which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {};
+  const keep = async (consent: 'kept' | 'thisVisit') => {
+    const also = {
+      consent,
+      ...(which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {}),
+    };
     if (await asked.send('SKIN_TEST_NOTED', also)) props.onDone();
   };
   /** A reaction is kept as soon as it is held; how and where it was put on may be missing still. */
@@ -103,10 +107,15 @@ export function PutOn(
           >
             {which === 'now' ? words.skinTest.earlier : words.skinTest.putOnNow}
           </BigButton>
+          <Show when={props.tickets === undefined}>
+            <BigButton act="skin-test-keep-visit" onPress={() => void keep('thisVisit')}>
+              {which === 'now' ? words.skinTest.keepNowForVisit : words.skinTest.keepForVisit}
+            </BigButton>
+          </Show>
           <BigButton
             kind={isComplete() ? 'primary' : 'plain'}
             act="skin-test-keep"
-            onPress={() => void keep()}
+            onPress={() => void keep('kept')}
           >
             {which === 'now' ? words.skinTest.keepNow : words.skinTest.keep}
           </BigButton>
@@ -130,6 +139,7 @@ export function PutOn(
         summary={words.skinTest.whenToRead}
       >
         <p class="big-word">{saysThen()}</p>
+        <p>{props.tickets === undefined ? words.skinTest.consent : words.skinTest.consentByTicket}</p>
         <p class="soft">{words.skinTests.makers}</p>
       </Sheet>
       <Refusal refusal={urgent.refusal() ?? asked.refusal()} />
