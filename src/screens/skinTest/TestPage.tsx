@@ -1,25 +1,7 @@
-import type { JSX } from 'solid-js';
-import { PageActions } from '../../parts/PageActions';
+import type { ComponentProps } from 'solid-js';
+import { PlainPage } from '../../parts/PlainPage';
 
 /** A page about skin tests: what, whose, its content, and its actions with the primary one last. */
-export function TestPage(props: {
-  readonly kicker: string;
-  readonly title: string;
-  readonly children: JSX.Element;
-  readonly actions: JSX.Element;
-}) {
-  return (
-    <main class="step-page" data-step="skinTests">
-      <header class="step-head">
-        <div class="step-title">
-          <p class="kicker">{props.kicker}</p>
-          <h1>{props.title}</h1>
-        </div>
-      </header>
-      <section class="step-content" aria-label={props.title} tabindex="0">
-        {props.children}
-      </section>
-      <PageActions>{props.actions}</PageActions>
-    </main>
-  );
+export function TestPage(props: Omit<ComponentProps<typeof PlainPage>, 'step'>) {
+  return <PlainPage step="skinTests" {...props} />;
 }

@@ -1,5 +1,7 @@
+import { Show } from 'solid-js';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
+import { BigButton } from '../../parts/BigButton';
 import { nameRefusalId } from '../../parts/form/Field';
 import { LetterPad } from '../../parts/LetterPad';
 import { useMayWrite } from '../../parts/useMayWrite';
@@ -13,13 +15,27 @@ export function TicketField(props: {
   readonly units: UnitSettings;
   readonly onChange: (ticket: string) => void;
   readonly onEnter: () => void;
+  /** How many earlier clients begin so; null where nobody does. Its place is kept, so that no letter moves. */
+  readonly earlier: string | null;
+  readonly onEarlier: () => void;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
   return (
     <fieldset class="field start-field" data-question="ticket" data-refused={props.refusal?.code}>
       <legend>{words.start.form.ticket.ask}</legend>
-      <p class="field-hint">{words.start.form.ticket.hint}</p>
+      <div class="ticket-earlier">
+        <Show
+          when={props.earlier !== null && props.earlier}
+          fallback={<p class="field-hint">{words.start.form.ticket.hint}</p>}
+        >
+          {(said) => (
+            <BigButton kind="quiet" act="earlier-clients" isWay onPress={props.onEarlier}>
+              {said()}
+            </BigButton>
+          )}
+        </Show>
+      </div>
       <input
         type="text"
         class="text-box ticket-box"

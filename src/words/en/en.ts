@@ -20,6 +20,7 @@ import { general } from './general';
 import { hair } from './hair';
 import { heat } from './heat';
 import { ingredients } from './ingredients';
+import { lastVisit } from './lastVisit';
 import { leaving } from './leaving';
 import { locale } from './locale';
 import { mix } from './mix';
@@ -64,6 +65,7 @@ export const en = {
   cautions,
   skinTest,
   skinTests,
+  lastVisit,
   hair,
   heat,
   ingredients,
