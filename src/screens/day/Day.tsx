@@ -9,6 +9,8 @@ import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
+import type { HandedFile } from '../../tablet/handOver';
+import { HandOverWays } from '../handOver/HandOverWays';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
 import { DaySheet } from './DaySheet';
 import { gatherFindings } from './dayFindings';
@@ -43,19 +45,24 @@ export function Day(props: {
   };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
-  const save = (
+  /** Of this moment; its text is made when it is taken. */
+  const makeFile = (
     kind: 'json' | 'csv' | 'schema.json',
     type: string,
     write: (today: DayRecords) => string | Iterable<string>,
-  ) => {
+  ): HandedFile => {
     const today = gather();
-    const name = nameDayFile(today, props.isDemo, kind);
-    saveText(name, write(today), type);
-    setSavedAs(name);
+    return { name: nameDayFile(today, props.isDemo, kind), type, text: () => write(today) };
   };
-  const download = () => save('json', 'application/json', (today) => writeDay(today, props.isDemo));
-  const downloadTable = () => save('csv', 'text/csv', (today) => writeDayTable(today, units()));
-  const downloadColumns = () => save('schema.json', 'application/json', () => writeTableSchema(units()));
+  const makeRecords = () => makeFile('json', 'application/json', (today) => writeDay(today, props.isDemo));
+  const makeTable = () => makeFile('csv', 'text/csv', (today) => writeDayTable(today, units()));
+  const makeColumns = () => makeFile('schema.json', 'application/json', () => writeTableSchema(units()));
+  /** What can be shared best comes first. */
+  const listFiles = () => [makeTable(), makeRecords()];
+  const download = (file: HandedFile) => {
+    saveText(file.name, file.text(), file.type);
+    setSavedAs(file.name);
+  };
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
     said().endedAt(said().endings[how], words.moments.time(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
@@ -131,11 +138,17 @@ export function Day(props: {
           </p>
         </Show>
         <p class="soft">{said().downloadHint}</p>
-        <p>
-          <button type="button" class="sheet-way" data-act="download-columns" onClick={downloadColumns}>
+        <div class="day-which">
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="download-columns"
+            onClick={() => download(makeColumns())}
+          >
             {said().downloadColumns}
           </button>
-        </p>
+          <HandOverWays files={listFiles} />
+        </div>
         <Show when={whyNot()}>{(why) => <p class="soft">{why()}</p>}</Show>
         <p aria-live="polite">
           <Show when={savedAs()}>{(name) => <strong>{said().downloaded(name())}</strong>}</Show>
@@ -148,10 +161,10 @@ export function Day(props: {
         <BigButton act="print-day" isDisabled={whyNot() !== null} onPress={() => window.print()}>
           {said().print}
         </BigButton>
-        <BigButton act="download-table" onPress={downloadTable}>
+        <BigButton act="download-table" onPress={() => download(makeTable())}>
           {said().downloadTable}
         </BigButton>
-        <BigButton kind="primary" act="download-day" onPress={download}>
+        <BigButton kind="primary" act="download-day" onPress={() => download(makeRecords())}>
           {said().download}
         </BigButton>
       </PageActions>

@@ -9,8 +9,10 @@ import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
 import type { BroughtIn } from '../../station/bringIn';
 import type { SubmitRefusal } from '../../station/submitRefusal';
+import type { HandedFile } from '../../tablet/handOver';
 import { nameDay } from '../day/dayRecords';
 import { saveText } from '../day/saveText';
+import { HandOverWays } from '../handOver/HandOverWays';
 
 /** The whole station as a file, and back. */
 export interface BackupInUse {
@@ -34,10 +36,15 @@ export function Backup(props: {
   const [isReading, setIsReading] = createSignal(false);
   let picker!: HTMLInputElement;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
+  const makeFile = (): HandedFile => ({
+    name: `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`,
+    type: 'text/plain',
+    text: () => props.backup.backUp(),
+  });
   const save = () => {
-    const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
-    saveText(name, props.backup.backUp(), 'text/plain');
-    setSavedAs(name);
+    const file = makeFile();
+    saveText(file.name, file.text(), file.type);
+    setSavedAs(file.name);
   };
   const take = async (file: File | undefined) => {
     if (file === undefined) return;
@@ -64,6 +71,7 @@ export function Backup(props: {
           <BigButton act="save-station" isWay onPress={save}>
             {said().save}
           </BigButton>
+          <HandOverWays files={() => [makeFile()]} />
           <p role="status">
             <Show when={savedAs()}>{(name) => <strong>{words.day.downloaded(name())}</strong>}</Show>
           </p>

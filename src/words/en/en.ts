@@ -18,6 +18,7 @@ import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
 import { hair } from './hair';
+import { handOver } from './handOver';
 import { heat } from './heat';
 import { ingredients } from './ingredients';
 import { lastVisit } from './lastVisit';
@@ -66,6 +67,7 @@ export const en = {
   skinTest,
   skinTests,
   lastVisit,
+  handOver,
   hair,
   heat,
   ingredients,
