@@ -21,6 +21,7 @@ import {
   jumpAhead,
   keepAwake,
   neverOpen,
+  offerWays,
   refusePlace,
   refuseWrites,
   writeElsewhere,
@@ -37,6 +38,7 @@ import {
   withClosed,
   withSkinTests,
 } from './houses';
+import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
@@ -45,6 +47,8 @@ import { type SceneHand, sayPlan } from './sceneHand';
 export type BesideName =
   | 'bar'
   | 'start'
+  | 'lastVisit'
+  | 'earlierClients'
   | 'parkedList'
   | 'skinTests'
   | 'skinTestOfClient'
@@ -142,11 +146,7 @@ const toSoundCheck = async ({ page, act }: SceneHand) => {
   await page.keyboard.press('Shift');
   await act('sound-check');
 };
-const toBack = async (hand: SceneHand) => {
-  await hand.press('.place-free');
-  await hand.press('[data-act="who-Opal"]');
-  for (const letter of 'LM') await hand.press(`[data-key="${letter}"]`);
-};
+const toBack = toTicket('LM');
 const toHerSkinTest = async (hand: SceneHand) => {
   await hand.open(3);
   await hand.press('[data-ledger="summary"]');
@@ -255,12 +255,18 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       sameAsLastTime: scene(withClosed(usualHouse, ['LM']), '[data-act="open-same"]', toBack),
+      birthDate: scene(usualHouse, '[data-question="ticket"] .field-refusal', async (hand) => {
+        await toStart(hand);
+        await hand.type('[data-question="ticket"] input', '12.05.1990');
+      }),
       taken: scene(usualHouse, '[data-same-ticket]', async (hand) => {
         await toStart(hand);
         await hand.type('[data-question="ticket"] input', 'Q.F.');
       }),
     },
   },
+  lastVisit: scenesOfLastVisit,
+  earlierClients: scenesOfEarlier,
   nothingNew: {
     empty: 'it shows last time, which is never empty',
     usual: scene(withClosed(usualHouse, ['LM']), '[data-act="nothing-new"]', async (hand) => {
@@ -387,6 +393,13 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
           }),
         ]),
       ),
+      backupWays: {
+        ...scene(emptyHouse, '[data-act="share"]', async (hand) => {
+          await toSettings(hand);
+          await hand.act('section-backup');
+        }),
+        harm: offerWays,
+      },
       spray: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 2)),
       sprayOfMaker: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 3)),
       sprayFull: scene(fullHouse, '.spray-page', (hand) => toSpray(hand, 6)),
@@ -448,7 +461,19 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       act('day'),
     ),
     full: scene(withClosed(fullHouse, tickets, fullSalon), 'main[data-step="day"]', ({ act }) => act('day')),
-    error: 'it shows what is stored and takes nothing',
+    error: {
+      ...scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-hand-over]', async ({ act }) => {
+        await act('day');
+        await act('into-folder');
+      }),
+      harm: offerWays,
+    },
+    also: {
+      ways: {
+        ...scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-act="share"]', ({ act }) => act('day')),
+        harm: offerWays,
+      },
+    },
   },
   notices: {
     empty: 'without a notice there is no list of them',
