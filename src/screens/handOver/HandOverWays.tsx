@@ -62,11 +62,18 @@ function Ways(props: { readonly ways: HandOver; readonly files: () => readonly H
       </p>
       <Show when={failure()}>
         {(why) => (
-          <Caution>
-            <p data-hand-over={why()}>{said().failures[why()]}</p>
-          </Caution>
+          <div data-hand-over={why()} ref={bringIntoView}>
+            <Caution>
+              <p>{said().failures[why()]}</p>
+            </Caution>
+          </div>
         )}
       </Show>
     </div>
   );
 }
+
+/** Where the page is longer than the screen it would be said below its edge. */
+const bringIntoView = (said: HTMLElement): void => {
+  queueMicrotask(() => said.scrollIntoView({ block: 'nearest' }));
+};

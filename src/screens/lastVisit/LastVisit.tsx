@@ -34,7 +34,7 @@ function Told(props: { readonly visit: Visit; readonly settings: Settings }) {
     <div class="last-visit">
       <Show when={props.visit.hasStandingStop}>
         <div class="last-visit-stop" data-line="standing-stop">
-          <Caution>
+          <Caution kind="stop">
             <p>
               <strong>{stops().join(' ')}</strong> {words.lastVisit.stopStands}
             </p>

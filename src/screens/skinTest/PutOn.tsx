@@ -98,6 +98,9 @@ export function PutOn(
       title={props.title}
       actions={
         <>
+          <p class="above-actions consent">
+            {props.tickets === undefined ? words.skinTest.consent : words.skinTest.consentByTicket}
+          </p>
           <BigButton act="skin-test-cancel" isWay onPress={cancel}>
             {words.general.cancel}
           </BigButton>
@@ -139,7 +142,6 @@ export function PutOn(
         summary={words.skinTest.whenToRead}
       >
         <p class="big-word">{saysThen()}</p>
-        <p>{props.tickets === undefined ? words.skinTest.consent : words.skinTest.consentByTicket}</p>
         <p class="soft">{words.skinTests.makers}</p>
       </Sheet>
       <Refusal refusal={urgent.refusal() ?? asked.refusal()} />

@@ -7,6 +7,7 @@ import type { Settings } from '../../../shared/records/settings';
 import { formTicketKey } from '../../../shared/records/ticket';
 import type { Result } from '../../../shared/result';
 import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { createDraft, listMistakes } from '../../parts/form/draft';
 import { Refusal } from '../../parts/Refusal';
@@ -115,8 +116,20 @@ export function Start(props: {
           units={props.settings.units}
           onChange={(text) => change('ticket', text)}
           onEnter={() => void goOn()}
-          earlier={earlier() === 0 ? null : words.start.earlier(write(earlier()), ticket().trim())}
-          onEarlier={() => setOver('earlier')}
+          beside={
+            <Show when={lastVisit() !== null || earlier() > 0}>
+              <Show when={lastVisit()}>
+                <BigButton kind="quiet" act="last-visit" isWay onPress={() => setOver('lastVisit')}>
+                  {words.lastVisit.open}
+                </BigButton>
+              </Show>
+              <Show when={earlier() > 0}>
+                <BigButton kind="quiet" act="earlier-clients" isWay onPress={() => setOver('earlier')}>
+                  {words.start.earlier(write(earlier()), ticket().trim())}
+                </BigButton>
+              </Show>
+            </Show>
+          }
         />
         <div class="start-side">
           <Show when={!isChoosing()}>
@@ -154,7 +167,6 @@ export function Start(props: {
         sayWhere={sayWhere}
         onCancel={() => props.onBar()}
         onGo={(lastTimeId) => void go(lastTimeId)}
-        onLook={() => setOver('lastVisit')}
         onThere={(id) => props.onOpened(id)}
       />
     </main>

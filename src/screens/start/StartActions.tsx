@@ -15,7 +15,6 @@ export function StartActions(props: {
   readonly onCancel: () => void;
   /** With the id of last time where she is said to be the same client. */
   readonly onGo: (lastTimeId?: string) => void;
-  readonly onLook: () => void;
   readonly onThere: (id: string) => void;
 }) {
   const words = useWords();
@@ -60,9 +59,6 @@ export function StartActions(props: {
         <Match when={props.last}>
           {(last) => (
             <>
-              <BigButton act="last-visit" isWay onPress={props.onLook}>
-                {words.lastVisit.open}
-              </BigButton>
               <BigButton act="open" onPress={() => props.onGo()}>
                 {words.start.goOther}
               </BigButton>

@@ -1,7 +1,6 @@
-import { Show } from 'solid-js';
+import type { JSX } from 'solid-js';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { BigButton } from '../../parts/BigButton';
 import { nameRefusalId } from '../../parts/form/Field';
 import { LetterPad } from '../../parts/LetterPad';
 import { useMayWrite } from '../../parts/useMayWrite';
@@ -15,26 +14,18 @@ export function TicketField(props: {
   readonly units: UnitSettings;
   readonly onChange: (ticket: string) => void;
   readonly onEnter: () => void;
-  /** How many earlier clients begin so; null where nobody does. Its place is kept, so that no letter moves. */
-  readonly earlier: string | null;
-  readonly onEarlier: () => void;
+  /** What its letters lead to so far; it takes the hint's place. */
+  readonly beside: JSX.Element;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
   return (
     <fieldset class="field start-field" data-question="ticket" data-refused={props.refusal?.code}>
       <legend>{words.start.form.ticket.ask}</legend>
-      <div class="ticket-earlier">
-        <Show
-          when={props.earlier !== null && props.earlier}
-          fallback={<p class="field-hint">{words.start.form.ticket.hint}</p>}
-        >
-          {(said) => (
-            <BigButton kind="quiet" act="earlier-clients" isWay onPress={props.onEarlier}>
-              {said()}
-            </BigButton>
-          )}
-        </Show>
+      {/* Its place is kept, so that no letter moves. */}
+      <div class="ticket-beside">
+        <p class="field-hint">{words.start.form.ticket.hint}</p>
+        {props.beside}
       </div>
       <input
         type="text"

@@ -9,7 +9,7 @@ export const lastVisit = {
   wanted: 'Wanted',
   decided: 'Decided',
   ended: 'Ended',
-  does: 'Her hair',
+  does: 'Done by',
   by: (what: string, name: string) => `${what}, by ${name}`,
   endings: day.endings,
   notDecided: 'nothing',
@@ -25,7 +25,7 @@ export const lastVisit = {
   grams: (colour: string, developer: string) => `${colour} colour, ${developer} developer`,
   nothingTested: 'No strand was tested and nothing went on.',
   stopStands: 'A stop stood at the end. It stands now too, until a named person corrects it.',
-  reaction: (signs: string) => `Reaction recorded: ${signs}`,
+  reaction: (signs: string) => `Reaction recorded: ${signs}.`,
   unread: 'Her last record cannot be read by this station. Ask everything anew.',
   asksAnew: 'Reactions, black henna, scalp and age are asked anew today.',
 };

@@ -69,7 +69,7 @@ export const skinTest = {
   mayBeRead: (when: string) => `May be read from ${when}.`,
   whenToRead: 'When to read it',
   keep: 'Keep it: she agrees',
-  keepNow: 'It is on: she agrees that it is kept',
+  keepNow: 'It is on: she agrees it is kept',
   keepForVisit: 'This visit only',
   keepNowForVisit: 'It is on: for this visit only',
   /** Said before either is tapped: what a no means. */
