@@ -3,6 +3,7 @@ import { salon } from '../../../../seeds/salon';
 import type { ClosedRecord } from '../../../../shared/records/closedRecord';
 import { beginRecord } from '../../../../shared/records/record';
 import { findCitation } from '../../../../shared/records/skinTest/citation';
+import { replaySkinTest } from '../../../../shared/records/skinTest/replay';
 import type { SkinTest } from '../../../../shared/records/skinTest/skinTest';
 import { isOfVisit, isToForget } from '../../../../shared/records/skinTest/visit';
 import { clear, day, judge, nothing, putOn, startAtMs, waiting } from './makeTest';
@@ -61,6 +62,17 @@ describe('a skin test that she did not agree to have kept', () => {
     expect(isOfVisit(ofVisit({ seen: 'nothing' }), 'visit2', [older])).toBe(false);
     expect(isOfVisit(ofVisit(), 'visit2', [made(clear, { ticketKey: 'KL', putOnAtMs: 0 })])).toBe(false);
   });
+});
+
+it('a test that was stored before anybody was asked is taken up, kept and never forgotten', () => {
+  const [entry] = waiting.log;
+  const { consent: _asked, ...payload } = (entry?.payload ?? {}) as Record<string, unknown>;
+  const before = replaySkinTest('test1', [{ ...entry, payload }], () => salon);
+  expect(before.ok && before.value).toMatchObject({ id: 'test1', seen: 'notReadYet' });
+  if (!before.ok) return;
+  expect(before.value.consent).toBeUndefined();
+  expect(isOfVisit(before.value, 'visit2', [])).toBe(true);
+  expect(isToForget(before.value, [], over)).toBe(false);
 });
 
 describe('what is forgotten', () => {
