@@ -41,7 +41,7 @@ function Told(props: { readonly visit: Visit; readonly settings: Settings }) {
           </Caution>
         </div>
       </Show>
-      <div>
+      <div class="last-visit-her">
         <figure class="last-visit-map">
           <figcaption class="soft">{words.lastVisit.map}</figcaption>
           <StrandMap view={map()} />

@@ -85,9 +85,9 @@ export const scenesOfEarlier: ScenesOf = {
       go: toTicket('M'),
     },
     offeredFull: {
-      logs: withClosed(usualHouse, many),
-      shows: '[data-act="earlier-clients"]',
-      go: toTicket('MW'),
+      logs: withClosed(usualHouse, ['M', ...many]),
+      shows: '[data-act="last-visit"] + [data-act="earlier-clients"]',
+      go: toTicket('M'),
     },
   },
 };
