@@ -2,6 +2,7 @@ import { createMemo, For, Show } from 'solid-js';
 import type { ClosedRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { Caution } from '../../parts/Caution';
+import { Facts } from '../../parts/Facts';
 import { StrandMap } from '../../parts/strandMap/StrandMap';
 import { useWords } from '../../parts/useWords';
 import { sayStrandMap } from '../map/sayStrandMap';
@@ -46,16 +47,7 @@ function Told(props: { readonly visit: Visit; readonly settings: Settings }) {
           <figcaption class="soft">{words.lastVisit.map}</figcaption>
           <StrandMap view={map()} />
         </figure>
-        <dl class="last-visit-facts">
-          <For each={sayFactsThen(props.visit, props.settings, words)}>
-            {([name, value]) => (
-              <>
-                <dt>{name}</dt>
-                <dd>{value}</dd>
-              </>
-            )}
-          </For>
-        </dl>
+        <Facts class="last-visit-facts" facts={sayFactsThen(props.visit, props.settings, words)} />
       </div>
       <div class="last-visit-zones">
         <For each={props.visit.zones} fallback={<p>{words.lastVisit.nothingTested}</p>}>

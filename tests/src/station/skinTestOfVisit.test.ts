@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { makePower } from '../storage/power';
 import { makeTablet } from '../storage/tablet';
 import { type StationUnderTest, startSalon, startStation } from './stationUnderTest';
 
@@ -69,6 +70,24 @@ describe('a skin test for this visit only', () => {
     const after = await startStation(tablet, undefined, undefined, under.clock.atMs);
     const next = await open(after, '3');
     expect(notedIn(after, next)).toBeNull();
+  });
+
+  it('is forgotten by the next start where the power went while she was closed, and not before she is', async () => {
+    const seen = new Set<string>();
+    for (let failsAt = 0; failsAt < 12; failsAt += 1) {
+      const tablet = makeTablet();
+      const before = await startSalon(tablet);
+      const id = await putOnForVisit(before);
+      await before.station.stopWriting();
+      const cut = await startStation(tablet, makePower(failsAt), undefined, before.clock.atMs);
+      await close(cut, id);
+      await cut.station.stopWriting();
+      const { station } = await startStation(tablet, undefined, undefined, before.clock.atMs);
+      const { open: stillOpen, skinTests } = station.readState();
+      expect(skinTests, `step ${failsAt}`).toHaveLength(stillOpen.has(id) ? 1 : 0);
+      seen.add(stillOpen.has(id) ? 'open' : 'closed');
+    }
+    expect([...seen].sort()).toEqual(['closed', 'open']);
   });
 
   it('that reacts stops her, and her next visit too', async () => {
