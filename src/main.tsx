@@ -4,11 +4,13 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
 import { App } from './screens/App';
+import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { createStation } from './station/createStation';
 import { createDemo, findEdition } from './station/demo/createDemo';
 import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
+import { findHandOverParts, makeHandOver } from './tablet/handOver';
 import { ofTablet } from './tablet/keep';
 import { createRuler } from './tablet/ruler';
 
@@ -22,7 +24,9 @@ if (place) {
       const ruler = createRuler();
       return (
         <RulerProvider value={ruler}>
-          <App station={station} tablet={tablet} demo={demo} />
+          <HandOverProvider value={makeHandOver(findHandOverParts())}>
+            <App station={station} tablet={tablet} demo={demo} />
+          </HandOverProvider>
         </RulerProvider>
       );
     }, place),

@@ -48,6 +48,8 @@ export interface TextQuestion extends Asked {
   readonly kind: 'text';
   readonly maxLength: number;
   readonly hasLines?: true;
+  /** Stands for a person: no date of birth and no number to call. */
+  readonly isTicket?: true;
   readonly or?: string;
 }
 

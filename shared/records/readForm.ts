@@ -3,6 +3,7 @@ import { type NumberRefusal, readNumber } from '../units/numberField';
 import type { UnitSettings } from '../units/quantity';
 import type { AnswersOf, Form, Question, TextQuestion } from './form';
 import { type AskContext, isAsked } from './isAsked';
+import { findTooPersonal, type TooPersonal } from './ticket';
 
 /** What was tapped or typed, as the screen has it: texts and lists of texts, nothing judged yet. */
 export type Raw = string | number | readonly string[] | readonly RawForm[] | null | undefined;
@@ -49,7 +50,7 @@ export type FieldRefusal = { readonly path: string } & (
         | 'tooFew';
       readonly most?: number;
     }
-  | { readonly code: 'notYet' | 'alreadyPast' | ConflictCode }
+  | { readonly code: 'notYet' | 'alreadyPast' | TooPersonal | ConflictCode }
 );
 
 /**
@@ -77,7 +78,8 @@ function readText(question: TextQuestion, raw: Raw, path: string): Read {
   const isBroken = question.hasLines === true ? hasOtherThanLines : hasControlCharacter;
   if (isBroken(text)) return no({ path, code: 'malformed' });
   if ([...text].length > question.maxLength) return no({ path, code: 'tooLong', most: question.maxLength });
-  return accept(text);
+  const personal = question.isTicket === true ? findTooPersonal(text) : null;
+  return personal === null ? accept(text) : no({ path, code: personal });
 }
 
 function readChoices(question: { options: readonly string[]; none: string }, raw: Raw, path: string): Read {

@@ -27,6 +27,7 @@ export function ClientInView(props: {
           isWriter={state().mode === 'writing'}
           submit={(raw, name) => props.submit(props.id, raw, name)}
           submitAll={(raws) => props.submitAll(props.id, raws)}
+          closed={state().closed}
           finishClosing={() => props.station.finishClosing(props.id)}
           onWho={props.who.ask}
           onBar={props.onBar}

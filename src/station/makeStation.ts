@@ -49,9 +49,11 @@ export function makeStation(parts: StationParts): Station {
       note({ kind: 'notSaved', failure });
     },
   });
-  const taking = makeTaking(board, memory, queues, now);
+  // In the line of the skin tests, which waits for consultations: nobody in their lines waits for it.
+  const forget = () => queues.run(SKIN_TESTS, () => skinTests.forget());
+  const taking = makeTaking(board, memory, queues, now, () => void forget());
   const { append, take, close } = taking;
-  const skinTests = makeSkinTests(board, taking, queues, parts);
+  const skinTests = makeSkinTests(board, { ...taking, remove: memory.remove }, queues, parts);
   const erasing = makeErasing(board, taking, memory, queues, { now, showLogs });
 
   function showLogs(): ReadLogs {
@@ -61,10 +63,11 @@ export function makeStation(parts: StationParts): Station {
     return read;
   }
 
-  /** What stopped half way is finished: skin tests that were read are cited, what ended is closed. */
+  /** What stopped half way is finished: skin tests that were read are cited, what ended is closed, and what was not to be kept is forgotten. */
   async function finishOpen(): Promise<void> {
     for (const { id } of readState().open.values()) await skinTests.settle(id);
     for (const consultation of readState().open.values()) await close(consultation);
+    await forget();
   }
 
   /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */

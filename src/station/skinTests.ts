@@ -1,18 +1,21 @@
 import { advance, type Consultation } from '../../machines/consultation/consultation';
-import { findReadableAtMs } from '../../shared/judgement/skinTest';
+import { findLapsesAtMs, findReadableAtMs } from '../../shared/judgement/skinTest';
 import { classify, type RawEvent } from '../../shared/records/classify';
 import { countDoubtMs } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
+import type { ConsultationRecord } from '../../shared/records/record';
 import { findCitation, findPutOnRefusal, listStandingTests } from '../../shared/records/skinTest/citation';
 import { classifySkinTest, type RawSkinTestEvent } from '../../shared/records/skinTest/classify';
 import type { SkinTestEvent } from '../../shared/records/skinTest/event';
 import { advanceSkinTest, type SkinTest } from '../../shared/records/skinTest/skinTest';
+import { isToForget } from '../../shared/records/skinTest/visit';
 import { formTicketKey } from '../../shared/records/ticket';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
 import type { Board } from './board';
 import { nameSkinTestLog } from './logNames';
+import type { Memory } from './memory';
 import { stampTime } from './stampTime';
 import type { StationParts } from './station';
 import type { SubmitRefusal } from './submitRefusal';
@@ -25,8 +28,12 @@ type Done<T = void> = Promise<Result<T, SubmitRefusal>>;
 
 /** What is done about skin tests. Each works within the line `SKIN_TESTS`, but for `settle`. */
 export interface SkinTestKeeping {
-  /** `notHers`: tests of the ticket that a person named as another client's. Answers the new test's id. */
-  putOn(by: string, answers: RawForm, notHers?: readonly string[]): Done<string>;
+  /** `visit`: within whose consultation; tests of the ticket that a person named as another client's are none of hers. Answers the new test's id. */
+  putOn(
+    by: string,
+    answers: RawForm,
+    visit?: Pick<ConsultationRecord, 'id' | 'notHerSkinTests'>,
+  ): Done<string>;
   change(id: string, by: string, raw: RawSkinTestEvent): Done;
   /** What is said of a skin test within a consultation goes into the test's own record first. */
   noteFor(consultationId: string, by: string, answers: RawForm): Done;
@@ -34,6 +41,8 @@ export interface SkinTestKeeping {
   correctFor(consultationId: string, id: string, by: string, raw: RawEvent): Done;
   /** Adds to this consultation what it does not say yet of its ticket's tests. Within the consultation's own line. */
   settle(consultationId: string): Done;
+  /** Forgets the tests whose visit is over where she did not agree that they are kept. */
+  forget(): Promise<void>;
 }
 
 const toJson = (event: SkinTestEvent): Json => event as unknown as Json;
@@ -45,7 +54,7 @@ const toJson = (event: SkinTestEvent): Json => event as unknown as Json;
  */
 export function makeSkinTests(
   board: Board,
-  { append, take }: Pick<Taking, 'append' | 'take'>,
+  { append, take, remove }: Pick<Taking, 'append' | 'take'> & Pick<Memory, 'remove'>,
   queues: Queues,
   { now, makeId, readJumps = () => [] }: Pick<StationParts, 'now' | 'makeId' | 'readJumps'>,
 ): SkinTestKeeping {
@@ -86,10 +95,10 @@ export function makeSkinTests(
     return accept(undefined);
   };
 
-  const judge = (test: SkinTest | null, by: string, raw: RawSkinTestEvent) => {
+  const judge = (test: SkinTest | null, by: string, raw: RawSkinTestEvent, visit: string | null = null) => {
     const { id: settingsId, settings } = board.read().settings;
     const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), test?.newestAtMs ?? 0);
-    const event = classifySkinTest(test, raw, { settings, settingsId, atMs, by });
+    const event = classifySkinTest(test, raw, { settings, settingsId, atMs, by, visit });
     if (!event.ok || !('seen' in event.value.payload) || event.value.payload.seen !== 'nothing') return event;
     const putOnAtMs =
       test?.putOnAtMs ?? ('putOnAtMs' in event.value.payload ? event.value.payload.putOnAtMs : atMs);
@@ -99,13 +108,13 @@ export function makeSkinTests(
       : event;
   };
 
-  const putOn: SkinTestKeeping['putOn'] = async (by, answers, notHers = []) => {
-    const event = judge(null, by, { type: 'SKIN_TEST_PUT_ON', answers });
+  const putOn: SkinTestKeeping['putOn'] = async (by, answers, visit) => {
+    const event = judge(null, by, { type: 'SKIN_TEST_PUT_ON', answers }, visit?.id);
     if (!event.ok) return event;
     if (event.value.type !== 'SKIN_TEST_PUT_ON') return refuse({ kind: 'notNow' });
     const { payload, atMs } = event.value;
     const { skinTests, settings } = board.read();
-    const standing = listStandingTests(skinTests, payload.ticket, notHers);
+    const standing = listStandingTests(skinTests, payload.ticket, visit?.notHerSkinTests ?? []);
     const refusal = findPutOnRefusal(standing, payload, settings.settings.profile, atMs);
     if (refusal !== null) return refuse(refusal);
     const id = makeId();
@@ -138,13 +147,22 @@ export function makeSkinTests(
     change,
     settle,
 
+    async forget() {
+      const { skinTests, closed, settings } = board.read();
+      const counting = skinTests.filter((test) => now() <= findLapsesAtMs(test, settings.settings.profile));
+      for (const { id } of skinTests.filter((test) => isToForget(test, counting, closed))) {
+        await remove(nameSkinTestLog(id));
+        board.show({ skinTests: board.read().skinTests.filter((test) => test.id !== id) });
+      }
+    },
+
     async noteFor(consultationId, by, answers) {
       const record = board.read().open.get(consultationId)?.record;
       if (record === undefined) return refuse({ kind: 'notNow' });
       const cited = find(record.skinTest?.skinTestId);
       const isReading = cited !== undefined && answers.putOnAtMs === cited.putOnAtMs;
       if (isReading) return change(cited.id, by, { type: 'SKIN_TEST_READ', answers });
-      const put = await putOn(by, { ...answers, ticket: record.ticket }, record.notHerSkinTests);
+      const put = await putOn(by, { ...answers, ticket: record.ticket }, record);
       return put.ok ? accept(undefined) : put;
     },
 

@@ -49,7 +49,13 @@ function findStationRefusal(
 }
 
 /** Nothing is shown that is not written to both copies. Checked in tests/src/station/makeStation.test.ts. */
-export function makeTaking(board: Board, memory: Memory, queues: Queues, now: () => number): Taking {
+export function makeTaking(
+  board: Board,
+  memory: Memory,
+  queues: Queues,
+  now: () => number,
+  onClosed: () => void,
+): Taking {
   const append: Taking['append'] = async (name, entry) => {
     const written = await memory.append(name, entry);
     return written.ok ? written : refuse({ kind: 'notSaved', failure: written.error });
@@ -73,6 +79,7 @@ export function makeTaking(board: Board, memory: Memory, queues: Queues, now: ()
     const open = new Map(openThen);
     open.delete(id);
     board.show({ open, closed: isKept ? closedThen : [...closedThen, closed] });
+    onClosed();
     return accept(undefined);
   };
 

@@ -25,33 +25,36 @@ describe('the day on paper', () => {
     }
   });
 
-  it('has a line a client, no word beside the paper, and nothing of the screen', async () => {
-    const seen = await withScene(station, 'day-full', async (page) => {
-      // The width that is left of A4 within its margins of 12 mm, at 96 px an inch.
-      await page.setViewportSize({ width: Math.floor((186 / 25.4) * 96), height: 1000 });
-      await page.emulateMedia({ media: 'print' });
-      if (process.env.KEEP !== undefined)
-        await page.locator('.day-sheet').screenshot({ path: `${process.env.KEEP}/day.png` });
-      return page.evaluate(() => {
-        const sheet = document.querySelector('.paper .day-sheet');
-        if (sheet === null) return null;
-        const { right } = sheet.getBoundingClientRect();
-        return {
-          rows: sheet.querySelectorAll('tbody tr').length,
-          wide: [...sheet.querySelectorAll('*')].filter(
-            (each) => each.getBoundingClientRect().right > right + 1,
-          ).length,
-          isStationShown: document.querySelector('#station')?.checkVisibility() ?? false,
-        };
+  it.each(formats)(
+    'has a line a client, no word beside %s, and nothing of the screen',
+    async (format, wideMm) => {
+      const seen = await withScene(station, 'day-full', async (page) => {
+        // The width that is left within margins of 12 mm, at 96 px an inch.
+        await page.setViewportSize({ width: Math.floor(((wideMm - 24) / 25.4) * 96), height: 1000 });
+        await page.emulateMedia({ media: 'print' });
+        if (process.env.KEEP !== undefined)
+          await page.locator('.day-sheet').screenshot({ path: `${process.env.KEEP}/day-${format}.png` });
+        return page.evaluate(() => {
+          const sheet = document.querySelector('.paper .day-sheet');
+          if (sheet === null) return null;
+          const { right } = sheet.getBoundingClientRect();
+          return {
+            rows: sheet.querySelectorAll('tbody tr').length,
+            wide: [...sheet.querySelectorAll('*')].filter(
+              (each) => each.getBoundingClientRect().right > right + 1,
+            ).length,
+            isStationShown: document.querySelector('#station')?.checkVisibility() ?? false,
+          };
+        });
       });
-    });
-    expect(seen?.rows).toBeGreaterThan(12);
-    expect(seen).toMatchObject({ wide: 0, isStationShown: false });
-  });
+      expect(seen?.rows).toBeGreaterThan(12);
+      expect(seen).toMatchObject({ wide: 0, isStationShown: false });
+    },
+  );
 
-  it('of an empty day is one page that says so', async () => {
+  it.each(formats)('of an empty day is one page of %s that says so', async (format) => {
     const { pages, text } = await withScene(station, 'day-empty', async (page) => ({
-      pages: listPages(await page.pdf({ format: 'A4', preferCSSPageSize: true })),
+      pages: listPages(await page.pdf({ format, preferCSSPageSize: true })),
       text: await page.locator('.day-sheet').textContent(),
     }));
     expect(pages).toHaveLength(1);

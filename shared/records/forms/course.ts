@@ -9,7 +9,8 @@ import { zones } from '../zones';
  * Ranges and lengths of texts in this file: ASSUMED, wide enough that only a slip of the finger lies outside.
  */
 export const openedForm = {
-  ticket: { kind: 'text', maxLength: 12 },
+  /** Initials, a ticket, or a code the salon chooses itself: a card's number, a word. */
+  ticket: { kind: 'text', maxLength: 12, isTicket: true },
   chair: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
   /** Who does her hair; empty: whoever starts her. */
   stylist: { kind: 'text', maxLength: 20, or: '' },

@@ -13,6 +13,13 @@ const putOnForm = {
   line: { kind: 'text', maxLength: 40, or: '' },
   putOnAtMs: skinTestForm.putOnAtMs,
   seen: skinTestForm.seen,
+  /**
+   * Does she agree that it is kept under her ticket, which is a record of her health? `thisVisit`: no, it counts for this
+   * visit alone. Nobody was asked where a reaction is held before anything else, and in logs of models before 5.
+   */
+  consent: { kind: 'choice', options: ['notAsked', 'kept', 'thisVisit'], or: 'notAsked', addedIn: 5 },
+  /** The consultation it counts for alone, where she did not agree that it is kept. */
+  forVisit: { kind: 'text', maxLength: 32, stamped: true, addedIn: 5 },
 } as const satisfies Form;
 
 /** What is seen now that it is read? */

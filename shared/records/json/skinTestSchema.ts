@@ -22,6 +22,6 @@ export const skinTestSchema: v.GenericSchema = schemaOfForm(skinTestForms.SKIN_T
 } satisfies {
   readonly [N in Exclude<
     keyof SkinTest,
-    'ticket' | 'method' | 'site' | 'line' | 'putOnAtMs' | 'seen'
+    'ticket' | 'method' | 'site' | 'line' | 'consent' | 'forVisit' | 'putOnAtMs' | 'seen'
   >]: v.GenericSchema;
 });

@@ -6,6 +6,7 @@ import type { ConsultationRecord } from '../record';
 import type { LocalProfile } from '../settings';
 import { formTicketKey } from '../ticket';
 import type { SkinTest } from './skinTest';
+import { isOfVisit } from './visit';
 
 /** What a consultation's own log does not say yet of the skin tests of its ticket, and in whose name it is added. */
 export interface Citation {
@@ -89,7 +90,9 @@ export function findCitation(
 ): Citation | null {
   if (record.opened === null || record.ended !== null) return null;
   const noted = record.skinTest;
-  const standing = listStandingTests(tests, record.ticket, record.notHerSkinTests);
+  const standing = listStandingTests(tests, record.ticket, record.notHerSkinTests).filter((test) =>
+    isOfVisit(test, record.id, tests),
+  );
   const reacted = standing.find(({ seen }) => seen === 'reaction');
   // It stops her whatever else is still to be said, and may not be taken now.
   if (reacted !== undefined && noted?.seen !== 'reaction') return cite(reacted, profile);

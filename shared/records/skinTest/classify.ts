@@ -19,6 +19,8 @@ interface Context {
   readonly settingsId: number;
   readonly atMs: number;
   readonly by: string;
+  /** The consultation within which it is put on; null where it is put on by ticket alone. */
+  readonly visit?: string | null;
 }
 
 /**
@@ -28,7 +30,7 @@ interface Context {
 export function classifySkinTest(
   test: SkinTest | null,
   raw: RawSkinTestEvent,
-  { settings, settingsId, atMs, by }: Context,
+  { settings, settingsId, atMs, by, visit = null }: Context,
 ): Result<SkinTestEvent, ClassifyRefusal | SkinTestConflict> {
   if (!Object.hasOwn(skinTestForms, raw.type)) return refuse({ kind: 'unknownEvent' });
   if (by.trim() === '' || by.length > BY_MAX_LENGTH) return refuse({ kind: 'nobody' });
@@ -36,8 +38,10 @@ export function classifySkinTest(
   if (atMs < newestAtMs && raw.type !== 'CLOCK_CORRECTED') {
     return refuse({ kind: 'clockWentBack', newestAtMs });
   }
-  const reading = { units: settings.units, hasAgeLine: false, nowMs: atMs };
-  const payload = readForm(skinTestForms[raw.type], raw.answers, reading);
+  const reading = { units: settings.units, hasAgeLine: false, nowMs: atMs, isStation: visit !== null };
+  const isForVisit = visit !== null && raw.answers.consent === 'thisVisit';
+  const answers = { ...raw.answers, forVisit: isForVisit ? visit : undefined };
+  const payload = readForm(skinTestForms[raw.type], answers, reading);
   if (!payload.ok) return refuse({ kind: 'fields', fields: payload.error });
   const event = { v: SKIN_TEST_VERSION, type: raw.type, payload: payload.value, atMs, by, settingsId };
   const conflict = findSkinTestConflict(test, event as SkinTestEvent, settings.profile);

@@ -25,6 +25,8 @@ export function findSkinTestConflict(
   if ((type === 'SKIN_TEST_PUT_ON') !== (test === null)) return notNow;
   if (type === 'SKIN_TEST_PUT_ON') {
     if (payload.putOnAtMs > atMs) return notNow;
+    // Whoever does not agree that it is kept has to be here: without her visit there is nothing it could count for.
+    if ((payload.consent === 'thisVisit') !== (payload.forVisit !== undefined)) return notNow;
     const readableAtMs = findReadableAtMs(payload.putOnAtMs, profile);
     return payload.seen === 'nothing' && atMs < readableAtMs
       ? { kind: 'skinTestTooEarly', readableAtMs }

@@ -1,7 +1,18 @@
-import { createEffect, createMemo, createSignal, mergeProps, on, Show, splitProps } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  Match,
+  mergeProps,
+  on,
+  Show,
+  Switch,
+  splitProps,
+} from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { RawEvent } from '../../../shared/records/classify';
+import type { ClosedRecord } from '../../../shared/records/closedRecord';
 import { isAnythingOnHead } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { type BackStep, backSteps, type WayStep } from '../../../shared/records/steps';
@@ -18,6 +29,7 @@ import { findAskedAnew } from '../ask/anotherDayView';
 import { sayWhose } from '../bar/sayWhose';
 import { explainRefusal } from '../explainRefusal';
 import { findHere, findKnot, findRailKnot } from '../knot';
+import { LastVisitOver } from '../lastVisit/LastVisitOver';
 import { GoBackDialog } from '../leaving/GoBackDialog';
 import { createGoingBack } from '../leaving/goingBack';
 import { MoreForClient } from '../leaving/MoreForClient';
@@ -31,6 +43,11 @@ import './consultation.css';
 import { isSaidAlready } from './isSaidAlready';
 import { screens } from './screens';
 
+interface Over {
+  readonly page: 'skinTest' | 'lastVisit';
+  readonly screen: string;
+}
+
 const isBackStep = (step: WayStep): step is BackStep => backSteps.some((each) => each === step);
 
 /** One client: the strand on which she has come so far, and the screen of her state. */
@@ -42,14 +59,22 @@ export function ConsultationScreen(props: {
   readonly isWriter: boolean;
   readonly submit: (raw: RawEvent, by?: string) => Promise<Result<void, SubmitRefusal>>;
   readonly submitAll: (raws: readonly RawEvent[]) => Promise<Result<void, SubmitRefusal>>;
+  /** Every record that is closed: last time is looked up there. */
+  readonly closed: readonly ClosedRecord[];
   readonly finishClosing: StepProps['finishClosing'];
   readonly onWho: () => void;
   readonly onBar: () => void;
 }) {
   const words = useWords();
   const [isMoreOpen, setIsMoreOpen] = createSignal(false);
-  /** Over which screen the page of her skin test lies: it goes when that one does. */
-  const [skinTestOver, setSkinTestOver] = createSignal<string | null>(null);
+  /** Which page lies over the screen, and over which one: it goes when that one does. */
+  const [over, setOver] = createSignal<Over | null>(null);
+  const lay = (page: Over['page']) => setOver({ page, screen: shown() });
+  const isOver = (page: Over['page']) => over()?.page === page && over()?.screen === shown();
+  const lastVisit = createMemo(() => {
+    const id = props.consultation.record.lastTime?.id;
+    return props.closed.find((each) => each.id === id) ?? null;
+  });
   const submit: Submit = async (raw, by) => {
     const taken = await props.submit(raw, by);
     if (taken.ok) return taken;
@@ -77,7 +102,7 @@ export function ConsultationScreen(props: {
       : null,
   );
   const shown = () => (askedAnew() === null ? name() : 'anotherDay');
-  createEffect(on(name, () => setSkinTestOver(null), { defer: true }));
+  createEffect(on(name, () => setOver(null), { defer: true }));
   const step = createMemo(() => {
     const { state, record } = props.consultation;
     return findHere(stepOf(state), findKnot(record, props.settings, props.nowMs), record);
@@ -132,7 +157,7 @@ export function ConsultationScreen(props: {
         data-step={shown()}
         data-log-length={props.consultation.log.length}
       >
-        <SkinTestWayProvider value={() => setSkinTestOver(shown())}>
+        <SkinTestWayProvider value={() => lay('skinTest')}>
           <StrandRail
             here={step()}
             knot={knot()}
@@ -142,16 +167,22 @@ export function ConsultationScreen(props: {
           />
           <Show when={edition()} keyed>
             {(_edition) => (
-              <Show
-                when={skinTestOver() === shown()}
+              <Switch
                 fallback={
                   <Show when={askedAnew()} fallback={<Dynamic component={screens[name()]} {...stepProps} />}>
                     {(here) => <AnotherDay {...stepProps} here={here()} />}
                   </Show>
                 }
               >
-                <SkinTestPage {...stepProps} onBack={() => setSkinTestOver(null)} />
-              </Show>
+                <Match when={isOver('skinTest')}>
+                  <SkinTestPage {...stepProps} onBack={() => setOver(null)} />
+                </Match>
+                <Match when={isOver('lastVisit') && lastVisit()}>
+                  {(closed) => (
+                    <LastVisitOver {...stepProps} closed={closed()} onBack={() => setOver(null)} />
+                  )}
+                </Match>
+              </Switch>
             )}
           </Show>
           <GoBackDialog
@@ -168,7 +199,12 @@ export function ConsultationScreen(props: {
             onClose={() => setIsMoreOpen(false)}
           >
             <OnlyWatches />
-            <MoreForClient {...stepProps} onWho={() => props.onWho()} onDone={() => setIsMoreOpen(false)} />
+            <MoreForClient
+              {...stepProps}
+              {...(lastVisit() === null ? {} : { onLastVisit: () => lay('lastVisit') })}
+              onWho={() => props.onWho()}
+              onDone={() => setIsMoreOpen(false)}
+            />
           </Dialog>
         </SkinTestWayProvider>
       </main>

@@ -12,6 +12,8 @@ import { listPastKeeping } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
+import type { HandedFile } from '../../tablet/handOver';
+import { HandOverWays } from '../handOver/HandOverWays';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
 import { DaySheet } from './DaySheet';
 import { writeDay } from './dayFile';
@@ -71,20 +73,26 @@ export function Day(props: {
   };
   const isToday = () => back() === 0 && days() === 1;
   const units = () => props.state.settings.settings.units;
-  const save = async (kind: DayFile, write: (today: DayRecords) => Iterable<string>) => {
+  /** Of this moment; its text is made when it is taken. */
+  const makeFile = (kind: DayFile, write: (today: DayRecords) => Iterable<string>): HandedFile => {
     const today = gather();
-    const name = nameDayFile(today, props.isDemo, kind);
+    const type = kind === 'csv' ? 'text/csv' : 'application/json';
+    return { name: nameDayFile(today, props.isDemo, kind), type, text: () => write(today) };
+  };
+  const makeRecords = () =>
+    makeFile('json', (today) =>
+      writeDay(today, props.readSettings(), { madeAtMs: props.nowMs, isDemo: props.isDemo }),
+    );
+  const makeTable = () => makeFile('csv', (today) => writeDayTable(today, units()));
+  const makeColumns = () => makeFile('csv.schema.json', () => [writeTableSchema(units())]);
+  const makeSchema = () => makeFile('json.schema.json', () => [writeConsultationSchema()]);
+  /** What can be shared best comes first. */
+  const listFiles = () => [makeTable(), makeRecords()];
+  const download = async (file: HandedFile) => {
     setSavedAs(null);
-    await saveText(name, write(today), kind === 'csv' ? 'text/csv' : 'application/json');
-    setSavedAs(name);
+    await saveText(file.name, file.text(), file.type);
+    setSavedAs(file.name);
   };
-  const download = () => {
-    const made = { madeAtMs: props.nowMs, isDemo: props.isDemo };
-    return save('json', (today) => writeDay(today, props.readSettings(), made));
-  };
-  const downloadTable = () => save('csv', (today) => writeDayTable(today, units()));
-  const downloadColumns = () => save('csv.schema.json', () => [writeTableSchema(units())]);
-  const downloadSchema = () => save('json.schema.json', () => [writeConsultationSchema()]);
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
     said().endedAt(said().endings[how], words.moments.time(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
@@ -182,12 +190,23 @@ export function Day(props: {
         </Show>
         <p class="soft">{said().downloadHint}</p>
         <div class="day-which">
-          <button type="button" class="sheet-way" data-act="download-columns" onClick={downloadColumns}>
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="download-columns"
+            onClick={() => void download(makeColumns())}
+          >
             {said().downloadColumns}
           </button>
-          <button type="button" class="sheet-way" data-act="download-schema" onClick={downloadSchema}>
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="download-schema"
+            onClick={() => void download(makeSchema())}
+          >
             {said().downloadSchema}
           </button>
+          <HandOverWays files={listFiles} />
         </div>
         <Show when={whyNot()}>{(why) => <p class="soft">{why()}</p>}</Show>
         <p aria-live="polite">
@@ -201,10 +220,10 @@ export function Day(props: {
         <BigButton act="print-day" isDisabled={whyNot() !== null} onPress={() => window.print()}>
           {said().print}
         </BigButton>
-        <BigButton act="download-table" onPress={downloadTable}>
+        <BigButton act="download-table" onPress={() => download(makeTable())}>
           {said().downloadTable}
         </BigButton>
-        <BigButton kind="primary" act="download-day" onPress={download}>
+        <BigButton kind="primary" act="download-day" onPress={() => download(makeRecords())}>
           {said().download}
         </BigButton>
       </PageActions>

@@ -7,9 +7,9 @@ const ASSUMED_HANDED_OVER_MS = 60_000;
  * Hands a text to the browser as a file of this name, as if a link to it had been followed. Its pieces are made in turns, so
  * that nothing waits for a long one.
  */
-export async function saveText(name: string, text: Iterable<string>, type: string): Promise<void> {
+export async function saveText(name: string, text: string | Iterable<string>, type: string): Promise<void> {
   const pieces: string[] = [];
-  await inTurns(text[Symbol.iterator](), (piece) => pieces.push(piece));
+  await inTurns((typeof text === 'string' ? [text] : text)[Symbol.iterator](), (piece) => pieces.push(piece));
   const url = URL.createObjectURL(new Blob(pieces, { type }));
   const link = document.createElement('a');
   link.href = url;

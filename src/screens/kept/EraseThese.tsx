@@ -10,12 +10,12 @@ import { Caution } from '../../parts/Caution';
 import { createDraft } from '../../parts/form/draft';
 import { Sheet } from '../../parts/form/Sheet';
 import { HoldButton } from '../../parts/HoldButton';
+import { PlainPage } from '../../parts/PlainPage';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
-import { BesidePage } from '../BesidePage';
 import { isReadLater, type KeptThing, protectsHer, sayThings } from './viewKept';
 
 const by = { kind: 'text', maxLength: BY_MAX_LENGTH } as const;
@@ -68,8 +68,8 @@ export function EraseThese(props: {
     else setRefusal(erased.error);
   };
   return (
-    <BesidePage
-      of="kept"
+    <PlainPage
+      step="kept"
       kicker={said().title}
       title={said().eraseTitle}
       actions={
@@ -112,6 +112,6 @@ export function EraseThese(props: {
         </div>
       </Sheet>
       <Refusal refusal={refusal()} />
-    </BesidePage>
+    </PlainPage>
   );
 }

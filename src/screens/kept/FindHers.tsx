@@ -2,10 +2,10 @@ import { createMemo, createSignal } from 'solid-js';
 import { formTicketKey } from '../../../shared/records/ticket';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import { isTicketOpen, listOfTicket } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
-import { BesidePage } from '../BesidePage';
 import { TicketField } from '../start/TicketField';
 import { type KeptThing, listThings, sayThings } from './viewKept';
 
@@ -31,8 +31,8 @@ export function FindHers(props: {
   };
   const look = () => mayLook() && props.onFound(ticket().trim(), things());
   return (
-    <BesidePage
-      of="kept"
+    <PlainPage
+      step="kept"
       kicker={said().title}
       title={said().findTitle}
       actions={
@@ -50,6 +50,6 @@ export function FindHers(props: {
       }
     >
       <TicketField value={ticket()} refusal={undefined} units={units()} onChange={setTicket} onEnter={look} />
-    </BesidePage>
+    </PlainPage>
   );
 }

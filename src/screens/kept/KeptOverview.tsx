@@ -4,13 +4,13 @@ import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { Explain } from '../../parts/Explain';
+import { PlainPage } from '../../parts/PlainPage';
 import { Refusal } from '../../parts/Refusal';
 import { useMayWrite } from '../../parts/useMayWrite';
 import { useWords } from '../../parts/useWords';
 import type { PastKeeping } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
 import type { SubmitRefusal } from '../../station/submitRefusal';
-import { BesidePage } from '../BesidePage';
 import { findKeptAtMs, listThings, sayThings } from './viewKept';
 
 /** How much is kept, for how long and why; what is past its time; and what was erased. */
@@ -52,8 +52,8 @@ export function KeptOverview(props: {
   };
 
   return (
-    <BesidePage
-      of="kept"
+    <PlainPage
+      step="kept"
       kicker={said().kicker}
       title={said().title}
       actions={
@@ -140,6 +140,6 @@ export function KeptOverview(props: {
           </section>
         </div>
       </div>
-    </BesidePage>
+    </PlainPage>
   );
 }

@@ -1,9 +1,9 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
-import { BesidePage } from '../BesidePage';
 import { type KeptThing, viewThing } from './viewKept';
 
 /** So many rows stand on one page without scrolling, at either size. */
@@ -39,8 +39,8 @@ export function PickThings(props: {
     props.onStaying(staying);
   };
   return (
-    <BesidePage
-      of="kept"
+    <PlainPage
+      step="kept"
       kicker={said().title}
       title={props.title}
       actions={
@@ -88,6 +88,6 @@ export function PickThings(props: {
           )}
         </For>
       </ul>
-    </BesidePage>
+    </PlainPage>
   );
 }

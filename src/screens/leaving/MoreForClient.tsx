@@ -22,7 +22,12 @@ type Way = (typeof ways)[number];
 
 /** What is open for this client from every step: a tile for each, and behind it one thing to do. */
 export function MoreForClient(
-  props: StepProps & { readonly onWho: () => void; readonly onDone: () => void },
+  props: StepProps & {
+    readonly onWho: () => void;
+    readonly onDone: () => void;
+    /** Absent where nothing is known of a last time. */
+    readonly onLastVisit?: () => void;
+  },
 ) {
   const words = useWords();
   const [way, setWay] = createSignal<Way | null>(null);
@@ -107,6 +112,20 @@ export function MoreForClient(
           </div>
           <SkinTestOpener {...props} onOpen={() => props.onDone()} />
           <div class="more-ways">
+            <Show when={props.onLastVisit}>
+              {(look) => (
+                <BigButton
+                  act="last-visit"
+                  isWay
+                  onPress={() => {
+                    look()();
+                    props.onDone();
+                  }}
+                >
+                  {words.lastVisit.open}
+                </BigButton>
+              )}
+            </Show>
             <FinishHere {...props} sender={sender} onFinished={() => props.onDone()} />
             <For each={open()}>
               {(each) => (

@@ -8,8 +8,10 @@ import { useIsDemo } from '../../parts/useIsDemo';
 import { useWords } from '../../parts/useWords';
 import type { BroughtIn } from '../../station/bringIn';
 import type { SubmitRefusal } from '../../station/submitRefusal';
+import type { HandedFile } from '../../tablet/handOver';
 import { nameDay } from '../day/dayRecords';
 import { saveText } from '../day/saveText';
+import { HandOverWays } from '../handOver/HandOverWays';
 import { BringFile } from './BringFile';
 
 /** The whole station as a file, and back. */
@@ -32,11 +34,16 @@ export function Backup(props: {
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
   const sayBrought = ({ closed, gone, isBesideClients }: BroughtIn) =>
     (isBesideClients ? said().beside : said().moved(write(closed))) + said().gone(write(gone));
+  const makeFile = (): HandedFile => ({
+    name: `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`,
+    type: 'text/plain',
+    text: () => props.backup.backUp(),
+  });
   const save = async () => {
-    const name = `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`;
+    const file = makeFile();
     // At one go: what is tapped in the meantime belongs to the next one.
-    await saveText(name, [...props.backup.backUp()], 'text/plain');
-    setSavedAs(name);
+    await saveText(file.name, [...file.text()], file.type);
+    setSavedAs(file.name);
   };
   return (
     <>
@@ -47,6 +54,7 @@ export function Backup(props: {
           <BigButton act="save-station" isWay onPress={() => void save()}>
             {said().save}
           </BigButton>
+          <HandOverWays files={() => [makeFile()]} />
           <p role="status">
             <Show when={savedAs()}>{(name) => <strong>{words.day.downloaded(name())}</strong>}</Show>
           </p>

@@ -1,9 +1,9 @@
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Settings } from '../../../shared/records/settings';
 import { BigButton } from '../../parts/BigButton';
+import { PlainPage } from '../../parts/PlainPage';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import { BesidePage } from '../BesidePage';
 import { sayWhose } from '../bar/sayWhose';
 import { createSender } from '../sender';
 import type { Submit } from '../stepProps';
@@ -29,12 +29,13 @@ export function OneTest(props: {
   const read = (seen: 'nothing' | 'reaction') =>
     void sender.send({ type: 'SKIN_TEST_NOTED', answers: { seen } });
   const facts = (): readonly (readonly [string, string])[] => {
-    const { putOnAtMs, noted, read: reading, readingsTakenBack } = props.row.test;
+    const { putOnAtMs, noted, read: reading, readingsTakenBack, consent = 'notAsked' } = props.row.test;
     const { skinTests } = words;
     const here = props.citedBy.map((each) => sayWhose(each, words, props.settings.units)).join(', ');
     return [
       [skinTests.putOn, skinTests.notedBy(at(putOnAtMs), noted.by)],
       [skinTests.how, sayHow(props.row.test, words)],
+      [skinTests.record, words.skinTest.form.consent.options[consent]],
       ...(reading === null
         ? []
         : [[skinTests.read, skinTests.notedBy(at(reading.atMs), reading.by)] as const]),
@@ -46,8 +47,8 @@ export function OneTest(props: {
     ];
   };
   return (
-    <BesidePage
-      of="skinTests"
+    <PlainPage
+      step="skinTests"
       kicker={words.skinTests.title}
       title={props.row.test.ticket}
       actions={
@@ -75,6 +76,6 @@ export function OneTest(props: {
       >
         <Refusal refusal={sender.refusal()} />
       </TestFigure>
-    </BesidePage>
+    </PlainPage>
   );
 }

@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { findReadableAtMs } from '../../../shared/judgement/skinTest';
 import type { Form } from '../../../shared/records/form';
@@ -64,8 +65,11 @@ export function PutOn(
     const refusal = urgent.refusal();
     return [...asked.refusals(), ...(refusal?.kind === 'fields' ? refusal.fields : [])];
   };
-  const keep = async () => {
-    const also = which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {};
+  const keep = async (consent: 'kept' | 'thisVisit') => {
+    const also = {
+      consent,
+      ...(which === 'now' ? { putOnAtMs: props.nowMs, seen: 'notReadYet' } : {}),
+    };
     if (await asked.send('SKIN_TEST_NOTED', also)) props.onDone();
   };
   /** A reaction is kept as soon as it is held; how and where it was put on may be missing still. */
@@ -94,6 +98,9 @@ export function PutOn(
       title={props.title}
       actions={
         <>
+          <p class="above-actions consent">
+            {props.tickets === undefined ? words.skinTest.consent : words.skinTest.consentByTicket}
+          </p>
           <BigButton act="skin-test-cancel" isWay onPress={cancel}>
             {words.general.cancel}
           </BigButton>
@@ -103,10 +110,15 @@ export function PutOn(
           >
             {which === 'now' ? words.skinTest.earlier : words.skinTest.putOnNow}
           </BigButton>
+          <Show when={props.tickets === undefined}>
+            <BigButton act="skin-test-keep-visit" onPress={() => void keep('thisVisit')}>
+              {which === 'now' ? words.skinTest.keepNowForVisit : words.skinTest.keepForVisit}
+            </BigButton>
+          </Show>
           <BigButton
             kind={isComplete() ? 'primary' : 'plain'}
             act="skin-test-keep"
-            onPress={() => void keep()}
+            onPress={() => void keep('kept')}
           >
             {which === 'now' ? words.skinTest.keepNow : words.skinTest.keep}
           </BigButton>

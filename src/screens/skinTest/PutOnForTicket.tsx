@@ -1,8 +1,8 @@
 import { createSignal, Show } from 'solid-js';
 import type { Settings } from '../../../shared/records/settings';
+import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
-import { BesidePage } from '../BesidePage';
 import type { Submit } from '../stepProps';
 import type { Frame } from './frame';
 import { PutOn, type SkinTestAsked } from './PutOn';
@@ -19,9 +19,9 @@ export function PutOnForTicket(props: {
   const [asked, setAsked] = createSignal<SkinTestAsked>('now');
   const tickets = () => [...new Set([...props.clients.values()].map(({ record }) => record.ticket))];
   const frame: Frame = (framed) => (
-    <BesidePage of="skinTests" kicker={words.skinTests.title} title={framed.title} actions={framed.actions}>
+    <PlainPage step="skinTests" kicker={words.skinTests.title} title={framed.title} actions={framed.actions}>
       {framed.children}
-    </BesidePage>
+    </PlainPage>
   );
   return (
     <Show when={asked()} keyed>

@@ -9,7 +9,7 @@ import { OneTest } from './OneTest';
 import { PutOnForTicket } from './PutOnForTicket';
 import { SkinTestRowButton } from './SkinTestRowButton';
 import './skinTest.css';
-import { BesidePage } from '../BesidePage';
+import { PlainPage } from '../../parts/PlainPage';
 import { makeSubmitTest } from './submitTest';
 import { TakeBack } from './TakeBack';
 
@@ -49,8 +49,8 @@ export function SkinTests(props: {
   return (
     <Switch
       fallback={
-        <BesidePage
-          of="skinTests"
+        <PlainPage
+          step="skinTests"
           kicker={words.skinTests.lead}
           title={words.skinTests.title}
           actions={
@@ -86,7 +86,7 @@ export function SkinTests(props: {
               </For>
             </ul>
           </Show>
-        </BesidePage>
+        </PlainPage>
       }
     >
       <Match when={at().show === 'putOn'}>

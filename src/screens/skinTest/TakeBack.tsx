@@ -6,9 +6,9 @@ import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { BigButton } from '../../parts/BigButton';
 import { Sheet } from '../../parts/form/Sheet';
 import { HoldButton } from '../../parts/HoldButton';
+import { PlainPage } from '../../parts/PlainPage';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import { BesidePage } from '../BesidePage';
 import { createEventForm } from '../eventForm';
 import type { Submit } from '../stepProps';
 
@@ -34,8 +34,8 @@ export function TakeBack(props: {
     if (await asked.send('CORRECTED', given, typeof name === 'string' ? name.trim() : '')) props.onDone();
   };
   return (
-    <BesidePage
-      of="skinTests"
+    <PlainPage
+      step="skinTests"
       kicker={`${words.skinTests.title} · ${props.test.ticket}`}
       title={words.skinTests.takeBackTitle}
       actions={
@@ -66,6 +66,6 @@ export function TakeBack(props: {
         </div>
       </Sheet>
       <Refusal refusal={asked.refusal()} />
-    </BesidePage>
+    </PlainPage>
   );
 }

@@ -1,4 +1,5 @@
-import { For, type JSX } from 'solid-js';
+import type { JSX } from 'solid-js';
+import { Facts } from '../../parts/Facts';
 import { useWords } from '../../parts/useWords';
 import { StatusMark } from './StatusMark';
 import type { AnyStatus } from './skinTestView';
@@ -23,16 +24,7 @@ export function TestFigure(props: {
           {props.when === '' ? '' : ` · ${props.when}`}
         </span>
       </h2>
-      <dl class="skin-test-facts">
-        <For each={props.facts}>
-          {([name, value]) => (
-            <>
-              <dt>{name}</dt>
-              <dd>{value}</dd>
-            </>
-          )}
-        </For>
-      </dl>
+      <Facts class="skin-test-facts" facts={props.facts} />
       <p class="soft">{words.skinTests.makers}</p>
       <p class="soft">
         {words.skinTest.neverSafe} {words.skinTests.covers(props.line)}

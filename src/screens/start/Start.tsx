@@ -1,22 +1,25 @@
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { listEarlier } from '../../../shared/records/earlierClients';
 import { findLastTime } from '../../../shared/records/findLastTime';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { formTicketKey } from '../../../shared/records/ticket';
 import type { Result } from '../../../shared/result';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
 import { createDraft, listMistakes } from '../../parts/form/draft';
-import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
+import { LastVisitPage } from '../lastVisit/LastVisitPage';
 import { showFirstRefused } from '../showFirstRefused';
 import { ChairField, type ChairRefusal } from './ChairField';
-import { sayLastTime } from './sayLastTime';
+import { EarlierClients } from './EarlierClients';
+import { StartActions } from './StartActions';
 import './start.css';
 import { StylistField } from './StylistField';
 import { findSameTicket, findStartForm, listSeats } from './startView';
@@ -39,6 +42,8 @@ export function Start(props: {
   const draft = createDraft(props.chair === null ? {} : { chair: props.chair });
   const [isTried, setIsTried] = createSignal(false);
   const [isChoosing, setIsChoosing] = createSignal(false);
+  /** What lies over the form, which keeps what was typed. */
+  const [over, setOver] = createSignal<'lastVisit' | 'earlier' | null>(null);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const form = () => findStartForm(props.settings.chairs);
@@ -80,6 +85,13 @@ export function Start(props: {
     if (same() === undefined && lastTime() === null) await go();
   };
 
+  const lastVisit = createMemo(() => props.closed.find(({ id }) => id === lastTime()?.id) ?? null);
+  /** Others than the very ticket that is typed: that one is asked about below. */
+  const earlier = createMemo(() => {
+    const key = formTicketKey(ticket());
+    return listEarlier(props.closed, ticket()).filter(({ ticketKey }) => ticketKey !== key).length;
+  });
+
   async function go(lastTimeId?: string): Promise<void> {
     setIsTried(true);
     if (refusals().length > 0 || taken() !== undefined) {
@@ -94,7 +106,7 @@ export function Start(props: {
     else setRefusal(opened.error);
   }
 
-  return (
+  const renderForm = () => (
     <main class="start-page">
       <h1>{words.start.title}</h1>
       <div class="start-content">
@@ -104,6 +116,20 @@ export function Start(props: {
           units={props.settings.units}
           onChange={(text) => change('ticket', text)}
           onEnter={() => void goOn()}
+          beside={
+            <Show when={lastVisit() !== null || earlier() > 0}>
+              <Show when={lastVisit()}>
+                <BigButton kind="quiet" act="last-visit" isWay onPress={() => setOver('lastVisit')}>
+                  {words.lastVisit.open}
+                </BigButton>
+              </Show>
+              <Show when={earlier() > 0}>
+                <BigButton kind="quiet" act="earlier-clients" isWay onPress={() => setOver('earlier')}>
+                  {words.start.earlier(write(earlier()), ticket().trim())}
+                </BigButton>
+              </Show>
+            </Show>
+          }
         />
         <div class="start-side">
           <Show when={!isChoosing()}>
@@ -135,60 +161,44 @@ export function Start(props: {
           <Refusal refusal={refusal()} />
         </div>
       </div>
-      <PageActions>
-        <Show when={same()}>
-          {(found) => (
-            <p class="last-time" role="status" data-same-ticket={found().id}>
-              <strong>{sayWhere(found().record)}</strong> {words.start.sameTicket}
-            </p>
-          )}
-        </Show>
-        <Show when={lastTime()}>
-          {(last) => (
-            <p class="last-time" role="status" data-last-time={last().id}>
-              <strong>{words.start.sameAs(sayLastTime(last(), words))}</strong>
-            </p>
-          )}
-        </Show>
-        <BigButton act="cancel" isWay onPress={() => props.onBar()}>
-          {words.general.cancel}
-        </BigButton>
-        <Show
-          when={same()}
-          fallback={
-            <Show
-              when={lastTime()}
-              fallback={
-                <BigButton kind="primary" act="open" onPress={() => void go()}>
-                  {words.start.go}
-                </BigButton>
-              }
-            >
-              {(last) => (
-                <>
-                  <BigButton act="open" onPress={() => void go()}>
-                    {words.start.goOther}
-                  </BigButton>
-                  <BigButton kind="primary" act="open-same" onPress={() => void go(last().id)}>
-                    {words.start.goSame}
-                  </BigButton>
-                </>
-              )}
-            </Show>
-          }
-        >
-          {(found) => (
-            <>
-              <BigButton act="open-anyway" onPress={() => void go()}>
-                {words.start.goAnyway}
-              </BigButton>
-              <BigButton kind="primary" act="go-there" onPress={() => props.onOpened(found().id)}>
-                {words.start.goThere}
-              </BigButton>
-            </>
-          )}
-        </Show>
-      </PageActions>
+      <StartActions
+        same={same()}
+        last={lastTime()}
+        sayWhere={sayWhere}
+        onCancel={() => props.onBar()}
+        onGo={(lastTimeId) => void go(lastTimeId)}
+        onThere={(id) => props.onOpened(id)}
+      />
     </main>
+  );
+  return (
+    <Switch fallback={renderForm()}>
+      <Match when={over() === 'lastVisit' && lastVisit()}>
+        {(closed) => (
+          <LastVisitPage
+            closed={closed()}
+            settings={props.settings}
+            onBack={() => setOver(null)}
+            onSame={() => {
+              const { id } = closed();
+              setOver(null);
+              void go(id);
+            }}
+          />
+        )}
+      </Match>
+      <Match when={over() === 'earlier'}>
+        <EarlierClients
+          closed={props.closed}
+          typed={ticket()}
+          settings={props.settings}
+          onBack={() => setOver(null)}
+          onChoose={(chosen) => {
+            change('ticket', chosen);
+            setOver(null);
+          }}
+        />
+      </Match>
+    </Switch>
   );
 }

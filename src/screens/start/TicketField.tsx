@@ -1,3 +1,4 @@
+import type { JSX } from 'solid-js';
 import type { FieldRefusal } from '../../../shared/records/readForm';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { nameRefusalId } from '../../parts/form/Field';
@@ -13,13 +14,19 @@ export function TicketField(props: {
   readonly units: UnitSettings;
   readonly onChange: (ticket: string) => void;
   readonly onEnter: () => void;
+  /** What its letters lead to so far; it takes the hint's place. */
+  readonly beside?: JSX.Element;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
   return (
     <fieldset class="field start-field" data-question="ticket" data-refused={props.refusal?.code}>
       <legend>{words.start.form.ticket.ask}</legend>
-      <p class="field-hint">{words.start.form.ticket.hint}</p>
+      {/* Its place is kept, so that no letter moves. */}
+      <div class="ticket-beside">
+        <p class="field-hint">{words.start.form.ticket.hint}</p>
+        {props.beside}
+      </div>
       <input
         type="text"
         class="text-box ticket-box"

@@ -18,9 +18,11 @@ import { heatSprayWords } from './forms/heatSpray';
 import { hotToolsWords } from './forms/hotTools';
 import { general } from './general';
 import { hair } from './hair';
+import { handOver } from './handOver';
 import { heat } from './heat';
 import { ingredients } from './ingredients';
 import { kept } from './kept';
+import { lastVisit } from './lastVisit';
 import { leaving } from './leaving';
 import { locale } from './locale';
 import { mix } from './mix';
@@ -67,6 +69,8 @@ export const en = {
   cautions,
   skinTest,
   skinTests,
+  lastVisit,
+  handOver,
   hair,
   heat,
   ingredients,

@@ -2,7 +2,7 @@
 export const nothingNew = {
   title: 'Anything new?',
   reactions: 'Reactions',
-  noReaction: 'None, then or since',
+  noReaction: 'None, then or since; no black henna',
   scalp: 'Scalp and face today',
   scalpSound: 'Looked at, sound',
   age: 'Age',

@@ -1,7 +1,7 @@
 import type { skinTestForms } from '../../../shared/records/forms/skinTest';
 import type { FormWords } from '../formWords';
 
-const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
+const form: FormWords<Omit<(typeof skinTestForms)['SKIN_TEST_PUT_ON'], 'forVisit'>> = {
   ticket: { ask: 'Whose is it? Initials or ticket', short: 'Whose', hint: 'As at the start of a client.' },
   line: {
     ask: 'Which product line?',
@@ -25,6 +25,15 @@ const form: FormWords<(typeof skinTestForms)['SKIN_TEST_PUT_ON']> = {
       innerElbow: 'Inner elbow',
       forearm: 'Forearm',
       unknown: 'Don’t know',
+    },
+  },
+  consent: {
+    ask: 'Does she agree that it is kept?',
+    short: 'Its record',
+    options: {
+      notAsked: 'Kept; nobody asked her',
+      kept: 'Kept; she agreed',
+      thisVisit: 'For this visit only',
     },
   },
   putOnAtMs: {
@@ -59,8 +68,15 @@ export const skinTest = {
   earlier: 'It was put on earlier',
   mayBeRead: (when: string) => `May be read from ${when}.`,
   whenToRead: 'When to read it',
-  keep: 'Keep it',
-  keepNow: 'It is on now',
+  keep: 'Keep it: she agrees',
+  keepNow: 'It is on: she agrees it is kept',
+  keepForVisit: 'This visit only',
+  keepNowForVisit: 'It is on: for this visit only',
+  /** Said before either is tapped: what a no means. */
+  consent:
+    'Ask her: may it be kept under her ticket? If not, it counts until this visit is closed, and next time a new one is put on. A reaction stops her either way.',
+  consentByTicket:
+    'Ask her: may it be kept under her ticket? If not, start her as a client and put it on there.',
   placeAndLine: (site: string, line: string) => `${site}, ${line}`,
   place: (method: string, site: string, line: string) =>
     line === '' ? `${method}, ${site.toLowerCase()}.` : `${method}, ${site.toLowerCase()}, ${line}.`,

@@ -50,6 +50,7 @@ export const skinTests = {
   putOn: 'Put on',
   how: 'How',
   read: 'Read',
+  record: 'Its record',
   readingTakenBack: 'Reading taken back',
   notedBy: (when: string, by: string) => `${when}, noted by ${by}`,
   takenBackBy: (when: string, by: string, why: string) => `${when}, by ${by}: ${why}`,

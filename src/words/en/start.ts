@@ -2,7 +2,10 @@ import type { openedForm } from '../../../shared/records/forms/course';
 import type { FormWords } from '../formWords';
 
 const form: FormWords<Omit<typeof openedForm, 'lastTimeId'>> = {
-  ticket: { ask: 'Initials or ticket', hint: 'No full name. The same client, the same ticket.' },
+  ticket: {
+    ask: 'Initials, ticket or your own code',
+    hint: 'The same each time. No full name, birth date or phone.',
+  },
   chair: { ask: 'Chair' },
   stylist: { ask: 'Who does her hair?', hint: 'Nobody named: whoever starts her.' },
 };
@@ -26,6 +29,16 @@ export const start = {
   isParked: (when: string) => `This ticket is parked, back ${when}.`,
   sameTicket: 'The same client? Go there. Another? Give her a ticket of her own.',
   sameAs: (when: string) => `Same client as on ${when}?`,
+  /** Earlier clients whose ticket begins with what is typed. */
+  earlier: (count: string, typed: string) =>
+    count === '1'
+      ? `1 earlier client begins with “${typed}”`
+      : `${count} earlier clients begin with “${typed}”`,
+  earlierTitle: 'Who is back?',
+  earlierLead: 'Newest first',
+  earlierAt: (chair: string) => `chair ${chair}`,
+  earlierPage: (page: string, pages: string) => `Page ${page} of ${pages}`,
+  earlierUnread: 'her record cannot be read here',
   goSame: 'Start, same client',
   goOther: 'Somebody else',
   goThere: 'Go there',

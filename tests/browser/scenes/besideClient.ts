@@ -22,6 +22,7 @@ import {
   jumpAhead,
   keepAwake,
   neverOpen,
+  offerWays,
   refusePlace,
   refuseRewriting,
   refuseWrites,
@@ -39,6 +40,7 @@ import {
   withClosed,
   withSkinTests,
 } from './houses';
+import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfRecords } from './recordScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
@@ -48,6 +50,8 @@ import { type SceneHand, sayPlan } from './sceneHand';
 export type BesideName =
   | 'bar'
   | 'start'
+  | 'lastVisit'
+  | 'earlierClients'
   | 'parkedList'
   | 'skinTests'
   | 'skinTestOfClient'
@@ -146,11 +150,7 @@ const toSoundCheck = async ({ page, act }: SceneHand) => {
   await page.keyboard.press('Shift');
   await act('sound-check');
 };
-const toBack = async (hand: SceneHand) => {
-  await hand.press('.place-free');
-  await hand.press('[data-act="who-Opal"]');
-  for (const letter of 'LM') await hand.press(`[data-key="${letter}"]`);
-};
+const toBack = toTicket('LM');
 const toHerSkinTest = async (hand: SceneHand) => {
   await hand.open(3);
   await hand.press('[data-ledger="summary"]');
@@ -299,12 +299,18 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       sameAsLastTime: scene(withClosed(usualHouse, ['LM']), '[data-act="open-same"]', toBack),
+      birthDate: scene(usualHouse, '[data-question="ticket"] .field-refusal', async (hand) => {
+        await toStart(hand);
+        await hand.type('[data-question="ticket"] input', '12.05.1990');
+      }),
       taken: scene(usualHouse, '[data-same-ticket]', async (hand) => {
         await toStart(hand);
         await hand.type('[data-question="ticket"] input', 'Q.F.');
       }),
     },
   },
+  lastVisit: scenesOfLastVisit,
+  earlierClients: scenesOfEarlier,
   nothingNew: {
     empty: 'it shows last time, which is never empty',
     usual: scene(withClosed(usualHouse, ['LM']), '[data-act="nothing-new"]', async (hand) => {
@@ -432,6 +438,13 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         ]),
       ),
       ...scenesOfRecords,
+      backupWays: {
+        ...scene(emptyHouse, '[data-act="share"]', async (hand) => {
+          await toSettings(hand);
+          await hand.act('section-backup');
+        }),
+        harm: offerWays,
+      },
       spray: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 2)),
       sprayOfMaker: scene(emptyHouse, '.spray-page', (hand) => toSpray(hand, 3)),
       sprayFull: scene(fullHouse, '.spray-page', (hand) => toSpray(hand, 6)),
@@ -493,8 +506,18 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       act('day'),
     ),
     full: scene(withClosed(fullHouse, tickets, fullSalon), 'main[data-step="day"]', ({ act }) => act('day')),
-    error: 'it shows what is stored and takes nothing',
+    error: {
+      ...scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-hand-over]', async ({ act }) => {
+        await act('day');
+        await act('into-folder');
+      }),
+      harm: offerWays,
+    },
     also: {
+      ways: {
+        ...scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-act="share"]', ({ act }) => act('day')),
+        harm: offerWays,
+      },
       goneOn: scene(alone(backToday, 50_000), '[data-panel="gone-on"]', async ({ act }) => {
         await act('day');
         for (const _day of ['yesterday', 'the day of her strands']) await act('day-before');

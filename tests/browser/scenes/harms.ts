@@ -59,3 +59,16 @@ export const breakSound = (page: Page): Promise<void> =>
       throw new DOMException('the device is gone', 'InvalidStateError');
     };
   });
+
+/** A browser that shares and writes into folders, as headless ones do not; what is taken goes nowhere. */
+export const offerWays = (page: Page) =>
+  page.addInitScript(() => {
+    const folder = {
+      name: 'Records of the salon',
+      getFileHandle: async () => {
+        throw Object.assign(new Error('gone'), { name: 'NotAllowedError' });
+      },
+    };
+    Object.assign(navigator, { canShare: () => true, share: async () => undefined });
+    Object.assign(window, { showDirectoryPicker: async () => folder });
+  });

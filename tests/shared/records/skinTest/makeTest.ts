@@ -16,8 +16,13 @@ export interface Kept {
 export const nothing: Kept = { test: null, log: [] };
 
 /** What the judge says of one more tap at this moment. */
-export const judge = ({ test }: Kept, raw: RawSkinTestEvent, atMs: number, by = 'Opal') =>
-  classifySkinTest(test, raw, { settings: salon, settingsId: 0, atMs, by });
+export const judge = (
+  { test }: Kept,
+  raw: RawSkinTestEvent,
+  atMs: number,
+  by = 'Opal',
+  visit: string | null = null,
+) => classifySkinTest(test, raw, { settings: salon, settingsId: 0, atMs, by, visit });
 
 /** One more tap; a refused one breaks the test off. */
 export function keep(before: Kept, raw: RawSkinTestEvent, atMs: number, by = 'Opal', id = 'test1'): Kept {

@@ -80,6 +80,7 @@ export function seatTapped(played: Played) {
       }}
       finishClosing={async () => accept(undefined)}
       onWho={() => undefined}
+      closed={[]}
       onBar={() => undefined}
     />
   ));

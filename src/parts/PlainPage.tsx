@@ -1,17 +1,17 @@
 import type { JSX } from 'solid-js';
-import { PageActions } from '../parts/PageActions';
+import { PageActions } from './PageActions';
+import './page.css';
 
-/** A page beside the clients: of what, whose, its content, and its actions with the primary one last. */
-export function BesidePage(props: {
-  /** Which way it belongs to. */
-  readonly of: 'skinTests' | 'kept';
+/** A page of no client who is here: what it is, its content, and its actions with the primary one last. */
+export function PlainPage(props: {
+  readonly step: string;
   readonly kicker: string;
   readonly title: string;
   readonly children: JSX.Element;
   readonly actions: JSX.Element;
 }) {
   return (
-    <main class="step-page" data-step={props.of}>
+    <main class="step-page" data-step={props.step}>
       <header class="step-head">
         <div class="step-title">
           <p class="kicker">{props.kicker}</p>

@@ -1,0 +1,31 @@
+import { day } from './day';
+
+/** What was done last time, looked at before anything is asked; nothing is taken over by looking. */
+export const lastVisit = {
+  title: 'Last time',
+  open: 'See last time',
+  onlyLooked: 'Only to look at: nothing is taken over.',
+  map: 'Her strand as she told it then',
+  wanted: 'Wanted',
+  decided: 'Decided',
+  ended: 'Ended',
+  does: 'Done by',
+  by: (what: string, name: string) => `${what}, by ${name}`,
+  endings: day.endings,
+  notDecided: 'nothing',
+  noStrand: 'no strand',
+  noOutcome: 'no outcome recorded',
+  carriedOver: 'carried over, no strand that day',
+  level: (level: string) => `level ${level}`,
+  zone: (zone: string, outcome: string) => `${zone}: ${outcome}`,
+  toner: (line: string) => `Toner ${line}`,
+  nothingOn: 'Nothing went on.',
+  bottleAndBowl: (bottle: string, bowl: string) => `${bottle}, ${bowl} in the bowl`,
+  on: (minutes: string) => `${minutes} on`,
+  grams: (colour: string, developer: string) => `${colour} colour, ${developer} developer`,
+  nothingTested: 'No strand was tested and nothing went on.',
+  stopStands: 'A stop stood at the end. It stands now too, until a named person corrects it.',
+  reaction: (signs: string) => `Reaction recorded: ${signs}.`,
+  unread: 'Her last record cannot be read by this station. Ask everything anew.',
+  asksAnew: 'Reactions, black henna, scalp and age are asked anew today.',
+};
