@@ -102,16 +102,15 @@ export function Day(props: {
   };
 
   /** Of an earlier day: how it ended after it, and when, or how it stands now. */
-  const sayGoneOn = (entry: DayEntry) =>
-    entry.record.ended === null
-      ? sayOpen(entry)
-      : said().endedAt(
-          said().endings[entry.record.ended.how],
-          words.moments.shortDay(entry.record.ended.atMs),
-        );
+  const sayGoneOn = ({ record: { ended, parked } }: DayEntry) =>
+    ended === null
+      ? said()[parked === null ? 'openNow' : 'parked']
+      : said().endedAt(said().endings[ended.how], words.moments.shortDay(ended.atMs));
   const whyNot = createMemo(() => whyNotPrint([...props.state.open.values()], props.nowMs, words, units()));
-  const sayEntry = (entry: DayEntry) =>
-    'how' in entry ? sayEnded(entry as DayRecords['closed'][number]) : sayGoneOn(entry);
+  const sayEntry = (entry: DayEntry) => {
+    if ('how' in entry) return sayEnded(entry as DayRecords['closed'][number]);
+    return records().goneOn.includes(entry) ? sayGoneOn(entry) : sayOpen(entry);
+  };
 
   return (
     <main class="day-page" data-step="day">

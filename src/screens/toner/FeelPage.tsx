@@ -5,6 +5,7 @@ import { stretchForm } from '../../../shared/records/forms/bowl';
 import { findFelt, hasBrokenAtLook } from '../../../shared/records/tonerProof';
 import type { Zone } from '../../../shared/records/zones';
 import { BigButton } from '../../parts/BigButton';
+import { Caution } from '../../parts/Caution';
 import { HandCaution } from '../../parts/HandCaution';
 import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
@@ -97,7 +98,8 @@ function Weak(
 ) {
   const words = useWords();
   const [isCorrecting, setIsCorrecting] = createSignal(false);
-  const title = () => words.toner.feelTitle(words.general.zones[props.zone]);
+  const zone = () => words.general.zones[props.zone];
+  const title = () => (hasBroken() ? words.toner.title(zone()) : words.toner.feelTitle(zone()));
   const { record } = props.consultation;
   const hasBroken = () => hasBrokenAtLook(props.consultation.record, props.zone);
   const sayWorst = () => {
@@ -126,7 +128,14 @@ function Weak(
           }
         >
           <p class="big-word">{sayWorst()}</p>
-          <Refusal refusal={{ kind: 'permit', permit: { code: 'stretchFails' } }} />
+          <Show
+            when={hasBroken()}
+            fallback={<Refusal refusal={{ kind: 'permit', permit: { code: 'stretchFails' } }} />}
+          >
+            <Caution kind="stop">
+              <p>{words.toner.brokeWaits}</p>
+            </Caution>
+          </Show>
         </StepPage>
       }
     >

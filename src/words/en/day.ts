@@ -35,6 +35,7 @@ export const day = {
   closed: 'Closed today',
   open: 'Still open',
   goneOn: 'Went on after that',
+  openNow: 'still open now',
   nothingClosed: 'Nothing closed yet today.',
   nothingOpen: 'Nobody is open.',
   endings,

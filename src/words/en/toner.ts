@@ -28,6 +28,7 @@ export const toner = {
   noToner: 'No toner stands on the shelf, or a strand was in each of them today. The shelf is in Settings.',
   slowWaits: 'Only hair that springs back takes a toner today.',
   brokeOnHead: 'It broke with colour on',
+  brokeWaits: 'No toner on it, and no second round today. Another visit, with a new strand.',
   noneToday: 'No toner today',
   toldWrongly: 'It was told wrongly',
   keep: 'That is how it feels',

@@ -87,6 +87,15 @@ it('goes back a day and forth again, says which, and to seven days and back', ()
   expect([closedRows(), title()]).toEqual([0, 'Today’s records']);
 });
 
+it('names on an earlier day who is open still, without what holds today', () => {
+  const shown = showDay();
+  shown.setNowMs(atMs + 24 * 3_600_000);
+  shown.container.querySelector<HTMLElement>('[data-act="day-before"]')?.click();
+  const row = shown.container.querySelector('[data-panel="gone-on"] [data-record]');
+  expect(row?.textContent).toContain('still open now');
+  expect(shown.row()).toBeNull();
+});
+
 it('says of each that is open what holds the end of the day', () => {
   expect(showDay().row()?.textContent).toContain('first: take the strand off');
 });

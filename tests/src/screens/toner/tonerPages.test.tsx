@@ -56,6 +56,8 @@ describe('towards a toner', () => {
     const look = { of: 'head', zone: 'lengths', stinging: 'no', hair: 'breaking' };
     layOnBench(TonerOfLengths, rinse(tap(lengthsOn(), minute, { type: 'LOOKED', answers: look })));
     expect(seen('.big-word')).toBe('It broke with colour on');
+    expect(seen('.caution[data-kind="stop"]')).toContain('Another visit, with a new strand.');
+    expect(title()).toBe('Toner for the lengths');
     expect(hasAct('told-wrongly')).toBe(false);
     expect(act('cancel').textContent).toBe('No toner today');
   });
