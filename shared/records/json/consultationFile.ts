@@ -75,8 +75,9 @@ export function* writeConsultations(
 }
 
 /**
- * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it. `table`, `backup`: the station's own, and another thing. `invented`: of the
- * invented salon where this one is not, or the other way round. `fromLater`: more than a day after this tablet's clock.
+ * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it. `table`,
+ * `backup`: the station's own, and another thing. `invented`: of the invented salon where this one is not, or the other way
+ * round. `fromLater`: more than a day after this tablet's clock.
  */
 export type RecordsRefusal =
   | 'notRead'

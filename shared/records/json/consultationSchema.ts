@@ -8,10 +8,16 @@ import { recordSchema } from './recordSchema';
 import { skinTestSchema } from './skinTestSchema';
 
 /** The whole file down to each answer; what is stored is parsed by the very same schemas. */
-export const consultationsSchema = fileSchemaOf(
-  toldSchemaOf(v.variant('type', entrySchemas as never), recordSchema),
-  skinTestSchema,
-  closedSchema,
+export const consultationsSchema = v.pipe(
+  fileSchemaOf(
+    toldSchemaOf(v.variant('type', entrySchemas as never), recordSchema),
+    skinTestSchema,
+    closedSchema,
+  ),
+  v.title('Consultations of a Strandproof station'),
+  v.description(
+    'Names that end in a unit are in it: Ms milliseconds, Min minutes, C °C, G grams, Percent per cent; levels 1 black to 10 lightest blond. Local law, the maker’s directions and a licensed professional’s judgement come first.',
+  ),
 );
 
 /** Rules between answers, which the judge knows and JSON Schema does not; trimming; and that a number is finite, as all JSON is. */

@@ -17,9 +17,18 @@ export const headSchema = v.object({
 export const toldSchemaOf = (entry: v.GenericSchema, record: v.GenericSchema) =>
   v.strictObject({
     id: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,32}$/)),
-    settings: v.array(editionSchema),
-    log: v.pipe(v.array(v.strictObject({ at: said, entry })), v.minLength(1)),
-    record,
+    settings: v.pipe(
+      v.array(editionSchema),
+      v.description('The house rules that entries name by `settingsId`; without who works there.'),
+    ),
+    log: v.pipe(
+      v.array(v.strictObject({ at: said, entry })),
+      v.minLength(1),
+      v.description(
+        'Every tap in its order, who made it (`by`) and when: what is judged when the file comes in.',
+      ),
+    ),
+    record: v.pipe(record, v.description('What the log comes to, for whoever reads it: never read back.')),
     sum: v.pipe(
       v.string(),
       v.regex(/^[0-9a-f]{8}$/),
@@ -40,7 +49,7 @@ export const fileSchemaOf = (
     madeAtMs: v.pipe(v.number(), v.safeInteger(), v.description('ms since 1970-01-01 UTC')),
     from: day,
     to: day,
-    skinTests: v.array(skinTest),
-    unread: v.array(unread),
+    skinTests: v.pipe(v.array(skinTest), v.description('Skin tests written on these days: never read back.')),
+    unread: v.pipe(v.array(unread), v.description('Records that this station cannot read, as they lie.')),
     consultations: v.array(consultation),
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import type { RawEvent } from '../../../shared/records/classify';
+import { findLastTime } from '../../../shared/records/findLastTime';
 import type { LeavingConsultation } from '../../../shared/records/json/consultationFile';
 import { writeDay } from '../../../src/screens/day/dayFile';
 import { gatherDay } from '../../../src/screens/day/dayRecords';
@@ -160,6 +161,28 @@ describe('records of a file', () => {
     expect(await here.station.bringInRecords(write(ended))).toMatchObject({ value: { came: ended.length } });
     const ends = here.station.readState().closed.map(({ endedAtMs }) => endedAtMs);
     expect(ends).toEqual([...ends].sort((one, next) => one - next));
+  });
+});
+
+describe('last time, among records of a file', () => {
+  it.each([
+    ['here, where the file’s is older', 0, 2, 'client0002'],
+    ['the file’s, where it is newer', 2, 0, 'other0001'],
+  ])('is %s, after a restart too', async (_, daysThere, daysHere, lastId) => {
+    const other = await startStation(makeTablet(), undefined, undefined, undefined, 'other');
+    other.clock.atMs += daysThere * day;
+    await play(other, endsIronedWet.steps);
+    const tablet = makeTablet();
+    const here = await startSalon(tablet);
+    here.clock.atMs += daysHere * day;
+    // An earlier visit, so that the file's does not stand beside nothing.
+    await openAnd(here, callOff);
+    await play(here, endsIronedWet.steps);
+    here.clock.atMs = Math.max(here.clock.atMs, other.clock.atMs);
+    await here.station.bringInRecords(save(other));
+    expect(findLastTime(here.station.readState().closed, 'Q.F.')?.id).toBe(lastId);
+    const again = await startStation(tablet);
+    expect(findLastTime(again.station.readState().closed, 'Q.F.')?.id).toBe(lastId);
   });
 });
 
