@@ -59,25 +59,20 @@ export interface ToCount {
 
 /**
  * Who speaks for each mix that would go on? Strands that stood it, all its time, each from a place of its own and one of them
- * from the worst: a weaker or shorter one, or a second from the same place, says nothing more, nor does one of younger hair
- * (roots before lengths before ends), which has gone through less. Before model 5 hair of any age spoke, from any place.
+ * from the worst: a weaker or shorter one, or a second from the same place, says nothing more. Before model 5 any place would do.
  */
 export function listSpoken({ counting, newest, found, modelVersion, listWorst }: ToCount): readonly Spoken[] {
   const held = counting.filter(hasHeld);
-  const isOldEnough = (strand: Counting, one: Counting): boolean =>
-    modelVersion < 5 || zones.indexOf(strand.zone) >= zones.indexOf(one.zone);
   return newest
     .filter(({ zone }) => !hasFailed(found[zone]))
     .map((one) => {
-      const places = held
-        .filter((strand) => isOldEnough(strand, one) && stoodAllOf(strand, nameMeant(one)))
-        .map(({ place }) => place);
+      const places = held.filter((strand) => stoodAllOf(strand, nameMeant(one))).map(({ place }) => place);
       const count = modelVersion < 5 ? new Set(places).size : countPlaces(places, listWorst);
       return { zone: one.zone, places, count };
     });
 }
 
-/** Of which mix do fewest strands speak? Of several alike that of the oldest hair, since its strands speak for all. */
+/** Of which mix do fewest strands speak? Of several alike that of the oldest hair. */
 export const findLeastSpoken = (spoken: readonly Spoken[]): Spoken | undefined =>
   spoken.reduce<Spoken | undefined>(
     (least, each) => (least === undefined || each.count <= least.count ? each : least),

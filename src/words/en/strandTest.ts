@@ -37,7 +37,7 @@ const kinds = {
 const care: Readonly<Record<Risk, string>> = {
   low: 'Nothing told or felt makes it suspect. One strand a zone decides.',
   raised: 'Look every 3 min.',
-  high: 'Two strands of the oldest hair, one from the worst place. Look every 3 min.',
+  high: 'Two strands, one from the worst place. Look every 3 min.',
 };
 
 /** A level that was just tapped, beside the last one seen and the one she wants. Never a refusal. */

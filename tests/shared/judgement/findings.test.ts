@@ -67,7 +67,7 @@ describe('a strand', () => {
       ends: 'untested',
     });
     const lastMs = (bothAtDecision.record.strands[1]?.ended?.atMs ?? 0) + 28 * day;
-    expect(gather(bothAtDecision, lastMs)).toMatchObject({ zones: { lengths: 'sound' }, strands: 1 });
+    expect(gather(bothAtDecision, lastMs)).toMatchObject({ zones: { lengths: 'sound' }, strands: 2 });
     // The ends came off a second later than the lengths.
     expect(gather(bothAtDecision, lastMs + 1)).toMatchObject({ zones: { lengths: 'untested' }, strands: 1 });
     const otherPlan = andThen(bothAtDecision, again('client', { targetLevel: '7.5' }));
@@ -89,7 +89,7 @@ describe('a strand', () => {
       stretch: 'staysLong',
     };
     const told = andThen(off, { type: 'OUTCOME_RECORDED', answers: rough });
-    expect(gather(told)).toMatchObject({ zones: { ends: 'rough' }, strands: 1 });
+    expect(gather(told)).toMatchObject({ zones: { ends: 'rough' }, strands: 2 });
   });
 
   it('is used up by its bowl for every later decision, unless that bowl was thrown away', () => {

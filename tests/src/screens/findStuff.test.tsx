@@ -17,9 +17,11 @@ describe('what is weighed of a line', () => {
     expect(findStuff({ shelf: [...shelf] }, wants('lighten'), 'sandbar CREAM')).toBe('colour');
   });
 
-  it('is lightener of a line that is on no shelf, where she wants to be lightened', () => {
-    expect(findStuff({ shelf: [] }, wants('lighten'), 'Gravel powder')).toBe('lightener');
-    for (const service of ['liftAndDeposit', 'depositOnly', 'gloss', 'tone', undefined] as const) {
+  it('is lightener of a line that is on no shelf, where anything is lifted', () => {
+    for (const service of ['lighten', 'liftAndDeposit'] as const) {
+      expect(findStuff({ shelf: [] }, wants(service), 'Gravel powder'), service).toBe('lightener');
+    }
+    for (const service of ['depositOnly', 'gloss', 'tone', undefined] as const) {
       expect(findStuff({ shelf: [] }, wants(service), 'Gravel powder'), service).toBe('colour');
     }
   });
