@@ -1,5 +1,6 @@
 import { type Decision, isMixingDecision } from '../../shared/judgement/decisions';
 import { issuePermit, issueTonerPermit } from '../../shared/judgement/permit';
+import type { PermitRefusal } from '../../shared/judgement/permitRefusal';
 import { listPlannedZones } from '../../shared/judgement/plannedZones';
 import type { BowlRecord, ConsultationRecord } from '../../shared/records/record';
 import type { Settings } from '../../shared/records/settings';
@@ -11,7 +12,7 @@ import type { KnotReason } from '../parts/StrandRail';
 
 /**
  * Why is the knot tied? null when a bowl may be weighed for at least one planned zone at this moment, and as long as
- * one that was weighed may still go on or is on the head; a reaction or a stop ties it whatever is on. Asks for the permit
+ * one that was weighed may still go on or is on the head; a reaction, a stop, or hair that gave way ties it whatever is on. Asks for the permit
  * itself, so that the rail never says other than the gate does; it keeps none.
  * Checked in tests/src/screens/screenOf.test.tsx.
  */
@@ -26,9 +27,11 @@ export function findKnot(record: ConsultationRecord, settings: Settings, nowMs: 
   const [first] = asked;
   const code = first === undefined || first.ok ? 'noOutcome' : first.error.code;
   if (code === 'notDecided' && record.decision !== null) return nameUnmixed(record.decision.decision);
-  if (standing.length === 0 || code === 'reaction' || code === 'stopped') return code;
+  if (standing.length === 0 || whateverIsOn.includes(code)) return code;
   return standing.every(isTooOld) ? 'bowlTooOld' : null;
 }
+
+const whateverIsOn: readonly PermitRefusal['code'][] = ['reaction', 'stopped', 'hairBroke', 'hairStretchy'];
 
 /** What was decided, where that mixes nothing. */
 const nameUnmixed = (decision: Decision): KnotReason =>
@@ -49,12 +52,13 @@ export function findRailKnot(record: ConsultationRecord, settings: Settings, now
   return first === undefined || first.ok ? knot : first.error.code;
 }
 
+const isPastMix = (knot: KnotReason): boolean =>
+  knot === 'strandUsed' || knot === 'hairBroke' || knot === 'hairStretchy';
+
 /** Where on the rail is she? What was rinsed, with nothing left to weigh by a strand, is past the mix. */
 export const findHere = (
   step: WayStep | null,
   knot: KnotReason,
   { bowls }: ConsultationRecord,
 ): WayStep | null =>
-  step === 'mix' && knot === 'strandUsed' && bowls.some(({ state }) => state === 'rinsed')
-    ? 'colourOn'
-    : step;
+  step === 'mix' && isPastMix(knot) && bowls.some(({ state }) => state === 'rinsed') ? 'colourOn' : step;

@@ -144,11 +144,20 @@ export const lengthsOn = [
 export const endsWaiting = [...lengthsOn, bowl('ends')];
 export const bothOn = [...endsWaiting, event('BOWL_APPLIED', { zone: 'ends', skinFirst: 'calm' })];
 
+/** The worst place of hair that was bleached is where that was: the strand of the ends comes from there. */
+function fromOldBleach(step: StoryStep): StoryStep {
+  const { raw } = step;
+  if (raw.type !== 'STRAND_STARTED' || raw.answers?.zone !== 'ends') return step;
+  return { ...step, raw: { ...raw, answers: { ...raw.answers, place: 'oldBleach' } } };
+}
+
 /** Both rinsed, of hair on which all was done that is told of any. */
 export const longestAtHome: readonly StoryStep[] = [
   ...bothOn.map(
     (step): StoryStep =>
-      step.raw.type === 'ANSWERED' && step.raw.step === 'hotTools' ? say('hotTools', manyToolsAllowed) : step,
+      step.raw.type === 'ANSWERED' && step.raw.step === 'hotTools'
+        ? say('hotTools', manyToolsAllowed)
+        : fromOldBleach(step),
   ),
   event('BOWL_RINSED', { zone: 'lengths' }, 15 * minuteMs),
   event('BOWL_RINSED', { zone: 'ends' }),
@@ -158,7 +167,7 @@ export const longestAtHome: readonly StoryStep[] = [
 /** The same story of hair with every sign that makes it suspect. */
 export const withManySigns = (told: readonly StoryStep[]): readonly StoryStep[] =>
   told.map((step): StoryStep => {
-    if (step.raw.type !== 'ANSWERED') return step;
+    if (step.raw.type !== 'ANSWERED') return fromOldBleach(step);
     if (step.raw.step === 'hotTools') return say('hotTools', { ...manyToolsAllowed, ...hottest });
     return step.raw.step === 'feelHair' ? say('feelHair', allSigns) : step;
   });

@@ -39,6 +39,21 @@ describe('the screen of a state', () => {
     expect(rail(tap(rinsed, 1000, { type: 'STRETCH_NOTED', answers }))).toEqual(['colourOn', null]);
   });
 
+  it('ties the knot once hair gave way on the head, whatever is on', () => {
+    const look = (hair: string) =>
+      tap(playUntil('BOWL_APPLIED'), 1000, {
+        type: 'LOOKED',
+        answers: { of: 'head', zone: 'lengths', stinging: 'no', hair },
+      });
+    expect(at(look('sound'))[2]).toBeNull();
+    expect(at(look('stretchy'))[2]).toBe('hairStretchy');
+    const broke = look('breaking');
+    expect(at(broke)[2]).toBe('hairBroke');
+    const rinsed = tap(broke, 1000, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } });
+    const { state, record } = rinsed.consultation;
+    expect(findHere(stepOf(state), 'hairBroke', record)).toBe('colourOn');
+  });
+
   it('ties the knot again once what stands weighed is too old to go on', () => {
     const { consultation, atMs } = playUntil('BOWL_WEIGHED');
     const knotAfter = (minutes: number) => findKnot(consultation.record, settings, atMs + minutes * 60_000);
