@@ -1,9 +1,12 @@
 import * as v from 'valibot';
 import type { ConsultationEvent } from '../event';
-import { type Settings, settingsSchema } from '../settings';
+import { defaultSettings, type Settings, settingsSchema } from '../settings';
+
+/** Who works there, whom to call, and how long a station keeps its records: no log is judged under these. */
+const stayAtHome = ['staff', 'contact', 'keepMonths', 'erasesByItself'] as const;
 
 /** An edition of the settings as it goes along with a record: all that a log is judged under, and nobody's name. */
-export type CarriedSettings = Omit<Settings, 'staff' | 'contact'>;
+export type CarriedSettings = Omit<Settings, (typeof stayAtHome)[number]>;
 
 /** One edition, and the number by which entries of the log name it. */
 export interface CarriedEdition {
@@ -11,14 +14,21 @@ export interface CarriedEdition {
   readonly settings: CarriedSettings;
 }
 
-/** The schema of one edition: as settings are kept, without who works there and whom to call. */
+/** The schema of one edition: as settings are kept, without what stays at home. */
 export const editionSchema = v.strictObject({
   id: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
-  settings: v.omit(settingsSchema, ['staff', 'contact']),
+  settings: v.omit(settingsSchema, stayAtHome),
 });
 
 /** Lists of ingredients and trials stay at home too: no gate asks them, and some are long. */
-const leaveOut = ({ staff: _staff, contact: _contact, shelf, ...rest }: Settings): CarriedSettings => ({
+const leaveOut = ({
+  staff: _staff,
+  contact: _contact,
+  keepMonths: _keepMonths,
+  erasesByItself: _erasesByItself,
+  shelf,
+  ...rest
+}: Settings): CarriedSettings => ({
   ...rest,
   shelf: shelf.map(({ ingredients: _ingredients, trial: _trial, ...product }) => product),
 });
@@ -35,5 +45,5 @@ export const listEditions = (
 /** The edition of this number among those that came along; undefined where the file lacks it. */
 export function findCarried(editions: readonly CarriedEdition[], settingsId: number): Settings | undefined {
   const carried = editions.find(({ id }) => id === settingsId);
-  return carried === undefined ? undefined : { ...carried.settings, staff: [], contact: '' };
+  return carried === undefined ? undefined : { ...defaultSettings, ...carried.settings };
 }

@@ -104,7 +104,9 @@ export function Day(props: {
   /** Of an earlier day: how it ended after it, and when, or how it stands now. */
   const sayGoneOn = ({ record: { ended, parked } }: DayEntry) =>
     ended === null
-      ? said()[parked === null ? 'openNow' : 'parked']
+      ? parked === null
+        ? said().openNow
+        : said().parked
       : said().endedAt(said().endings[ended.how], words.moments.shortDay(ended.atMs));
   const whyNot = createMemo(() => whyNotPrint([...props.state.open.values()], props.nowMs, words, units()));
   const sayEntry = (entry: DayEntry) => {

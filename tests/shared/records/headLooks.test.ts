@@ -71,8 +71,8 @@ describe('a break at a look, once it is rinsed', () => {
     const bowls = rinsed.record.bowls.map((bowl) => ({ ...bowl, strand: 9 }));
     const refusal = (afterMs: number) =>
       findMixRefusal({ ...rinsed.record, bowls }, zone, salon, (broken?.atMs ?? 0) + afterMs);
-    expect(refusal(0)).toEqual({ code: 'stretchFails' });
-    expect(refusal(ASSUMED_SAME_DAY_MS)).toEqual({ code: 'stretchFails' });
+    expect(refusal(0)).toEqual({ code: 'hairBroke' });
+    expect(refusal(ASSUMED_SAME_DAY_MS)).toEqual({ code: 'hairBroke' });
     expect(refusal(ASSUMED_SAME_DAY_MS + 1)).toEqual({ code: 'anotherDay' });
   });
 

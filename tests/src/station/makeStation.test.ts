@@ -155,7 +155,7 @@ describe('settings', () => {
     const { station } = await startSalon(makeTablet());
     const saved = await station.saveSettings(opal, { ...salon, altitudeM: 90_000 });
     expect(saved).toMatchObject({ ok: false, error: { kind: 'badSettings', path: 'altitudeM' } });
-    expect(station.readState().settings).toStrictEqual({ id: 1, settings: salon });
+    expect(station.readState().settings).toStrictEqual({ id: 1, settings: salon, by: opal });
   });
 });
 
