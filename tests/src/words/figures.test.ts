@@ -19,6 +19,7 @@ describe('a figure inside a sentence', () => {
       '20',
       '30 min',
       '10',
+      '36',
       '20 %',
       '30 %',
       '10 s',
