@@ -25,12 +25,12 @@ const log = JSON.parse(JSON.stringify(playAlone(untilOnHead, startAtMs, salon, i
 
 const without = (type: string): readonly Entry[] => log.filter((entry) => entry.type !== type);
 
-/** The gummy ends are called sound wherever the log says it, and put on with the rest. */
+/** The ends that broke are called sound wherever the log says it, and put on with the rest. */
 const endsCalledSound = log.map((entry) =>
-  entry.payload.fibre === 'gummy'
+  entry.payload.fibre === 'broken'
     ? {
         ...entry,
-        payload: { ...entry.payload, fibre: 'sound', stretch: 'springsBack' },
+        payload: { ...entry.payload, fibre: 'sound', stretch: 'springsBack', level: 7, evenness: 'even' },
         tokens: { ...entry.tokens, fibre: 'sound' },
       }
     : entry,
@@ -73,7 +73,7 @@ describe('a log rewritten in the browser’s own tools, every checksum right', (
     ['without its outcomes', without('OUTCOME_RECORDED')],
     ['without its decision', without('DECIDED')],
     ['without its strands', without('STRAND_STARTED')],
-    ['with the gummy strand called sound', endsCalledSound],
+    ['with the broken strand called sound', endsCalledSound],
   ] as const)('%s is set aside, named on screen, kept whole, and the bar works', async (_, claimed) => {
     const person = await opal({ [`open-${id}`]: claimed });
     expect(await person.page.locator('.place[data-consultation]').count()).toBe(0);
