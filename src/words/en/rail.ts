@@ -39,7 +39,7 @@ const tiedBy: Readonly<
   carriedNotToday: 'wet stretch today',
   carriedLifts: 'a strand for lift',
   strandTooShort: 'that strand was too short',
-  strandFailed: 'the strand failed',
+  strandFailed: 'strand failed',
   mixClosed: 'this mix is closed',
   strandUsed: 'a new strand first',
   hairBroke: 'hair broke today',

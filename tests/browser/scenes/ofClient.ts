@@ -479,7 +479,6 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
         logs: alone(bothDecided),
         go: async (hand) => {
           await toBowl(hand);
-          await hand.act('more-questions');
           await hand.press('[data-ledger="ratio"]');
           await hand.act('another-number');
           for (const key of ['clear', '1', '.', '2', '.', '3']) await hand.press(`[data-key="${key}"]`);
