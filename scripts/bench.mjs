@@ -1,5 +1,6 @@
 // npm run bench -- profile
 // npm run bench -- export
+// npm run bench -- start: in a real Chromium, tests/browser/startSize.test.ts; SIZE= and STARTS= for others
 //
 // Runs tests/speed/NAME.bench.ts, each side in the same process one after the other, and prints their medians in
 // milliseconds and how many times as long each takes as the first. Not a test: nothing fails for being slow.
@@ -9,10 +10,18 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 const names = process.argv.slice(2);
+const cli = join(import.meta.dirname, '..', 'node_modules', 'vitest', 'vitest.mjs');
+if (names.includes('start')) {
+  const run = spawnSync(
+    process.execPath,
+    [cli, 'run', '--project', 'browser', 'tests/browser/startSize.test.ts'],
+    { stdio: 'inherit', env: { SIZE: '100000', STARTS: '5', ...process.env } },
+  );
+  process.exit(run.status ?? 1);
+}
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
 const file = join(folder, 'bench.json');
-const vitest = join(import.meta.dirname, '..', 'node_modules', 'vitest', 'vitest.mjs');
-const args = [vitest, 'bench', '--run', '--project', 'node', '--outputJson', file, ...names];
+const args = [cli, 'bench', '--run', '--project', 'node', '--outputJson', file, ...names];
 const { status, stderr } = spawnSync(process.execPath, args, {
   encoding: 'utf8',
   stdio: ['ignore', 'ignore', 'pipe'],

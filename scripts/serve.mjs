@@ -1,8 +1,11 @@
 // npm start: serves the built station and prints its address.
-//   node scripts/serve.mjs [--port 4173] [--host 127.0.0.1] [--folder dist]
+//   node scripts/serve.mjs [--port 4173] [--host 127.0.0.1] [--folder dist] [--replica URL] [--name NAME]
+// STRANDPROOF_REPLICA says the same as --replica, and keeps the password out of the list of processes.
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { makeForward } from './forward.mjs';
+import { isLoopback, readReplicaAddress } from './replicaAddress.mjs';
 import { listen, makeServer } from './server.mjs';
 
 const { values } = parseArgs({
@@ -10,10 +13,15 @@ const { values } = parseArgs({
     port: { type: 'string', default: '4173' },
     host: { type: 'string', default: '127.0.0.1' },
     folder: { type: 'string', default: join(import.meta.dirname, '..', 'dist') },
+    replica: { type: 'string', default: process.env.STRANDPROOF_REPLICA ?? '' },
+    name: { type: 'string', multiple: true, default: [] },
   },
 });
 
-/** @param {string} reason */
+/**
+ * @param {string} reason
+ * @returns {never}
+ */
 function giveUp(reason) {
   console.error(reason);
   process.exit(1);
@@ -28,7 +36,14 @@ if (!existsSync(join(folder, 'index.html'))) {
   giveUp(`There is no built station in ${folder}. Build it first: npm run build (npm start does both).`);
 }
 
-const server = makeServer(folder);
+const isHere = isLoopback(values.host);
+const place = values.replica === '' ? null : readReplicaAddress(values.replica);
+if (typeof place === 'string') giveUp(place);
+if (place !== null && !isHere) {
+  giveUp('With a replica this is served to this machine alone: whoever else asks would read every record.');
+}
+
+const server = makeServer(folder, makeForward(place, { names: values.name }));
 const opened = await listen(server, { host: values.host, port }).catch((error) =>
   giveUp(`The station cannot be served on ${values.host}:${port}: ${error.message}`),
 );
@@ -40,12 +55,22 @@ for (const signal of ['SIGINT', 'SIGTERM']) {
   });
 }
 
-const isLoopback = ['127.0.0.1', 'localhost', '::1'].includes(values.host);
+if (place?.isPlain) {
+  console.log(
+    'The replica is reached over plain http: whoever is in that network can read along. Use https.',
+  );
+}
+if (place !== null && values.name.some((name) => !isLoopback(name) || !isLoopback(place.base.hostname))) {
+  console.log(
+    `The server that is reached as ${values.name.join(', ')} has to ask who is there: this one answers whoever it lets through with every record.`,
+  );
+}
+if (place !== null) console.log(`Records are exchanged with ${place.base.href}`);
 if (port !== 0 && opened !== port) {
   console.log(`Port ${port} is taken, so this is port ${opened}.`);
   console.log('Records belong to the address they were made at: the other port keeps a store of its own.');
 }
-if (!isLoopback) {
+if (!isHere) {
   console.log(
     'Over plain http, browsers keep records only for 127.0.0.1: other devices need https in front.',
   );

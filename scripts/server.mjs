@@ -2,6 +2,7 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, relative, resolve, sep } from 'node:path';
+import { makeForward } from './forward.mjs';
 import { strictHeaders } from './headers.mjs';
 
 /** @typedef {import('node:http').IncomingMessage} Request */
@@ -62,10 +63,11 @@ async function measureFile(file) {
 
 /**
  * The station's own server: hands out one folder, and nothing besides. It keeps no state.
- * A forward to elsewhere belongs before the check of the method. Checked by tests/scripts/server.test.ts.
+ * What lies under /replica/ is asked of the forward first, by whatever method. Checked by tests/scripts/server.test.ts.
  * @param {string} builtFolder the built station
+ * @param {ReturnType<typeof makeForward>} [forward] to the records of other stations; to none, unless it is given
  */
-export function makeServer(builtFolder) {
+export function makeServer(builtFolder, forward = makeForward(null)) {
   const folder = resolve(builtFolder);
 
   /**
@@ -106,6 +108,7 @@ export function makeServer(builtFolder) {
   }
 
   return createServer((request, response) => {
+    if (forward(request, response)) return;
     answer(request, response).catch(() => response.destroy());
   });
 }

@@ -77,7 +77,7 @@ const counts = [
   await time('types', async () => countStep(await run('tsc', ['-b']))),
   await time('lint', async () => countStep(await run('biome', ['check', '--error-on-warnings', '.']))),
   await time('unused code', async () => countStep(await run('knip', []))),
-  await time('tests in node and a small DOM', () => runTests('unit', ['node', 'dom'])),
+  await time('tests in node and a small DOM', () => runTests('unit', ['node', 'alone', 'dom'])),
   await time('tests in the browser', () => runTests('browser', ['browser'])),
   await time('every test file was run', checkAllRan),
 ];

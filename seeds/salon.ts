@@ -30,6 +30,8 @@ export const salon: Settings = {
   contact: 'the salon, 555 0142',
   keepMonths: 36,
   erasesByItself: false,
+  figuresByStylist: false,
+  learns: true,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

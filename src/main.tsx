@@ -6,26 +6,40 @@ import './base.css';
 import { App } from './screens/App';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
+import { LearningProvider } from './screens/taught/learningInUse';
 import { createStation } from './station/createStation';
-import { createDemo, findEdition } from './station/demo/createDemo';
+import { createDemo } from './station/demo/createDemo';
+import { findEdition } from './station/findEdition';
+import { createLearning } from './station/learning/createLearning';
+import { createPractice } from './station/practice/createPractice';
+import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
 import { findHandOverParts, makeHandOver } from './tablet/handOver';
 import { ofTablet } from './tablet/keep';
 import { createRuler } from './tablet/ruler';
 
+/** Keeps nothing. */
+const nowhere = { getItem: () => null, setItem: () => undefined };
+
 const place = document.getElementById('station');
 if (place) {
   void findEdition().then((edition) =>
     render(() => {
-      const station = createStation(edition, createClockJumps(ofTablet));
+      // The clock of practice is its own: what this tablet's did while it ran concerns the salon alone.
+      const station = createStation(edition, createClockJumps(edition === 'practice' ? nowhere : ofTablet));
+      const learning = createLearning(station, edition !== 'salon');
       const tablet = createTablet();
-      const demo = createDemo(edition);
+      const startAnew = createStartingAnew();
+      const demo = createDemo(edition, startAnew);
+      const practice = createPractice(edition, startAnew);
       const ruler = createRuler();
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
-            <App station={station} tablet={tablet} demo={demo} />
+            <LearningProvider value={learning}>
+              <App station={station} tablet={tablet} demo={demo} practice={practice} />
+            </LearningProvider>
           </HandOverProvider>
         </RulerProvider>
       );

@@ -4,12 +4,18 @@ import type { ConsultationRecord, SkinTestRecord } from '../records/record';
 import type { LocalProfile } from '../records/settings';
 import { msPerDay, msPerHour } from '../units/time';
 
-/** When may the skin test be read at the earliest, under this profile? */
-export const findReadableAtMs = (putOnAtMs: number, profile: LocalProfile): number =>
-  putOnAtMs + profile.skinTestWaitH * msPerHour;
+/** When a skin test was put on, and when it came in here, where it was put on at another station. */
+type Begun = Pick<SkinTestRecord, 'putOnAtMs' | 'cameAtMs'>;
+
+/** Since when has it surely been on, by this tablet's clock? Another one's may be behind: since it came in at the latest. */
+export const findWaitsSinceMs = ({ putOnAtMs, cameAtMs = 0 }: Begun): number => Math.max(putOnAtMs, cameAtMs);
+
+/** When may the skin test be read here at the earliest, under this profile? */
+export const findReadableAtMs = (test: Begun, profile: LocalProfile): number =>
+  findWaitsSinceMs(test) + profile.skinTestWaitH * msPerHour;
 
 /** What the judgement of a skin test reads, be it of a test's own record or as a consultation noted it. */
-export type JudgedSkinTest = Pick<SkinTestRecord, 'putOnAtMs' | 'seen' | 'olderByMs'> & {
+export type JudgedSkinTest = Pick<SkinTestRecord, 'putOnAtMs' | 'cameAtMs' | 'seen' | 'olderByMs'> & {
   readonly readAtMs: number | null;
 };
 
@@ -28,7 +34,7 @@ export type SkinTestStatus = 'waiting' | 'due' | 'clear' | 'lapsed' | 'lapsedUnr
  */
 export function judgeTest(test: JudgedSkinTest, profile: LocalProfile, nowMs: number): SkinTestStatus {
   if (test.seen === 'reaction') return 'reaction';
-  const readableAtMs = findReadableAtMs(test.putOnAtMs, profile);
+  const readableAtMs = findReadableAtMs(test, profile);
   const isRead = test.seen === 'nothing' && test.readAtMs !== null && test.readAtMs >= readableAtMs;
   if (nowMs > findLapsesAtMs(test, profile)) return isRead ? 'lapsed' : 'lapsedUnread';
   if (isRead) return 'clear';

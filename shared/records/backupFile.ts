@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { accept, type Result, refuse } from '../result';
 import { msPerDay } from '../units/time';
 import { MODEL_VERSION } from './event';
+import { isOfPractice } from './practiceId';
 
 /** Raised with a migration whenever the file changes its shape. */
 export const BACKUP_VERSION = 1;
@@ -32,7 +33,7 @@ const writeSum = (checksum: number): string => (checksum >>> 0).toString(16).pad
 
 /**
  * The whole station as one text file, line by line: what it is, every entry of every log in its order, and how many
- * lines there were with a check sum over them. Checked in tests/shared/records/backupFile.test.ts.
+ * lines there were with a check sum over them. Nothing of practice is in it. Checked in tests/shared/records/backupFile.test.ts.
  */
 export function* writeBackup(logs: BackupLogs, made: Made): Generator<string, void> {
   let checksum = 0;
@@ -44,7 +45,10 @@ export function* writeBackup(logs: BackupLogs, made: Made): Generator<string, vo
     return text;
   };
   yield line({ strandproof: 'backup', v: BACKUP_VERSION, modelVersion: MODEL_VERSION, ...made });
-  for (const [log, entries] of logs) for (const entry of entries) yield line({ log, entry });
+  for (const [log, entries] of logs) {
+    if (isOfPractice(log, entries)) continue;
+    for (const entry of entries) yield line({ log, entry });
+  }
   yield `${END} ${count} ${writeSum(checksum)}\n`;
 }
 
@@ -62,12 +66,13 @@ export const isFromLater = ({ madeAtMs }: Pick<Made, 'madeAtMs'>, nowMs: number)
  * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it.
  * `erasesOpen`: somebody is open here of whom it erases something.
  * `fromLater`: made more than a day after what this tablet's clock says. `invented`: of the invented salon where this one is not, or the other way round.
+ * `practice`: something of practice is in it, which nobody was treated for.
  */
 export type BackupRefusal =
   | 'notRead'
-  | 'notEmpty'
   | 'erasesOpen'
   | 'invented'
+  | 'practice'
   | 'fromLater'
   | 'anotherProgram'
   | 'cutOff'
@@ -109,6 +114,7 @@ export function readBackup(
     if (entries === undefined) logs.set(log, [entry]);
     else entries.push(entry);
   }
+  if ([...logs].some(([log, entries]) => isOfPractice(log, entries))) return refuse('practice');
   const { madeAtMs, isDemo } = head.output;
   return accept({ logs, made: { madeAtMs, isDemo } });
 }

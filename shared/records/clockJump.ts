@@ -1,3 +1,4 @@
+import { findWaitsSinceMs } from '../judgement/skinTest';
 import { msPerMinute } from '../units/time';
 import type { SkinTest } from './skinTest/skinTest';
 
@@ -37,6 +38,7 @@ export const countDoubtMs = (jumps: readonly ClockJump[], sinceMs: number): numb
 
 /** Does the wait of this test depend on what the jump was? Only while it stands and nobody has read it. */
 export const isInDoubt = (
-  { seen, takenBack, putOnAtMs }: Pick<SkinTest, 'seen' | 'takenBack' | 'putOnAtMs'>,
+  test: Pick<SkinTest, 'seen' | 'takenBack' | 'putOnAtMs' | 'cameAtMs'>,
   jump: ClockJump,
-): boolean => seen === 'notReadYet' && takenBack === null && countJumpSince(jump, putOnAtMs) > 0;
+): boolean =>
+  test.seen === 'notReadYet' && test.takenBack === null && countJumpSince(jump, findWaitsSinceMs(test)) > 0;

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { writeCanonical } from './documents/canonical';
 import type { ConsultationEvent } from './event';
 import type { CarriedEdition } from './json/carriedSettings';
 import { parseEvent } from './parseEvent';
@@ -75,3 +76,8 @@ export function parseClosedLog({ log }: Pick<ClosedRecord, 'log'>): readonly Con
   }
   return events;
 }
+
+/** Do both logs say the same, entry by entry? However their members are ordered: a file may have been set out otherwise. */
+export const isSameLog = (one: readonly unknown[], other: readonly unknown[]): boolean =>
+  one.length === other.length &&
+  (JSON.stringify(one) === JSON.stringify(other) || writeCanonical(one) === writeCanonical(other));

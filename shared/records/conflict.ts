@@ -80,7 +80,7 @@ export function findConflict(
       if (!isAnother && putOnAtMs < (record.skinTest?.putOnAtMs ?? 0)) {
         return atField('putOnAtMs', 'earlierThanNoted');
       }
-      const isEarly = readAtMs > atMs || readAtMs < findReadableAtMs(putOnAtMs, settings.profile);
+      const isEarly = readAtMs > atMs || readAtMs < findReadableAtMs(event.payload, settings.profile);
       return seen === 'nothing' && isEarly ? atField('seen', 'readTooEarly') : null;
     }
     case 'INCOMPATIBILITY_READ': {

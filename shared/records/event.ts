@@ -8,7 +8,7 @@ import type { AskStep, BackStep, Correctable } from './steps';
 import type { Zone } from './zones';
 
 /** Raised whenever a computed result can change. */
-export const MODEL_VERSION = 5;
+export const MODEL_VERSION = 6;
 /** Raised with a migration n → n+1 whenever a stored event changes its shape. */
 export const EVENT_VERSION = 1;
 

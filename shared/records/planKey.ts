@@ -1,5 +1,6 @@
 import type { Form } from './form';
 import { type Answers, askForms } from './forms/asked';
+import type { ClientAnswers } from './forms/client';
 import { askSteps } from './steps';
 
 /**
@@ -16,6 +17,18 @@ export const formPlanKey = (answers: Answers): string =>
       return bearing.map(([name]) => said[name] ?? null);
     }),
   );
+
+/** For which service, and to which level, was this key formed? As it was planned then, whatever the plan is now. */
+export function readPlanned(planKey: string): Partial<Pick<ClientAnswers, 'service' | 'targetLevel'>> {
+  const form: Form = askForms.client;
+  const bearing = Object.keys(form).filter((name) => form[name]?.aside !== true);
+  const said = (JSON.parse(planKey) as readonly (readonly unknown[] | null)[])[askSteps.indexOf('client')];
+  const planned = bearing.flatMap((name, at) => {
+    const answer = said?.[at] ?? null;
+    return answer !== null && (name === 'service' || name === 'targetLevel') ? [[name, answer]] : [];
+  });
+  return Object.fromEntries(planned);
+}
 
 const asksForIncompatibilityTest: readonly string[] = [
   'unknown',

@@ -106,6 +106,16 @@ export interface CorrectionRecord extends Stamp {
   readonly answer: Correctable;
   readonly code: string;
   readonly words: string;
+  /** Of a stop that was handed on: those it lifts. Models before 6 did not keep it. */
+  readonly speaksFor?: readonly SpokenFor[];
+}
+
+/** A stop, by the record it stands in, its kind, and the digest of the entry that told it there (`listToldStops`). */
+export interface SpokenFor {
+  readonly record: string;
+  readonly stop: string;
+  /** SHA-256, 64 hex digits; of a record that cannot be read that of its whole log. */
+  readonly entry: string;
 }
 
 /** A reaction that was suspected and then said to be none: by whom, when and why, and who had suspected it. */

@@ -11,7 +11,7 @@ const warmthS = v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0), v.maxV
  * is the maker's own claim, in °C; nothing here is ever reckoned from a list. Checked in
  * tests/shared/records/settings.test.ts against an edition that is kept for ever.
  */
-const shelfEntry = v.strictObject({
+export const shelfEntry = v.strictObject({
   name: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(40)),
   kind: v.picklist(['lightener', 'colour', 'spray']),
   ingredients: v.exactOptional(v.pipe(v.string(), v.maxLength(100_000))),
@@ -72,6 +72,16 @@ export const settingsSchema = v.strictObject({
   ),
   /** What is past that time is erased without a hold. Off until the owner turns it on. */
   erasesByItself: v.optional(v.boolean(), false),
+  /**
+   * May the report of a week group its figures by who works here? Off until the owner turns it on: figures with names are
+   * about the people at the bar, who are told first, and the law of the place may ask more.
+   */
+  figuresByStylist: v.optional(v.boolean(), false),
+  /**
+   * Is the chance that strands break shown by what this station's own strands taught? Off shows what is assumed. Nothing is
+   * judged by it (shared/learning/learnt.ts); editions from before had nothing learned.
+   */
+  learns: v.optional(v.boolean(), true),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -127,6 +137,8 @@ export const defaultSettings: Settings = {
   contact: '',
   keepMonths: ASSUMED_KEEP_MONTHS,
   erasesByItself: false,
+  figuresByStylist: false,
+  learns: true,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

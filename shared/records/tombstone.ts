@@ -40,3 +40,27 @@ export const readTombstone = (entry: unknown): Pick<Tombstone, 'ids' | 'atMs' | 
   const read = v.safeParse(schema, entry);
   return read.success ? read.output : null;
 };
+
+/**
+ * An erasing for age that came in from another house, as it is stored: its keeping time is not that of this one, so by itself it
+ * takes nothing away here. Once what it names is past this house's own time too, an erasing of this house does.
+ */
+interface ToldTombstone {
+  readonly told: unknown;
+}
+
+const toldSchema = v.strictObject({ told: v.looseObject({ ids: v.array(v.string()) }) });
+export const isToldErasing = (entry: unknown): entry is ToldTombstone => v.is(toldSchema, entry);
+
+/** As the house wrote it that erased: so it goes on to others, under the name of its content. */
+export const untell = (entry: unknown): unknown => (isToldErasing(entry) ? entry.told : entry);
+
+/** As this house stores what another one erased: at its word, but for what was only too old there. */
+export const takeTold = (tombstone: unknown): unknown =>
+  readTombstone(tombstone)?.code === 'keptLongEnough' ? { told: tombstone } : tombstone;
+
+/** The erasings for age of other houses in the log of erasings. */
+export const listToldForAge = (
+  entries: readonly unknown[],
+): readonly Pick<Tombstone, 'ids' | 'atMs' | 'by' | 'code'>[] =>
+  entries.filter(isToldErasing).flatMap(({ told }) => readTombstone(told) ?? []);

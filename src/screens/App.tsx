@@ -2,6 +2,7 @@ import { Show } from 'solid-js';
 import { WordsProvider } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { DemoInUse } from '../station/demo/createDemo';
+import type { PracticeInUse } from '../station/practice/createPractice';
 import type { TabletInUse } from '../tablet/createTablet';
 import { findWords } from '../words/words';
 import { Screens } from './Screens';
@@ -11,13 +12,19 @@ export function App(props: {
   readonly station: StationInUse;
   readonly tablet?: TabletInUse | undefined;
   readonly demo?: DemoInUse | undefined;
+  readonly practice?: PracticeInUse | undefined;
 }) {
   const locale = () => props.station.state().settings.settings.locale;
   return (
     <Show when={locale()} keyed>
       {(spoken) => (
         <WordsProvider value={findWords(spoken)}>
-          <Screens station={props.station} tablet={props.tablet} demo={props.demo} />
+          <Screens
+            station={props.station}
+            tablet={props.tablet}
+            demo={props.demo}
+            practice={props.practice}
+          />
         </WordsProvider>
       )}
     </Show>

@@ -4,11 +4,13 @@ import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog, DialogHeadProvider } from '../parts/Dialog';
 import { AboveActionsProvider } from '../parts/PageActions';
-import { IsDemoProvider } from '../parts/useIsDemo';
+import { type Invented, InventedProvider } from '../parts/useInvented';
 import { MayWriteProvider } from '../parts/useMayWrite';
 import { useWords } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { DemoInUse } from '../station/demo/createDemo';
+import type { PracticeInUse } from '../station/practice/createPractice';
+import { isPastRead } from '../station/stationState';
 import type { SubmitRefusal } from '../station/submitRefusal';
 import type { TabletInUse } from '../tablet/createTablet';
 import { holdBack } from '../tablet/holdBack';
@@ -33,14 +35,27 @@ import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
 import { createPlace } from './place';
+import { BenchTrials } from './practice/bench/BenchTrials';
+import { createLessons } from './practice/createLessons';
+import { DebriefPage } from './practice/DebriefPage';
+import { Lessons } from './practice/Lessons';
+import { LessonProvider } from './practice/lessonInUse';
+import { PassedOverDialog } from './practice/PassedOverDialog';
+import { PracticeMark, PracticeRibbon } from './practice/PracticeRibbon';
+import { PressPage } from './practice/press/PressPage';
+import type { SittingKept } from './practice/sittings';
+import { Trainer } from './practice/Trainer';
+import { findNotNow } from './practice/whyNotPractise';
 import { SettingsScreen } from './settings/SettingsScreen';
 import { SkinTests } from './skinTest/SkinTests';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { Start } from './start/Start';
 import { makeSubmit, makeSubmitAll } from './submitting';
+import { WhatTaught } from './taught/WhatTaught';
 import { createWho } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
+import { OncePastIsRead } from './window/StillReading';
 import { WindowPart } from './window/WindowPart';
 
 /** What this tablet shows: the bar, one client, the day, the settings; and over it who is there and what is to be told. */
@@ -48,6 +63,7 @@ export function Screens(props: {
   readonly station: StationInUse;
   readonly tablet?: TabletInUse | undefined;
   readonly demo?: DemoInUse | undefined;
+  readonly practice?: PracticeInUse | undefined;
 }) {
   const words = useWords();
   const state = () => props.station.state();
@@ -63,7 +79,43 @@ export function Screens(props: {
   /** Its own signal, so that no entry of anybody begins the language anew. */
   const language = createMemo(() => (settings().spoken ? words.locale : null));
   createEffect(() => props.tablet?.speakIn(language()));
-  const place = createPlace(state, who, alarm.goTo);
+  const isPractice = props.practice?.isOn === true;
+  const invented = (): Invented => {
+    if (isPractice) return 'practice';
+    return props.demo?.isHere === true ? 'demo' : null;
+  };
+  const place = createPlace(state, who, alarm.goTo, isPractice ? 'lessons' : 'bar');
+  const lessons = createLessons(props.station, who, () => props.practice?.school() ?? null, isPractice);
+  const sitting = () => lessons.sittings().find(({ id }) => id === place.debriefOf());
+  const sayLesson = () => {
+    const now = lessons.underWay();
+    if (now === null) return '';
+    const how = now.sat.isExam ? words.practice.exam : words.practice.hints;
+    return words.practice.underWay(now.lesson?.title ?? now.sat.lessonId, how);
+  };
+  const byOrNobody = () => who.by() || words.bar.nobodyChosen;
+  const enteringPractice = () => {
+    const practice = props.practice;
+    if (practice === undefined || practice.isOn || props.demo?.isHere === true) return undefined;
+    return {
+      notNow: () => findNotNow(state(), props.station.nowMs()),
+      enter: () => practice.enter(who.by(), settings()),
+    };
+  };
+  /** The same lesson once more, the same way; where another is under way, it is not offered. */
+  const findAgain = ({ lesson, sat }: SittingKept) =>
+    lesson === null || lessons.underWay() !== null
+      ? undefined
+      : () =>
+          who.asSomebody(async () => {
+            const begun = await lessons.begin(lesson, sat.isExam);
+            if (begun.ok) place.toClient(begun.value);
+          });
+  const leavePractice = async () => {
+    // While nobody is there its clock does not run away.
+    if (isWriter()) await props.station.setSpeed(byOrNobody(), 1);
+    return (await props.practice?.leave()) === true;
+  };
 
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
   const goBack = () => {
@@ -121,23 +173,45 @@ export function Screens(props: {
 
   const everybody = createMemo(() => [...state().open.values()]);
   const renderClient = (id: string) => (
-    <IsDemoProvider value={() => props.demo?.isHere === true}>
-      <EverybodyProvider value={everybody}>
-        <ClientInView
-          id={id}
-          station={props.station}
-          who={who}
-          submit={submit}
-          submitAll={submitAll}
-          onBar={place.toBar}
-        />
-      </EverybodyProvider>
-    </IsDemoProvider>
+    <InventedProvider value={invented}>
+      <LessonProvider value={() => (lessons.underWay()?.id === id ? lessons.here() : null)}>
+        <EverybodyProvider value={everybody}>
+          <ClientInView
+            id={id}
+            station={props.station}
+            who={who}
+            submit={submit}
+            submitAll={submitAll}
+            onBar={place.toBar}
+          />
+        </EverybodyProvider>
+      </LessonProvider>
+    </InventedProvider>
   );
 
   return (
-    <DialogHeadProvider value={() => <Silence alarm={alarm} />}>
-      <div class="station">
+    <DialogHeadProvider
+      value={() => (
+        <>
+          <PracticeMark isOn={isPractice} />
+          <Silence alarm={alarm} />
+        </>
+      )}
+    >
+      <div
+        class="station"
+        data-past={isPastRead(state()) ? 'read' : 'reading'}
+        data-in-practice={isPractice ? '' : undefined}
+      >
+        <Show when={isPractice}>
+          <PracticeRibbon
+            lesson={sayLesson()}
+            speed={state().practice?.changes.at(-1)?.times ?? 1}
+            mayWrite={isWriter()}
+            onSpeed={(times) => void props.station.setSpeed(byOrNobody(), times)}
+            onLeave={leavePractice}
+          />
+        </Show>
         <Show when={props.demo?.isHere && props.demo}>{(demo) => <DemoRibbon demo={demo()} />}</Show>
         <WindowPart mode={state().mode} askTakeOver={props.station.askTakeOver} />
         <DueHeard due={due()} units={settings().units} />
@@ -162,9 +236,10 @@ export function Screens(props: {
                   }
                   onWho={who.ask}
                   onOpen={place.toClient}
-                  onStart={place.toStart}
-                  onDay={place.toDay}
-                  onSettings={place.toSettings}
+                  onStart={isPractice ? place.toLessons : place.toStart}
+                  start={isPractice ? words.practice.lessons : undefined}
+                  onDay={isPractice ? undefined : place.toDay}
+                  onSettings={isPractice ? undefined : place.toSettings}
                   ways={
                     <SkinTestsButton
                       skinTests={state().skinTests}
@@ -181,20 +256,85 @@ export function Screens(props: {
                   <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
                 )}
               </Match>
+              <Match when={isPractice && place.at() === 'lessons'}>
+                <MayWriteProvider value={isWriter}>
+                  <Lessons
+                    station={props.station}
+                    who={who}
+                    all={props.practice?.school()?.lessons ?? null}
+                    lessons={lessons}
+                    onOpen={place.toClient}
+                    onDebrief={place.toDebrief}
+                    onPressPage={place.toPress}
+                    onTrainer={place.toTrainer}
+                    onBar={place.toBar}
+                  />
+                </MayWriteProvider>
+              </Match>
+              <Match when={isPractice && place.at() === 'trainer'}>
+                <OncePastIsRead months={state().months} title={words.trainer.title} onBar={place.toBar}>
+                  <Trainer
+                    station={props.station}
+                    lessons={lessons}
+                    onDebrief={place.toDebrief}
+                    onLessons={place.toLessons}
+                  />
+                </OncePastIsRead>
+              </Match>
+              <Match when={isPractice && sitting()}>
+                {(sat) => (
+                  <MayWriteProvider value={isWriter}>
+                    <DebriefPage
+                      sitting={sat()}
+                      tell={lessons.tell}
+                      station={props.station}
+                      onAgain={findAgain(sat())}
+                      onLessons={place.toLessons}
+                    />
+                  </MayWriteProvider>
+                )}
+              </Match>
               <Match when={place.at() === 'day'}>
-                <Day
-                  isDemo={props.demo?.isHere === true}
-                  readSettings={props.station.readSettings}
-                  state={state()}
-                  nowMs={props.station.nowMs()}
-                  onKept={place.toKept}
-                  onBar={place.toBar}
-                />
+                <OncePastIsRead months={state().months} title={words.day.title} onBar={place.toBar}>
+                  <Day
+                    isDemo={props.demo?.isHere === true}
+                    readSettings={props.station.readSettings}
+                    state={state()}
+                    nowMs={props.station.nowMs()}
+                    onKept={place.toKept}
+                    onTaught={place.toTaught}
+                    onPressPage={place.toPress}
+                    onBench={place.toBench}
+                    onBar={place.toBar}
+                  />
+                </OncePastIsRead>
               </Match>
               <Match when={place.at() === 'kept'}>
                 <MayWriteProvider value={isWriter}>
-                  <RecordsKept station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
+                  <OncePastIsRead months={state().months} title={words.kept.title} onBar={place.toBar}>
+                    <RecordsKept station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
+                  </OncePastIsRead>
                 </MayWriteProvider>
+              </Match>
+              <Match when={place.at() === 'taught'}>
+                <MayWriteProvider value={isWriter}>
+                  <OncePastIsRead months={state().months} title={words.taught.title} onBar={place.toBar}>
+                    <WhatTaught station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
+                  </OncePastIsRead>
+                </MayWriteProvider>
+              </Match>
+              <Match when={place.at() === 'bench'}>
+                <MayWriteProvider value={isWriter}>
+                  <BenchTrials
+                    station={props.station}
+                    who={who}
+                    onWarmthTrial={place.toSettings}
+                    onBack={place.toDay}
+                  />
+                </MayWriteProvider>
+              </Match>
+              <Match when={place.at() === 'press'}>
+                <PressPage settings={settings()} onBack={isPractice ? place.toLessons : place.toDay} />
               </Match>
               <Match when={place.at() === 'skinTests'}>
                 <MayWriteProvider value={isWriter}>
@@ -209,6 +349,9 @@ export function Screens(props: {
                     save={(next) => props.station.saveSettings(who.by(), next)}
                     tablet={props.tablet}
                     backup={props.station}
+                    months={state().months}
+                    sharing={props.station}
+                    practice={enteringPractice()}
                     onBar={place.toBar}
                   />
                 </MayWriteProvider>
@@ -222,6 +365,7 @@ export function Screens(props: {
                     chair={chosenChair()}
                     by={who.by()}
                     closed={state().closed}
+                    months={state().months}
                     open={(answers: RawForm) => props.station.open(who.by(), answers)}
                     onOpened={place.toClient}
                     onBar={place.toBar}
@@ -242,6 +386,14 @@ export function Screens(props: {
           jumps={jumps()}
           onSlept={props.station.saySlept}
           onPutAhead={(jump) => who.asSomebody(() => void props.station.sayPutAhead(who.by(), jump))}
+        />
+        <PassedOverDialog
+          passedOver={lessons.passedOver()}
+          onBackTo={({ id, step }) => {
+            lessons.dismissPassedOver();
+            void submit(id, { type: 'REOPENED', answers: { step } });
+          }}
+          onGoOn={lessons.dismissPassedOver}
         />
         <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
           <WhoIsIt

@@ -7,7 +7,20 @@ import type { Who } from './who';
 
 /** Where this tablet is. In memory only: no address shows a client, and every start begins at the bar. */
 type Place =
-  | { readonly at: 'bar' | 'day' | 'skinTests' | 'kept' | 'settings' }
+  | {
+      readonly at:
+        | 'bar'
+        | 'day'
+        | 'skinTests'
+        | 'kept'
+        | 'taught'
+        | 'press'
+        | 'bench'
+        | 'settings'
+        | 'lessons'
+        | 'trainer';
+    }
+  | { readonly at: 'debrief'; readonly id: string }
   | { readonly at: 'start'; readonly chair: number | null }
   | { readonly at: 'consultation'; readonly id: string };
 
@@ -18,12 +31,20 @@ export interface PlaceOfTablet {
   readonly here: Accessor<Consultation | undefined>;
   /** The client in view has just been closed: that is said, and the bar is shown. */
   readonly endedHere: Accessor<ClosedRecord | undefined>;
+  /** The sitting whose debrief is read: also that of the client in view, once she is closed. */
+  readonly debriefOf: Accessor<string | undefined>;
   /** The free place that was tapped. */
   readonly chair: Accessor<number | null>;
   readonly toBar: () => void;
   readonly toDay: () => void;
   readonly toSkinTests: () => void;
   readonly toKept: () => void;
+  readonly toTaught: () => void;
+  readonly toPress: () => void;
+  readonly toBench: () => void;
+  readonly toLessons: () => void;
+  readonly toTrainer: () => void;
+  readonly toDebrief: (id: string) => void;
   readonly toSettings: () => void;
   readonly toStart: (chair: number | null) => void;
   readonly toClient: (id: string) => void;
@@ -35,8 +56,9 @@ export function createPlace(
   who: Who,
   /** Somebody goes to her. */
   onClient: (id: string) => void,
+  begin: 'bar' | 'lessons' = 'bar',
 ): PlaceOfTablet {
-  const [place, setPlace] = createSignal<Place>({ at: 'bar' });
+  const [place, setPlace] = createSignal<Place>({ at: begin });
   const go = (next: Place) => () => setPlace(next);
   const idHere = () => {
     const now = place();
@@ -46,6 +68,10 @@ export function createPlace(
     at: () => place().at,
     here: () => state().open.get(idHere() ?? ''),
     endedHere: () => state().closed.find(({ id }) => id === idHere()),
+    debriefOf: () => {
+      const now = place();
+      return now.at === 'debrief' ? now.id : state().closed.find(({ id }) => id === idHere())?.id;
+    },
     chair: () => {
       const now = place();
       return now.at === 'start' ? now.chair : null;
@@ -54,6 +80,12 @@ export function createPlace(
     toDay: go({ at: 'day' }),
     toSkinTests: go({ at: 'skinTests' }),
     toKept: go({ at: 'kept' }),
+    toTaught: go({ at: 'taught' }),
+    toPress: go({ at: 'press' }),
+    toBench: go({ at: 'bench' }),
+    toLessons: go({ at: 'lessons' }),
+    toTrainer: go({ at: 'trainer' }),
+    toDebrief: (id) => setPlace({ at: 'debrief', id }),
     toSettings: () => who.asSomebody(go({ at: 'settings' })),
     toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
     toClient: (id) => {

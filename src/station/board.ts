@@ -7,7 +7,9 @@ const firstState: StationState = {
   settings: { id: 0, settings: defaultSettings, by: '' },
   open: new Map(),
   closed: [],
+  months: { read: 0, all: 0 },
   skinTests: [],
+  bench: [],
   erasings: { tombstones: [], unfinished: 0 },
   notices: [],
 };

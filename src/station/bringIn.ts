@@ -1,13 +1,18 @@
 import { type BackupLogs, isFromLater, readBackup } from '../../shared/records/backupFile';
 import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
-import { readErasedIds } from '../../shared/records/tombstone';
+import type { RecordDocument } from '../../shared/records/documents/document';
+import { listDocuments } from '../../shared/records/documents/listDocuments';
+import { takeTold } from '../../shared/records/tombstone';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import { isLogName } from '../storage/logName';
 import type { Logs } from '../storage/watcherChannel';
-import { leaveOutErased, listErased } from './erased';
+import { leaveOutErased, listErased, listNewErasings } from './erased';
+import { findTicket } from './findTicket';
 import { isTicketOpen } from './keeping';
-import { CLOSED, ERASED_LOG, SETTINGS_LOG } from './logNames';
+import { CLOSED, ERASED_LOG, OPEN, readLogId, SETTINGS_LOG, UNJUDGED_LOG } from './logNames';
+import { isBeginningOf, type Judged, listHeld } from './merging';
+import { findSettingsIn } from './readLogs';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
@@ -16,8 +21,16 @@ export interface BroughtIn {
   readonly closed: number;
   /** So many records and skin tests went here because they were erased there. */
   readonly gone: number;
-  /** Clients are here, so nothing came but what was erased there. */
-  readonly isBesideClients: boolean;
+  /** What else is to be said of it where clients are here; null where the whole station moved. */
+  readonly beside: Beside | null;
+}
+
+/** Of a backup beside clients. */
+export interface Beside extends Pick<Judged, 'here' | 'toldTwice'> {
+  /** So many skin tests came, or went on. */
+  readonly tests: number;
+  /** By ticket. They stay where they are: two tablets would go on with one client. */
+  readonly open: readonly string[];
 }
 
 /** One thing to be written, in this order: an entry to the end of a log, or a log that makes room first. */
@@ -25,10 +38,19 @@ type Writing =
   | { readonly do: 'append'; readonly log: string; readonly entry: Json }
   | { readonly do: 'clear'; readonly log: string };
 
-interface BringIn extends BroughtIn {
+interface BringIn extends Pick<BroughtIn, 'gone'> {
   /** Written before anything else. */
   readonly tombstones: readonly Json[];
-  readonly writings: readonly Writing[];
+  /** The whole of it, where nothing else is here; else what the other station tells, to be judged one by one. */
+  readonly comes:
+    | { readonly closed: number; readonly writings: readonly Writing[] }
+    | {
+        readonly documents: Iterable<RecordDocument>;
+        readonly erased: ReadonlySet<string>;
+        readonly open: readonly string[];
+        /** What that station could not judge, as it lies there. */
+        readonly unjudged: readonly Json[];
+      };
 }
 
 /** Both copies hold plain JSON: so is whatever was read of a file as JSON. */
@@ -42,10 +64,11 @@ const isBeginning = (ours: readonly Json[], theirs: readonly unknown[]): boolean
 
 /**
  * May the whole file come in? Where nothing is here that is not in it: a station without a client, whose settings give
- * way, or one whose power went while the same file was coming in.
+ * way, or one whose power went while the same file was coming in. `before`: what is here by this station's own word; what
+ * the other house erased may be all the clients there are.
  */
-function mayMove(ours: Logs, theirs: BackupLogs): boolean {
-  const hasSettingsAlone = [...ours.keys()].every((name) => name === SETTINGS_LOG);
+function mayMove(before: Logs, ours: Logs, theirs: BackupLogs): boolean {
+  const hasSettingsAlone = [...before.keys()].every((name) => name === SETTINGS_LOG);
   return (
     hasSettingsAlone || [...ours].every(([name, entries]) => isBeginning(entries, theirs.get(name) ?? []))
   );
@@ -71,15 +94,6 @@ const listClosed = (logs: BackupLogs): readonly ClosedRecord[] | null => {
   return records.every((record) => record !== null) ? records : null;
 };
 
-/** What of the file's tombstones is not known here yet, so that it is written down before anything else. */
-function listNewTombstones(ours: Logs, theirs: BackupLogs): readonly Json[] {
-  const known = listErased(ours);
-  const fresh = (theirs.get(ERASED_LOG) ?? []).filter(
-    (entry) => readErasedIds(entry)?.some((id) => !known.has(id)) === true,
-  );
-  return fresh.map(toJson);
-}
-
 /** Everything but the tombstones themselves, which are no matter of which log is the longer one. */
 function withoutTombstones<Entry>(logs: ReadonlyMap<string, readonly Entry[]>, erased: ReadonlySet<string>) {
   const left = new Map(leaveOutErased(logs, erased));
@@ -90,27 +104,48 @@ function withoutTombstones<Entry>(logs: ReadonlyMap<string, readonly Entry[]>, e
 /** Closed records, and whatever has a log of its own. */
 const countRecords = (logs: BackupLogs): number =>
   [...logs].reduce((count, [name, entries]) => {
-    if (name.startsWith(CLOSED)) return count + entries.length;
+    if (name.startsWith(CLOSED) || name === UNJUDGED_LOG) return count + entries.length;
     return name === SETTINGS_LOG ? count : count + 1;
   }, 0);
 
 /** Does the file take away what is open here, or of a ticket that is? Colour may be on her. */
-const erasesOpen = ({ open, closed, skinTests }: BringInto['state'], erased: ReadonlySet<string>): boolean =>
+export const erasesOpen = (
+  { open, closed, skinTests, unjudged = [] }: BringInto['state'],
+  erased: ReadonlySet<string>,
+): boolean =>
   [...open.keys()].some((id) => erased.has(id)) ||
-  [...closed, ...skinTests].some(({ id, ticketKey }) => erased.has(id) && isTicketOpen({ open }, ticketKey));
+  [...closed, ...skinTests, ...unjudged].some(
+    ({ id, ticketKey }) => erased.has(id) && isTicketOpen({ open }, ticketKey),
+  );
 
 /** The station it comes into. */
 interface BringInto {
   readonly isDemo: boolean;
   readonly nowMs: number;
-  readonly state: Pick<StationState, 'open' | 'closed' | 'skinTests'>;
+  readonly state: Pick<StationState, 'open' | 'closed' | 'skinTests' | 'unjudged'>;
+}
+
+/** Who is open in the file, by ticket, but for those whose log is known here, gone on with since or not. */
+function listOpen(
+  theirs: BackupLogs,
+  { open, closed }: Pick<StationState, 'open' | 'closed'>,
+): readonly string[] {
+  const isKnown = (id: string, log: readonly unknown[]): boolean => {
+    const ours = closed.filter((each) => each.id === id).map((each) => each.log);
+    return [...ours, open.get(id)?.log ?? []].some((each) => isBeginningOf(log, each));
+  };
+  return [...theirs].flatMap(([name, log]) => {
+    const id = readLogId(name);
+    return name.startsWith(OPEN) && !isKnown(id, log) ? [findTicket(log) ?? id] : [];
+  });
 }
 
 /**
- * What is to be written so that this backup comes in? The whole of it, onto a station that holds nothing else: a stop or a
- * reaction told at one of two stations must not be lost at the other, so beside clients nothing comes. What was erased, here
- * or there, is left out as if it had never been; and what was erased there is erased here even where nothing else comes.
- * Checked in tests/src/station/bringIn.test.ts.
+ * What is to be written so that this backup comes in? The whole of it, onto a station that holds nothing else. Beside clients
+ * what closed there and the skin tests come, each judged anew; who is open there stays there, and the settings are this
+ * station's own. What was erased, here or there, is left out as if it had never been; and what was erased there is erased here, but
+ * for what was only too old for another house.
+ * Checked in tests/src/station/bringIn.test.ts and merging.test.ts.
  */
 export function planBringIn(
   ours: Logs,
@@ -122,20 +157,30 @@ export function planBringIn(
   const { logs, made } = read.value;
   if (made.isDemo !== isDemo) return refuse({ kind: 'backup', why: 'invented' });
   if (isFromLater(made, nowMs)) return refuse({ kind: 'backup', why: 'fromLater' });
-  if (listClosed(logs) === null || [...logs.keys()].some((name) => !isLogName(name))) {
+  const closed = listClosed(logs);
+  if (closed === null || [...logs.keys()].some((name) => !isLogName(name))) {
     return refuse({ kind: 'backup', why: 'damaged' });
   }
-  const erased = new Set([...listErased(ours), ...listErased(logs)]);
+  const everywhere = new Set([...listErased(ours), ...listErased(logs)]);
+  const there = withoutTombstones(logs, everywhere);
+  const isMove = mayMove(
+    withoutTombstones(ours, listErased(ours)),
+    withoutTombstones(ours, everywhere),
+    there,
+  );
+  const told = logs.get(ERASED_LOG) ?? [];
+  // A station that moves is the house that erased; of another house what was too old there is kept for as long as here.
+  const takes = isMove ? told : told.map(takeTold);
+  const erased = new Set([...listErased(ours), ...listErased(new Map([[ERASED_LOG, takes]]))]);
   if (erasesOpen(state, erased)) return refuse({ kind: 'backup', why: 'erasesOpen' });
-  const tombstones = listNewTombstones(ours, logs);
-  const here = withoutTombstones(ours, erased);
-  const there = withoutTombstones(logs, erased);
-  const gone = countRecords(withoutTombstones(ours, new Set())) - countRecords(here);
-  if (mayMove(here, there)) {
-    const closed = listClosed(there)?.length ?? 0;
-    return accept({ closed, gone, isBesideClients: false, tombstones, writings: planMove(here, there) });
+  const tombstones = listNewErasings(ours.get(ERASED_LOG) ?? [], takes);
+  const left = withoutTombstones(ours, erased);
+  const gone = countRecords(withoutTombstones(ours, new Set())) - countRecords(left);
+  if (isMove) {
+    const comes = { closed: listClosed(there)?.length ?? 0, writings: planMove(left, there) };
+    return accept({ gone, tombstones, comes });
   }
-  return tombstones.length > 0
-    ? accept({ closed: 0, gone, isBesideClients: true, tombstones, writings: [] })
-    : refuse({ kind: 'backup', why: 'notEmpty' });
+  const documents = listDocuments(listHeld(there as Logs), findSettingsIn(logs as Logs));
+  const unjudged = (there.get(UNJUDGED_LOG) ?? []).map(toJson);
+  return accept({ gone, tombstones, comes: { documents, erased, open: listOpen(there, state), unjudged } });
 }

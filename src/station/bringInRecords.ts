@@ -4,7 +4,7 @@ import { isFromLater } from '../../shared/records/backupFile';
 import { type ClosedRecord, closeRecord } from '../../shared/records/closedRecord';
 import { readConsultations, type ToldConsultation } from '../../shared/records/json/consultationFile';
 import { accept, type Result, refuse } from '../../shared/result';
-import { findTicket } from './readLogs';
+import { findTicket } from './findTicket';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
@@ -25,9 +25,11 @@ interface RecordsPlan extends Pick<RecordsBrought, 'here' | 'erased' | 'open'> {
 
 type Known = Pick<StationState, 'open' | 'closed'>;
 
-/** Her log as it is held here; undefined where there is none of this name. */
-const findHeld = ({ open, closed }: Known, id: string): readonly unknown[] | undefined =>
-  closed.find((each) => each.id === id)?.log ?? open.get(id)?.log;
+/** Her logs as they are held here: none, one, or more where several stations told her otherwise. */
+const listLogs = ({ open, closed }: Known, id: string): readonly (readonly unknown[])[] => [
+  ...closed.filter((each) => each.id === id).map(({ log }) => log),
+  ...(open.has(id) ? [open.get(id)?.log ?? []] : []),
+];
 
 const nameTicket = ({ id, log }: ToldConsultation): string => findTicket(log) ?? id;
 
@@ -75,11 +77,11 @@ export function* planRecords(
     if (isFromLater({ madeAtMs: record.newestAtMs }, nowMs)) {
       return refuse({ kind: 'records', why: 'fromLater' });
     }
-    const held = findHeld(known, id) ?? comes.get(id)?.log;
+    const held = [...listLogs(known, id), ...(comes.has(id) ? [comes.get(id)?.log ?? []] : [])];
     const closed = closeRecord(record, judged.value.log);
-    if (held !== undefined && isSame(held, log)) here += 1;
+    if (held.some((each) => isSame(each, log))) here += 1;
     else if (closed === null) open.push(nameTicket(each));
-    else if (held !== undefined) return refuse({ kind: 'recordDiffers', ticket: nameTicket(each) });
+    else if (held.length > 0) return refuse({ kind: 'recordDiffers', ticket: nameTicket(each) });
     else comes.set(id, { ...closed, log, broughtIn: { atMs: broughtAtMs, settings } });
   }
   return accept({

@@ -1,12 +1,18 @@
 import { type Accessor, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
+import { readPracticeNow } from '../../machines/practice/practiceClock';
 import type { ClockJump } from '../../shared/records/clockJump';
 import { msPerDay } from '../../shared/units/time';
 import { type Edition, places } from '../storage/edition';
 import { openStore } from '../storage/openStore';
 import { speakAsWriter, type Watcher, type WriterVoice, watchWriter } from '../storage/watcherChannel';
 import { type LostWhy, requestWriter, type WriterClaim } from '../storage/writerLock';
+import { ofTablet } from '../tablet/keep';
+import { createOthers } from './createOthers';
+import { leavePlace } from './leavePlace';
+import { CLOSED } from './logNames';
 import { makeId } from './makeId';
 import { makeStation } from './makeStation';
+import type { Others } from './replicating';
 import type { Station } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
 import { createTicker } from './ticker';
@@ -20,6 +26,8 @@ export interface StationInUse
     | 'submitAll'
     | 'putOnSkinTest'
     | 'changeSkinTest'
+    | 'startBenchTrial'
+    | 'changeBenchTrial'
     | 'finishClosing'
     | 'saveSettings'
     | 'erase'
@@ -28,7 +36,11 @@ export interface StationInUse
     | 'bringIn'
     | 'bringInRecords'
     | 'readSettings'
+    | 'note'
     | 'dismiss'
+    | 'beginLesson'
+    | 'tellOfSitting'
+    | 'setSpeed'
   > {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
@@ -42,6 +54,10 @@ export interface StationInUse
   readonly sayPutAhead: Station['sayPutAhead'];
   /** A window that watches asks the one that writes to hand over. */
   readonly askTakeOver: () => void;
+  /** How this station stands with others; null where this window does not write, or the salon is invented. */
+  readonly others: Accessor<Others | null>;
+  /** Shares what is to be shared now, and not with the next round. */
+  readonly shareNow: () => void;
 }
 
 /** The jumps of this tablet's clock that nobody has explained, kept by the tablet. */
@@ -59,7 +75,32 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
   const { lock, channel: channelName } = places[edition];
   const [state, setState] = createSignal<StationState | undefined>();
   const { jumps, note: noteJump, forget } = clockJumps;
+  const isPractice = edition === 'practice';
+  const readChanges = () => station.readState().practice?.changes ?? [];
+  const readNow = isPractice ? () => readPracticeNow(readChanges(), Date.now()) : Date.now;
+  const station = makeStation({
+    store: openStore(edition),
+    now: readNow,
+    makeId,
+    isDemo: edition === 'demo',
+    practice: isPractice ? { readWallMs: Date.now } : undefined,
+    readJumps: jumps,
+    publish: (next) => {
+      refresh();
+      setState(next);
+    },
+    onAcknowledged: (name, seq, entry) => {
+      voice?.sayAcknowledged(name, seq, entry);
+      sharing.noteWritten(name);
+    },
+    onDropped: (name) => voice?.sayDropped(name),
+    onRewritten: () => voice?.sayAll(),
+  });
+
   const { nowMs, refresh, seenMs, trustNow } = createTicker({
+    readNow,
+    // A faster clock jumps against the steady one all the time: in practice nobody is asked for it.
+    ...(isPractice ? { readSteady: readNow, readTimes: () => readChanges().at(-1)?.times ?? 1 } : {}),
     // One window tells of it: the one that writes.
     onJump: (jump) => readState().mode === 'writing' && noteJump(jump),
   });
@@ -68,20 +109,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
   let watcher: Watcher | null = null;
   let claim: WriterClaim | null = null;
 
-  const station = makeStation({
-    store: openStore(edition),
-    now: Date.now,
-    makeId,
-    isDemo: edition === 'demo',
-    readJumps: jumps,
-    publish: (next) => {
-      refresh();
-      setState(next);
-    },
-    onAcknowledged: (name, seq, entry) => voice?.sayAcknowledged(name, seq, entry),
-    onDropped: (name) => voice?.sayDropped(name),
-    onRewritten: () => voice?.sayAll(),
-  });
+  const sharing = createOthers(station, ofTablet);
 
   const stopWatching = (): void => {
     watcher?.stop();
@@ -90,8 +118,16 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
 
   const write = async (): Promise<void> => {
     stopWatching();
-    await station.startWriting();
-    voice = speakAsWriter(channel, { readLogs: station.readLogs, onTakeOverAsked: () => void yieldPlace() });
+    await station.startWriting(() => {
+      voice = speakAsWriter(channel, {
+        readLogs: () => new Map([...station.readLogs()].filter(([name]) => !name.startsWith(CLOSED))),
+        listLater: station.listMonths,
+        readLater: station.readMonth,
+        onTakeOverAsked: () => void yieldPlace(),
+      });
+    });
+    // An invented salon shares nothing with a real one.
+    if (edition === 'salon' && station.readState().mode === 'writing') sharing.start();
   };
 
   const watch = (): void => {
@@ -110,13 +146,13 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
   async function losePlace(why: LostWhy): Promise<void> {
     voice?.stop();
     voice = null;
-    await station.stopWriting('noStore');
+    await leavePlace(station, sharing, 'noStore');
     station.note({ kind: 'lostPlace', why });
   }
 
   /** Another window asks for the place: everything queued is written, the handles are closed, then it is free. */
   async function yieldPlace(): Promise<void> {
-    await station.stopWriting();
+    await leavePlace(station, sharing);
     voice?.stop();
     voice = null;
     claim?.giveUp();
@@ -129,6 +165,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
 
   claimPlace();
   onCleanup(() => {
+    void sharing.stop();
     stopWatching();
     claim?.giveUp();
     channel.close();
@@ -144,6 +181,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     submitAll: station.submitAll,
     putOnSkinTest: station.putOnSkinTest,
     changeSkinTest: station.changeSkinTest,
+    startBenchTrial: station.startBenchTrial,
+    changeBenchTrial: station.changeBenchTrial,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
     erase: station.erase,
@@ -158,7 +197,11 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
       if (corrected.ok) trustNow();
       return corrected;
     },
+    note: station.note,
     dismiss: station.dismiss,
+    beginLesson: station.beginLesson,
+    tellOfSitting: station.tellOfSitting,
+    setSpeed: station.setSpeed,
     jumps,
     saySlept: forget,
     sayPutAhead: async (by, jump) => {
@@ -167,5 +210,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
       return said;
     },
     askTakeOver: () => watcher?.askTakeOver(),
+    others: sharing.others,
+    shareNow: sharing.goNow,
   };
 }

@@ -1,6 +1,7 @@
-import { readErasedIds } from '../../shared/records/tombstone';
+import { writeCanonical } from '../../shared/records/documents/canonical';
+import { listToldForAge, readErasedIds, untell } from '../../shared/records/tombstone';
 import type { Json } from '../storage/json';
-import { CLOSED, ERASED_LOG, OPEN, SKIN_TEST } from './logNames';
+import { CLOSED, ERASED_LOG, OPEN, readLogId, SKIN_TEST, UNJUDGED_LOG } from './logNames';
 
 type Logs<Entry> = ReadonlyMap<string, readonly Entry[]>;
 
@@ -8,15 +9,29 @@ type Logs<Entry> = ReadonlyMap<string, readonly Entry[]>;
 export const listErased = (logs: Logs<unknown>): ReadonlySet<string> =>
   new Set((logs.get(ERASED_LOG) ?? []).flatMap((entry) => readErasedIds(entry) ?? []));
 
-/** Read without its schema: a closed record that this station does not understand may be erased too. */
+/** Which records did other houses erase for their age? What is kept of them here stays, and is not handed on. */
+export const listHeldBack = (logs: Logs<unknown>): ReadonlySet<string> =>
+  new Set(listToldForAge(logs.get(ERASED_LOG) ?? []).flatMap(({ ids }) => ids));
+
+/** Which of these erasings, as they are to be stored, are not in this log yet? One that is taken at its word is more than one that is not. */
+export function listNewErasings(known: readonly Json[], come: readonly unknown[]): readonly Json[] {
+  const held = new Set(known.map(writeCanonical));
+  const fresh = come.filter(
+    (entry) => !held.has(writeCanonical(entry)) && !held.has(writeCanonical(untell(entry))),
+  );
+  // Both copies hold plain JSON: so is whatever came in.
+  return fresh as readonly Json[];
+}
+
+/** Read without its schema: a record that this station does not understand may be erased too. */
 const findId = (entry: unknown): unknown =>
   typeof entry === 'object' && entry !== null && 'id' in entry ? entry.id : null;
 
 /** What is left of one log where these are erased? */
 function leaveOutOf<Entry>(name: string, entries: readonly Entry[], erased: ReadonlySet<string>) {
   const kind = [OPEN, SKIN_TEST].find((prefix) => name.startsWith(prefix));
-  if (kind !== undefined) return erased.has(name.slice(kind.length)) ? [] : entries;
-  if (!name.startsWith(CLOSED)) return entries;
+  if (kind !== undefined) return erased.has(readLogId(name)) ? [] : entries;
+  if (!name.startsWith(CLOSED) && name !== UNJUDGED_LOG) return entries;
   const left = entries.filter((entry) => !erased.has(findId(entry) as string));
   return left.length === entries.length ? entries : left;
 }

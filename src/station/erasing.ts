@@ -1,4 +1,9 @@
-import { type EraseCode, TOMBSTONE_VERSION, type Tombstone } from '../../shared/records/tombstone';
+import {
+  type EraseCode,
+  listToldForAge,
+  TOMBSTONE_VERSION,
+  type Tombstone,
+} from '../../shared/records/tombstone';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
@@ -8,6 +13,7 @@ import { isInUse, isTicketOpen, listPastKeeping } from './keeping';
 import { ERASED_LOG } from './logNames';
 import type { Memory } from './memory';
 import { SKIN_TESTS } from './skinTests';
+import { isPastRead } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 import type { Taking } from './taking';
 
@@ -49,6 +55,26 @@ export function makeErasing(
       return accept(undefined);
     });
 
+  /**
+   * What another house erased for its age goes here too once it is past this house's own time, though nothing goes by itself
+   * here: the salon has said that it is to go. Answers how much went; what protects her stays, as it does for our own age.
+   */
+  const ripen = async (): Promise<number> => {
+    let gone = 0;
+    for (const { ids, by, code } of listToldForAge(memory.logs().get(ERASED_LOG) ?? [])) {
+      const state = board.read();
+      if (!isPastRead(state) || !isInUse(state, now())) return gone;
+      const { closed, skinTests } = listPastKeeping(state, now());
+      const past = new Set([...closed, ...skinTests].map(({ id }) => id));
+      const ripe = ids.filter((id) => past.has(id));
+      if (ripe.length === 0) continue;
+      const buried = await bury(by, { ids: ripe, code });
+      if (!buried.ok) return gone;
+      gone += ripe.length;
+    }
+    return gone;
+  };
+
   const bury = async (by: string, { ids, code }: ToErase): Promise<Result<void, SubmitRefusal>> => {
     const tombstone: Tombstone = { v: TOMBSTONE_VERSION, ids, atMs: now(), by, code };
     const written = await append(ERASED_LOG, toJson(tombstone));
@@ -59,18 +85,21 @@ export function makeErasing(
 
   return {
     sweep,
+    ripen,
 
     erase(by: string, { ids, code }: ToErase): Promise<Result<void, SubmitRefusal>> {
       const state = board.read();
-      const found = [...state.closed, ...state.skinTests].filter(({ id }) => ids.includes(id));
+      const { closed, skinTests, unjudged = [] } = state;
+      const found = [...closed, ...skinTests, ...unjudged].filter(({ id }) => ids.includes(id));
       const isWhole = ids.length > 0 && new Set(found.map(({ id }) => id)).size === new Set(ids).size;
       if (by === '' || !isWhole) return Promise.resolve(refuse({ kind: 'notNow' }));
       const isOpen = found.some(({ ticketKey }) => isTicketOpen(state, ticketKey));
       return isOpen ? Promise.resolve(refuse({ kind: 'ticketOpen' })) : bury(by, { ids, code });
     },
 
-    /** What is past its time, where the owner chose that it goes by itself: in the name of whoever chose it. */
+    /** What another house erased, and what is past its time where the owner chose that it goes by itself: in the name of whoever chose it. */
     async eraseOverdue(): Promise<Result<void, SubmitRefusal>> {
+      await ripen();
       const state = board.read();
       const { by, settings } = state.settings;
       if (!settings.erasesByItself || !isInUse(state, now())) return accept(undefined);

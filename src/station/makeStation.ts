@@ -1,26 +1,33 @@
 import * as v from 'valibot';
 import { beginConsultation } from '../../machines/consultation/consultation';
+import { findWaitsSinceMs } from '../../shared/judgement/skinTest';
 import { writeBackup } from '../../shared/records/backupFile';
 import { countJumpSince, isInDoubt } from '../../shared/records/clockJump';
 import { findLastTime } from '../../shared/records/findLastTime';
+import { makePracticeId } from '../../shared/records/practiceId';
 import type { RawForm } from '../../shared/records/readForm';
 import { defaultSettings, settingsSchema } from '../../shared/records/settings';
-import { accept, refuse } from '../../shared/result';
+import { accept, type Result, refuse } from '../../shared/result';
+import type { CopyName } from '../storage/asideNote';
 import { makeQueues } from '../storage/queue';
-import { inTurns } from '../tablet/inTurns';
+import type { Reloaded } from '../storage/store';
+import { BENCH_TRIALS, makeBenchTrials } from './benchTrials';
 import { makeBoard } from './board';
-import { planBringIn } from './bringIn';
-import { planRecords } from './bringInRecords';
-import { leaveOutErased, listErased } from './erased';
+import { makeBringing } from './bringing';
+import { leaveOutErased } from './erased';
 import { makeErasing } from './erasing';
 import { inheritsStop } from './inheritsStop';
-import { ERASED_LOG, SETTINGS_LOG } from './logNames';
+import { CLOSED, SETTINGS_LOG } from './logNames';
 import { makeMemory } from './memory';
 import { listNotices } from './notice';
+import { makePast } from './past';
+import { makePractising } from './practice/practising';
 import { findSettingsIn, type ReadLogs, readLogs } from './readLogs';
+import { makeSharing } from './sharing';
 import { makeSkinTests, SKIN_TESTS } from './skinTests';
 import type { Station, StationParts } from './station';
 import { findNewestAtMs, type StationState } from './stationState';
+import type { SubmitRefusal } from './submitRefusal';
 import { makeTaking } from './taking';
 import { type Enqueue, makeTapping } from './tapping';
 
@@ -37,6 +44,7 @@ const findNamed = (closed: StationState['closed'], { ticket, lastTimeId }: RawFo
 export function makeStation(parts: StationParts): Station {
   const { store, now, isDemo = false } = parts;
   const queues = makeQueues();
+  const makeId = parts.practice === undefined ? parts.makeId : () => makePracticeId(parts.makeId());
   const board = makeBoard(parts.publish);
   const { note, show, read: readState } = board;
 
@@ -48,36 +56,124 @@ export function makeStation(parts: StationParts): Station {
       showLogs();
       note({ kind: 'notSaved', failure });
     },
+    onMonth: noteMonth,
   });
+  const past = makePast(board, memory);
   // In the line of the skin tests, which waits for consultations: nobody in their lines waits for it.
-  const forget = () => queues.run(SKIN_TESTS, () => skinTests.forget());
+  const forget = () => (past.isRead() ? queues.run(SKIN_TESTS, () => skinTests.forget()) : Promise.resolve());
   const taking = makeTaking(board, memory, queues, now, () => void forget());
   const { append, take, close } = taking;
-  const skinTests = makeSkinTests(board, { ...taking, remove: memory.remove }, queues, parts);
+  const skinTests = makeSkinTests(board, { ...taking, remove: memory.remove, logs: memory.logs }, queues, {
+    ...parts,
+    makeId,
+  });
+  const bench = makeBenchTrials(board, taking, parts);
   const erasing = makeErasing(board, taking, memory, queues, { now, showLogs });
+
+  const bringing = makeBringing(
+    board,
+    taking,
+    memory,
+    queues,
+    { now, isDemo, showLogs },
+    {
+      sweep: erasing.sweep,
+      ripen: erasing.ripen,
+      finishOpen: async () => {
+        await settleOpen();
+        await finishOpen();
+      },
+    },
+  );
 
   function showLogs(): ReadLogs {
     const read = readLogs(memory.logs());
-    const { settings, open, closed, skinTests: tests, erasings } = read;
-    show({ settings, open, closed, skinTests: tests, erasings });
+    const { settings, open, skinTests: tests, bench: trials, erasings, unjudged, practice } = read;
+    const { closed, months } = past.isRead() ? { closed: read.closed, months: countMonths() } : readState();
+    const practised = practice === null ? {} : { practice };
+    show({
+      settings,
+      open,
+      closed,
+      months,
+      skinTests: tests,
+      bench: trials,
+      erasings,
+      unjudged,
+      ...practised,
+    });
     return read;
   }
 
-  /** What stopped half way is finished: skin tests that were read are cited, what ended is closed, and what was not to be kept is forgotten. */
+  const listMonths = () =>
+    [...memory.later(), ...[...memory.logs().keys()].filter((name) => name.startsWith(CLOSED))]
+      .sort()
+      .reverse();
+  const countMonths = (): StationState['months'] => {
+    const all = listMonths().length;
+    return { read: all - memory.later().length, all };
+  };
+
+  /** What a month has to tell; of a copy that is out of reach as a whole it was told already. */
+  function noteMonth(read: Omit<Reloaded, 'entries'>): void {
+    note(
+      ...listNotices(read).filter((each) => !(each.kind === 'trouble' && isWholeTrouble(each.trouble.copy))),
+    );
+  }
+  const isWholeTrouble = (copy: CopyName): boolean =>
+    readState().notices.some(
+      (each) => each.kind === 'trouble' && each.trouble.name === null && each.trouble.copy === copy,
+    );
+
+  /** What stopped half way is finished: what ended is closed, and what was not to be kept is forgotten. */
   async function finishOpen(): Promise<void> {
-    for (const { id } of readState().open.values()) await skinTests.settle(id);
-    for (const consultation of readState().open.values()) await close(consultation);
+    for (const { id } of readState().open.values()) await queues.run(id, () => finishOne(id));
     await forget();
+  }
+  const finishOne = async (id: string): Promise<void> => {
+    const consultation = readState().open.get(id);
+    if (consultation !== undefined) await close(consultation);
+  };
+  /** Skin tests that were read are cited. */
+  async function settleOpen(): Promise<void> {
+    for (const { id } of readState().open.values()) {
+      await queues.run(id, () => skinTests.settle(id));
+    }
+  }
+
+  /** What closed earlier is there: it is shown, and what hung on it is finished. */
+  async function finishStart(): Promise<void> {
+    const { notices } = showLogs();
+    note(...notices.filter((each) => each.kind === 'refusedEntry' && each.name.startsWith(CLOSED)));
+    if (readState().mode !== 'writing') return;
+    await erasing.sweep();
+    await bringing.judgeAnew();
+    await finishOpen();
+    await erasing.eraseOverdue();
   }
 
   /** Refused at the door or taken to the end: what stands in line is written even when the place is given up. */
   const enqueue: Enqueue = async (line, work) =>
     readState().mode === 'writing' ? queues.run(line, work) : refuse({ kind: 'notWriting' });
 
+  /** In the line of those that need the past: each waits until all of it was read. */
+  const enqueuePast = <T>(work: () => Promise<Result<T, SubmitRefusal>>) =>
+    enqueue(OPENING, async () => ((await past.wait()) ? work() : refuse({ kind: 'notWriting' })));
+
   const tapping = makeTapping(board, taking, skinTests, enqueue);
+  /** Nothing comes into practice, and nothing leaves it. */
+  const outsidePractice = <T>(work: () => Promise<Result<T, SubmitRefusal>>) =>
+    parts.practice === undefined ? work() : Promise.resolve(refuse<SubmitRefusal>({ kind: 'notNow' }));
 
   return {
     ...tapping,
+    ...makePractising(
+      board,
+      taking,
+      enqueue,
+      { now, makeId, show: showLogs },
+      parts.practice?.readWallMs ?? null,
+    ),
 
     finishClosing: (id) =>
       enqueue(id, async () => {
@@ -86,10 +182,10 @@ export function makeStation(parts: StationParts): Station {
       }),
 
     open(by, answers) {
-      const id = parts.makeId();
+      const id = makeId();
       const { ticket } = answers;
       // One after another, so that two of them never take the same chair.
-      return enqueue(OPENING, async () => {
+      return enqueuePast(async () => {
         const inherits = inheritsStop(readState(), typeof ticket === 'string' ? ticket : '');
         const from = { inheritsStop: inherits, lastTime: findNamed(readState().closed, answers) };
         const taken = await take(beginConsultation(id), by, { type: 'OPENED', answers }, from);
@@ -99,32 +195,44 @@ export function makeStation(parts: StationParts): Station {
       });
     },
 
-    async startWriting() {
-      show({ mode: 'starting' });
+    async startWriting(onUsable = () => undefined) {
+      show({ mode: 'starting', closed: [] });
       const restored = await memory.restore();
       const read = showLogs();
       note(...listNotices(restored), ...read.notices);
       for (const { name, isNewer } of read.refused) await memory.setAside(name, isNewer);
       const isStoreThere = restored.troubles.every(({ name }) => name !== null);
-      if (!isStoreThere) return show({ mode: 'noStore' });
-      if (!memory.logs().has(SETTINGS_LOG)) await append(SETTINGS_LOG, { settings: defaultSettings });
-      await erasing.sweep();
-      await finishOpen();
-      await erasing.eraseOverdue();
-      show({ mode: 'writing' });
+      if (isStoreThere && !memory.logs().has(SETTINGS_LOG)) {
+        await append(SETTINGS_LOG, { settings: defaultSettings });
+      }
+      if (isStoreThere) await settleOpen();
+      show({
+        mode: isStoreThere ? 'writing' : 'noStore',
+        months: countMonths(),
+      });
+      const looked = past.read(finishStart, isStoreThere);
+      onUsable();
+      await looked;
     },
 
-    watch(logs) {
+    watch(logs, later = []) {
       memory.replace(logs);
+      past.follow(later.length === 0);
       showLogs();
-      show({ mode: 'watching' });
+      const all = listMonths().length + later.length;
+      show({ mode: 'watching', months: { read: all - later.length, all } });
     },
 
     async stopWriting(then = 'watching') {
       show({ mode: then });
+      past.giveUp();
       await queues.drain();
       await store.release();
     },
+
+    startBenchTrial: (by, answers) => enqueue(BENCH_TRIALS, () => bench.start(by, answers)),
+
+    changeBenchTrial: (id, by, raw) => enqueue(BENCH_TRIALS, () => bench.change(id, by, raw)),
 
     saveSettings: (by, settings) =>
       enqueue(SETTINGS_LOG, async () => {
@@ -152,7 +260,7 @@ export function makeStation(parts: StationParts): Station {
 
     async sayPutAhead(by, jump) {
       for (const test of readState().skinTests.filter((each) => isInDoubt(each, jump))) {
-        const aheadMs = countJumpSince(jump, test.putOnAtMs);
+        const aheadMs = countJumpSince(jump, findWaitsSinceMs(test));
         const raw = { type: 'CLOCK_PUT_AHEAD', answers: { aheadMs: String(aheadMs) } } as const;
         const told = await enqueue(SKIN_TESTS, () => skinTests.change(test.id, by, raw));
         if (!told.ok) return told;
@@ -160,66 +268,32 @@ export function makeStation(parts: StationParts): Station {
       return accept(undefined);
     },
 
-    erase: (by, what) => enqueue(OPENING, () => erasing.erase(by, what)),
+    erase: (by, what) => enqueuePast(() => erasing.erase(by, what)),
 
-    finishErasing: () => enqueue(OPENING, erasing.sweep),
+    finishErasing: () => enqueuePast(erasing.sweep),
 
-    eraseOverdue: () => enqueue(OPENING, erasing.eraseOverdue),
+    eraseOverdue: () => enqueuePast(erasing.eraseOverdue),
 
-    backUp: () => writeBackup(leaveOutErased(memory.logs()), { madeAtMs: now(), isDemo }),
-
-    bringIn: (file) =>
-      enqueue(OPENING, async () => {
-        const plan = planBringIn(memory.logs(), file, { isDemo, nowMs: now(), state: readState() });
-        if (!plan.ok) return plan;
-        const { tombstones, writings, ...broughtIn } = plan.value;
-        for (const tombstone of tombstones) {
-          const written = await append(ERASED_LOG, tombstone);
-          if (!written.ok) return written;
-        }
-        const swept = await erasing.sweep();
-        if (!swept.ok) return swept;
-        for (const writing of writings) {
-          if (writing.do === 'clear') await memory.remove(writing.log);
-          else {
-            const { log, entry } = writing;
-            const written = await queues.run(log, () => append(log, entry));
-            if (!written.ok) return written;
-          }
-        }
-        const came = showLogs();
-        note(...came.notices.filter(({ kind }) => kind === 'refusedLog'));
-        for (const { name, isNewer } of came.refused) await memory.setAside(name, isNewer);
-        await finishOpen();
-        return accept(broughtIn);
+    backUp: () =>
+      writeBackup(parts.practice === undefined ? leaveOutErased(memory.logs()) : new Map(), {
+        madeAtMs: now(),
+        isDemo,
       }),
 
-    bringInRecords: (file) =>
-      enqueue(OPENING, async () => {
-        const broughtAtMs = Math.max(now(), findNewestAtMs(readState()) + 1);
-        const plan = await inTurns(
-          planRecords(readState(), file, {
-            isDemo,
-            nowMs: now(),
-            broughtAtMs,
-            erased: listErased(memory.logs()),
-          }),
-        );
-        if (!plan.ok) return plan;
-        const { comes, ...rest } = plan.value;
-        for (const [came, record] of comes.entries()) {
-          const written = await taking.keep(record);
-          if (written.ok) continue;
-          showLogs();
-          return refuse({ kind: 'recordsNotSaved', came });
-        }
-        showLogs();
-        return accept({ came: comes.length, ...rest });
-      }),
+    bringIn: (file) => outsidePractice(() => enqueuePast(() => bringing.bringIn(file))),
+
+    bringInRecords: (file) => outsidePractice(() => enqueuePast(() => bringing.bringInRecords(file))),
+
+    ...makeSharing(board, memory, bringing, (work) => enqueue(OPENING, work)),
 
     readSettings: () => findSettingsIn(memory.logs()),
 
     readLogs: memory.logs,
+    listMonths,
+    readMonth: async (name) => {
+      await memory.readLater(name);
+      return memory.logs().get(name) ?? [];
+    },
     readState,
     note,
     dismiss: (notice) => show({ notices: readState().notices.filter((each) => each !== notice) }),

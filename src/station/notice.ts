@@ -1,7 +1,7 @@
 import type { ReplayFault } from '../../machines/consultation/replay';
 import type { AsideNote } from '../storage/asideNote';
 import type { MendedNote } from '../storage/reconcile';
-import type { CopyTrouble, Restored, UnreadNote, WriteFailure } from '../storage/store';
+import type { CopyTrouble, Reloaded, UnreadNote, WriteFailure } from '../storage/store';
 import type { LostWhy } from '../storage/writerLock';
 
 /** What the station has to tell about its own memory: named on screen, never swallowed. */
@@ -18,10 +18,18 @@ export type Notice =
   | { readonly kind: 'trouble'; readonly trouble: CopyTrouble }
   | { readonly kind: 'unread'; readonly note: UnreadNote }
   | { readonly kind: 'notSaved'; readonly failure: WriteFailure }
-  | { readonly kind: 'lostPlace'; readonly why: LostWhy };
+  | { readonly kind: 'lostPlace'; readonly why: LostWhy }
+  | { readonly kind: 'notLearnt' }
+  /** So much of what other stations share was left out. */
+  | { readonly kind: 'leftOut'; readonly count: number };
 
-/** What a restore has to tell. */
-export const listNotices = ({ aside, mended, troubles, unread }: Restored): readonly Notice[] => [
+/** What a restore has to tell, or a log that was read by itself. */
+export const listNotices = ({
+  aside,
+  mended,
+  troubles,
+  unread,
+}: Omit<Reloaded, 'entries'>): readonly Notice[] => [
   ...aside.map((note) => ({ kind: 'setAside', note }) as const),
   ...mended.map((note) => ({ kind: 'mended', note }) as const),
   ...troubles.map((trouble) => ({ kind: 'trouble', trouble }) as const),

@@ -1,16 +1,24 @@
 import * as v from 'valibot';
 import type { Consultation } from '../../machines/consultation/consultation';
 import { type FindSettings, replay } from '../../machines/consultation/replay';
-import { type ClosedRecord, parseClosedRecord } from '../../shared/records/closedRecord';
+import type { BenchTrial } from '../../shared/records/bench/benchTrial';
+import { type ClosedRecord, isSameLog, parseClosedRecord } from '../../shared/records/closedRecord';
 import { defaultSettings, type Settings, settingsSchema } from '../../shared/records/settings';
-import { replaySkinTest } from '../../shared/records/skinTest/replay';
 import type { SkinTest } from '../../shared/records/skinTest/skinTest';
-import { readTombstone } from '../../shared/records/tombstone';
+import { tellEntries } from '../../shared/records/skinTest/told';
+import { isToldErasing, readTombstone } from '../../shared/records/tombstone';
 import type { Json } from '../storage/json';
+import { readOutline } from '../storage/packed';
+import { readBenchTrials } from './benchTrials';
 import { leaveOutErased, listSweeps } from './erased';
-import { CLOSED, ERASED_LOG, OPEN, SETTINGS_LOG, SKIN_TEST } from './logNames';
+import { findTicket } from './findTicket';
+import { CLOSED, ERASED_LOG, OPEN, SETTINGS_LOG, UNJUDGED_LOG } from './logNames';
 import type { Notice } from './notice';
+import { placeBrought } from './placeBrought';
+import { type PracticeKept, readPractice } from './practice/practiceLogs';
+import { readSkinTests } from './skinTestLogs';
 import type { Erasings, SettingsInForce } from './stationState';
+import { readUnjudged, type Unjudged } from './unjudged';
 
 /** What the logs of the store say, all together; what could not be taken up is named. */
 export interface ReadLogs {
@@ -19,7 +27,10 @@ export interface ReadLogs {
   readonly open: ReadonlyMap<string, Consultation>;
   readonly closed: readonly ClosedRecord[];
   readonly skinTests: readonly SkinTest[];
+  readonly bench: readonly BenchTrial[];
   readonly erasings: Erasings;
+  readonly unjudged: readonly Unjudged[];
+  readonly practice: PracticeKept | null;
   readonly notices: readonly Notice[];
   /** Logs the replay refused: to be set aside by the window that writes. */
   readonly refused: readonly { readonly name: string; readonly isNewer: boolean }[];
@@ -38,57 +49,101 @@ function readSettings(logs: Logs): { kept: readonly (Settings | undefined)[]; no
   return { kept, notices };
 }
 
-/** What came in from a file stands where it ended, among those that were closed here, which stay in their order. */
-function placeBrought(closed: readonly ClosedRecord[]): readonly ClosedRecord[] {
-  const placed = closed.filter(({ broughtIn }) => broughtIn === undefined);
-  const brought = closed.filter(({ broughtIn }) => broughtIn !== undefined);
-  for (const each of brought.sort((one, other) => one.endedAtMs - other.endedAtMs)) {
-    const before = placed.findLastIndex(({ endedAtMs }) => endedAtMs <= each.endedAtMs);
-    placed.splice(before + 1, 0, each);
-  }
-  return placed;
-}
-
 /** Who saved this edition of the settings? */
 function findSaver(logs: Logs, id: number): string {
   const read = v.safeParse(v.object({ by: v.string() }), logs.get(SETTINGS_LOG)?.[id]);
   return read.success ? read.output.by : '';
 }
 
-/** In the order in which they were closed, month by month: what came later counts, whatever the clock said then. */
-function readClosed(logs: Logs): { closed: readonly ClosedRecord[]; notices: readonly Notice[] } {
-  const notices: Notice[] = [];
-  const byId = new Map<string, ClosedRecord>();
-  const months = [...logs].filter(([name]) => name.startsWith(CLOSED));
-  for (const [name, entries] of months.sort(([one], [other]) => (one < other ? -1 : 1))) {
-    for (const [seq, entry] of entries.entries()) {
-      const record = parseClosedRecord(entry);
-      if (record === null) notices.push({ kind: 'refusedEntry', name, seq });
-      else byId.set(record.id, record);
-    }
-  }
-  return { closed: placeBrought([...byId.values()]), notices };
+interface MonthRead {
+  readonly records: readonly ClosedRecord[];
+  readonly notices: readonly Notice[];
 }
+
+/** A month is a list that never changes, so it is read once. */
+const monthsRead = new WeakMap<readonly Json[], MonthRead>();
+
+/** The closed records of one month, one by one. Judged by their outline: their logs are read when somebody asks for them. */
+export function* judgeMonth(name: string, entries: readonly Json[]): Generator<void, MonthRead> {
+  const known = monthsRead.get(entries);
+  if (known !== undefined) return known;
+  const records: ClosedRecord[] = [];
+  const notices: Notice[] = [];
+  for (const [seq, entry] of entries.entries()) {
+    const shape = readOutline(entry);
+    const record = parseClosedRecord(shape);
+    if (record === null) notices.push({ kind: 'refusedEntry', name, seq });
+    else records.push(shape === entry ? record : (entry as unknown as ClosedRecord));
+    yield;
+  }
+  const read = { records, notices };
+  monthsRead.set(entries, read);
+  return read;
+}
+
+/** At one go. */
+function finishAll<T>(pieces: Generator<void, T>): T {
+  for (let next = pieces.next(); ; next = pieces.next()) if (next.done === true) return next.value;
+}
+
+/** The closed records of one month. */
+export const readMonth = (name: string, entries: readonly Json[]): MonthRead =>
+  finishAll(judgeMonth(name, entries));
+
+interface ClosedRead {
+  readonly closed: readonly ClosedRecord[];
+  readonly notices: readonly Notice[];
+}
+
+/** What the same months came to last time: they are asked for at each change of a setting, and there may be years of them. */
+let lastRead: { readonly months: readonly MonthRead[]; readonly read: ClosedRead } | null = null;
+
+/** In the order in which they were closed, month by month: what came later counts, whatever the clock said then. */
+function* gatherClosed(logs: Logs): Generator<void, ClosedRead> {
+  const named = [...logs].filter(([name]) => name.startsWith(CLOSED));
+  const inOrder = named.sort(([one], [other]) => (one < other ? -1 : 1));
+  const months = inOrder.map(([name, entries]) => readMonth(name, entries));
+  const known = lastRead?.months ?? [];
+  const isSame = known.length === months.length && months.every((month, at) => month === known[at]);
+  if (lastRead !== null && isSame) return lastRead.read;
+  const byId = new Map<string, readonly ClosedRecord[]>();
+  for (const { records } of months) {
+    for (const record of records) {
+      const others = byId.get(record.id) ?? [];
+      // What two stations tell otherwise of one record stands twice; the same log once.
+      byId.set(record.id, [...others.filter(({ log }) => !isSameLog(log, record.log)), record]);
+    }
+    yield;
+  }
+  const read = {
+    closed: placeBrought([...byId.values()].flat()),
+    notices: months.flatMap(({ notices }) => notices),
+  };
+  lastRead = { months, read };
+  return read;
+}
+
+const readClosed = (logs: Logs): ClosedRead => finishAll(gatherClosed(logs));
+
+/** Puts what closed in its order, month by month, so that `readLogs` finds it done. */
+export const prepareClosed = (all: Logs): Generator<void, unknown> => gatherClosed(leaveOutErased(all));
 
 /** A tombstone of a newer edition erases all the same, and is named. */
 function readErasings(logs: Logs): { erasings: Erasings; notices: readonly Notice[] } {
-  const read = (logs.get(ERASED_LOG) ?? []).map(readTombstone);
+  const entries = logs.get(ERASED_LOG) ?? [];
+  const read = entries.map(readTombstone);
   return {
     erasings: {
       tombstones: read.filter((tombstone) => tombstone !== null),
       unfinished: listSweeps(logs).length,
     },
     notices: read.flatMap((tombstone, seq) =>
-      tombstone === null ? [{ kind: 'refusedEntry', name: ERASED_LOG, seq } as const] : [],
+      tombstone === null && !isToldErasing(entries[seq])
+        ? [{ kind: 'refusedEntry', name: ERASED_LOG, seq } as const]
+        : [],
     ),
   };
 }
-
-/** The ticket a refused log was opened for, as far as its first entry still says. */
-export const findTicket = (entries: readonly unknown[]): string | null => {
-  const read = v.safeParse(v.object({ payload: v.object({ ticket: v.string() }) }), entries[0]);
-  return read.success ? read.output.payload.ticket : null;
-};
 
 const findKept =
   (kept: readonly (Settings | undefined)[]): FindSettings =>
@@ -107,10 +162,14 @@ export function readLogs(all: Logs): ReadLogs {
   const { kept, notices: aboutSettings } = readSettings(logs);
   const { closed, notices: aboutClosed } = readClosed(logs);
   const { erasings, notices: aboutErased } = readErasings(all);
+  const { unjudged, unread } = readUnjudged(logs);
   const findSettings = findKept(kept);
   const lastId = kept.findLastIndex((settings) => settings !== undefined);
   const open = new Map<string, Consultation>();
-  const notices = [...aboutSettings, ...aboutClosed, ...aboutErased];
+  const notices = [
+    ...[...aboutSettings, ...aboutClosed, ...aboutErased],
+    ...unread.map((seq): Notice => ({ kind: 'refusedEntry', name: UNJUDGED_LOG, seq })),
+  ];
   const refused: { name: string; isNewer: boolean }[] = [];
   for (const [name, entries] of logs) {
     if (!name.startsWith(OPEN)) continue;
@@ -122,15 +181,18 @@ export function readLogs(all: Logs): ReadLogs {
       refused.push({ name, isNewer: read.error.code === 'newerVersion' });
     }
   }
-  const skinTests: SkinTest[] = [];
-  for (const [name, entries] of logs) {
-    if (!name.startsWith(SKIN_TEST)) continue;
-    const read = replaySkinTest(name.slice(SKIN_TEST.length), entries, findSettings);
-    if (read.ok) skinTests.push(read.value);
-    else {
-      notices.push({ kind: 'refusedLog', name, ticket: findTicket(entries), fault: read.error });
-      refused.push({ name, isNewer: read.error.code === 'newerVersion' });
-    }
+  const practice = readPractice(logs);
+  notices.push(...practice.notices);
+  const skinTests = readSkinTests(logs, findSettings);
+  for (const { name, fault } of skinTests.refused) {
+    const told = tellEntries(logs.get(name) ?? [], findSettings).map(({ entry }) => entry);
+    notices.push({ kind: 'refusedLog', name, ticket: findTicket(told), fault });
+    refused.push({ name, isNewer: fault.code === 'newerVersion' });
+  }
+  const bench = readBenchTrials(logs);
+  for (const { name, fault } of bench.refused) {
+    notices.push({ kind: 'refusedLog', name, ticket: null, fault });
+    refused.push({ name, isNewer: fault.code === 'newerVersion' });
   }
   const inOrder = [...open].sort(([, one], [, other]) => openedAt(one) - openedAt(other));
   return {
@@ -142,8 +204,11 @@ export function readLogs(all: Logs): ReadLogs {
     findSettings,
     open: new Map(inOrder),
     closed,
-    skinTests,
+    skinTests: skinTests.tests,
+    bench: bench.trials,
     erasings,
+    unjudged,
+    practice: practice.kept,
     notices,
     refused,
   };

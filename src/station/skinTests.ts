@@ -1,5 +1,5 @@
 import { advance, type Consultation } from '../../machines/consultation/consultation';
-import { findLapsesAtMs, findReadableAtMs } from '../../shared/judgement/skinTest';
+import { findLapsesAtMs, findReadableAtMs, findWaitsSinceMs } from '../../shared/judgement/skinTest';
 import { classify, type RawEvent } from '../../shared/records/classify';
 import { countDoubtMs } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
@@ -13,9 +13,12 @@ import { formTicketKey } from '../../shared/records/ticket';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { Json } from '../storage/json';
 import type { Queues } from '../storage/queue';
+import type { Logs } from '../storage/watcherChannel';
 import type { Board } from './board';
 import { nameSkinTestLog } from './logNames';
 import type { Memory } from './memory';
+import { findSettingsIn } from './readLogs';
+import { findOwnLog, listSkinTestLogs, readSkinTests } from './skinTestLogs';
 import { stampTime } from './stampTime';
 import type { StationParts } from './station';
 import type { SubmitRefusal } from './submitRefusal';
@@ -45,6 +48,9 @@ export interface SkinTestKeeping {
   forget(): Promise<void>;
 }
 
+const readSkinTest = (logs: Logs, id: string): SkinTest | undefined =>
+  readSkinTests(new Map(listSkinTestLogs(logs, id)), findSettingsIn(logs)).tests[0];
+
 const toJson = (event: SkinTestEvent): Json => event as unknown as Json;
 
 /**
@@ -54,7 +60,7 @@ const toJson = (event: SkinTestEvent): Json => event as unknown as Json;
  */
 export function makeSkinTests(
   board: Board,
-  { append, take, remove }: Pick<Taking, 'append' | 'take'> & Pick<Memory, 'remove'>,
+  { append, take, remove, logs }: Pick<Taking, 'append' | 'take'> & Pick<Memory, 'remove' | 'logs'>,
   queues: Queues,
   { now, makeId, readJumps = () => [] }: Pick<StationParts, 'now' | 'makeId' | 'readJumps'>,
 ): SkinTestKeeping {
@@ -86,10 +92,14 @@ export function makeSkinTests(
   const write = async (id: string, before: SkinTest | null, event: SkinTestEvent): Done => {
     const after = advanceSkinTest(id, before, event);
     if (after === null) return refuse({ kind: 'notNow' });
-    const written = await append(nameSkinTestLog(id), toJson(event));
+    const isToldOtherwise = listSkinTestLogs(logs(), id).length > 1;
+    const name = isToldOtherwise ? findOwnLog(logs(), id, findSettingsIn(logs())) : nameSkinTestLog(id);
+    const written = await append(name, toJson(event));
     if (!written.ok) return written;
-    const others = board.read().skinTests.filter((test) => test.id !== id);
-    board.show({ skinTests: [...others, after] });
+    const all = board.read().skinTests.filter((test) => test.id !== id);
+    // What other stations tell of it may be the more careful one from now on.
+    const joined = isToldOtherwise ? readSkinTest(logs(), id) : after;
+    board.show({ skinTests: [...all, joined ?? after] });
     // A consultation corrects its own clock, and says by then what its test says.
     if (event.type !== 'CLOCK_CORRECTED') await settleTicket(after.ticketKey);
     return accept(undefined);
@@ -100,10 +110,9 @@ export function makeSkinTests(
     const atMs = raw.type === 'CLOCK_CORRECTED' ? now() : stampTime(now(), test?.newestAtMs ?? 0);
     const event = classifySkinTest(test, raw, { settings, settingsId, atMs, by, visit });
     if (!event.ok || !('seen' in event.value.payload) || event.value.payload.seen !== 'nothing') return event;
-    const putOnAtMs =
-      test?.putOnAtMs ?? ('putOnAtMs' in event.value.payload ? event.value.payload.putOnAtMs : atMs);
-    const doubtMs = countDoubtMs(readJumps(), putOnAtMs);
-    return atMs < findReadableAtMs(putOnAtMs, settings.profile) + doubtMs
+    const begun = test ?? ('putOnAtMs' in event.value.payload ? event.value.payload : { putOnAtMs: atMs });
+    const doubtMs = countDoubtMs(readJumps(), findWaitsSinceMs(begun));
+    return atMs < findReadableAtMs(begun, settings.profile) + doubtMs
       ? refuse({ kind: 'waitInDoubt', doubtMs } as const)
       : event;
   };
@@ -148,10 +157,12 @@ export function makeSkinTests(
     settle,
 
     async forget() {
-      const { skinTests, closed, settings } = board.read();
+      const { skinTests, open, settings } = board.read();
+      // Her visit may be over as another station tells it, and go on here.
+      const closed = board.read().closed.filter(({ id }) => !open.has(id));
       const counting = skinTests.filter((test) => now() <= findLapsesAtMs(test, settings.settings.profile));
       for (const { id } of skinTests.filter((test) => isToForget(test, counting, closed))) {
-        await remove(nameSkinTestLog(id));
+        for (const [name] of listSkinTestLogs(logs(), id)) await remove(name);
         board.show({ skinTests: board.read().skinTests.filter((test) => test.id !== id) });
       }
     },

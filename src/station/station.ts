@@ -1,4 +1,5 @@
 import type { FindSettings } from '../../machines/consultation/replay';
+import type { RawBenchEvent } from '../../shared/records/bench/classify';
 import type { RawEvent } from '../../shared/records/classify';
 import type { ClockJump } from '../../shared/records/clockJump';
 import type { RawForm } from '../../shared/records/readForm';
@@ -11,6 +12,8 @@ import type { BroughtIn } from './bringIn';
 import type { RecordsBrought } from './bringInRecords';
 import type { ToErase } from './erasing';
 import type { Notice } from './notice';
+import type { Practising } from './practice/practising';
+import type { Sharing } from './sharing';
 import type { StationState } from './stationState';
 import type { SubmitRefusal } from './submitRefusal';
 
@@ -20,6 +23,8 @@ export interface StationParts {
   readonly makeId: () => string;
   /** Of the invented salon: nothing of it comes into another, nor the other way round. */
   readonly isDemo?: boolean;
+  /** Of practice: the tablet's own clock, beside which `now` is that of practice. Nothing of it leaves it or comes in. */
+  readonly practice?: { readonly readWallMs: () => number } | undefined;
   readonly publish: (state: StationState) => void;
   /** What other windows are to hear; the store's own acknowledgements, in their order. */
   readonly onAcknowledged: (name: string, seq: number, entry: Json) => void;
@@ -35,11 +40,14 @@ export type ChangeOfSkinTest = RawSkinTestEvent & {
   readonly type: 'SKIN_TEST_READ' | 'SKIN_TEST_TAKEN_BACK';
 };
 
-export interface Station {
-  /** Takes the writer's part: restores both copies, folds every log, sets aside what is not what it claims to be. */
-  startWriting(): Promise<void>;
-  /** Shows what another window writes. */
-  watch(logs: Logs): void;
+export interface Station extends Sharing, Practising {
+  /**
+   * Takes the writer's part: restores both copies, folds every log, sets aside what is not what it claims to be. `onUsable`
+   * is called as soon as the bar may be used; it answers when all that closed earlier was looked through.
+   */
+  startWriting(onUsable?: () => void): Promise<void>;
+  /** Shows what another window writes; `later`: months it has not told yet. */
+  watch(logs: Logs, later?: readonly string[]): void;
   /** Gives the writer's part up, after all that is queued is written. */
   stopWriting(then?: 'watching' | 'noStore'): Promise<void>;
   /** Tries once more to write the record of a consultation that has ended, where the store refused it before. */
@@ -54,6 +62,10 @@ export interface Station {
   putOnSkinTest(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
   /** Says what is seen of a skin test, or takes it back by name: in its own record, then wherever it is cited. */
   changeSkinTest(id: string, by: string, raw: ChangeOfSkinTest): Promise<Result<void, SubmitRefusal>>;
+  /** Starts a trial at the bench, in a log of its own. Answers its id. */
+  startBenchTrial(by: string, answers: RawForm): Promise<Result<string, SubmitRefusal>>;
+  /** Out of the water, read, or taken back by name. */
+  changeBenchTrial(id: string, by: string, raw: RawBenchEvent): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
@@ -74,8 +86,12 @@ export interface Station {
   bringInRecords(file: string): Promise<Result<RecordsBrought, SubmitRefusal>>;
   /** Which edition of the settings does an event of this station name? */
   readSettings(): FindSettings;
-  /** All that is held, by log: what a newly opened window asks for. */
+  /** All that is held and was read so far, by log: what a newly opened window asks for. */
   readLogs(): Logs;
+  /** The closed months, read or not, the newest first. */
+  listMonths(): readonly string[];
+  /** What is held of one of them, which is read first. */
+  readMonth(name: string): Promise<readonly Json[]>;
   /** The newest published state. */
   readState(): StationState;
   note(notice: Notice): void;

@@ -14,6 +14,8 @@ export type SubmitRefusal =
   /** The clock jumped ahead while a skin test was on, and nobody has said whether it slept. */
   | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
   | { readonly kind: 'stoppedElsewhere' }
+  /** Earlier months are still being looked through, so many of so many; a stop may lie there. */
+  | { readonly kind: 'stillReading'; readonly read: number; readonly all: number }
   | { readonly kind: 'noSuchChair' }
   /** `ticket`: whose chair it is. */
   | { readonly kind: 'chairTaken'; readonly ticket: string }

@@ -7,15 +7,20 @@ import type { LeavingMark } from './leavingMark';
 /** The answer of a copy: what was asked for, or why not. A copy never throws and never hangs. */
 export type Answer<T> = Promise<Result<T, CopyFailure>>;
 
-/** Everything a copy holds. `strangers` are files or keys that name no log; they are left as they are. */
+/**
+ * Everything a copy holds. `strangers` are files or keys that name no log; they are left as they are. `later` are logs of
+ * which only the name was read.
+ */
 export interface CopyContents {
   readonly readings: ReadonlyMap<string, Result<CopyReading, CopyFailure>>;
+  readonly later: readonly string[];
   readonly strangers: readonly string[];
 }
 
 /** What both copies can do. Everything but `append` may be done twice with the same outcome. */
 export interface LogCopy {
-  readAll(): Answer<CopyContents>;
+  /** `later`: how names begin of which only the name is read now; null: everything is read. */
+  readAll(later: string | null): Answer<CopyContents>;
   /** null: it holds nothing of this log. */
   read(name: string): Answer<CopyReading | null>;
   /** Writes lines, the first of which has place `from`, behind what is there; answers when they are safe. */
@@ -55,6 +60,8 @@ export interface JournalCopy extends LogCopy {
 
 /** The index can exchange all it holds of a log for other lines in one step. */
 export interface IndexCopy extends LogCopy {
+  /** `known`: lines of this log, from place 0 on, that were found good in the journal. */
+  read(name: string, known?: readonly string[]): Answer<CopyReading | null>;
   /** Moves what is there aside and writes these lines from place 0 on: both or neither. */
   replace(name: string, reason: AsideReason, lines: readonly string[]): Answer<AsideNote | null>;
 }

@@ -1,4 +1,5 @@
 import { places } from './edition';
+import { isMarked, isNamed, isThere, setMark, type Top, takeMark } from './topFiles';
 
 /** A file at the top of the origin private file system: there is a whole demo, and this tablet shows it. */
 const MARK = 'demo-is-here';
@@ -9,23 +10,8 @@ const ASSUMED_CLEAR_TRIES = 60;
 /** The pause between two tries, ms. Assumed because with the tries it makes six seconds in the background. */
 const ASSUMED_CLEAR_PAUSE_MS = 100;
 
-type Top = Pick<StorageManager, 'getDirectory'>;
-
-const isNamed = (error: unknown, name: string): boolean => error instanceof Error && error.name === name;
-
-const isThere = async (finding: Promise<unknown>): Promise<boolean> => {
-  try {
-    await finding;
-    return true;
-  } catch (error) {
-    if (isNamed(error, 'NotFoundError')) return false;
-    throw error;
-  }
-};
-
 /** Is a whole demo on this tablet? */
-export const isDemoHere = async (storage: Top): Promise<boolean> =>
-  isThere((await storage.getDirectory()).getFileHandle(MARK));
+export const isDemoHere = (storage: Top): Promise<boolean> => isMarked(storage, MARK);
 
 /** Before anything of a demo is written: its folder is there from the first to the last moment of it. */
 export async function beginDemo(storage: Top): Promise<void> {
@@ -33,15 +19,10 @@ export async function beginDemo(storage: Top): Promise<void> {
 }
 
 /** The last step of loading: with this one file the demo is there, without it there is none. */
-export async function markDemo(storage: Top): Promise<void> {
-  await (await storage.getDirectory()).getFileHandle(MARK, { create: true });
-}
+export const markDemo = (storage: Top): Promise<void> => setMark(storage, MARK);
 
 /** The first step of removing: from now on there is no demo, whatever is left of it. */
-export async function unmarkDemo(storage: Top): Promise<void> {
-  const top = await storage.getDirectory();
-  if (await isThere(top.getFileHandle(MARK))) await top.removeEntry(MARK);
-}
+export const unmarkDemo = (storage: Top): Promise<void> => takeMark(storage, MARK);
 
 const dropDatabase = (factory: IDBFactory): Promise<void> =>
   new Promise((resolve, reject) => {
@@ -56,7 +37,7 @@ const dropDatabase = (factory: IDBFactory): Promise<void> =>
  */
 export async function clearUnmarkedDemo(storage: Top, factory: IDBFactory): Promise<void> {
   const top = await storage.getDirectory();
-  const isWhole = await isThere(top.getFileHandle(MARK));
+  const isWhole = await isMarked(storage, MARK);
   if (isWhole || !(await isThere(top.getDirectoryHandle(FOLDER)))) return;
   await dropDatabase(factory);
   for (let tries = 0; ; tries += 1) {

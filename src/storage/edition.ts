@@ -1,8 +1,8 @@
 /**
- * Which store is this? That of the salon, or that of an invented one. They share nothing: neither folder nor database,
- * neither the writer's lock nor the channel between windows.
+ * Which store is this? That of the salon, that of an invented one, or that of practice. They share nothing: neither
+ * folder nor database, neither the writer's lock nor the channel between windows.
  */
-export type Edition = 'salon' | 'demo';
+export type Edition = 'salon' | 'demo' | 'practice';
 
 interface Place {
   /** Folder of the origin private file system; null for its top. */
@@ -26,4 +26,14 @@ export const places = {
     lock: 'strandproof-demo-writer',
     channel: 'strandproof-demo-windows',
   },
+  practice: {
+    folder: 'practice',
+    database: 'strandproof-practice',
+    lock: 'strandproof-practice-writer',
+    channel: 'strandproof-practice-windows',
+  },
 } as const satisfies Readonly<Record<Edition, Place>>;
+
+/** Of which edition is the worker of this name? A name no edition has is the salon's own. */
+export const readEdition = (name: string): Edition =>
+  name === 'demo' || name === 'practice' ? name : 'salon';

@@ -1,7 +1,7 @@
-import { entries, promisifyRequest } from 'idb-keyval';
+import { promisifyRequest } from 'idb-keyval';
 import { type Result, refuse } from '../../shared/result';
 import type { AsideNote, AsideReason } from './asideNote';
-import type { Answer, IndexCopy } from './copies';
+import type { Answer, CopyContents, IndexCopy } from './copies';
 import { attempt, type CopyFailure } from './copyFailure';
 import { ASSUMED_PATIENCE_MS, waitAtMost } from './patience';
 import {
@@ -10,6 +10,7 @@ import {
   readIndexAll,
   readIndexLog,
   readKeyEnds,
+  readKeyName,
   writeAsideKey,
   writeKey,
 } from './readIndex';
@@ -46,10 +47,17 @@ export const makeIndexCopy = (store: StrictStore, patienceMs: number = ASSUMED_P
     });
 
   return {
-    readAll: () => ask(async () => readIndexAll(await entries<IDBValidKey, unknown>(store.use))),
+    readAll: (begin) =>
+      ask(() =>
+        begin === null
+          ? store.use('readonly', async (place) => ({
+              ...readIndexAll(await readRange(place, undefined)),
+              later: [],
+            }))
+          : store.use('readonly', (place) => readAllBut(place, begin)),
+      ),
 
-    read: (name) =>
-      ask(() => store.use('readonly', async (place) => readIndexLog(await readPairs(place, name)))),
+    read: (name, known) => ask(async () => readIndexLog(await readInPieces(store, name), known)),
 
     append: (name, from, lines) =>
       ask(() =>
@@ -97,13 +105,63 @@ export const makeIndexCopy = (store: StrictStore, patienceMs: number = ASSUMED_P
 
 const range = ([low, high]: readonly [string, string]): IDBKeyRange => IDBKeyRange.bound(low, high);
 
-const readPairs = async (place: IDBObjectStore, name: string): Promise<readonly IndexPair[]> => {
-  const ends = range(readKeyEnds(name));
-  const keys = promisifyRequest(place.getAllKeys(ends));
-  const values = promisifyRequest<unknown[]>(place.getAll(ends));
+const readRange = async (
+  place: IDBObjectStore,
+  ends: IDBKeyRange | undefined,
+  atMost?: number,
+): Promise<readonly IndexPair[]> => {
+  const keys = promisifyRequest(place.getAllKeys(ends, atMost));
+  const values = promisifyRequest<unknown[]>(place.getAll(ends, atMost));
   const held = await values;
   return (await keys).map((key, at) => [key, held[at]] as const);
 };
+
+/** So many lines are read at one go. Assumed because whoever writes in between waits for a piece, and is not to feel it. */
+const ASSUMED_PIECE = 200;
+
+const readInPieces = async (store: StrictStore, name: string): Promise<readonly IndexPair[]> => {
+  const [low, high] = readKeyEnds(name);
+  const held: IndexPair[] = [];
+  for (let from: IDBValidKey = low; ; ) {
+    const ends = IDBKeyRange.bound(from, high, held.length > 0);
+    const piece = await store.use('readonly', (place) => readRange(place, ends, ASSUMED_PIECE));
+    held.push(...piece);
+    const last = piece[ASSUMED_PIECE - 1];
+    if (last === undefined) return held;
+    from = last[0] as IDBValidKey;
+  }
+};
+
+const readPairs = (place: IDBObjectStore, name: string): Promise<readonly IndexPair[]> =>
+  readRange(place, range(readKeyEnds(name)));
+
+/** Everything but the logs whose names begin so; of those the names, from one to the next without reading any. */
+const readAllBut = async (place: IDBObjectStore, begin: string): Promise<CopyContents> => {
+  const [low, high] = [`log:${begin}`, `log:${begin}\uffff`];
+  const before = readRange(place, IDBKeyRange.upperBound(low, true));
+  const after = readRange(place, IDBKeyRange.lowerBound(high, true));
+  const { later, strangers } = await readNames(place, range([low, high]));
+  const rest = readIndexAll([...(await before), ...(await after)]);
+  return { ...rest, later, strangers: [...rest.strangers, ...strangers] };
+};
+
+const readNames = (
+  place: IDBObjectStore,
+  ends: IDBKeyRange,
+): Promise<Pick<CopyContents, 'later' | 'strangers'>> =>
+  new Promise((resolve, reject) => {
+    const later: string[] = [];
+    const strangers: string[] = [];
+    const walk = place.openKeyCursor(ends);
+    walk.onerror = () => reject(walk.error);
+    walk.onsuccess = () => {
+      const cursor = walk.result;
+      if (cursor === null) return resolve({ later, strangers });
+      const name = readKeyName(cursor.key);
+      (name === null ? strangers : later).push(name ?? String(cursor.key));
+      cursor.continue(name === null ? undefined : readKeyEnds(name)[1]);
+    };
+  });
 
 const addLines = (place: IDBObjectStore, name: string, from: number, lines: readonly string[]): void => {
   for (const [at, line] of lines.entries()) place.add(line, writeKey(name, from + at));

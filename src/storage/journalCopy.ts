@@ -5,7 +5,7 @@ import { attempt, type CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import type { JournalFiles } from './journalFiles';
 import { readMark, writeMark } from './leavingMark';
-import { isLogName } from './logName';
+import { isLater, isLogName } from './logName';
 import { readJournal } from './readJournal';
 import { readRewrite, toBytes, writeRewrite } from './rewriteFile';
 
@@ -22,20 +22,21 @@ export const makeJournalCopy = (files: JournalFiles): JournalCopy => {
   };
 
   return {
-    readAll: () =>
+    readAll: (begin) =>
       attempt('journal', async () => {
         const readings = new Map<string, Result<CopyReading, CopyFailure>>();
         const strangers: string[] = [];
+        const later: string[] = [];
         for (const file of await files.list('journals')) {
-          if (!isLogName(file)) {
-            strangers.push(file);
+          if (!isLogName(file) || isLater(file, begin)) {
+            (isLogName(file) ? later : strangers).push(file);
             continue;
           }
           const answer = await attempt('journal', () => read(file));
           if (!answer.ok) readings.set(file, answer);
           else if (answer.value !== null) readings.set(file, accept(answer.value));
         }
-        return { readings, strangers };
+        return { readings, later, strangers };
       }),
 
     read: (name) => attempt('journal', () => read(name)),

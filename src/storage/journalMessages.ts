@@ -1,11 +1,15 @@
 import type { Result } from '../../shared/result';
 import type { JournalCopy } from './copies';
 import type { CopyFailure } from './copyFailure';
+import type { ReadPast } from './readPast';
+
+/** What a worker does: all that the journal does, and reading what was let wait. */
+export type Served = JournalCopy & { readonly readPast?: ReadPast };
 
 /** What the page asks of the worker. */
 export interface JournalRequest {
   readonly id: number;
-  readonly method: keyof JournalCopy;
+  readonly method: keyof Served;
   readonly args: readonly unknown[];
 }
 

@@ -29,11 +29,17 @@ export const decodeLine = (line: string): ReadLine | null => {
   return isJson(json) ? { seq: Number(seq), json } : null;
 };
 
+/** Which JSON does this line carry? For lines that `decodeLine` has accepted; throws for what was never a line. */
+export const readJson = (line: string): string => {
+  const from = line.indexOf(' ', line.indexOf(' ') + 1);
+  if (from === -1) throw new TypeError('a line was used that had not been accepted');
+  return line.slice(from + 1);
+};
+
 /** What was kept in this line? For lines that `decodeLine` has accepted; throws for any other. */
 export const readEntry = (line: string): Json => {
-  const read = decodeLine(line);
-  if (read === null) throw new TypeError('a line was used that had not been accepted');
-  return JSON.parse(read.json) as Json;
+  if (decodeLine(line) === null) throw new TypeError('a line was used that had not been accepted');
+  return JSON.parse(readJson(line)) as Json;
 };
 
 /** CRC-32 of a text in UTF-8, as 8 lower-case hex digits. */

@@ -5,3 +5,7 @@
  * Checked in tests/src/storage/line.test.ts.
  */
 export const isLogName = (name: string): boolean => /^[a-z]+(-[A-Za-z0-9]+)*$/.test(name);
+
+/** Does this name begin so, and may its log come later? null: none may. */
+export const isLater = (name: string, begin: string | null): boolean =>
+  begin !== null && name.startsWith(begin);

@@ -4,7 +4,9 @@ import type { CopyFailure } from './copyFailure';
 import { writeJson } from './json';
 import { encodeLine, readEntry } from './line';
 import { isLogName } from './logName';
+import { unpack } from './packed';
 import { makeQueues } from './queue';
+import { type PastReader, readPastFrom } from './readPast';
 import { restoreAll } from './restoreAll';
 import { finishRewrites, rewrite } from './rewrite';
 import { settleLog, standRewritten } from './settleLog';
@@ -17,12 +19,16 @@ interface Standing {
   readonly trouble: CopyFailure | null;
 }
 
-/** Keeps logs in the two copies it is given. The questions it answers stand at `Store`. */
-export const makeStore = (copies: Copies): Store => {
+const readHere = (copies: Copies): PastReader => ({ read: readPastFrom(copies), close: () => undefined });
+
+/** Keeps logs in the two copies it is given. The questions it answers stand at `Store`; `past` reads what was let wait. */
+export const makeStore = (copies: Copies, past: PastReader = readHere(copies)): Store => {
   const { journal, index } = copies;
   const turns = makeQueues();
   const queues = makeQueues();
   const standings = new Map<string, Standing>();
+  /** Logs that are still to be read: where they stand is not known, so they take nothing. */
+  let later = new Set<string>();
   let isOpen = false;
   let wholeTrouble: CopyFailure | null = null;
 
@@ -45,6 +51,7 @@ export const makeStore = (copies: Copies): Store => {
     ) => Promise<Result<{ readonly value: T; readonly next: number }, CopyFailure | WriteFailure>>,
   ): Promise<Result<T, WriteFailure>> =>
     enqueue(name, async () => {
+      if (later.has(name)) return refuseBefore(name, 'notRestored', 'it is still to be read');
       const { next, trouble } = readStanding(name);
       if (trouble !== null) return refuse({ ...trouble, name, mayBeHeld: false });
       const done = await work(next);
@@ -58,28 +65,29 @@ export const makeStore = (copies: Copies): Store => {
     });
 
   return {
-    restore: () =>
+    restore: (begin = null) =>
       turns.run('store', async () => {
         isOpen = false;
         await queues.drain();
-        const { restored, wholeTrouble: trouble, standings: found } = await restoreAll(copies);
+        const { restored, wholeTrouble: trouble, standings: found } = await restoreAll(copies, begin);
         wholeTrouble = trouble;
+        later = new Set(restored.later);
         standings.clear();
         for (const [name, standing] of found) standings.set(name, standing);
         isOpen = true;
         return restored;
       }),
 
-    append: (name, seq, entry) => {
-      const json = writeJson(entry);
+    append: (name, seq, ...entries) => {
+      const jsons = entries.map(writeJson);
       return change(name, async (next) => {
-        if (json === null) return refuseBefore(name, 'notJson');
+        if (!jsons.every((json) => json !== null)) return refuseBefore(name, 'notJson');
         if (seq !== next) return refuseBefore(name, 'wrongSeq', `${seq} was given, ${next} is next`);
-        const lines = [encodeLine(seq, json)];
+        const lines = jsons.map((json, at) => encodeLine(seq + at, json));
         const inJournal = await journal.append(name, seq, lines);
         if (!inJournal.ok) return inJournal;
         const inIndex = await index.append(name, seq, lines);
-        return inIndex.ok ? accept({ value: undefined, next: next + 1 }) : inIndex;
+        return inIndex.ok ? accept({ value: undefined, next: next + lines.length }) : inIndex;
       });
     },
 
@@ -117,8 +125,20 @@ export const makeStore = (copies: Copies): Store => {
         const rewritten = rewrites.ok ? standRewritten(name, rewrites.value.get(name)) : null;
         const { lines, ...said } = rewritten ?? (await settleLog(copies, name, fromJournal, fromIndex));
         standings.set(name, { next: lines.length, trouble: said.troubles[0] ?? null });
+        later.delete(name);
         const aside = [...moved.value, ...said.aside];
         return accept({ ...said, aside, entries: lines.map(readEntry) });
+      }),
+
+    readPast: (name) =>
+      enqueue(name, async () => {
+        const read = await past.read(name);
+        if (!read.ok) return refuse({ ...read.error, name, mayBeHeld: true });
+        const { packed, ...said } = read.value;
+        standings.set(name, { next: packed.ends.length, trouble: said.troubles[0] ?? null });
+        later.delete(name);
+        if (later.size === 0) past.close();
+        return accept({ ...said, entries: unpack(packed) });
       }),
 
     listAside: async () => {
@@ -130,6 +150,7 @@ export const makeStore = (copies: Copies): Store => {
       turns.run('store', async () => {
         isOpen = false;
         await queues.drain();
+        past.close();
         await Promise.all([journal.close(), index.close()]);
       }),
   };

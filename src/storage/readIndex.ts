@@ -20,17 +20,20 @@ export const readKeyEnds = (name: string): readonly [string, string] => [
 
 /**
  * What does the index hold of one log?
- * null when nothing. A value that is no good line, or stands under another place than its own, is a fault.
- * Checked in tests/src/storage/readIndex.test.ts.
+ * null when nothing. A value that is no good line, or stands under another place than its own, is a fault. `known`: lines
+ * that were found good in the other copy, which are not looked into twice. Checked in tests/src/storage/readIndex.test.ts.
  */
-export const readIndexLog = (pairs: readonly IndexPair[]): CopyReading | null => {
+export const readIndexLog = (
+  pairs: readonly IndexPair[],
+  known: readonly string[] = [],
+): CopyReading | null => {
   if (pairs.length === 0) return null;
   const places = pairs.map(([key, value]) => ({
     seq: readPlace(key),
     text: typeof value === 'string' ? value : '',
   }));
   places.sort((a, b) => a.seq - b.seq);
-  const firstBad = places.findIndex(({ seq, text }) => decodeLine(text)?.seq !== seq);
+  const firstBad = places.findIndex(({ seq, text }) => text !== known[seq] && decodeLine(text)?.seq !== seq);
   const run = firstBad === -1 ? places : places.slice(0, firstBad);
   const { count, fault } = countInOrder(run.map(({ seq }) => seq));
   const highest = places.reduce((high, { seq }) => Math.max(high, seq), -1);
@@ -46,7 +49,7 @@ export const readIndexLog = (pairs: readonly IndexPair[]): CopyReading | null =>
  * What does the index hold?
  * Every log by name, and the keys that name none. Checked in tests/src/storage/readIndex.test.ts.
  */
-export const readIndexAll = (pairs: readonly IndexPair[]): CopyContents => {
+export const readIndexAll = (pairs: readonly IndexPair[]): Omit<CopyContents, 'later'> => {
   const strangers: string[] = [];
   const byName = new Map<string, IndexPair[]>();
   for (const pair of pairs) {
@@ -75,7 +78,8 @@ export const readAsideKey = (key: unknown): AsideNote | null => {
   return isAsideReason(reason) ? { name, copy: 'index', reason, kept } : null;
 };
 
-const readKeyName = (key: unknown): string | null => {
+/** Which log does this key belong to? null when it names none. */
+export const readKeyName = (key: unknown): string | null => {
   const name = typeof key === 'string' ? /^log:([^:]*):/.exec(key)?.[1] : undefined;
   return name !== undefined && isLogName(name) ? name : null;
 };

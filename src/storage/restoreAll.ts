@@ -5,6 +5,7 @@ import type { CopyFailure } from './copyFailure';
 import type { CopyReading } from './copyReading';
 import type { Json } from './json';
 import { readEntry } from './line';
+import { isLater } from './logName';
 import { finishRewrites, type Rewritten } from './rewrite';
 import { type Settled, settleLog, standRewritten, stopLog } from './settleLog';
 import type { CopyTrouble, Restored, UnreadNote } from './store';
@@ -21,17 +22,20 @@ type Contents = Result<CopyContents, CopyFailure>;
 
 /**
  * What is there after a start, and what had to be put right?
- * First finishes what was on its way out or being rewritten, then settles every log that either copy knows, one after the other.
+ * First finishes what was on its way out or being rewritten, whatever its name, then settles every log that either copy
+ * knows, one after the other, but for those that may come later: of these only the names are read.
  * Checked in tests/src/storage/storeRestore.test.ts, storeLeaving.test.ts and storeProperty.test.ts.
  */
-export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
+export const restoreAll = async (copies: Copies, laterBegin: string | null): Promise<RestoredAll> => {
   const finished = await finishLeaving(copies, null);
   const marks: ReadonlyMap<string, TakenOut> = finished.ok ? finished.value : new Map();
   const begun = finished.ok ? await finishRewrites(copies, null) : finished;
   const rewrites: ReadonlyMap<string, Rewritten> = begun.ok ? begun.value : new Map();
-  const journal: Contents = begun.ok ? await copies.journal.readAll() : begun;
-  const index: Contents = await copies.index.readAll();
+  const journal: Contents = begun.ok ? await copies.journal.readAll(laterBegin) : begun;
+  const index: Contents = await copies.index.readAll(laterBegin);
   const settled = new Map<string, Settled>();
+  const later = new Set([...listLater(journal), ...listLater(index)]);
+  const aside: AsideNote[] = [];
   for (const name of new Set([
     ...marks.keys(),
     ...rewrites.keys(),
@@ -39,6 +43,11 @@ export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
     ...listNames(index),
   ])) {
     const moved = marks.get(name) ?? accept([]);
+    if (isLater(name, laterBegin) && moved.ok && rewrites.get(name)?.failure == null) {
+      aside.push(...moved.value);
+      continue;
+    }
+    later.delete(name);
     const stands = standRewritten(name, rewrites.get(name));
     const settle = async () =>
       stands ?? (await settleLog(copies, name, pick(journal, name), pick(index, name)));
@@ -49,7 +58,8 @@ export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
   return {
     restored: {
       logs: readLogs(settled),
-      aside: all.flatMap((log) => log.aside),
+      later: [...later].sort(),
+      aside: [...aside, ...all.flatMap((log) => log.aside)],
       mended: all.flatMap((log) => log.mended),
       troubles: [
         ...wholeFailures.map((failure): CopyTrouble => ({ ...failure, name: null })),
@@ -70,6 +80,8 @@ export const restoreAll = async (copies: Copies): Promise<RestoredAll> => {
 
 const listNames = (contents: Contents): Iterable<string> =>
   contents.ok ? contents.value.readings.keys() : [];
+
+const listLater = (contents: Contents): readonly string[] => (contents.ok ? contents.value.later : []);
 
 const pick = (contents: Contents, name: string): Result<CopyReading | null, CopyFailure> =>
   contents.ok ? (contents.value.readings.get(name) ?? accept(null)) : contents;

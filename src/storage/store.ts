@@ -25,6 +25,8 @@ export interface UnreadNote {
 export interface Restored {
   /** Every log that has at least one entry. */
   readonly logs: ReadonlyMap<string, readonly Json[]>;
+  /** Logs of which only the name was read, in the order of their names: each takes nothing until `readPast`. */
+  readonly later: readonly string[];
   /** What was set aside this time; `listAside` has those of all starts. */
   readonly aside: readonly AsideNote[];
   readonly mended: readonly MendedNote[];
@@ -34,15 +36,15 @@ export interface Restored {
 }
 
 /** The same for one log; no entries when there is no such log. */
-export interface Reloaded extends Omit<Restored, 'logs'> {
+export interface Reloaded extends Omit<Restored, 'logs' | 'later'> {
   readonly entries: readonly Json[];
 }
 
 /** Why something was not done. */
 export interface WriteFailure {
   readonly name: string;
-  /** Beyond those of the copies: asked before the store was restored (or after it was released); a place other
-   * than the next one; a name that is none; an entry that JSON would change. */
+  /** Beyond those of the copies: asked before the store was restored (or after it was released), or of a log that is
+   * still to be read; a place other than the next one; a name that is none; an entry that JSON would change. */
   readonly kind: CopyFailureKind | 'notRestored' | 'wrongSeq' | 'badName' | 'notJson';
   /** null: refused before either copy was asked. */
   readonly copy: CopyName | null;
@@ -57,10 +59,21 @@ export interface WriteFailure {
  * failure, until it has been reloaded. Checked in tests/src/storage/store*.test.ts.
  */
 export interface Store {
-  /** Reads both copies, mends what is missing or behind from the other one, and says what it did. */
-  restore(): Promise<Restored>;
-  /** Appends to both copies; ok only when both are done. `seq` is the number of entries the log has so far. */
-  append(name: string, seq: number, entry: Json): Promise<Result<void, WriteFailure>>;
+  /**
+   * Reads both copies, mends what is missing or behind from the other one, and says what it did. `later`: how the names of
+   * logs begin that are not read now. What was on its way out of both copies, or being rewritten, is finished all the same.
+   */
+  restore(later?: string | null): Promise<Restored>;
+  /**
+   * Reads one log that was let wait, mends it, and says what is held; or reads it again. Its entries are kept as text, and
+   * what is a list in them is read anew each time somebody asks for it. Refused when neither copy answers.
+   */
+  readPast(name: string): Promise<Result<Reloaded, WriteFailure>>;
+  /**
+   * Appends to both copies; ok only when both are done. `seq` is the number of entries the log has so far. Of several in one
+   * go some may be held when it is broken off: from the first on, each of them whole.
+   */
+  append(name: string, seq: number, ...entries: readonly Json[]): Promise<Result<void, WriteFailure>>;
   /** Removes a log from both copies; may be done twice. Once begun, the next reload or restore finishes it. */
   remove(name: string): Promise<Result<void, WriteFailure>>;
   /**

@@ -10,8 +10,16 @@ const messageSchema = v.variant('kind', [
   v.object({ kind: v.literal('hello') }),
   /** A watcher: may I have the writer's place? */
   v.object({ kind: v.literal('askTakeOver') }),
-  /** The writer: all there is. */
-  v.object({ kind: v.literal('all'), logs: v.map(name, v.array(entry)) }),
+  /** The writer: all there is, but for the logs named, which are told one by one. */
+  v.object({
+    kind: v.literal('all'),
+    logs: v.map(name, v.array(entry)),
+    later: v.optional(v.array(name), []),
+  }),
+  /** A watcher: what is in this log that is told by itself? */
+  v.object({ kind: v.literal('askLater'), name }),
+  /** The writer: this is in it, each entry as its JSON. */
+  v.object({ kind: v.literal('later'), name, texts: v.array(v.string()) }),
   /** The writer: this is in both copies now. */
   v.object({ kind: v.literal('acknowledged'), name, seq, entry }),
   /** The writer: this log is no longer among the logs. */

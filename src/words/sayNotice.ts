@@ -46,7 +46,9 @@ export type AnyNotice =
         readonly mayBeHeld: boolean;
       };
     }
-  | { readonly kind: 'lostPlace'; readonly why: LostWhy };
+  | { readonly kind: 'lostPlace'; readonly why: LostWhy }
+  | { readonly kind: 'notLearnt' }
+  | { readonly kind: 'leftOut'; readonly count: number };
 
 /** Whose consultation is it, by its id? null where nobody can be named any more. */
 export type FindWhose = (id: string) => string | null;
@@ -59,6 +61,7 @@ function nameLog(name: string, whose: string | null, { notices }: Words): string
   if (kind === 'closed') return notices.monthLog(at);
   if (kind === 'erased') return notices.erasedLog;
   if (kind === 'skintest') return notices.skinTestLog;
+  if (kind === 'bench') return notices.benchLog;
   if (kind !== 'open') return notices.otherLog;
   return notices.consultation(whose ?? notices.nobodyKnown);
 }
@@ -78,6 +81,8 @@ export function findLogName(notice: AnyNotice): string | null {
     case 'notSaved':
       return notice.failure.name;
     case 'lostPlace':
+    case 'notLearnt':
+    case 'leftOut':
       return null;
   }
 }
@@ -131,5 +136,9 @@ export function sayNotice(
     }
     case 'lostPlace':
       return notices.lostPlace(notice.why);
+    case 'notLearnt':
+      return notices.notLearnt;
+    case 'leftOut':
+      return notices.leftOut(write(notice.count));
   }
 }

@@ -17,6 +17,7 @@ export type AnyRefusal =
   | { readonly kind: 'chairTaken' | 'recordDiffers'; readonly ticket: string }
   | { readonly kind: 'skinTestTooEarly'; readonly readableAtMs: number }
   | { readonly kind: 'waitInDoubt'; readonly doubtMs: number }
+  | { readonly kind: 'stillReading'; readonly read: number; readonly all: number }
   | { readonly kind: 'skinTestOn' | 'skinTestReacted'; readonly putOnAtMs: number }
   | {
       readonly kind:
@@ -85,6 +86,8 @@ export function sayRefusal(refusal: AnyRefusal, words: Words): RefusalWords {
       return words.refusals.bowlTooOld(words.moments.time(refusal.useByMs));
     case 'waitInDoubt':
       return words.refusals.waitInDoubt(formatCountdown(refusal.doubtMs));
+    case 'stillReading':
+      return words.refusals.stillReading(String(refusal.read), String(refusal.all));
     case 'skinTestOn':
     case 'skinTestReacted':
       return words.refusals[refusal.kind](words.moments.dayAndTime(refusal.putOnAtMs));

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { chooseSize, tellShare } from '../long';
 import { tabletLandscape } from './browser';
 import { makeChance } from './chance';
 import { setDoubleTap } from './doubleTap';
@@ -7,8 +8,9 @@ import { useStation } from './station';
 
 const station = useStation();
 
-/** So many taps of each hand; TAPS= for more. */
-const taps = Number(process.env.TAPS ?? 150);
+/** So many taps of each hand; TAPS= for others. */
+const LONG_TAPS = 150;
+const taps = Number(process.env.TAPS ?? chooseSize(70, LONG_TAPS));
 const seed = Number(process.env.SEED ?? 20261125);
 const morningMs = Date.UTC(2026, 10, 12, 14);
 
@@ -78,7 +80,8 @@ describe.concurrent.each([
       expect({ tap, after: aim.name, complaints }).toEqual({ tap, after: aim.name, complaints: [] });
       expect(page.url().startsWith(station.address)).toBe(true);
     }
-    console.log(`seed ${seed}: ${taps} taps, screens ${[...screens].join(' ')}`);
+    const did = `seed ${seed}: ${taps} taps, screens ${[...screens].join(' ')}`;
+    console.log(tellShare('hand', did, `${LONG_TAPS} taps`));
     expect(screens.size).toBeGreaterThan(4);
     await context.close();
   });

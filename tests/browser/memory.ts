@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { places } from '../../src/storage/edition';
 import { encodeLine, readEntry } from '../../src/storage/line';
 import { writeKey } from '../../src/storage/readIndex';
 
@@ -27,33 +28,68 @@ export type Logs = Readonly<Record<string, readonly unknown[]>>;
  * Writes these logs over what this page's origin holds, each line with a checksum that is right, as somebody with the
  * tools of the browser can. The station must not be open in that page: it holds its journals.
  */
-export async function writeLogs(page: Page, logs: Logs, copies = ['journal', 'index']): Promise<void> {
-  for (const [name, entries] of Object.entries(logs)) {
-    const lines = entries.map((entry, seq) => encodeLine(seq, JSON.stringify(entry)));
-    const rows = lines.map((line, seq): [string, string] => [writeKey(name, seq), line]);
-    if (copies.includes('journal')) await page.evaluate(writeFile, { name, text: `${lines.join('\n')}\n` });
-    if (copies.includes('index')) await page.evaluate(writeRows, { name, rows });
+export async function writeLogs(
+  page: Page,
+  logs: Logs,
+  copies = ['journal', 'index'],
+  { folder, database }: { readonly folder: string | null; readonly database: string } = places.salon,
+): Promise<void> {
+  const written = Object.entries(logs).map(
+    ([name, entries]): Written => ({
+      name,
+      lines: entries.map((entry, seq) => encodeLine(seq, JSON.stringify(entry))),
+    }),
+  );
+  if (copies.includes('journal')) await page.evaluate(writeFiles, { folder, written });
+  if (copies.includes('index')) {
+    const rows = written.map(({ name, lines }) => ({
+      name,
+      rows: lines.map((line, seq): [string, string] => [writeKey(name, seq), line]),
+    }));
+    await page.evaluate(writeRows, { database, written: rows });
   }
 }
 
-async function writeFile({ name, text }: { name: string; text: string }): Promise<void> {
-  const top = await navigator.storage.getDirectory();
-  const folder = await top.getDirectoryHandle('journals', { create: true });
-  const file = await (await folder.getFileHandle(name, { create: true })).createWritable();
-  await file.write(text);
-  await file.close();
+interface Written {
+  readonly name: string;
+  readonly lines: readonly string[];
 }
 
-function writeRows({ name, rows }: { name: string; rows: [string, string][] }): Promise<void> {
+async function writeFiles({
+  folder,
+  written,
+}: {
+  folder: string | null;
+  written: readonly Written[];
+}): Promise<void> {
+  const top = await navigator.storage.getDirectory();
+  const within = folder === null ? top : await top.getDirectoryHandle(folder, { create: true });
+  const journals = await within.getDirectoryHandle('journals', { create: true });
+  for (const { name, lines } of written) {
+    const file = await (await journals.getFileHandle(name, { create: true })).createWritable();
+    await file.write(`${lines.join('\n')}\n`);
+    await file.close();
+  }
+}
+
+function writeRows({
+  database,
+  written,
+}: {
+  database: string;
+  written: readonly { name: string; rows: [string, string][] }[];
+}): Promise<void> {
   return new Promise((resolve, reject) => {
-    const opening = indexedDB.open('strandproof');
+    const opening = indexedDB.open(database);
     opening.onupgradeneeded = () => opening.result.createObjectStore('lines');
     opening.onerror = () => reject(opening.error);
     opening.onsuccess = () => {
       const change = opening.result.transaction('lines', 'readwrite');
       const lines = change.objectStore('lines');
-      lines.delete(IDBKeyRange.bound(`log:${name}:`, `log:${name}:\uffff`));
-      for (const [key, line] of rows) lines.add(line, key);
+      for (const { name, rows } of written) {
+        lines.delete(IDBKeyRange.bound(`log:${name}:`, `log:${name}:\uffff`));
+        for (const [key, line] of rows) lines.add(line, key);
+      }
       change.oncomplete = () => {
         opening.result.close();
         resolve();

@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { heatMarks } from '../../shared/heat/marks';
+import { pressMarks } from '../../shared/heat/press/marks';
 import { heatThresholds } from '../../shared/heat/thresholds';
 import { readMark } from '../../src/words/marks';
 
-const marks = [...Object.entries(heatMarks), ...heatThresholds.map(({ id, mark }) => [id, mark] as const)];
+const marks = [
+  ...Object.entries(heatMarks),
+  ...Object.entries(pressMarks).map(([id, mark]) => [`press, ${id}`, mark] as const),
+  ...heatThresholds.map(({ id, mark }) => [id, mark] as const),
+];
 
 describe('where a figure comes from', () => {
   it.each(marks)('%s says it in one of the marks', (_id, mark) => {

@@ -29,6 +29,16 @@ export const overriddenForm = {
   words: { kind: 'text', maxLength: 200 },
 } as const satisfies Form;
 
+/** One stop, as `SpokenFor` says it. Lengths: an id's, twice the longest kind there is, and a digest's. */
+const spokenForForm = {
+  record: { kind: 'text', maxLength: 32 },
+  stop: { kind: 'text', maxLength: 80 },
+  entry: { kind: 'text', maxLength: 64 },
+} as const satisfies Form;
+
+/** So many stops one correction may name. Assumed because of one ticket far fewer ever stand; more only keep rubbish out. */
+export const ASSUMED_STOPS_SPOKEN_FOR = 200;
+
 /** Which answer was wrong, and how did that come? */
 export const correctedForm = {
   answer: { kind: 'choice', options: correctables },
@@ -37,6 +47,15 @@ export const correctedForm = {
     options: ['wrongTap', 'clientCorrectedIt', 'misheard', 'wrongClient', 'hasChanged'],
   },
   words: { kind: 'text', maxLength: 200 },
+  /** Of a stop that was handed on: which stops it speaks for, as the station knew them then. It lifts those and no others. */
+  speaksFor: {
+    kind: 'list',
+    of: spokenForForm,
+    min: 0,
+    max: ASSUMED_STOPS_SPOKEN_FOR,
+    stamped: true,
+    addedIn: 6,
+  },
 } as const satisfies Form;
 
 /** Which outcome was a wrong tap? */

@@ -18,6 +18,7 @@ export const settingsForm = {
   scaleStepG: { kind: 'choice', options: ['0.1', '0.5', '1'] },
   chairs: { kind: 'number', field: { quantity: 'count', min: 1, max: 30, step: 1 } },
   staff: { kind: 'list', of: { name: { kind: 'text', maxLength: 20 } }, min: 0, max: 30 },
+  figuresByStylist: { kind: 'choice', options: ['no', 'yes'] },
   shelf: {
     kind: 'list',
     of: shelfForm,

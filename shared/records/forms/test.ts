@@ -122,6 +122,16 @@ export const skinTestForm = {
   skinTestId: { kind: 'text', maxLength: 32, stamped: true },
   readAtMs: { kind: 'time', tense: 'past', stamped: true },
   olderByMs: { kind: 'number', field: { quantity: 'count', min: 0, max: 3.2e12, step: 1 }, stamped: true },
+  /**
+   * When it came in here, where it was put on at another station, by this tablet's clock; left out where that bears on
+   * nothing. In ms since 1970-01-01 UTC. Until the end of 2099: ASSUMED, no tablet of today lasts longer.
+   */
+  cameAtMs: {
+    kind: 'number',
+    field: { quantity: 'count', min: 0, max: 4_102_444_799_999, step: 1 },
+    stamped: true,
+    addedIn: 6,
+  },
 } as const satisfies Form;
 
 export type MixAnswers = AnswersOf<typeof mixQuestions>;

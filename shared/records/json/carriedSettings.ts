@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import type { ConsultationEvent } from '../event';
 import { defaultSettings, type Settings, settingsSchema } from '../settings';
 
-/** Who works there, whom to call, and how long a station keeps its records: no log is judged under these. */
-const stayAtHome = ['staff', 'contact', 'keepMonths', 'erasesByItself'] as const;
+/** Who works there, whom to call, how long a station keeps its records and what it shows: no log is judged under these. */
+const stayAtHome = ['staff', 'contact', 'keepMonths', 'erasesByItself', 'learns'] as const;
 
 /** An edition of the settings as it goes along with a record: all that a log is judged under, and nobody's name. */
 export type CarriedSettings = Omit<Settings, (typeof stayAtHome)[number]>;
@@ -26,6 +26,7 @@ const leaveOut = ({
   contact: _contact,
   keepMonths: _keepMonths,
   erasesByItself: _erasesByItself,
+  learns: _learns,
   shelf,
   ...rest
 }: Settings): CarriedSettings => ({

@@ -3,13 +3,14 @@ import * as v from 'valibot';
 import { accept, type Result, refuse } from '../../result';
 import type { Made } from '../backupFile';
 import { MODEL_VERSION } from '../event';
+import { isPracticeId } from '../practiceId';
 import type { ConsultationRecord } from '../record';
 import { columnNames } from '../table/columns';
 import { type CarriedEdition, findCarried } from './carriedSettings';
 import { fileSchemaOf, headSchema, toldSchemaOf } from './fileSchema';
 
-/** Raised with a migration whenever the file changes its shape, or the settings in it do. */
-export const CONSULTATIONS_VERSION = 1;
+/** Raised with a migration whenever the file changes its shape, or the settings in it do. Since 2 they say whether figures may name people. */
+export const CONSULTATIONS_VERSION = 2;
 
 /** One consultation as it leaves the house: what people did, what that came to, and the house rules it was judged under. */
 export interface LeavingConsultation {
@@ -54,7 +55,7 @@ const END = '\n]}';
  * Consultations as JSON (published: RFC 8259), piece by piece, one to a line: each the whole log it is the fold of, that
  * fold, and the editions of the settings that its entries name. A moment stands in ms since 1970-01-01 UTC, which is what
  * is judged; beside it for people as RFC 3339 with the tablet's offset. Nobody who works here is named but in `by`.
- * Checked in tests/shared/records/json/consultationFile.test.ts.
+ * Nobody who was practised with stands in it. Checked in tests/shared/records/json/consultationFile.test.ts.
  */
 export function* writeConsultations(
   leaving: Iterable<LeavingConsultation>,
@@ -66,6 +67,7 @@ export function* writeConsultations(
   yield `${BEGINNING}${toJson(whole).slice(1, -1)},"consultations":[`;
   let before = '\n';
   for (const { record, log, settings } of leaving) {
+    if (isPracticeId(record.id)) continue;
     const told = log.map((entry) => ({ at: writeMoment(entry.atMs), entry }));
     const body = { id: record.id, settings, log: told, record };
     yield `${before}${toJson({ ...body, sum: sumUp(body) })}`;
@@ -77,7 +79,7 @@ export function* writeConsultations(
 /**
  * Why a file is not brought in; nothing of it was used. `notRead`: it is gone, or this page may not read it. `table`,
  * `backup`: the station's own, and another thing. `invented`: of the invented salon where this one is not, or the other way
- * round. `fromLater`: more than a day after this tablet's clock.
+ * round. `fromLater`: more than a day after this tablet's clock. `practice`: somebody in it was practised with.
  */
 export type RecordsRefusal =
   | 'notRead'
@@ -89,6 +91,7 @@ export type RecordsRefusal =
   | 'damaged'
   | 'newer'
   | 'invented'
+  | 'practice'
   | 'fromLater';
 
 /** The station's own files that are something else, by how they begin. */
@@ -117,7 +120,7 @@ const tellSchema = toldSchemaOf(entrySchema, v.looseObject({}));
 const doorSchema = fileSchemaOf(v.unknown(), v.unknown(), v.unknown());
 
 /** A consultation that is whole, with its settings, as it was written; null where a letter of it was changed since. */
-function readTold(told: unknown): ToldConsultation | null {
+export function readTold(told: unknown): ToldConsultation | null {
   const read = v.safeParse(tellSchema, told);
   if (!read.success) return null;
   const { sum, ...body } = told as { readonly sum: string };
@@ -125,6 +128,13 @@ function readTold(told: unknown): ToldConsultation | null {
   const entries = log.map(({ entry }) => entry as v.InferOutput<typeof entrySchema>);
   const isNamed = entries.every(({ settingsId }) => findCarried(settings, settingsId) !== undefined);
   return isNamed && sum === sumUp(body) ? { id, settings, log: entries } : null;
+}
+
+/** When a file was made, as it says itself, and what its station could not read any more. */
+export interface MadeFile extends Made {
+  /** RFC 3339, with the offset of that tablet then. */
+  readonly madeAt: string;
+  readonly unread: readonly unknown[];
 }
 
 /**
@@ -136,7 +146,7 @@ export function* readConsultations(
   file: string,
 ): Generator<
   void,
-  Result<{ readonly told: readonly ToldConsultation[]; readonly made: Made }, RecordsRefusal>
+  Result<{ readonly told: readonly ToldConsultation[]; readonly made: MadeFile }, RecordsRefusal>
 > {
   // What was cut off in the middle of a letter ends in such a sign, and is cut off all the same.
   const text = file.replace(/^\ufeff|\ufffd+$/g, '').trim();
@@ -155,6 +165,7 @@ export function* readConsultations(
     const one = readTold(each);
     yield;
     if (one === null) return refuse('damaged');
+    if (isPracticeId(one.id)) return refuse('practice');
     told.push(one);
   }
   return accept({ told, made: read.output });

@@ -120,7 +120,13 @@ const members = {
   overrides: v.array(override),
   judged: v.array(override),
   corrections: v.array(
-    v.strictObject({ ...stamp, answer: v.picklist(correctables), code: text, words: text }),
+    v.strictObject({
+      ...stamp,
+      answer: v.picklist(correctables),
+      code: text,
+      words: text,
+      speaksFor: v.exactOptional(v.array(v.strictObject({ record: text, stop: text, entry: text }))),
+    }),
   ),
   strands: v.array(strand),
   decision: v.nullable(

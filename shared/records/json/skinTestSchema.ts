@@ -13,12 +13,14 @@ export const skinTestSchema: v.GenericSchema = schemaOfForm(skinTestForms.SKIN_T
   id: text,
   ticketKey: text,
   noted: v.strictObject(noted),
-  read: v.nullable(v.strictObject(noted)),
+  read: v.nullable(v.strictObject({ ...noted, isElsewhere: v.exactOptional(v.literal(true)) })),
   olderByMs: v.pipe(v.number(), v.minValue(0)),
   readingsTakenBack: v.array(takenBack),
   takenBack: v.nullable(takenBack),
   newestBy: text,
   newestAtMs: moment,
+  isTold: v.exactOptional(v.literal(true)),
+  cameAtMs: v.exactOptional(moment),
 } satisfies {
   readonly [N in Exclude<
     keyof SkinTest,

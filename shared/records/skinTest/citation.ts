@@ -5,7 +5,7 @@ import type { RawForm } from '../readForm';
 import type { ConsultationRecord } from '../record';
 import type { LocalProfile } from '../settings';
 import { formTicketKey } from '../ticket';
-import type { SkinTest } from './skinTest';
+import { asJudged, type SkinTest } from './skinTest';
 import { isOfVisit } from './visit';
 
 /** What a consultation's own log does not say yet of the skin tests of its ticket, and in whose name it is added. */
@@ -15,12 +15,20 @@ export interface Citation {
 }
 
 /** A reading before the whole wait of today's profile is none: it has to be done again. */
-const findSeen = ({ seen, read, putOnAtMs }: SkinTest, profile: LocalProfile): SkinTest['seen'] =>
-  seen === 'nothing' && (read?.atMs ?? 0) < findReadableAtMs(putOnAtMs, profile) ? 'notReadYet' : seen;
+function findSeen(test: SkinTest, profile: LocalProfile): SkinTest['seen'] {
+  const judged = asJudged(test);
+  const isEarly = (judged.readAtMs ?? 0) < findReadableAtMs(judged, profile);
+  return test.seen === 'nothing' && isEarly ? 'notReadYet' : test.seen;
+}
+
+/** When it came in, where the consultation has to know it: for whoever reads it here, and for what was read here. */
+const findCameAtMs = (test: SkinTest, seen: SkinTest['seen']): number | undefined =>
+  seen === 'reaction' ? undefined : (seen === 'notReadYet' ? test : asJudged(test)).cameAtMs;
 
 function cite(test: SkinTest, profile: LocalProfile): Citation {
   const { method, site, line, putOnAtMs, olderByMs, id, read } = test;
   const seen = findSeen(test, profile);
+  const cameAtMs = findCameAtMs(test, seen);
   const answers: RawForm = {
     method,
     site,
@@ -29,6 +37,7 @@ function cite(test: SkinTest, profile: LocalProfile): Citation {
     skinTestId: id,
     olderByMs: String(olderByMs),
     ...(line === '' ? {} : { line }),
+    ...(cameAtMs === undefined ? {} : { cameAtMs: String(cameAtMs) }),
     ...(seen === 'notReadYet' || read === null ? {} : { readAtMs: read.atMs }),
   };
   return { by: test.newestBy, raw: { type: 'SKIN_TEST_NOTED', answers } };
@@ -59,7 +68,8 @@ function isSaid(
 ): boolean {
   if (noted.skinTestId !== test.id) return false;
   if (noted.seen === 'notReadYet') {
-    return findSeen(test, profile) === 'notReadYet' && noted.putOnAtMs === test.putOnAtMs;
+    const isSame = noted.putOnAtMs === test.putOnAtMs && noted.cameAtMs === test.cameAtMs;
+    return findSeen(test, profile) === 'notReadYet' && isSame;
   }
   return noted.seen === test.seen && noted.readAtMs === test.read?.atMs;
 }
@@ -134,7 +144,7 @@ export function findPutOnRefusal(
   const reacted = standing.find((test) => test.seen === 'reaction');
   if (reacted !== undefined) return { kind: 'skinTestReacted', putOnAtMs: reacted.putOnAtMs };
   const on = standing.find((test) => {
-    const status = judgeTest({ ...test, readAtMs: test.read?.atMs ?? null }, profile, nowMs);
+    const status = judgeTest(asJudged(test), profile, nowMs);
     return (status === 'waiting' || status === 'due') && isSameLine(test.line, line);
   });
   return on === undefined ? null : { kind: 'skinTestOn', putOnAtMs: on.putOnAtMs };

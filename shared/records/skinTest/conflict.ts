@@ -2,7 +2,7 @@ import type { PermitRefusal } from '../../judgement/permitRefusal';
 import { findReadableAtMs, judgeTest } from '../../judgement/skinTest';
 import type { LocalProfile } from '../settings';
 import type { SkinTestEvent } from './event';
-import type { SkinTest } from './skinTest';
+import { asJudged, type SkinTest } from './skinTest';
 
 /** Why something was not noted of a skin test, beside what is wrong with a field. */
 export type SkinTestConflict =
@@ -27,7 +27,7 @@ export function findSkinTestConflict(
     if (payload.putOnAtMs > atMs) return notNow;
     // Whoever does not agree that it is kept has to be here: without her visit there is nothing it could count for.
     if ((payload.consent === 'thisVisit') !== (payload.forVisit !== undefined)) return notNow;
-    const readableAtMs = findReadableAtMs(payload.putOnAtMs, profile);
+    const readableAtMs = findReadableAtMs({ putOnAtMs: payload.putOnAtMs }, profile);
     return payload.seen === 'nothing' && atMs < readableAtMs
       ? { kind: 'skinTestTooEarly', readableAtMs }
       : null;
@@ -40,12 +40,13 @@ export function findSkinTestConflict(
     return test.seen === 'notReadYet' && test.putOnAtMs + payload.aheadMs <= atMs ? null : notNow;
   }
   if (type !== 'SKIN_TEST_READ') return null;
-  const status = judgeTest({ ...test, readAtMs: test.read?.atMs ?? null }, profile, atMs);
+  const status = judgeTest(asJudged(test), profile, atMs);
   if (status === 'reaction') return notNow;
   if (payload.seen === 'reaction') return null;
   if (status === 'waiting') {
-    return { kind: 'skinTestTooEarly', readableAtMs: findReadableAtMs(test.putOnAtMs, profile) };
+    return { kind: 'skinTestTooEarly', readableAtMs: findReadableAtMs(test, profile) };
   }
-  if (status === 'clear') return notNow;
-  return status === 'due' ? null : { kind: 'permit', permit: { code: 'skinTestLapsed' } };
+  return status === 'due' || status === 'clear'
+    ? null
+    : { kind: 'permit', permit: { code: 'skinTestLapsed' } };
 }

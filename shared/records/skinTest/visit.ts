@@ -37,9 +37,12 @@ export function isToForget(
   counting: readonly SkinTest[],
   closed: readonly ClosedRecord[],
 ): boolean {
-  const visit = test.forVisit === undefined ? undefined : closed.find(({ id }) => id === test.forVisit);
-  if (visit === undefined) return false;
+  const visits = closed.filter(({ id }) => id === test.forVisit);
+  if (visits.length === 0) return false;
   if (test.seen !== 'reaction') return !holdsBack(test, counting);
-  const log = parseClosedLog(visit);
-  return log !== null && fold(visit.id, log).skinTest?.seen === 'reaction';
+  // A visit that two stations tell otherwise has to say it in both.
+  return visits.every((visit) => {
+    const log = parseClosedLog(visit);
+    return log !== null && fold(visit.id, log).skinTest?.seen === 'reaction';
+  });
 }

@@ -29,8 +29,12 @@ const listUnits = (['C', 'F'] as const).flatMap((temperature) =>
 const nameColumns = (units: FileUnits): readonly string[] =>
   columnNames.map((name) => nameColumn(name, { ...units, length: 'cm' }));
 
-const write = (lines: readonly (readonly Cell[])[]): string =>
-  `${papa.unparse(lines, { newline: CRLF })}${CRLF}`;
+/** Lines of any table: RFC 4180, CRLF after every one, texts that might be run made safe with a leading '. */
+export const writeLines = (lines: readonly (readonly Cell[])[]): string =>
+  `${papa.unparse(
+    lines.map((line) => line.map(toSafe)),
+    { newline: CRLF },
+  )}${CRLF}`;
 
 /** So many rows are written at one go. Assumed because that takes a few milliseconds on a tablet, and nobody waits for it. */
 const ASSUMED_ROWS_AT_ONCE = 500;
@@ -41,10 +45,10 @@ const ASSUMED_ROWS_AT_ONCE = 500;
  * Checked in tests/shared/records/table/csv.test.ts and tests/evidence/csv.test.ts.
  */
 export function* writeCsv(rows: readonly Row[], units: FileUnits): Generator<string, void> {
-  yield write([nameColumns(units)]);
+  yield writeLines([nameColumns(units)]);
   for (let from = 0; from < rows.length; from += ASSUMED_ROWS_AT_ONCE) {
     const some = rows.slice(from, from + ASSUMED_ROWS_AT_ONCE);
-    yield write(some.map((row) => columnNames.map((name) => toSafe(row[name]))));
+    yield writeLines(some.map((row) => columnNames.map((name) => row[name])));
   }
 }
 
@@ -66,6 +70,7 @@ function readCell(type: 'string' | 'number' | 'datetime', text: string): Cell | 
 }
 
 /**
+ * For whoever reads the table again by a program of their own; a station takes up logs alone, which a table is not.
  * The rows of a CSV that this station wrote, and the units it was written in; nothing of a file that is another's, that
  * was cut off within a line, or of which one cell does not read. One that ends with a whole line is taken as whole: RFC
  * 4180 has no place for how many lines there are, so what has to be whole is handed over as a backup.

@@ -41,6 +41,8 @@ export function Sheet(props: {
   readonly begin?: string;
   /** A way beside a question, in its corner: how else its answer can be found. */
   readonly corner?: (path: string) => JSX.Element;
+  /** What stands below the heading of a question, or of those that are asked together. */
+  readonly beside?: (places: readonly Place[]) => JSX.Element;
   /** The name of what the answers come to: its line at the end of the ledger. */
   readonly summary?: string;
   /** What the answers come to: shown once all is said, or when its line is tapped. */
@@ -132,6 +134,16 @@ export function Sheet(props: {
       data-wide={needsWidth()}
       data-long={lines().length > LONG}
     >
+      <Show when={needsWidth() || lines().length > LONG}>
+        <button
+          type="button"
+          class="sheet-way all-questions"
+          data-act="all-questions"
+          onClick={() => goTo(null)}
+        >
+          {words.sheet.allQuestions}
+        </button>
+      </Show>
       <fieldset class="sheet-main form-part" disabled={!mayWrite() && here() !== null}>
         <Show when={here()} keyed fallback={<Summary>{props.children}</Summary>}>
           {(path) => (
@@ -143,6 +155,7 @@ export function Sheet(props: {
                     <TogetherQuestion
                       together={all()}
                       takesFocus={untrack(hasMoved)}
+                      beside={props.beside?.(places().filter((each) => all().names.includes(each.path)))}
                       onAll={() => sayTogether(all())}
                       onApart={() => goTo(all().names[0] ?? null)}
                     />
@@ -161,6 +174,7 @@ export function Sheet(props: {
                   waiting={props.waiting}
                   takesFocus={untrack(hasMoved)}
                   corner={props.corner?.(path)}
+                  beside={props.beside?.([at()])}
                   onChange={(value) => change(at(), value)}
                   onDone={() => goTo(findGoal(path))}
                   onGoTo={goTo}
@@ -170,16 +184,6 @@ export function Sheet(props: {
           )}
         </Show>
       </fieldset>
-      <Show when={needsWidth() || lines().length > LONG}>
-        <button
-          type="button"
-          class="sheet-way all-questions"
-          data-act="all-questions"
-          onClick={() => goTo(null)}
-        >
-          {words.sheet.allQuestions}
-        </button>
-      </Show>
       <Ledger places={lines()} summary={props.summary} here={here()} units={props.units} onGoTo={goTo} />
     </div>
   );

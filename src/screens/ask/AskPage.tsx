@@ -9,6 +9,7 @@ import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import type { AnyFormWords } from '../../words/formWords';
+import { HeardLine } from '../practice/HeardLine';
 import type { StepProps } from '../stepProps';
 import './ask.css';
 import { type Asking, createAsking } from './asking';
@@ -88,6 +89,7 @@ export function AskPage(
         summary={props.summary}
         together={props.together ?? []}
         corner={(path) => props.corner?.(path, asking)}
+        beside={(places) => <HeardLine step={props.step} places={places} units={props.settings.units} />}
         {...(props.begin === undefined ? {} : { begin: props.begin })}
         isPaused={props.isPaused?.(asking.draft.raw()) === true}
       >

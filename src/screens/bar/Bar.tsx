@@ -34,8 +34,11 @@ export function Bar(props: {
   readonly onWho: () => void;
   readonly onOpen: (id: string) => void;
   readonly onStart: (chair: number | null) => void;
-  readonly onDay: () => void;
-  readonly onSettings: () => void;
+  /** What the way to start somebody is called, where it is another one. */
+  readonly start?: string | undefined;
+  /** Absent in practice. */
+  readonly onDay?: (() => void) | undefined;
+  readonly onSettings?: (() => void) | undefined;
   readonly alarm: Alarm;
   readonly tablet: TabletInUse | undefined;
   /** Further ways, beside the parked ones. */
@@ -93,6 +96,7 @@ export function Bar(props: {
           onDay={props.onDay}
           onSettings={props.onSettings}
           onStart={() => props.onStart(null)}
+          start={props.start}
         >
           {props.ways}
         </BarWays>

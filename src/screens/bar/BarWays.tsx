@@ -11,9 +11,12 @@ export function BarWays(props: {
   readonly isParkedLate: boolean;
   readonly onWho: () => void;
   readonly onParked: () => void;
-  readonly onDay: () => void;
-  readonly onSettings: () => void;
+  /** Absent in practice: it has neither figures of a day nor settings of its own. */
+  readonly onDay?: (() => void) | undefined;
+  readonly onSettings?: (() => void) | undefined;
   readonly onStart: () => void;
+  /** What the way to start somebody is called, where it is another one. */
+  readonly start?: string | undefined;
   /** Further ways, before the parked ones. */
   readonly children?: JSX.Element;
 }) {
@@ -33,15 +36,23 @@ export function BarWays(props: {
       >
         {props.parked}
       </BigButton>
-      <BigButton kind="quiet" act="day" onPress={() => props.onDay()}>
-        {words.bar.day}
-      </BigButton>
+      <Show when={props.onDay}>
+        {(toDay) => (
+          <BigButton kind="quiet" act="day" onPress={() => toDay()()}>
+            {words.bar.day}
+          </BigButton>
+        )}
+      </Show>
       <Show when={props.isWriter}>
-        <BigButton kind="quiet" act="settings" onPress={() => props.onSettings()}>
-          {words.bar.settings}
-        </BigButton>
+        <Show when={props.onSettings}>
+          {(toSettings) => (
+            <BigButton kind="quiet" act="settings" onPress={() => toSettings()()}>
+              {words.bar.settings}
+            </BigButton>
+          )}
+        </Show>
         <BigButton kind="primary" act="start" onPress={() => props.onStart()}>
-          {words.bar.start}
+          {props.start ?? words.bar.start}
         </BigButton>
       </Show>
     </nav>

@@ -18,14 +18,21 @@ export interface KeptCutting {
   readonly lookAtMs: number;
 }
 
-/** Only who had a glass read can have left a cutting: the others are not read at all. */
-const readsGlass = ({ log }: ClosedRecord): boolean =>
-  log.some(
+/** A closed record never changes, so it is read once. */
+const glassRead = new WeakMap<ClosedRecord, boolean>();
+
+/** Only who had a glass read can have left a cutting: the others are not folded at all. */
+function readsGlass(closed: ClosedRecord): boolean {
+  const known = glassRead.get(closed);
+  if (known !== undefined) return known;
+  const reads = closed.log.some(
     (entry) =>
       typeof entry === 'object' && entry !== null && 'type' in entry && entry.type === 'INCOMPATIBILITY_READ',
   );
+  glassRead.set(closed, reads);
+  return reads;
+}
 
-/** A closed record never changes, so it is read once. */
 const folded = new WeakMap<ClosedRecord, ConsultationRecord | null>();
 
 function foldClosed(closed: ClosedRecord): ConsultationRecord | null {

@@ -7,6 +7,7 @@ import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { ClockLine } from '../clocks/ClockLine';
+import { HeadSeen } from '../practice/StrandSeen';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
@@ -46,6 +47,7 @@ export function LookAtHead(props: StepProps & { readonly zone: Zone; readonly on
           <ClockLine clock={running()} strandNumber={null} nowMs={props.nowMs} units={props.settings.units} />
         )}
       </Show>
+      <HeadSeen {...props} zone={props.zone} />
       <p class="lead">{said().askAloud}</p>
       <Tiles question="headLook" label={said().lookAsk} size="two">
         <Tile act="hair-sound" isLooked onPress={() => void keep('sound')}>

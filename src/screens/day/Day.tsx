@@ -12,21 +12,18 @@ import { listPastKeeping } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
 import '../layout.css';
 import './day.css';
+import { gatherFindings } from '../../../shared/records/day/dayFindings';
+import { type DayEntry, type DayRecords, gatherDay } from '../../../shared/records/day/dayRecords';
 import type { HandedFile } from '../../tablet/handOver';
 import { HandOverWays } from '../handOver/HandOverWays';
+import { countBenchDue } from '../practice/bench/viewBench';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
+import { createShownDays } from './createShownDays';
 import { DaySheet } from './DaySheet';
+import { DayWays } from './DayWays';
 import { writeDay } from './dayFile';
-import { gatherFindings } from './dayFindings';
-import {
-  type DayEntry,
-  type DayFile,
-  type DayRecords,
-  gatherDay,
-  goBackDays,
-  nameDay,
-  nameDayFile,
-} from './dayRecords';
+import { type DayFile, nameDay, nameDayFile } from './dayNames';
+import { findNoon } from './dayRange';
 import { writeDayTable } from './dayTable';
 import { EntryList } from './EntryList';
 import { Findings } from './Findings';
@@ -42,27 +39,40 @@ export function Day(props: {
   readonly readSettings: () => FindSettings;
   /** To what is kept of clients who have left, and for how long. */
   readonly onKept: () => void;
+  /** To what the strands of this station taught. */
+  readonly onTaught: () => void;
+  /** To what a press does, tried out on nobody's hair. */
+  readonly onPressPage: () => void;
+  /** To the trials at the bench. */
+  readonly onBench: () => void;
   readonly onBar: () => void;
 }) {
   const words = useWords();
   const said = () => words.day;
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
-  const [back, setBack] = createSignal(0);
-  const [days, setDays] = createSignal(1);
-  const day = createMemo(() => nameDay(props.nowMs));
-  const gather = () => gatherDay(props.state, props.nowMs, { back: back(), days: days() });
+  const days = createShownDays(() => props.nowMs);
+  const { shown, isUpToToday, isOneDay } = days;
+  const gather = () => gatherDay(props.state, props.nowMs, shown());
   /** Once for each entry that is written and each day that begins, not every second. */
-  const records = createMemo(on([day, back, days, () => props.state], gather));
+  const records = createMemo(on([shown, () => props.state], gather));
   const findings = createMemo(on(records, (each) => gatherFindings(each, props.nowMs)));
-  const sayDay = (offset: number) => words.moments.shortDay(goBackDays(props.nowMs, offset));
+  const sayDay = (name: string) => words.moments.shortDay(findNoon(name));
   const title = () => {
-    if (days() > 1) return said().titleFromTo(sayDay(back() + days() - 1), sayDay(back()));
-    return back() === 0 ? said().title : said().titleOf(sayDay(back()));
+    const { from, day: last } = shown();
+    if (!isOneDay()) return said().titleFromTo(sayDay(from), sayDay(last));
+    return isUpToToday() ? said().title : said().titleOf(sayDay(last));
+  };
+  const sayTime = (atMs: number) =>
+    isOneDay() ? words.moments.time(atMs) : words.moments.shortDayAndTime(atMs);
+  /** By when its records closed: no log is looked into. */
+  const findFirstDay = () => {
+    const ended = props.state.closed.map(({ endedAtMs }) => endedAtMs);
+    return ended.length === 0 ? null : nameDay(ended.reduce((one, other) => Math.min(one, other)));
   };
   const write = (count: number) => formatQuantity(count, 'count', units(), words.locale);
   /** Reckoned once a day, not every second. */
   const pastCount = createMemo(
-    on([day, () => props.state], () => {
+    on([days.today, () => props.state], () => {
       const past = listPastKeeping(props.state, props.nowMs);
       return past.closed.length + past.skinTests.length;
     }),
@@ -71,7 +81,11 @@ export function Day(props: {
     if (props.state.erasings.unfinished > 0) return words.kept.wayUnfinished;
     return pastCount() === 0 ? words.kept.way : words.kept.wayPast(write(pastCount()));
   };
-  const isToday = () => back() === 0 && days() === 1;
+  const sayBench = () => {
+    const due = countBenchDue(props.state.bench, props.nowMs);
+    return due === 0 ? words.bench.way : words.bench.wayDue(write(due));
+  };
+  const isToday = () => isUpToToday() && isOneDay();
   const units = () => props.state.settings.settings.units;
   /** Of this moment; its text is made when it is taken. */
   const makeFile = (kind: DayFile, write: (today: DayRecords) => Iterable<string>): HandedFile => {
@@ -94,7 +108,7 @@ export function Day(props: {
     setSavedAs(file.name);
   };
   const sayEnded = ({ how, endedAtMs }: DayRecords['closed'][number]) =>
-    said().endedAt(said().endings[how], words.moments.time(endedAtMs));
+    said().endedAt(said().endings[how], sayTime(endedAtMs));
   const sayOpen = ({ record }: DayRecords['open'][number]) => {
     const holds = findHoldsDay(record);
     if (holds !== null) return said().holds[holds];
@@ -118,32 +132,17 @@ export function Day(props: {
     <main class="day-page" data-step="day">
       <header>
         <h1>{title()}</h1>
-        <div class="day-which">
-          <button type="button" class="sheet-way" data-act="day-before" onClick={() => setBack(back() + 1)}>
-            {said().dayBefore}
-          </button>
-          <button
-            type="button"
-            class="sheet-way"
-            data-act="day-after"
-            disabled={back() === 0}
-            onClick={() => setBack(back() - 1)}
-          >
-            {said().dayAfter}
-          </button>
-          <button
-            type="button"
-            class="sheet-way"
-            data-act="day-week"
-            aria-pressed={days() > 1}
-            onClick={() => setDays(days() > 1 ? 1 : 7)}
-          >
-            {said().sevenDays}
-          </button>
-          <button type="button" class="sheet-way" data-act="kept" onClick={() => props.onKept()}>
-            {sayKept()}
-          </button>
-        </div>
+        <DayWays
+          days={days}
+          findFirstDay={findFirstDay}
+          units={units()}
+          kept={sayKept()}
+          onKept={props.onKept}
+          onTaught={props.onTaught}
+          onPressPage={props.onPressPage}
+          bench={sayBench()}
+          onBench={props.onBench}
+        />
         <p class="day-endings" data-endings>
           <For each={findings().endings}>
             {({ how, count }) => (
@@ -154,7 +153,7 @@ export function Day(props: {
       </header>
       <section class="day-content" aria-label={title()} tabindex="0">
         <div class="day-columns">
-          <Show when={back() === 0}>
+          <Show when={isUpToToday()}>
             <EntryList
               panel="open"
               title={said().open}
@@ -182,7 +181,7 @@ export function Day(props: {
               sayState={sayGoneOn}
             />
           </Show>
-          <Findings findings={findings()} units={units()} />
+          <Findings findings={findings()} units={units()} sayTime={sayTime} />
         </div>
         <Show when={records().unread.length > 0}>
           <p data-unread>
@@ -235,6 +234,7 @@ export function Day(props: {
           findings={findings()}
           units={units()}
           nowMs={props.nowMs}
+          sayTime={sayTime}
           sayState={sayEntry}
         />
       </Paper>

@@ -1,11 +1,11 @@
 import { For, Show } from 'solid-js';
+import type { DayFindings } from '../../../shared/records/day/dayFindings';
+import { type DayEntry, type DayRecords, listEntries } from '../../../shared/records/day/dayRecords';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { useIsDemo } from '../../parts/useIsDemo';
+import { useInvented } from '../../parts/useInvented';
 import { useWords } from '../../parts/useWords';
 import { sayBottlesOf } from '../bottleAndBowl';
-import type { DayFindings } from './dayFindings';
-import { type DayEntry, type DayRecords, listEntries } from './dayRecords';
 import './daySheet.css';
 import { Findings } from './Findings';
 
@@ -21,11 +21,12 @@ export function DaySheet(props: {
   readonly findings: DayFindings;
   readonly units: UnitSettings;
   readonly nowMs: number;
+  readonly sayTime: (atMs: number) => string;
   /** How this one ended, or how it stands. */
   readonly sayState: (entry: Entry) => string;
 }) {
   const words = useWords();
-  const isDemo = useIsDemo();
+  const invented = useInvented();
   const said = () => words.day.sheet;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
   const sayService = ({ record }: Entry) => {
@@ -66,9 +67,7 @@ export function DaySheet(props: {
     <article class="day-sheet">
       <header>
         <h2>{props.title}</h2>
-        <Show when={isDemo()}>
-          <strong data-stamp="demo">{words.demo.mark}</strong>
-        </Show>
+        <Show when={invented()}>{(kind) => <strong data-stamp={kind()}>{words[kind()].mark}</strong>}</Show>
         <p>{said().printed(words.moments.dayAndTime(props.nowMs))}</p>
       </header>
       <Show when={all().length > 0} fallback={<p>{words.day.nothingClosedThen}</p>}>
@@ -97,7 +96,7 @@ export function DaySheet(props: {
         </table>
       </Show>
       <div class="day-sheet-findings">
-        <Findings findings={props.findings} units={props.units} />
+        <Findings findings={props.findings} units={props.units} sayTime={props.sayTime} />
       </div>
       <p class="day-sheet-signed">{said().signed}</p>
     </article>

@@ -1,8 +1,8 @@
 import { createMemo, For, type JSX, Show } from 'solid-js';
+import type { DayRecords } from '../../../shared/records/day/dayRecords';
 import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import type { DayRecords } from './dayRecords';
 
 type Entry = DayRecords['open'][number];
 

@@ -1,15 +1,26 @@
 import { For, type JSX, Show } from 'solid-js';
+import {
+  type Broken,
+  type DayFindings,
+  isOftenLifted,
+  type Late,
+  type Told,
+} from '../../../shared/records/day/dayFindings';
 import { formatCountdown, formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { useWords } from '../../parts/useWords';
-import { type Broken, type DayFindings, isOftenLifted, type Late, type Told } from './dayFindings';
 
 /** What of the day is looked at again: hair that gave way, reactions told, stops that were lifted and by whom. */
-export function Findings(props: { readonly findings: DayFindings; readonly units: UnitSettings }) {
+export function Findings(props: {
+  readonly findings: DayFindings;
+  readonly units: UnitSettings;
+  /** When, with its day where there are several. */
+  readonly sayTime: (atMs: number) => string;
+}) {
   const words = useWords();
   const said = () => words.day;
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
-  const time = (atMs: number) => words.moments.time(atMs);
+  const time = (atMs: number) => props.sayTime(atMs);
   const saySigns = (signs: readonly string[]) => {
     const known: Readonly<Record<string, string>> = words.reaction.signs.options;
     return signs.map((sign) => known[sign] ?? sign).join(', ');
@@ -89,7 +100,7 @@ export function Findings(props: { readonly findings: DayFindings; readonly units
         empty={said().nothingLifted}
         count={props.findings.lifted.length}
       >
-        <For each={props.findings.rules}>
+        <For each={props.findings.rules.filter(({ lifted }) => lifted > 0)}>
           {(count) => (
             <li data-rule={count.rule}>
               <strong>{words.rules[count.rule].what}</strong>{' '}

@@ -1,7 +1,7 @@
 import type { FindSettings } from '../../../machines/consultation/replay';
+import { type DayRecords, listEntries } from '../../../shared/records/day/dayRecords';
 import { listEditions } from '../../../shared/records/json/carriedSettings';
 import { type LeavingConsultation, writeConsultations } from '../../../shared/records/json/consultationFile';
-import { type DayRecords, listEntries } from './dayRecords';
 import { writeMoment } from './dayTable';
 
 /**

@@ -1,7 +1,7 @@
+import { type DayRecords, listEntries } from '../../../shared/records/day/dayRecords';
 import { BOM, writeCsv } from '../../../shared/records/table/csv';
 import { flatten } from '../../../shared/records/table/flatten';
 import type { UnitSettings } from '../../../shared/units/quantity';
-import { type DayRecords, listEntries } from './dayRecords';
 
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
 

@@ -1,7 +1,7 @@
 import { createMemo, Show } from 'solid-js';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import { StrandMap } from '../../parts/strandMap/StrandMap';
-import { useIsDemo } from '../../parts/useIsDemo';
+import { useInvented } from '../../parts/useInvented';
 import { useWords } from '../../parts/useWords';
 import { sayStrandMap } from '../map/sayStrandMap';
 import { viewHair } from '../map/viewHair';
@@ -11,7 +11,7 @@ import { PlanDone, PlanFigures, type PlanProps, PlanRules } from './PlanLines';
 /** Her page to take home: the plan, the strand from the scalp to the tip, when to come back and whom to call. */
 export function HandOut(props: PlanProps & { readonly record: ConsultationRecord; readonly atMs: number }) {
   const words = useWords();
-  const isDemo = useIsDemo();
+  const invented = useInvented();
   const said = () => words.finish;
   const view = createMemo(() => viewHair(props.record.answers, props.settings));
   /** Where strands were snipped is no matter of hers. */
@@ -25,9 +25,7 @@ export function HandOut(props: PlanProps & { readonly record: ConsultationRecord
       <div class="hand-out-face">
         <header>
           <h2>{said().cardTitle(props.record.ticket)}</h2>
-          <Show when={isDemo()}>
-            <strong data-stamp="demo">{words.demo.mark}</strong>
-          </Show>
+          <Show when={invented()}>{(kind) => <strong data-stamp={kind()}>{words[kind()].mark}</strong>}</Show>
           <p>{words.moments.dayAndTime(props.atMs)}</p>
         </header>
         <PlanFigures settings={props.settings} plan={props.plan} />

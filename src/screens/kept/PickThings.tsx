@@ -32,7 +32,7 @@ export function PickThings(props: {
       .slice(page() * PAGE, (page() + 1) * PAGE)
       .map((thing) => viewThing(thing, props.state, words)),
   );
-  const going = () => props.things.length - props.staying.size;
+  const going = () => props.things.filter(({ id }) => !props.staying.has(id)).length;
   const turn = (id: string) => {
     const staying = new Set(props.staying);
     if (!staying.delete(id)) staying.add(id);

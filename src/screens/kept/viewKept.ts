@@ -2,22 +2,30 @@ import { type ClosedRecord, parseClosedLog } from '../../../shared/records/close
 import { fold } from '../../../shared/records/reduce';
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { formatQuantity } from '../../../shared/units/format';
-import { isStopStanding, isTestStop, type Kept } from '../../station/keeping';
+import { isStopStanding, isTestStop, type Kept, type KeptOfHer } from '../../station/keeping';
 import type { StationState } from '../../station/stationState';
+import type { Unjudged } from '../../station/unjudged';
 import type { Words } from '../../words/words';
 
-/** One thing that is kept: a closed record or a skin test. */
-export type KeptThing = ClosedRecord | SkinTest;
+/** One thing that is kept: a closed record or a skin test; or one of another station that nobody here can judge. */
+export type KeptThing = ClosedRecord | SkinTest | Unjudged;
 
+const isUnjudged = (thing: KeptThing): thing is Unjudged => 'cameAtMs' in thing;
 const isRecord = (thing: KeptThing): thing is ClosedRecord => 'endedAtMs' in thing;
 
-/** When it closed, or was written to last. */
-export const findKeptAtMs = (thing: KeptThing): number =>
-  isRecord(thing) ? thing.endedAtMs : thing.newestAtMs;
+/** When it closed, was written to last, or came in. */
+export function findKeptAtMs(thing: KeptThing): number {
+  if (isUnjudged(thing)) return thing.cameAtMs;
+  return isRecord(thing) ? thing.endedAtMs : thing.newestAtMs;
+}
 
-/** Both kinds in one row, the oldest first. */
-export const listThings = ({ closed, skinTests }: Kept): readonly KeptThing[] =>
-  [...closed, ...skinTests].sort((one, other) => findKeptAtMs(one) - findKeptAtMs(other));
+/** All kinds in one row, the oldest first. */
+export const listThings = ({
+  closed,
+  skinTests,
+  unjudged = [],
+}: Kept & Partial<KeptOfHer>): readonly KeptThing[] =>
+  [...closed, ...skinTests, ...unjudged].sort((one, other) => findKeptAtMs(one) - findKeptAtMs(other));
 
 /** How many of each kind: "2 closed records and 1 skin test". */
 export function sayThings(
@@ -25,13 +33,17 @@ export function sayThings(
   words: Words,
   write: (count: number) => string,
 ): string {
-  const records = things.filter(isRecord).length;
+  const records = things.filter((each) =>
+    isUnjudged(each) ? each.kind === 'consultation' : isRecord(each),
+  ).length;
   return words.kept.things(write(records), write(things.length - records));
 }
 
 /** Does something stop her for good in it, so that erasing it takes a protection away? */
-export const protectsHer = (thing: KeptThing, state: StationState): boolean =>
-  isRecord(thing) ? isStopStanding(state, thing) : isTestStop(thing);
+export function protectsHer(thing: KeptThing, state: StationState): boolean {
+  if (isUnjudged(thing)) return isStopStanding(state, { ...thing, hasStandingStop: true });
+  return isRecord(thing) ? isStopStanding(state, thing) : isTestStop(thing);
+}
 
 /** What is said of one thing that may go. */
 export interface KeptRow {
@@ -49,6 +61,16 @@ export function viewThing(thing: KeptThing, state: StationState, words: Words): 
     formatQuantity(count, 'count', state.settings.settings.units, words.locale);
   const date = words.moments.date(findKeptAtMs(thing));
   const hasStop = protectsHer(thing, state);
+  if (isUnjudged(thing)) {
+    const { id, ticket, kind, why } = thing;
+    return {
+      id,
+      ticket,
+      title: said.ofOthers(date, said.otherKinds[kind]),
+      rest: said.notJudged[why],
+      hasStop,
+    };
+  }
   if (!isRecord(thing)) {
     const seen = thing.takenBack === null ? said.testSeen[thing.seen] : said.takenBack;
     return { id: thing.id, ticket: thing.ticket, title: said.test(date), rest: seen, hasStop };

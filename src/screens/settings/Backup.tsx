@@ -4,12 +4,12 @@ import { formatQuantity } from '../../../shared/units/format';
 import type { UnitSettings } from '../../../shared/units/quantity';
 import { BigButton } from '../../parts/BigButton';
 import { Caution } from '../../parts/Caution';
-import { useIsDemo } from '../../parts/useIsDemo';
+import { useInvented } from '../../parts/useInvented';
 import { useWords } from '../../parts/useWords';
-import type { BroughtIn } from '../../station/bringIn';
+import type { Beside, BroughtIn } from '../../station/bringIn';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import type { HandedFile } from '../../tablet/handOver';
-import { nameDay } from '../day/dayRecords';
+import { nameDay } from '../day/dayNames';
 import { saveText } from '../day/saveText';
 import { HandOverWays } from '../handOver/HandOverWays';
 import { BringFile } from './BringFile';
@@ -29,13 +29,23 @@ export function Backup(props: {
 }) {
   const words = useWords();
   const said = () => words.settings.backup;
-  const isDemo = useIsDemo();
+  const invented = useInvented();
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
-  const sayBrought = ({ closed, gone, isBesideClients }: BroughtIn) =>
-    (isBesideClients ? said().beside : said().moved(write(closed))) + said().gone(write(gone));
+  const nameAll = (tickets: readonly string[]) => [...new Set(tickets)].join(', ');
+  const sayBeside = (closed: number, { here, tests, toldTwice, open }: Beside) =>
+    [
+      ...(closed > 0 ? [words.records.came(write(closed))] : []),
+      ...(tests > 0 ? [said().tests(write(tests))] : []),
+      ...(closed + tests === 0 ? [said().nothingNew] : []),
+      ...(here > 0 ? [words.records.here(write(here))] : []),
+      ...(toldTwice.length > 0 ? [said().toldTwice(nameAll(toldTwice))] : []),
+      ...(open.length > 0 ? [said().open(nameAll(open))] : []),
+    ].join(' ');
+  const sayBrought = ({ closed, gone, beside }: BroughtIn) =>
+    (beside === null ? said().moved(write(closed)) : sayBeside(closed, beside)) + said().gone(write(gone));
   const makeFile = (): HandedFile => ({
-    name: `strandproof-${isDemo() ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`,
+    name: `strandproof-${invented() === 'demo' ? 'demo-' : ''}backup-${nameDay(props.nowMs)}.txt`,
     type: 'text/plain',
     text: () => props.backup.backUp(),
   });
@@ -46,8 +56,8 @@ export function Backup(props: {
     setSavedAs(file.name);
   };
   return (
-    <>
-      <div class="columns">
+    <div class="columns">
+      <div class="column">
         <section class="panel" data-panel="backup-save">
           <h2>{said().saveTitle}</h2>
           <p>{said().saveHint}</p>
@@ -59,23 +69,23 @@ export function Backup(props: {
             <Show when={savedAs()}>{(name) => <strong>{words.day.downloaded(name())}</strong>}</Show>
           </p>
         </section>
-        <section class="panel" data-panel="backup-bring">
-          <h2>{said().bringTitle}</h2>
-          <p>{said().bringHint}</p>
-          <BringFile
-            act="bring-in"
-            label={said().bring}
-            accept=".txt,text/plain"
-            notRead={{ kind: 'backup', why: 'notRead' }}
-            bring={props.backup.bringIn}
-          >
-            {sayBrought}
-          </BringFile>
-        </section>
+        <Caution kind="plain">
+          <p>{said().care}</p>
+        </Caution>
       </div>
-      <Caution kind="plain">
-        <p>{said().care}</p>
-      </Caution>
-    </>
+      <section class="panel" data-panel="backup-bring">
+        <h2>{said().bringTitle}</h2>
+        <p>{said().bringHint}</p>
+        <BringFile
+          act="bring-in"
+          label={said().bring}
+          accept=".txt,text/plain"
+          notRead={{ kind: 'backup', why: 'notRead' }}
+          bring={props.backup.bringIn}
+        >
+          {sayBrought}
+        </BringFile>
+      </section>
+    </div>
   );
 }

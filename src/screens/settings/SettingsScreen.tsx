@@ -4,18 +4,23 @@ import { FormFields } from '../../parts/form/FormFields';
 import { PageActions } from '../../parts/PageActions';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
+import type { StationState } from '../../station/stationState';
 import type { TabletInUse } from '../../tablet/createTablet';
 import { findTabletLack } from '../alarm/TabletNote';
 import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
 import '../layout.css';
+import { sayOthers } from '../../words/sayOthers';
+import { createEntering, type EnteringPractice, EnterPractice } from '../practice/EnterPractice';
 import { RulerPage } from '../ruler/RulerPage';
 import { RulerPanel } from '../ruler/RulerPanel';
 import { useRuler } from '../ruler/rulerInUse';
 import { showFirstRefused } from '../showFirstRefused';
+import { StillReading } from '../window/StillReading';
 import { Backup, type BackupInUse } from './Backup';
 import { BringRecords, type RecordsInUse } from './BringRecords';
 import { createEditing, type SettingsInUse } from './editing';
+import { type OthersInUse, OthersPage } from './OthersPage';
 import { SettingsTiles } from './SettingsTiles';
 import { SprayPage } from './SprayPage';
 import { SprayWay } from './SprayWay';
@@ -33,6 +38,10 @@ export function SettingsScreen(
     readonly onBar: () => void;
     readonly tablet?: TabletInUse | undefined;
     readonly backup?: (BackupInUse & RecordsInUse) | undefined;
+    /** Files wait until all that closed earlier is read. */
+    readonly months?: StationState['months'] | undefined;
+    readonly sharing?: OthersInUse | undefined;
+    readonly practice?: EnteringPractice | undefined;
   },
 ) {
   const words = useWords();
@@ -52,7 +61,15 @@ export function SettingsScreen(
     return here === null ? null : pickSection(askInRows(editing.form()), here);
   });
   /** Files come and go there, and nothing is to be kept. */
-  const isOfFiles = () => place.page().at === 'backup' || place.page().at === 'records';
+  const monthsToRead = () => (props.months && props.months.read < props.months.all ? props.months : null);
+  const isOfFiles = () => ['backup', 'records', 'others'].includes(place.page().at);
+  const others = () => props.sharing?.others() ?? null;
+  const sayOthersHere = () => {
+    const here = others();
+    return here === null ? null : sayOthers(here, words, props.inForce.units, props.nowMs);
+  };
+  const entering = createEntering(() => props.practice);
+  const isOfPractice = () => place.page().at === 'practice';
   const spray = () => place.row('spray');
   const nameRow = (row: number) => nameSpray(editing.row(row), words);
   const title = () => {
@@ -63,8 +80,11 @@ export function SettingsScreen(
     const { at } = place.page();
     if (at === 'backup') return said().sectionTitle(said().backup.title);
     if (at === 'records') return said().sectionTitle(words.records.title);
+    if (at === 'others') return said().sectionTitle(words.others.title);
+    if (at === 'practice') return words.practice.enterTitle;
     return at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
+  const mayShare = () => others()?.kind === 'inStep' || others()?.kind === 'apart';
   const sayTablet = () => {
     if (props.tablet === undefined) return null;
     return findTabletLack(props.tablet)?.(words) ?? words.tablet.isReady;
@@ -99,6 +119,8 @@ export function SettingsScreen(
               units={props.inForce.units}
               tablet={sayTablet()}
               hasBackup={props.backup !== undefined}
+              others={sayOthersHere()}
+              hasPractice={props.practice !== undefined}
               onOpen={place.toSection}
             />
           </Match>
@@ -110,11 +132,20 @@ export function SettingsScreen(
               </div>
             )}
           </Match>
+          <Match when={isOfFiles() && monthsToRead()}>{(months) => <StillReading months={months()} />}</Match>
           <Match when={place.page().at === 'backup' && props.backup}>
             {(backup) => <Backup backup={backup()} units={props.inForce.units} nowMs={props.nowMs} />}
           </Match>
           <Match when={place.page().at === 'records' && props.backup}>
             {(backup) => <BringRecords bring={backup().bringInRecords} units={props.inForce.units} />}
+          </Match>
+          <Match when={place.page().at === 'others' && others()}>
+            {(here) => <OthersPage others={here()} units={props.inForce.units} nowMs={props.nowMs} />}
+          </Match>
+          <Match when={isOfPractice() && props.practice}>
+            {(practice) => (
+              <EnterPractice notNow={practice().notNow()} hasFailed={entering.state() === 'failed'} />
+            )}
           </Match>
           <Match when={spray() !== null}>
             <SprayPage
@@ -151,7 +182,7 @@ export function SettingsScreen(
         <BigButton act="bar" isWay onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <Show when={section() !== null || place.page().at === 'tablet' || isOfFiles()}>
+        <Show when={section() !== null || place.page().at === 'tablet' || isOfFiles() || isOfPractice()}>
           <BigButton act="all-settings" isWay onPress={place.toAll}>
             {said().all}
           </BigButton>
@@ -171,7 +202,24 @@ export function SettingsScreen(
             {words.records.title}
           </BigButton>
         </Show>
-        <Show when={!isOfFiles()}>
+        <Show when={place.page().at === 'others' && mayShare()}>
+          <BigButton kind="primary" act="share-now" onPress={() => props.sharing?.shareNow()}>
+            {words.others.now}
+          </BigButton>
+        </Show>
+        <Show when={isOfPractice() && props.practice}>
+          {(practice) => (
+            <BigButton
+              kind="primary"
+              act="enter-practice"
+              isDisabled={practice().notNow() !== null || entering.state() === 'entering'}
+              onPress={() => void entering.go()}
+            >
+              {entering.state() === 'entering' ? words.practice.entering : words.practice.enter}
+            </BigButton>
+          )}
+        </Show>
+        <Show when={!isOfFiles() && !isOfPractice()}>
           <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
             {said().save}
           </BigButton>

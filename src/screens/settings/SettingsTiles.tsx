@@ -22,7 +22,11 @@ export function SettingsTiles(props: {
   readonly tablet: string | null;
   /** The whole station can be saved and brought in. */
   readonly hasBackup: boolean;
-  readonly onOpen: (section: SettingsSection | 'tablet' | 'backup') => void;
+  /** How this station stands with others; null where another window knows. */
+  readonly others: string | null;
+  /** Practice can be entered from here. */
+  readonly hasPractice: boolean;
+  readonly onOpen: (section: SettingsSection | 'tablet' | 'backup' | 'others' | 'practice') => void;
 }) {
   const words = useWords();
   const said = () => words.settings;
@@ -47,6 +51,14 @@ export function SettingsTiles(props: {
   const sections = () => Object.keys(settingsSections) as readonly SettingsSection[];
   return (
     <ul class="settings-tiles">
+      <Show when={props.hasPractice}>
+        <Tile
+          of="practice"
+          name={words.practice.enterTitle}
+          summary={words.practice.tile}
+          onOpen={props.onOpen}
+        />
+      </Show>
       <For each={sections()}>
         {(section) => (
           <Tile
@@ -62,6 +74,9 @@ export function SettingsTiles(props: {
       </Show>
       <Show when={props.hasBackup}>
         <Tile of="backup" name={said().backup.title} summary={said().backup.tile} onOpen={props.onOpen} />
+      </Show>
+      <Show when={props.others}>
+        {(others) => <Tile of="others" name={words.others.title} summary={others()} onOpen={props.onOpen} />}
       </Show>
     </ul>
   );

@@ -3,7 +3,17 @@ import { findSection, type SettingsSection } from './settingsSections';
 
 /** Which page of the settings: all of them, one topic, the ruler of this tablet, files, or one spray of the shelf by its row. */
 export type SettingsPage =
-  | { readonly at: 'all' | 'tablet' | 'ruler' | 'backup' | 'records' | SettingsSection }
+  | {
+      readonly at:
+        | 'all'
+        | 'tablet'
+        | 'ruler'
+        | 'backup'
+        | 'records'
+        | 'others'
+        | 'practice'
+        | SettingsSection;
+    }
   | { readonly at: 'spray' | 'trial'; readonly row: number };
 
 const rowPath = /^shelf\.(\d+)\.(?:ingredients|makerSaysUpToC|trial)/;
@@ -21,7 +31,8 @@ export function createSettingsPlace() {
     page,
     toAll: () => setPage({ at: 'all' }),
     toRuler: () => setPage({ at: 'ruler' }),
-    toSection: (at: SettingsSection | 'tablet' | 'backup' | 'records') => setPage({ at }),
+    toSection: (at: SettingsSection | 'tablet' | 'backup' | 'records' | 'others' | 'practice') =>
+      setPage({ at }),
     toSpray: (row: number) => setPage({ at: 'spray', row }),
     toTrial: (row: number) => setPage({ at: 'trial', row }),
     toRefused: (path: string) => setPage(findPage(path)),

@@ -8,7 +8,7 @@ type Name = keyof typeof settingsForm;
  */
 export const settingsSections = {
   salon: ['chairs', 'altitude', 'contact', 'spoken'],
-  staff: ['staff'],
+  staff: ['figuresByStylist', 'staff'],
   shelf: ['shelf'],
   units: ['temperature', 'mass', 'length', 'scaleStepG'],
   skinTest: ['skinTestWaitH', 'skinTestLapsesDays', 'skinTestFor'],

@@ -7,6 +7,7 @@ import { useWords } from '../../parts/useWords';
 import { sayWhose } from '../bar/sayWhose';
 import { createSender } from '../sender';
 import type { Submit } from '../stepProps';
+import { sayCameIn } from './cameIn';
 import type { SkinTestRow } from './listSkinTests';
 import { ReadActions } from './ReadActions';
 import { sayHow, sayStatus } from './skinTestSaid';
@@ -30,10 +31,12 @@ export function OneTest(props: {
     void sender.send({ type: 'SKIN_TEST_NOTED', answers: { seen } });
   const facts = (): readonly (readonly [string, string])[] => {
     const { putOnAtMs, noted, read: reading, readingsTakenBack, consent = 'notAsked' } = props.row.test;
+    const { cameIn, readableAtMs } = props.row;
     const { skinTests } = words;
     const here = props.citedBy.map((each) => sayWhose(each, words, props.settings.units)).join(', ');
     return [
       [skinTests.putOn, skinTests.notedBy(at(putOnAtMs), noted.by)],
+      ...(cameIn === null ? [] : [[skinTests.wait, sayCameIn(cameIn, readableAtMs, words)] as const]),
       [skinTests.how, sayHow(props.row.test, words)],
       [skinTests.record, words.skinTest.form.consent.options[consent]],
       ...(reading === null

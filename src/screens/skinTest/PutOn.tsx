@@ -85,7 +85,7 @@ export function PutOn(
   const saysThen = () => {
     const { putOnAtMs: at } = asked.draft.raw();
     const from = which === 'now' || typeof at !== 'number' ? props.nowMs : at;
-    const readableAtMs = findReadableAtMs(from, props.settings.profile);
+    const readableAtMs = findReadableAtMs({ putOnAtMs: from }, props.settings.profile);
     return words.skinTest.mayBeRead(words.moments.dayAndTime(readableAtMs));
   };
   const cancel = () => {

@@ -4,9 +4,11 @@ import { Refusal } from '../../parts/Refusal';
 import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { isOpenNow } from '../isOpenNow';
+import { SkinTestSeen } from '../practice/StrandSeen';
 import { screenOf } from '../screenOf';
 import { createSender } from '../sender';
 import type { StepProps } from '../stepProps';
+import { sayCameIn } from './cameIn';
 import type { Frame } from './frame';
 import { PutOn, type SkinTestAsked } from './PutOn';
 import { ReadActions } from './ReadActions';
@@ -49,8 +51,12 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
     if (skinTest === null) return [];
     const { skinTests, moments } = words;
     const { putOnAtMs, readAtMs, seen, line = '', by } = skinTest;
+    const { cameIn, readableAtMs } = view();
     return [
       [skinTests.putOn, moments.dayAndTime(putOnAtMs)],
+      ...(cameIn === null || readableAtMs === null
+        ? []
+        : [[skinTests.wait, sayCameIn(cameIn, readableAtMs, words)] as const]),
       [skinTests.how, sayHow({ ...skinTest, line }, words)],
       ...(seen === 'notReadYet' ? [] : [[skinTests.read, moments.dayAndTime(readAtMs)] as const]),
       [skinTests.notedUnder, skinTests.underTicket(by, props.consultation.record.ticket)],
@@ -59,6 +65,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
   const said = () => sayStatus(view(), words);
   const frame: Frame = (framed) => (
     <StepPage page={props.page} title={framed.title} actions={framed.actions}>
+      <SkinTestSeen />
       {framed.children}
     </StepPage>
   );
@@ -90,6 +97,7 @@ export function SkinTestPage(props: StepProps & { readonly onBack: () => void })
             </>
           }
         >
+          <SkinTestSeen />
           <section class="skin-test-stands" data-panel="skin-test" data-skin-test={view().token}>
             <TestFigure
               status={view().status}

@@ -5,8 +5,9 @@ import {
   type SkinTestStatus,
 } from '../../../shared/judgement/skinTest';
 import type { LocalProfile } from '../../../shared/records/settings';
-import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
+import { asJudged, type SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { msPerDay } from '../../../shared/units/time';
+import { type CameIn, findCameIn } from './cameIn';
 
 /** One skin test as the list shows it. */
 export interface SkinTestRow {
@@ -15,6 +16,7 @@ export interface SkinTestRow {
   readonly readableAtMs: number;
   readonly lapsesAtMs: number;
   readonly readAtMs: number | null;
+  readonly cameIn: CameIn | null;
 }
 
 /** What has to be done first; what was read comes last. */
@@ -33,10 +35,11 @@ export const ASSUMED_LAPSED_SHOWN_DAYS = 28;
 /** How one skin test stands now. */
 export const viewTest = (test: SkinTest, profile: LocalProfile, nowMs: number): SkinTestRow => ({
   test,
-  status: judgeTest({ ...test, readAtMs: test.read?.atMs ?? null }, profile, nowMs),
-  readableAtMs: findReadableAtMs(test.putOnAtMs, profile),
+  status: judgeTest(asJudged(test), profile, nowMs),
+  readableAtMs: findReadableAtMs(test, profile),
   lapsesAtMs: findLapsesAtMs(test, profile),
   readAtMs: test.read?.atMs ?? null,
+  cameIn: findCameIn(test, profile),
 });
 
 /**

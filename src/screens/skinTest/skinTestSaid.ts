@@ -1,5 +1,6 @@
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import type { Words } from '../../words/words';
+import { sayCameIn } from './cameIn';
 import type { SkinTestView } from './skinTestView';
 
 const sayAt = (ms: number | null, { moments }: Words): string => (ms === null ? '' : moments.dayAndTime(ms));
@@ -10,8 +11,9 @@ export function saySkinTest(view: SkinTestView, words: Words): string {
   const at = (ms: number | null) => sayAt(ms, words);
   switch (view.token) {
     case 'waiting':
-      return view.isReadable
-        ? skinTest.toRead(at(view.putOnAtMs))
+      if (view.isReadable) return skinTest.toRead(at(view.putOnAtMs));
+      return view.cameIn !== null && view.readableAtMs !== null
+        ? sayCameIn(view.cameIn, view.readableAtMs, words)
         : skinTest.waiting(at(view.putOnAtMs), at(view.readableAtMs));
     case 'clear':
       return skinTest.clear(at(view.putOnAtMs), at(view.lapsesAtMs));
@@ -25,13 +27,17 @@ export function saySkinTest(view: SkinTestView, words: Words): string {
 /** What will the mix wait for, and until when? Empty where the skin test holds nothing up. */
 export function sayWhatMixWaitsFor(view: SkinTestView, words: Words): string {
   const { mixWaits } = words.skinTest;
+  const short = words.moments.shortDayAndTime;
   switch (view.token) {
     case 'missing':
       return mixWaits.missing(sayAt(view.earliestAtMs, words));
     case 'lapsed':
       return mixWaits.lapsed(sayAt(view.earliestAtMs, words));
     case 'waiting':
-      return view.isReadable ? mixWaits.toRead : mixWaits.waiting(sayAt(view.readableAtMs, words));
+      if (view.isReadable) return mixWaits.toRead;
+      return view.cameIn === null || view.readableAtMs === null
+        ? mixWaits.waiting(sayAt(view.readableAtMs, words))
+        : mixWaits.waitingHere(short(view.readableAtMs), short(view.cameIn.thereAtMs));
     default:
       return '';
   }
@@ -59,7 +65,8 @@ export function sayStatus(
     readableAtMs,
     lapsesAtMs,
     readAtMs,
-  }: Pick<SkinTestView, 'status' | 'readableAtMs' | 'lapsesAtMs' | 'readAtMs'>,
+    cameIn,
+  }: Pick<SkinTestView, 'status' | 'readableAtMs' | 'lapsesAtMs' | 'readAtMs' | 'cameIn'>,
   { skinTests, moments }: Words,
 ): { readonly what: string; readonly when: string } {
   const at = (ms: number | null) => (ms === null ? '' : moments.shortDayAndTime(ms));
@@ -67,7 +74,7 @@ export function sayStatus(
   const what = skinTests.status[status];
   switch (status) {
     case 'waiting':
-      return { what, when: skinTests.from(at(readableAtMs)) };
+      return { what, when: (cameIn === null ? skinTests.from : skinTests.hereFrom)(at(readableAtMs)) };
     case 'due':
       return { what, when: skinTests.since(at(readableAtMs)) };
     case 'clear':

@@ -8,6 +8,7 @@ import {
 import type { SkinTestToken } from '../../../shared/records/event';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
+import { type CameIn, findCameIn } from './cameIn';
 
 /** How a skin test stands, also where there is none or none is asked for. */
 export type AnyStatus = SkinTestStatus | 'missing' | 'notNeeded';
@@ -20,6 +21,8 @@ export interface SkinTestView {
   readonly readableAtMs: number | null;
   readonly lapsesAtMs: number | null;
   readonly readAtMs: number | null;
+  /** Of one that was put on at another station and waits longer here. */
+  readonly cameIn: CameIn | null;
   /** When one that is put on now may be read. */
   readonly earliestAtMs: number;
   readonly isReadable: boolean;
@@ -32,7 +35,7 @@ export function viewSkinTest(record: ConsultationRecord, settings: Settings, now
   const token = judgeSkinTest(record, profile, nowMs);
   const { skinTest } = record;
   const putOnAtMs = skinTest?.putOnAtMs ?? null;
-  const readableAtMs = putOnAtMs === null ? null : findReadableAtMs(putOnAtMs, profile);
+  const readableAtMs = skinTest === null ? null : findReadableAtMs(skinTest, profile);
   return {
     token,
     status: token === 'notNeeded' || skinTest === null ? noTest(token) : judgeTest(skinTest, profile, nowMs),
@@ -40,7 +43,8 @@ export function viewSkinTest(record: ConsultationRecord, settings: Settings, now
     readableAtMs,
     lapsesAtMs: skinTest === null ? null : findLapsesAtMs(skinTest, profile),
     readAtMs: skinTest?.readAtMs ?? null,
-    earliestAtMs: findReadableAtMs(nowMs, profile),
+    cameIn: skinTest === null ? null : findCameIn(skinTest, profile),
+    earliestAtMs: findReadableAtMs({ putOnAtMs: nowMs }, profile),
     isReadable: token === 'waiting' && readableAtMs !== null && nowMs >= readableAtMs,
     mayPutOn: token === 'missing' || token === 'lapsed',
   };

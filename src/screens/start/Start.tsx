@@ -1,4 +1,4 @@
-import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, Match, Show, Switch, untrack } from 'solid-js';
 import { listEarlier } from '../../../shared/records/earlierClients';
 import { findLastTime } from '../../../shared/records/findLastTime';
 import { type FieldRefusal, type RawForm, readForm } from '../../../shared/records/readForm';
@@ -12,7 +12,7 @@ import { Caution } from '../../parts/Caution';
 import { createDraft, listMistakes } from '../../parts/form/draft';
 import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
-import type { StationState } from '../../station/stationState';
+import { isPastRead, type StationState } from '../../station/stationState';
 import type { SubmitRefusal } from '../../station/submitRefusal';
 import { makeReading } from '../ask/readContext';
 import { LastVisitPage } from '../lastVisit/LastVisitPage';
@@ -34,6 +34,7 @@ export function Start(props: {
   /** Who is at the tablet: does her hair, until another is tapped. */
   readonly by: string;
   readonly closed: StationState['closed'];
+  readonly months: StationState['months'];
   readonly open: (answers: RawForm) => Promise<Result<string, SubmitRefusal>>;
   readonly onOpened: (id: string) => void;
   readonly onBar: () => void;
@@ -41,6 +42,8 @@ export function Start(props: {
   const words = useWords();
   const draft = createDraft(props.chair === null ? {} : { chair: props.chair });
   const [isTried, setIsTried] = createSignal(false);
+  /** She is to be started as soon as the past is read. */
+  const [isWaiting, setIsWaiting] = createSignal(false);
   const [isChoosing, setIsChoosing] = createSignal(false);
   /** What lies over the form, which keeps what was typed. */
   const [over, setOver] = createSignal<'lastVisit' | 'earlier' | null>(null);
@@ -75,21 +78,24 @@ export function Start(props: {
   const change = (name: string, text: string) => {
     draft.set(name, text);
     setRefusal(null);
+    setIsWaiting(false);
   };
+  /** Part of what closed earlier would say too little of anybody. */
+  const closed = () => (isPastRead(props) ? props.closed : []);
   const ticket = () => String(draft.raw().ticket ?? '');
   const stylist = () => String(draft.raw().stylist ?? props.by);
   /** Whoever is open already is not back: she is here. */
-  const lastTime = createMemo(() => (same() === undefined ? findLastTime(props.closed, ticket()) : null));
+  const lastTime = createMemo(() => (same() === undefined ? findLastTime(closed(), ticket()) : null));
   /** Enter in the ticket: on where nothing has to be chosen, never past the question who she is. */
   const goOn = async () => {
     if (same() === undefined && lastTime() === null) await go();
   };
 
-  const lastVisit = createMemo(() => props.closed.find(({ id }) => id === lastTime()?.id) ?? null);
+  const lastVisit = createMemo(() => closed().find(({ id }) => id === lastTime()?.id) ?? null);
   /** Others than the very ticket that is typed: that one is asked about below. */
   const earlier = createMemo(() => {
     const key = formTicketKey(ticket());
-    return listEarlier(props.closed, ticket()).filter(({ ticketKey }) => ticketKey !== key).length;
+    return listEarlier(closed(), ticket()).filter(({ ticketKey }) => ticketKey !== key).length;
   });
 
   async function go(lastTimeId?: string): Promise<void> {
@@ -98,6 +104,8 @@ export function Start(props: {
       showFirstRefused();
       return;
     }
+    setIsWaiting(!isPastRead(props));
+    if (isWaiting()) return;
     const opened = await props.open({
       ...draft.raw(),
       ...(lastTimeId === undefined ? {} : { lastTimeId }),
@@ -105,6 +113,13 @@ export function Start(props: {
     if (opened.ok) props.onOpened(opened.value);
     else setRefusal(opened.error);
   }
+
+  /** What was tapped before the past was read goes on by itself, unless there is something to be asked then. */
+  createEffect(() => {
+    if (!isWaiting() || !isPastRead(props)) return;
+    setIsWaiting(false);
+    void untrack(goOn);
+  });
 
   const renderForm = () => (
     <main class="start-page">
@@ -162,6 +177,8 @@ export function Start(props: {
         </div>
       </div>
       <StartActions
+        months={props.months}
+        isWaiting={isWaiting()}
         same={same()}
         last={lastTime()}
         sayWhere={sayWhere}
@@ -189,7 +206,7 @@ export function Start(props: {
       </Match>
       <Match when={over() === 'earlier'}>
         <EarlierClients
-          closed={props.closed}
+          closed={closed()}
           typed={ticket()}
           settings={props.settings}
           onBack={() => setOver(null)}

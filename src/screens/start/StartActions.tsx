@@ -5,10 +5,15 @@ import type { ConsultationRecord } from '../../../shared/records/record';
 import { BigButton } from '../../parts/BigButton';
 import { PageActions } from '../../parts/PageActions';
 import { useWords } from '../../parts/useWords';
+import { isPastRead, type StationState } from '../../station/stationState';
+import { StillReading } from '../window/StillReading';
 import { sayLastTime } from './sayLastTime';
 
 /** Who is that, as far as the ticket tells: somebody who is open, who was here before, or nobody known. */
 export function StartActions(props: {
+  readonly months: StationState['months'];
+  /** Somebody has tapped to start her: it goes on once the past is read. */
+  readonly isWaiting: boolean;
   readonly same: Consultation | undefined;
   readonly last: LastTime | null;
   readonly sayWhere: (record: ConsultationRecord) => string;
@@ -20,6 +25,14 @@ export function StartActions(props: {
   const words = useWords();
   return (
     <PageActions>
+      <Show when={!isPastRead(props)}>
+        <div class="last-time">
+          <StillReading months={props.months} />
+          <Show when={props.isWaiting}>
+            <p role="status">{words.windowPart.startsByItself}</p>
+          </Show>
+        </div>
+      </Show>
       <Show when={props.same}>
         {(found) => (
           <p class="last-time" role="status" data-same-ticket={found().id}>

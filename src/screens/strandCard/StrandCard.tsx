@@ -3,7 +3,7 @@ import { findStrandKind } from '../../../shared/judgement/strandKind';
 import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
-import { useIsDemo } from '../../parts/useIsDemo';
+import { useInvented } from '../../parts/useInvented';
 import { useWords } from '../../parts/useWords';
 import { sayCard } from './sayCard';
 import './strandCard.css';
@@ -17,7 +17,7 @@ export function StrandCard(props: {
   readonly nowMs: number;
 }) {
   const words = useWords();
-  const isDemo = useIsDemo();
+  const invented = useInvented();
   const said = () => words.strandCard;
   const write = (value: number) => formatQuantity(value, 'count', props.settings.units, words.locale);
   const kind = () => findStrandKind(props.record.answers.client?.service);
@@ -42,9 +42,7 @@ export function StrandCard(props: {
           <Show when={findStamp(props.strand)}>
             {(stamp) => <strong data-stamp={stamp()}>{said().stamps[stamp()]}</strong>}
           </Show>
-          <Show when={isDemo()}>
-            <strong data-stamp="demo">{words.demo.mark}</strong>
-          </Show>
+          <Show when={invented()}>{(kind) => <strong data-stamp={kind()}>{words[kind()].mark}</strong>}</Show>
           <p data-line="whose">
             {[
               words.general.chairAndTicket(write(props.record.chair), props.record.ticket),

@@ -3,6 +3,7 @@ import { ClockFace } from '../../parts/ClockFace';
 import { HandCaution } from '../../parts/HandCaution';
 import { HoldButton } from '../../parts/HoldButton';
 import { useWords } from '../../parts/useWords';
+import { GlassSeen } from '../practice/StrandSeen';
 import type { Sender } from '../sender';
 import type { StepProps } from '../stepProps';
 import type { IncompatibilityView } from './viewPreparing';
@@ -52,6 +53,7 @@ export function Glass(
               />
             )}
           </Show>
+          <GlassSeen {...props} />
           <p>{said().reactedHint}</p>
         </Match>
       </Switch>

@@ -11,6 +11,7 @@ import { StepPage } from '../../parts/StepPage';
 import { useWords } from '../../parts/useWords';
 import { ClockLine } from '../clocks/ClockLine';
 import { createEventForm } from '../eventForm';
+import { StrandSeen } from '../practice/StrandSeen';
 import type { StepProps } from '../stepProps';
 import { Tile, Tiles } from '../Tiles';
 import { Heed } from './Heed';
@@ -94,6 +95,7 @@ export function LookAtStrand(props: StepProps & { readonly zone: Zone; readonly 
         units={props.settings.units}
       />
       <RunningLine {...props} not={props.zone} />
+      <StrandSeen {...props} zone={props.zone} />
       <Switch
         fallback={
           <>

@@ -12,6 +12,7 @@ import { useWords } from '../../parts/useWords';
 import { createEventForm } from '../eventForm';
 import '../layout.css';
 import { PartSheet } from '../PartSheet';
+import { StrandSeen } from '../practice/StrandSeen';
 import { fillOutcome } from '../ruler/fills';
 import { MeasureStretch } from '../ruler/MeasureStretch';
 import type { StepProps } from '../stepProps';
@@ -118,6 +119,7 @@ function FeltOutcome(props: OutcomeProps) {
       onRecord={() => void record()}
       refusal={asked.refusal()}
     >
+      <StrandSeen {...props} zone={strand.zone} isFelt />
       <Heed line="short-time" says={sayShort()} />
       <PartSheet
         step={props}

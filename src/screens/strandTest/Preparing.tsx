@@ -143,7 +143,12 @@ function Overview(props: StepProps & { readonly onInside: (inside: Inside) => vo
                   answers={props.consultation.record.answers}
                   settings={props.settings}
                 />
-                <ChanceLine chance={view().chance} risk={view().risk} settings={props.settings} />
+                <ChanceLine
+                  answers={props.consultation.record.answers}
+                  assumed={view().chance}
+                  risk={view().risk}
+                  settings={props.settings}
+                />
               </div>
             </section>
             <HowCareful view={view()} units={props.settings.units} />

@@ -13,6 +13,7 @@ import { useWords } from '../../parts/useWords';
 import { ByName } from '../ByName';
 import { createEventForm } from '../eventForm';
 import { PartSheet } from '../PartSheet';
+import { HeadSeen } from '../practice/StrandSeen';
 import { SentRefusal } from '../SentRefusal';
 import type { StepProps } from '../stepProps';
 
@@ -72,6 +73,7 @@ function Feel(
         </>
       }
     >
+      <HeadSeen {...props} zone={props.zone} isFelt />
       <PartSheet
         step={props}
         form={asked}

@@ -6,11 +6,20 @@ import type { StationState } from '../../station/stationState';
 import './window.css';
 
 /** Has nobody ever done anything here? Then, and only then, an invented salon may be looked at. */
-export const isUntouched = ({ mode, settings, open, closed, skinTests, notices }: StationState): boolean =>
+export const isUntouched = ({
+  mode,
+  settings,
+  open,
+  closed,
+  months,
+  skinTests,
+  notices,
+}: StationState): boolean =>
   mode === 'writing' &&
   settings.id === 0 &&
   open.size === 0 &&
   closed.length === 0 &&
+  months.all === 0 &&
   skinTests.length === 0 &&
   notices.length === 0;
 

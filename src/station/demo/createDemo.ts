@@ -1,8 +1,6 @@
-import { onCleanup } from 'solid-js';
 import { beginDemo, clearUnmarkedDemo, isDemoHere, markDemo, unmarkDemo } from '../../storage/demoMark';
 import { type Edition, places } from '../../storage/edition';
 import { openStore } from '../../storage/openStore';
-import { waitAtMost } from '../../storage/patience';
 import { makeId } from '../makeId';
 import { makeStation } from '../makeStation';
 import { playDay } from './playDay';
@@ -14,27 +12,6 @@ export interface DemoInUse {
   readonly load: () => Promise<boolean>;
   /** Removes it and starts the station anew, as empty as it was before; false when that failed, and it is still there. */
   readonly remove: () => Promise<boolean>;
-}
-
-/** Every window of this tablet starts anew together, so that none shows the other edition. */
-const CHANNEL = 'strandproof-edition';
-
-/** So long the first screen waits for the answer, ms. Assumed because a file is found in a few, and a wall is not blank. */
-export const ASSUMED_EDITION_WAIT_MS = 2_000;
-
-/**
- * Which edition does this tablet show? The demo exactly when a whole one is there; on any doubt, and where the browser
- * does not answer, the salon's own. Checked in tests/src/station/edition.test.ts.
- */
-export async function findEdition(
-  storage: Parameters<typeof isDemoHere>[0] = navigator.storage,
-): Promise<Edition> {
-  try {
-    const isHere = await waitAtMost(isDemoHere(storage), ASSUMED_EDITION_WAIT_MS, () => false);
-    return isHere ? 'demo' : 'salon';
-  } catch {
-    return 'salon';
-  }
 }
 
 const ignore = (): void => undefined;
@@ -75,14 +52,7 @@ async function writeDemo(): Promise<boolean> {
  * the moment the mark is taken away; whatever a power cut leaves without a mark is cleared at the next start.
  * Checked in tests/browser/demo.test.ts.
  */
-export function createDemo(edition: Edition): DemoInUse {
-  const channel = new BroadcastChannel(CHANNEL);
-  channel.onmessage = () => location.reload();
-  onCleanup(() => channel.close());
-  const startAnew = (): void => {
-    channel.postMessage('anew');
-    location.reload();
-  };
+export function createDemo(edition: Edition, startAnew: () => void): DemoInUse {
   if (edition === 'salon') void clear();
   return {
     isHere: edition === 'demo',

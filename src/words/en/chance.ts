@@ -1,5 +1,6 @@
 import type { CovariateName } from '../../../shared/judgement/chance/covariates';
 import type { ChanceWord } from '../../../shared/judgement/chance/estimate';
+import { sayCount } from './sayCount';
 
 /** What bears on the chance, short enough for one line. */
 const reasons: Readonly<Record<CovariateName, string>> = {
@@ -29,6 +30,15 @@ export const chance = {
   line: (word: ChanceWord) => `${words[word]} chance that strands like this break.`,
   /** Where what makes hair suspect sets the care, and not the chance. */
   bySigns: (risk: ChanceWord) => `${words[risk]} risk: its signs set the care.`,
+  /** Where it is not the signs: nothing that is asked for goes by what strands taught. */
+  byAssumed: (risk: ChanceWord) => `${words[risk]} risk as assumed: that sets the care.`,
+  byStrands: (word: ChanceWord) => `${words[word]} chance by our own strands: take more care.`,
+  strandsSay: (word: ChanceWord) =>
+    `${words[word]} by our own strands. How it is tested still goes by its signs and by what is assumed.`,
+  basedOn: (strands: string, assumed: string) =>
+    `Based on ${sayCount(strands, 'strand')} of this station. Assumed before them: about ${assumed}.`,
+  noStrandsYet: 'Assumed: no strands of this station have taught yet.',
+  notLearnt: 'As assumed: what our strands taught is not used now.',
   signsAskMore: (word: ChanceWord) =>
     `${words[word]} by itself. The signs ask for more care, so they set how it is tested.`,
   odds: (middle: string, low: string, high: string) => `About ${middle}, from ${low} to ${high}.`,
@@ -38,5 +48,6 @@ export const chance = {
   nothing: 'Nothing told or felt adds to it.',
   assumed:
     'What each of these weighs is assumed, not measured: no published figure tells how likely hair breaks.',
+  moved: 'What each of these weighs was assumed first; our own strands have moved it since.',
   decides: 'An estimate. The strand decides.',
 };

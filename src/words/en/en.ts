@@ -1,6 +1,7 @@
 import { alarm } from './alarm';
 import { asking } from './asking';
 import { bar } from './bar';
+import { bench } from './bench';
 import { cautionList } from './cautionList';
 import { cautions } from './cautions';
 import { chance } from './chance';
@@ -29,6 +30,9 @@ import { mix } from './mix';
 import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
+import { others } from './others';
+import { practice } from './practice';
+import { press } from './press';
 import { rail } from './rail';
 import { reaction } from './reaction';
 import { records } from './records';
@@ -44,7 +48,9 @@ import { start } from './start';
 import { strandCard } from './strandCard';
 import { strandTest } from './strandTest';
 import { tablet } from './tablet';
+import { taught } from './taught';
 import { toner } from './toner';
+import { trainer } from './trainer';
 import { warmthTrial } from './warmthTrial';
 import { whatHappened } from './whatHappened';
 import { windowPart } from './window';
@@ -64,6 +70,7 @@ export const en = {
   kept,
   leaving,
   bar,
+  bench,
   alarm,
   cautionList,
   cautions,
@@ -86,6 +93,9 @@ export const en = {
   ended,
   finish,
   mix,
+  others,
+  practice,
+  press,
   reaction,
   records,
   settings,
@@ -94,7 +104,9 @@ export const en = {
   strandCard,
   strandTest,
   tablet,
+  taught,
   toner,
+  trainer,
   warmthTrial,
   whatHappened,
   asked: {

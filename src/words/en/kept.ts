@@ -69,6 +69,12 @@ export const kept = {
   test: (date: string) => `Skin test · ${date}`,
   testSeen: { notReadYet: 'not read', nothing: 'nothing seen', reaction: 'it reacted' },
   takenBack: 'taken back',
+  ofOthers: (date: string, kind: string) => `Other station’s ${kind} · ${date}`,
+  otherKinds: { consultation: 'record', skinTest: 'test' },
+  notJudged: {
+    newer: 'from a newer edition of the station',
+    notJudged: 'it could not have been tapped so',
+  },
   stop: 'a stop stands',
   page: (page: string, pages: string) => `Page ${page} of ${pages}`,
   goOn: (count: string) => `Go on · ${count}`,

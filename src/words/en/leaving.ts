@@ -44,7 +44,8 @@ const correctables: Readonly<Record<Correctable, string>> = {
   inherited: 'The earlier record',
 };
 
-const correctedWords: FormWords<typeof correctedForm> = {
+/** What the station itself adds is asked nowhere. */
+const correctedWords: FormWords<Omit<typeof correctedForm, 'speaksFor'>> = {
   answer: { ask: 'Which answer was wrong?', options: correctables },
   ...correctionWords,
 };

@@ -75,6 +75,7 @@ export const notices = {
   settingsLog: 'the settings',
   monthLog: (month: string) => `the closed records of ${month}`,
   skinTestLog: 'a skin test',
+  benchLog: 'a trial at the bench',
   erasedLog: 'the list of what was erased',
   otherLog: 'something that is not of this station',
   consultation: (whose: string) => `the consultation of ${whose}`,
@@ -111,4 +112,8 @@ export const notices = {
   slept: 'It only slept',
   putAhead: 'It was put ahead',
   lostPlace: (why: LostWhy) => lost[why],
+  notLearnt:
+    'What our strands taught could not be reckoned. What is assumed is shown instead. Nothing to do.',
+  leftOut: (count: string) =>
+    `Left out of what stations share: ${count}. Nothing here was changed. Settings, Other stations, says what and why.`,
 };

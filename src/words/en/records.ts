@@ -20,7 +20,7 @@ export const recordsRefusals: Readonly<Record<RecordsRefusal, RefusalWords>> = {
   },
   backup: {
     what: 'That is a backup of a whole station.',
-    clears: `${unchanged} It goes in under “Backup and move”, onto a station without clients.`,
+    clears: `${unchanged} It goes in under “Backup and move”.`,
   },
   notText: {
     what: 'Another program saved that file in its own letters.',
@@ -38,6 +38,10 @@ export const recordsRefusals: Readonly<Record<RecordsRefusal, RefusalWords>> = {
   invented: {
     what: 'Those records are of another kind of salon: one of the two is the invented one.',
     clears: `${unchanged} Leave the demo, or go into it, and choose the file there.`,
+  },
+  practice: {
+    what: 'Somebody in those records was practised with: nobody was treated.',
+    clears: `${unchanged} Practice stays in practice.`,
   },
   fromLater: {
     what: 'Those records are from more than a day after what this tablet’s clock says.',

@@ -83,13 +83,13 @@ const backup: Readonly<Record<BackupRefusal, RefusalWords>> = {
     what: 'That backup is of another kind of salon: one of the two is the invented one.',
     clears: 'Nothing was changed. Leave the demo, or go into it, and choose the file there.',
   },
+  practice: {
+    what: 'Something in that backup was practised: nobody was treated.',
+    clears: 'Nothing was changed. Practice stays in practice.',
+  },
   fromLater: {
     what: 'That backup was made more than a day after what this tablet’s clock says.',
     clears: 'Nothing was changed. Set date and time of this tablet right, then choose it again.',
-  },
-  notEmpty: {
-    what: 'Clients are at this station: a backup comes onto one without.',
-    clears: 'Nothing was changed. Bring it in on a new tablet.',
   },
   erasesOpen: {
     what: 'That backup erases something of a client who is open here.',
@@ -294,6 +294,10 @@ export const refusals = {
     what: 'The same ticket was stopped in another consultation.',
     clears: 'Close this one and start her again: the stop comes along and can be corrected by name.',
   },
+  stillReading: (read: string, all: string): RefusalWords => ({
+    what: `Not yet: still looking through earlier clients, ${read} of ${all} months.`,
+    clears: 'A stop of hers may stand there. Tap again in a moment.',
+  }),
   noSuchChair: { what: 'There is no such chair here.', clears: 'Choose one of the chairs in the settings.' },
   chairTaken: (ticket: string): RefusalWords => ({
     what: `${ticket} sits at that chair.`,

@@ -1,6 +1,7 @@
 import type { settingsForm } from '../../../shared/records/forms/settings';
 import type { FormWords } from '../formWords';
 import { figures } from './figures';
+import { sayCount } from './sayCount';
 
 const questions: FormWords<typeof settingsForm> = {
   temperature: { ask: 'Heat', options: { C: '°C', F: '°F' } },
@@ -15,6 +16,11 @@ const questions: FormWords<typeof settingsForm> = {
     rowTitle: (row) => `Person ${row}`,
     addRow: 'Add a person',
     removeRow: (row) => `Take person ${row} out`,
+  },
+  figuresByStylist: {
+    ask: 'May the week’s report name who works here?',
+    hint: 'It then tells strands, lifted stops, late clocks and missed looks for each first name: figures about people, not about hair. Tell everybody first; local law may ask for more.',
+    options: { no: 'No, only the whole salon', yes: 'Yes, everybody was told' },
   },
   shelf: {
     ask: 'What is on the shelf?',
@@ -133,11 +139,15 @@ export const settings = {
     saveHint: 'Every client, test and setting of this station in one file.',
     save: 'Save the station',
     bringTitle: 'Bring in',
-    bringHint: 'Onto a station without clients: all of it comes, settings too. Beside clients nothing comes.',
+    bringHint:
+      'Onto a station without clients all of it comes, settings too. Beside clients come closed records and skin tests; the settings here stay.',
     bring: 'Choose a file',
     /** Empty where nothing went. */
     gone: (entries: string) => (entries === '0' ? '' : ` Erased there, so erased here too: ${entries}.`),
-    beside: 'Clients are here, so no record came in.',
+    tests: (count: string) => `${sayCount(count, 'skin test')} came in or went on.`,
+    toldTwice: (tickets: string) => `${tickets}: told otherwise here, both are kept.`,
+    nothingNew: 'Nothing in it is new here.',
+    open: (tickets: string) => `${tickets}: open there, and left there.`,
     moved: (closed: string) => `All of it is here, closed records: ${closed}.`,
     care: 'The file names clients by ticket: keep it where only staff can read it. Once a station has moved, put the old tablet away: a client who is open is at one station.',
   },

@@ -59,6 +59,8 @@ export const skinTest = {
   notNeeded: 'Not asked for with this service by your local rules. The maker’s directions come first.',
   missing: 'None yet. Put it on today; she comes back to have it read.',
   waiting: (putOn: string, readable: string) => `On since ${putOn}. May be read from ${readable}.`,
+  cameIn: (came: string, here: string, there: string) =>
+    `Came in from another station ${came} · readable here from ${here}, at its own station from ${there}.`,
   toRead: (putOn: string) => `Put on ${putOn}. It is time: look, and say what is seen.`,
   clear: (putOn: string, lapses: string) => `Nothing seen, put on ${putOn}. Counts until ${lapses}.`,
   neverSafe: '“Nothing seen” never means safe.',
@@ -92,6 +94,8 @@ export const skinTest = {
   mixWaits: {
     missing: (when: string) => `No skin test: no mix. Put on now, it can be read from ${when}.`,
     waiting: (when: string) => `Skin test on: no mix before it is read, from ${when}.`,
+    waitingHere: (here: string, there: string) =>
+      `Skin test on: no mix before it is read, here from ${here}, at its own station from ${there}.`,
     toRead: 'The skin test is ready to be read.',
     lapsed: (when: string) => `Skin test too old: no mix. A new one can be read from ${when}.`,
   },

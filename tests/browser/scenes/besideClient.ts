@@ -2,6 +2,8 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import { cautionMoments } from '../../../shared/judgement/cautions';
 import { settingsSections } from '../../../src/screens/settings/settingsSections';
+import { scenesOfBackup } from './backupScenes';
+import { scenesOfBench } from './benchScenes';
 import { scenesOfCard } from './cardScenes';
 import {
   event,
@@ -19,6 +21,7 @@ import {
 } from './clients';
 import {
   breakSound,
+  holdMonths,
   jumpAhead,
   keepAwake,
   neverOpen,
@@ -39,12 +42,17 @@ import {
   usualHouse,
   withClosed,
   withSkinTests,
+  withUnjudged,
 } from './houses';
 import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
+import { scenesOfOthers } from './othersScenes';
+import { scenesOfDebrief, scenesOfLesson, scenesOfLessons, scenesOfTrainer } from './practiceScenes';
+import { scenesOfPress } from './pressScenes';
 import { scenesOfRecords } from './recordScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
+import { scenesOfTaught } from './taughtScenes';
 
 /** The screens that are no state of one client. */
 export type BesideName =
@@ -63,15 +71,23 @@ export type BesideName =
   | 'whyOfSpray'
   | 'whyOfHair'
   | 'day'
+  | 'taught'
+  | 'press'
+  | 'bench'
   | 'recordsKept'
   | 'notices'
   | 'clockDoubt'
   | 'watching'
   | 'starting'
   | 'noStore'
+  | 'stillReading'
   | 'who'
   | 'moreForClient'
   | 'demo'
+  | 'lessons'
+  | 'lesson'
+  | 'debrief'
+  | 'trainer'
   | 'nothingNew'
   | 'anotherDay';
 
@@ -190,6 +206,8 @@ const someTests = [
   ['N.O.', 20],
   ['B.D.', 60 * 24],
 ] as const;
+/** Put on at another station, whose clock is an hour and a half behind. */
+const cameIn = [['Q.F.', 31.5, 30]] as const;
 const manyTests = [
   ...someTests,
   ['Wamemwom-QW.', 49],
@@ -303,6 +321,15 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await toStart(hand);
         await hand.type('[data-question="ticket"] input', '12.05.1990');
       }),
+      stillReading: {
+        ...scene(withClosed(usualHouse, ['LM']), '[data-still-reading] ~ p', async (hand) => {
+          await toStart(hand);
+          await hand.type('[data-question="ticket"] input', 'J.P.');
+          await hand.press('[data-question="chair"] [data-option="8"]');
+          await hand.act('open');
+        }),
+        harm: holdMonths,
+      },
       taken: scene(usualHouse, '[data-same-ticket]', async (hand) => {
         await toStart(hand);
         await hand.type('[data-question="ticket"] input', 'Q.F.');
@@ -385,6 +412,11 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await toSkinTests(hand);
         await hand.press('[data-status="waiting"]');
       }),
+      cameIn: scene(withSkinTests(usualHouse, cameIn), '[data-act="take-back"]', async (hand) => {
+        await toSkinTests(hand);
+        await hand.press('[data-status="waiting"]');
+      }),
+      listsCameIn: scene(withSkinTests(usualHouse, cameIn), '[data-act="put-on"]', toSkinTests),
       takeBack: scene(withSkinTests(usualHouse, someTests), '.sheet', async (hand) => {
         await toSkinTests(hand);
         await hand.press('[data-status="waiting"]');
@@ -402,6 +434,11 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       await hand.act('skin-test-keep');
     }),
     also: {
+      cameIn: scene(
+        withSkinTests(alone(until('OPENED')), cameIn),
+        '[data-act="skin-test-back"]',
+        toHerSkinTest,
+      ),
       notHers: scene(alone(until('SKIN_TEST_NOTED')), '.sheet', async (hand) => {
         await toHerSkinTest(hand);
         await hand.act('skin-test-not-hers');
@@ -429,7 +466,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       ...Object.fromEntries(
-        [...sections, 'tablet', 'backup'].map((section) => [
+        [...sections, 'tablet', 'backup', 'practice'].map((section) => [
           section,
           scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
             await toSettings(hand);
@@ -437,7 +474,9 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
           }),
         ]),
       ),
+      ...scenesOfBackup,
       ...scenesOfRecords,
+      ...scenesOfOthers,
       backupWays: {
         ...scene(emptyHouse, '[data-act="share"]', async (hand) => {
           await toSettings(hand);
@@ -518,12 +557,30 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         ...scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-act="share"]', ({ act }) => act('day')),
         harm: offerWays,
       },
+      choose: scene(withClosed(usualHouse, tickets.slice(3, 5)), '.choose-days', async ({ act }) => {
+        await act('day');
+        await act('day-choose');
+      }),
+      chooseRefused: scene(withClosed(usualHouse, tickets.slice(3, 5)), '[data-refused]', async ({ act }) => {
+        await act('day');
+        await act('day-choose');
+        await act('day-back');
+      }),
+      chosen: scene(withClosed(usualHouse, tickets.slice(3, 5)), 'main[data-step="day"]', async ({ act }) => {
+        await act('day');
+        await act('day-choose');
+        for (const _day of ['yesterday', 'the day before']) await act('from-back');
+        await act('show-days');
+      }),
       goneOn: scene(alone(backToday, 50_000), '[data-panel="gone-on"]', async ({ act }) => {
         await act('day');
         for (const _day of ['yesterday', 'the day of her strands']) await act('day-before');
       }),
     },
   },
+  taught: scenesOfTaught,
+  press: scenesOfPress,
+  bench: scenesOfBench,
   recordsKept: {
     empty: scene(emptyHouse, keptPage, toKept),
     usual: scene(keptUsual, keptPage, toKept),
@@ -542,6 +599,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
         await hand.press('[data-key="X"]');
       }),
       pick: scene(keptUsual, '[data-kept]', toHers),
+      pickOfOthers: scene(withUnjudged(keptUsual, 'lm'), '[data-kept="there001"]', toHers),
       pickPast: scene(keptFull, '[data-kept]', async (hand) => {
         await toKept(hand);
         await hand.act('look-at-past');
@@ -630,6 +688,31 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     full: 'it is an error',
     error: { ...scene(emptyHouse, '[data-mode="noStore"]'), harm: refusePlace },
   },
+  stillReading: {
+    empty: 'where nothing closed earlier there is nothing to be read',
+    usual: {
+      ...scene(withClosed(usualHouse, tickets.slice(3, 5)), 'main[data-step="stillReading"]', ({ act }) =>
+        act('day'),
+      ),
+      harm: holdMonths,
+    },
+    full: {
+      ...scene(withClosed(fullHouse, tickets, fullSalon), 'main[data-step="stillReading"]', ({ act }) =>
+        act('day'),
+      ),
+      harm: holdMonths,
+    },
+    error: 'a month that cannot be read is named among the notices, and the next one is read',
+    also: {
+      backup: {
+        ...scene(withClosed(usualHouse, ['LM']), '.still-reading', async (hand) => {
+          await toSettings(hand);
+          await hand.act('section-backup');
+        }),
+        harm: holdMonths,
+      },
+    },
+  },
   who: {
     empty: scene(newHouse, dialog, ({ act }) => act('who')),
     usual: scene(emptyHouse, dialog, ({ act }) => act('who')),
@@ -665,6 +748,10 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
       mistake: scene(alone(until('OPENED')), '[data-panel="mistake"]', (hand) => toMore(hand, 'mistake')),
     },
   },
+  lessons: scenesOfLessons,
+  lesson: scenesOfLesson,
+  debrief: scenesOfDebrief,
+  trainer: scenesOfTrainer,
   demo: {
     empty: 'an empty station offers it: see bar, new',
     usual: scene(newHouse, '.demo-ribbon', toDemo),

@@ -21,10 +21,29 @@ export const refuseWrites = (page: Page): Promise<void> => page.evaluate(fillJou
 /** From the start on, no record can be closed. */
 export const refuseClosing = (page: Page) => page.addInitScript(fillJournal, 'closed-');
 
+/** From the start on, no month of before is ever read. */
+export const holdMonths = (page: Page) =>
+  page.addInitScript(() => {
+    const { postMessage } = Worker.prototype;
+    Worker.prototype.postMessage = function (request: { method: string }) {
+      if (request.method !== 'readPast') postMessage.call(this, request);
+    };
+  });
+
 /** The index never answers. */
 export const neverOpen = (page: Page) =>
   page.addInitScript(() => {
     IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+  });
+
+/** From the start on, the worker that is asked what strands taught breaks off. */
+export const breakLearning = (page: Page) =>
+  page.addInitScript(() => {
+    const { postMessage } = Worker.prototype;
+    Worker.prototype.postMessage = function (request: unknown) {
+      if (!Array.isArray(request)) return postMessage.call(this, request);
+      queueMicrotask(() => this.onerror?.(new ErrorEvent('error')));
+    };
   });
 
 /** This browser gives nobody the place of the one who writes. */

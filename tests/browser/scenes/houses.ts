@@ -3,7 +3,14 @@ import type { StoryStep } from '../../../seeds/story';
 import { closeRecord } from '../../../shared/records/closedRecord';
 import type { Settings } from '../../../shared/records/settings';
 import { classifySkinTest } from '../../../shared/records/skinTest/classify';
-import { nameClosedLog, nameOpenLog, nameSkinTestLog, SETTINGS_LOG } from '../../../src/station/logNames';
+import {
+  nameClosedLog,
+  nameOpenLog,
+  nameSkinTestLog,
+  SETTINGS_LOG,
+  UNJUDGED_LOG,
+} from '../../../src/station/logNames';
+import { writeUnjudged } from '../../../src/station/unjudged';
 import type { Logs } from '../memory';
 import {
   bothOn,
@@ -119,13 +126,16 @@ export const withClosed =
     return { ...logs(), [nameClosedLog(nowMs - daysAgo * dayMs)]: records };
   };
 
+/** `cameHoursAgo`: it was put on at another station, and came in then. */
+type TestOn = readonly [ticket: string, hoursAgo: number, cameHoursAgo?: number];
+
 /** Skin tests put on so many hours ago, nobody has read them: some wait, some are due, some have lapsed. */
 export const withSkinTests =
-  (logs: () => Logs, tests: readonly (readonly [ticket: string, hoursAgo: number])[], settings = salon) =>
+  (logs: () => Logs, tests: readonly TestOn[], settings = salon) =>
   (): Logs => ({
     ...logs(),
     ...Object.fromEntries(
-      tests.map(([ticket, hoursAgo], index) => {
+      tests.map(([ticket, hoursAgo, cameHoursAgo], index) => {
         const atMs = nowMs - hoursAgo * hourMs;
         const line = settings.shelf.findLast(({ kind }) => kind === 'colour')?.name ?? '';
         const answers = {
@@ -142,7 +152,27 @@ export const withSkinTests =
           { settings, settingsId: 0, atMs, by: 'Juno' },
         );
         if (!put.ok) throw new Error(JSON.stringify(put.error));
-        return [nameSkinTestLog(`skin${String(index).padStart(8, '0')}`), [put.value]];
+        const told = [{ entry: put.value, profile: settings.profile }];
+        return [
+          nameSkinTestLog(`skin${String(index).padStart(8, '0')}`),
+          cameHoursAgo === undefined ? [put.value] : [{ told, cameAtMs: nowMs - cameHoursAgo * hourMs }],
+        ];
       }),
     ),
   });
+
+/** Of this ticket a record and a skin test of another station, which nobody here can judge. */
+export const withUnjudged = (logs: () => Logs, ticket: string) => (): Logs => {
+  const opened = { payload: { ticket } };
+  const tell = (kind: string, first: object) => ({
+    ...{ id: `${kind}:there001:`, kind },
+    body: { id: 'there001', log: [first] },
+  });
+  return {
+    ...logs(),
+    [UNJUDGED_LOG]: [
+      writeUnjudged(tell('consultation', opened), nowMs - 2 * dayMs, 'newer'),
+      writeUnjudged(tell('skinTest', { entry: opened }), nowMs - dayMs, 'notJudged'),
+    ],
+  };
+};

@@ -1,3 +1,4 @@
+import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { RawForm } from '../../../shared/records/readForm';
 import type { ScreenName } from '../../../src/screens/screenOf';
@@ -32,9 +33,10 @@ import {
   withManySigns,
 } from './clients';
 import { refuseClosing, refuseWrites } from './harms';
-import { alone, aloneUncalled, among } from './houses';
+import { alone, aloneUncalled, among, withSkinTests } from './houses';
 import type { Scene, ScenesOf } from './scene';
 import { type SceneHand, sayPlan } from './sceneHand';
+import { withTaught } from './taughtScenes';
 
 const on = (step: ScreenName) => `main[data-step="${step}"]`;
 const open = ({ open }: SceneHand) => open(3);
@@ -165,6 +167,7 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     error: unsaved('client', asked.client),
     also: {
       answered: still('client', alone(until('SKIN_TEST_NOTED'))),
+      testCameIn: still('client', withSkinTests(alone(asked.client), [['Q.F.', 31.5, 30]])),
       isCut: still('client', alone([...cutDecided, event('PLAN_CHANGED')])),
       otherPlan: still('client', among([...bothFailed, event('PLAN_CHANGED')])),
       pregnant: {
@@ -211,6 +214,14 @@ export const scenesOfClient: Readonly<Record<ScreenName, ScenesOf>> = {
     usual: after('preparing', alone(allAsked), 'test-ends'),
     also: {
       chance: opened('preparing', alone(allAsked), 'explain-chance'),
+      chanceLearnt: {
+        ...opened('preparing', withTaught(alone(allAsked), 74), 'explain-chance'),
+        shows: 'dialog[open] [data-line="by-strands"]',
+      },
+      chanceMore: {
+        ...still('preparing', withTaught(alone(allAsked), 74, salon, 10)),
+        shows: '.chance-line[data-chance="high"]',
+      },
       manySigns: still('preparing', alone(withManySigns(allAsked))),
       manySignsFull: still('preparing', among(withManySigns(allAsked))),
       noSkinTest: still('preparing', alone(allAsked.filter(({ raw }) => raw.type !== 'SKIN_TEST_NOTED'))),

@@ -2,12 +2,15 @@ import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
 import { replay } from '../../../machines/consultation/replay';
 import { MODEL_VERSION } from '../../../shared/records/event';
+import { chooseSize, tellShare } from '../../long';
 import { findGate, type Log } from './walks/countWalk';
 import { forgeries, forgeTokens } from './walks/forge';
 import { findSettings } from './walks/rawTaps';
 import { drawnWalks, live } from './walks/walk';
 
 const seed = Number(process.env.WALK_SEED ?? 20_260_303);
+const LONG_RUNS = 200;
+const numRuns = chooseSize(60, LONG_RUNS);
 const logs: Log[] = [];
 /** Every log is read by the model that wrote it and by one that came later. */
 const laterModel = MODEL_VERSION + 1;
@@ -20,15 +23,17 @@ const refusalOf = (log: Log, modelVersion?: number): string | null => {
 };
 
 beforeAll(() => {
-  for (const drawn of fc.sample(drawnWalks, { seed, numRuns: 200 })) {
+  for (const drawn of fc.sample(drawnWalks, { seed, numRuns })) {
     const { log, record } = live(drawn).consultation;
     if (record.bowls.length > 0) logs.push(log);
   }
-  console.log(`seed ${seed}: ${logs.length} logs with a bowl`);
+  console.log(
+    tellShare('walks', `seed ${seed}: ${logs.length} logs with a bowl forged`, `those of ${LONG_RUNS} walks`),
+  );
 });
 
 test('the logs are taken up as they are', () => {
-  expect(logs.length).toBeGreaterThan(150);
+  expect(logs.length).toBeGreaterThan(chooseSize(40, 150));
   for (const modelVersion of models) {
     const refusals = logs.map((log) => refusalOf(log, modelVersion));
     expect(refusals.filter((refusal) => refusal !== null)).toEqual([]);
@@ -55,7 +60,7 @@ for (const [what, forge] of Object.entries(forgeries)) {
 test('a log is refused when any one word for the guards was changed by hand', () => {
   const taken: string[] = [];
   let forged = 0;
-  for (const log of logs.slice(0, 12)) {
+  for (const log of logs.slice(0, chooseSize(4, 12))) {
     for (const each of forgeTokens(log)) {
       forged += 1;
       if (refusalOf(each.forged) === null) taken.push(each.what);
@@ -64,6 +69,6 @@ test('a log is refused when any one word for the guards was changed by hand', ()
     }
   }
   console.log(`${forged} tokens changed, one at a time`);
-  expect(forged).toBeGreaterThan(1000);
+  expect(forged).toBeGreaterThan(chooseSize(300, 1000));
   expect(taken).toEqual([]);
-}, 60_000);
+});

@@ -47,7 +47,7 @@ beforeAll(() => {
       `${graph.name}: ${graph.places.length} states, ${graph.edges.length} edges in ${seconds} s, run in ${runSeconds} s`,
     );
   }
-}, 120_000);
+}, 300_000);
 
 test('an actor that runs and the pure transition agree on every edge', () => {
   expect(disagreements).toBe(0);
@@ -102,7 +102,7 @@ test('no path leads to a bowl without an outcome that stands and a decision afte
     expect(weighed).toBeGreaterThan(0);
     expect.soft(breaches, graph.name).toEqual([]);
   }
-}, 60_000);
+});
 
 test('nothing leaves a stop but a correction, an ending, the plan for a head that was rinsed, or a head that was not', () => {
   const ways = new Set<string>();
@@ -244,4 +244,4 @@ test('every edge survives a reload after every event, through the bytes of the j
 test('every way comes back from both copies after the tablet was switched off', async () => {
   const ways = keepLongest([...taken.values()].map(({ from, event }) => [...findWayTo(from), event]));
   await restartWithAll(ways);
-}, 60_000);
+});

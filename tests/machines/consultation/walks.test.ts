@@ -1,15 +1,19 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { replay } from '../../../machines/consultation/replay';
+import { chooseSize, tellShare } from '../../long';
 import { addCounts, countAround, cutOut, findGate, noCounts, sign } from './walks/countWalk';
 import { findDeadEnd } from './walks/goToBowl';
 import { makeBowlOracle } from './walks/oracle/bowlOracle';
 import { findSettings, settingsById } from './walks/rawTaps';
 import { drawnWalks, type LivedWalk, live, tellWalk } from './walks/walk';
 
-/** `WALK_SEED=7 WALK_RUNS=6000 npx vitest run --project node walks.test.ts` walks otherwise, and longer. */
+/** `WALK_SEED=7 WALK_RUNS=6000 npm run prove -- walks` walks otherwise, and longer. */
 const seed = Number(process.env.WALK_SEED ?? 20_260_303);
-const numRuns = Number(process.env.WALK_RUNS ?? 1400);
+const LONG_RUNS = 1400;
+const numRuns = Number(process.env.WALK_RUNS ?? chooseSize(350, LONG_RUNS));
+/** So many different walks have to weigh a bowl, and in so many of them has to happen what may happen around it. */
+const [leastThrough, leastAround] = [chooseSize(250, 1000), chooseSize(8, 30)];
 
 /** How often walks did what few do, by name: an oracle proves nothing about what never happens. */
 const rareThings = [
@@ -76,23 +80,22 @@ test('no walk weighs a bowl that the accepted events do not allow, and every log
     }),
     { seed, numRuns },
   );
-  console.log(
-    `seed ${seed}: ${tally.walks} walks, ${tally.events} events accepted, ${tally.refused} refused, ${tally.bowls} bowls weighed, ${tally.ended} ended`,
-  );
-}, 120_000);
+  const did = `seed ${seed}: ${tally.walks} walks, ${tally.events} events accepted, ${tally.refused} refused, ${tally.bowls} bowls weighed, ${tally.ended} ended`;
+  console.log(tellShare('walks', did, `${LONG_RUNS} walks`));
+}, 300_000);
 
-test('at least a thousand different walks weigh a bowl, with refusals, corrections and returns before and after', () => {
+test(`at least ${leastThrough} different walks weigh a bowl, with refusals, corrections and returns before and after`, () => {
   const counts = [...through.values()].map(countAround).reduce(addCounts, noCounts);
   console.log(`${through.size} different walks weighed a bowl; of those had ${JSON.stringify(counts)}`);
-  expect(through.size).toBeGreaterThanOrEqual(1000);
-  for (const count of Object.values(counts)) expect(count).toBeGreaterThanOrEqual(30);
+  expect(through.size).toBeGreaterThanOrEqual(leastThrough);
+  for (const count of Object.values(counts)) expect(count).toBeGreaterThanOrEqual(leastAround);
   console.log(JSON.stringify(Object.fromEntries(rare)));
   expect(rareThings.filter((thing) => !rare.has(thing))).toEqual([]);
 });
 
 test('every beginning of a log is taken up again, and ends where the walk was', () => {
   let beginnings = 0;
-  for (const { consultation, stages } of [...through.values()].slice(0, 25)) {
+  for (const { consultation, stages } of [...through.values()].slice(0, chooseSize(10, 25))) {
     for (const [index, stage] of stages.entries()) {
       const again = takeUp(consultation.log.slice(0, index + 1));
       if (!again.ok) throw new Error(JSON.stringify(again.error));
@@ -102,17 +105,17 @@ test('every beginning of a log is taken up again, and ends where the walk was', 
     }
   }
   console.log(`${beginnings} beginnings taken up again`);
-  expect(beginnings).toBeGreaterThan(500);
-}, 60_000);
+  expect(beginnings).toBeGreaterThan(chooseSize(200, 500));
+});
 
 test('whoever goes on carefully comes to a bowl or an ending, from wherever a walk was left', () => {
-  const left = fc.sample(drawnWalks, { seed, numRuns: 300 }).map(live);
+  const left = fc.sample(drawnWalks, { seed, numRuns: chooseSize(75, 300) }).map(live);
   const stuck = left.flatMap((walk) => {
     const deadEnd = findDeadEnd(walk.consultation, walk.inheritsStop);
     return deadEnd === null ? [] : [`${deadEnd}\n${tellWalk(walk)}`];
   });
   expect(stuck).toEqual([]);
-}, 60_000);
+});
 
 test('the oracle hears when the outcome or the decision before a bowl is missing', () => {
   for (const { consultation, inheritsStop } of through.values()) {

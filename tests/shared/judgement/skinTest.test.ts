@@ -34,7 +34,7 @@ describe('a skin test', () => {
 
   it('is clear only when it was read after its whole 48 hours, to the millisecond', () => {
     expect(profile.skinTestWaitH).toBe(48);
-    expect(findReadableAtMs(putOnAtMs, profile)).toBe(putOnAtMs + 48 * hour);
+    expect(findReadableAtMs({ putOnAtMs }, profile)).toBe(putOnAtMs + 48 * hour);
     expect(readAfter(48 * hour - 1)).toBe('waiting');
     expect(readAfter(48 * hour)).toBe('clear');
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Form, Question } from '../../../shared/records/form';
 import { type Answers, askForms } from '../../../shared/records/forms/asked';
-import { formHistoryKey, formPlanKey } from '../../../shared/records/planKey';
+import { formHistoryKey, formPlanKey, readPlanned } from '../../../shared/records/planKey';
 import { askSteps } from '../../../shared/records/steps';
 import { tell, until } from './telling';
 
@@ -77,4 +77,13 @@ describe('what an incompatibility test was made for', () => {
     expect(formHistoryKey(one)).not.toBe(formHistoryKey(changed('hotTools', 'history', ['henna'])));
     expect(formHistoryKey({})).toBe(formHistoryKey(changed('hotTools', 'history', [])));
   });
+});
+
+it('a plan key still says for which service and to which level it was formed', () => {
+  const { service, targetLevel } = answers.client ?? {};
+  expect(service).toBeDefined();
+  expect(readPlanned(formPlanKey(answers))).toEqual({ service, targetLevel });
+  expect(readPlanned(formPlanKey(changed('client', 'targetLevel', 4))).targetLevel).toBe(4);
+  expect(readPlanned(formPlanKey(changed('client', 'service', 'tone'))).service).toBe('tone');
+  expect(readPlanned(formPlanKey({}))).toEqual({});
 });

@@ -52,14 +52,16 @@ describe('the shelf', () => {
     expect(read({ ...mist, ...more }).success).toBe(false);
   });
 
-  const kept = { keepMonths: 36, erasesByItself: false };
+  const since4 = { figuresByStylist: false, learns: true };
+  const kept = { keepMonths: 36, erasesByItself: false, ...since4 };
   const asBefore = { ...kept, contact: '', house: { ceilingPercent: 12, isAnyReactionAbsolute: false } };
   // Of an edition as it was written: never changed, and another one is added when the shape changes.
   it.each([
     ['settingsEdition.json', 'sprays had lists', { spoken: false, ...asBefore }],
     ['settingsEdition2.json', 'a line may be spoken', asBefore],
     ['settingsEdition3.json', 'a house may draw its own ceiling', { ...kept, house: {} }],
-    ['settingsEdition4.json', 'an owner says how long records are kept', { house: {} }],
+    ['settingsEdition4.json', 'an owner says how long records are kept', { ...since4, house: {} }],
+    ['settingsEdition5.json', 'figures may name people and a station may learn', { house: {} }],
   ])(
     'of the edition in %s, kept since %s, is read as it was written',
     (name, _since, { house, ...since }) => {

@@ -1,8 +1,11 @@
 import { returningGloss } from '../../../seeds/returningGloss';
 import { salon } from '../../../seeds/salon';
+import { classify, type RawEvent } from '../../../shared/records/classify';
+import { digest } from '../../../shared/records/documents/canonical';
 import type { ConsultationEvent } from '../../../shared/records/event';
 import type { RawForm } from '../../../shared/records/readForm';
-import type { ConsultationRecord } from '../../../shared/records/record';
+import { beginRecord, type ConsultationRecord } from '../../../shared/records/record';
+import { reduce } from '../../../shared/records/reduce';
 import type { Settings } from '../../../shared/records/settings';
 import {
   correct,
@@ -121,6 +124,28 @@ function carriedOver(): ShippedLog {
   return { name: 'carried', settings: glossSalon, log, record: { ...record, id: 'carried' } };
 }
 
+/** A stop that was handed on, and lifted by name: by the station's own words, which stops that speaks for. */
+function handedOn(): ShippedLog {
+  const entry = digest({ told: 'by an entry of that record' });
+  const speaksFor = [{ record: 'earlier1', stop: 'client.reactions.hives', entry }];
+  const corrected = correct('inherited');
+  const raws: readonly RawEvent[] = [
+    tap('OPENED', { ticket: 'Q.F.', chair: '3' }),
+    { ...corrected, answers: { ...corrected.answers, speaksFor } } as RawEvent,
+    tap('CALLED_OFF', { reason: 'noTime' }),
+  ];
+  let record = beginRecord('handedOn');
+  const log = raws.map((raw, index) => {
+    const atMs = startAtMs + index * minuteMs;
+    const context = { settings: salon, settingsId: 0, atMs, by: 'Opal', inheritsStop: true, isStation: true };
+    const event = classify(record, raw, context);
+    if (!event.ok) throw new Error(`${raw.type}: ${JSON.stringify(event.error)}`);
+    record = reduce(record, event.value);
+    return event.value;
+  });
+  return { name: 'handedOn', settings: salon, log, record };
+}
+
 const endings = {
   CALLED_OFF: 'noTime',
   WE_SAID_NO: 'hairTooWeak',
@@ -143,6 +168,7 @@ export const makeShippedLogs = (): readonly ShippedLog[] => [
   played('winding', winding),
   played('reaction', reaction),
   carriedOver(),
+  handedOn(),
   ...Object.entries(endings).map(([type, reason]) =>
     played(type, [...opened, ...ask(), tap(type as keyof typeof endings, { reason })]),
   ),

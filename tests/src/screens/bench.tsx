@@ -7,6 +7,7 @@ import { classify } from '../../../shared/records/classify';
 import type { BackStep } from '../../../shared/records/steps';
 import type { Zone } from '../../../shared/records/zones';
 import { accept, refuse } from '../../../shared/result';
+import { dropDrafts } from '../../../src/screens/keptDraft';
 import { createRinseSteps } from '../../../src/screens/reaction/rinseSteps';
 import type { StepProps, Submit, SubmitAll } from '../../../src/screens/stepProps';
 import { createBreaking } from '../../../src/screens/strandTest/breaking';
@@ -72,7 +73,10 @@ export function layOnBench(component: Component<StepProps>, played: Played, by =
       />
     );
   });
-  onTestFinished(unmount);
+  onTestFinished(() => {
+    unmount();
+    dropDrafts(played.consultation.id);
+  });
   return {
     unmount,
     consultation,

@@ -5,9 +5,13 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
+import { LearningProvider } from '../../../src/screens/taught/learningInUse';
 import type { StationInUse } from '../../../src/station/createStation';
 import type { DemoInUse } from '../../../src/station/demo/createDemo';
+import type { LearningInUse } from '../../../src/station/learning/createLearning';
 import { makeStation } from '../../../src/station/makeStation';
+import type { PracticeInUse } from '../../../src/station/practice/createPractice';
+import type { Others } from '../../../src/station/replicating';
 import type { StationState } from '../../../src/station/stationState';
 import { createClockJumps } from '../../../src/tablet/clockJumps';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
@@ -24,6 +28,15 @@ export async function showStation(
     /** Its sound and its screen. */
     readonly device?: TabletInUse;
     readonly demo?: DemoInUse;
+    /** Where it is on, the station is that of practice. */
+    readonly practice?: PracticeInUse;
+    /** Does not wait for the months before. */
+    readonly isSlow?: boolean;
+    /** What its strands taught. */
+    readonly learning?: LearningInUse;
+    /** How it stands with other stations, and what is told when somebody shares. */
+    readonly others?: Others;
+    readonly onShared?: () => void;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -39,6 +52,7 @@ export async function showStation(
       ids += 1;
       return `client${String(ids).padStart(4, '0')}`;
     },
+    practice: options.practice?.isOn === true ? { readWallMs: nowMs } : undefined,
     readJumps: clockJumps.jumps,
     publish: setPublished,
     onAcknowledged: () => undefined,
@@ -60,9 +74,14 @@ export async function showStation(
     submit: (id, by, raw) => follow(station.submit(id, by, raw)),
     putOnSkinTest: (by, answers) => follow(station.putOnSkinTest(by, answers)),
     changeSkinTest: (id, by, raw) => follow(station.changeSkinTest(id, by, raw)),
+    startBenchTrial: (by, answers) => follow(station.startBenchTrial(by, answers)),
+    changeBenchTrial: (id, by, raw) => follow(station.changeBenchTrial(id, by, raw)),
     finishClosing: (id) => follow(station.finishClosing(id)),
     erase: (by, what) => follow(station.erase(by, what)),
     finishErasing: () => follow(station.finishErasing()),
+    beginLesson: (by, lesson) => follow(station.beginLesson(by, lesson)),
+    tellOfSitting: (id, by, said) => follow(station.tellOfSitting(id, by, said)),
+    setSpeed: (by, times) => follow(station.setSpeed(by, times)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     seenMs,
     correctClocks: async (by) => {
@@ -80,11 +99,18 @@ export async function showStation(
     state: () => published() ?? station.readState(),
     nowMs,
     askTakeOver: () => undefined,
+    others: () => options.others ?? null,
+    shareNow: () => options.onShared?.(),
   };
-  await station.startWriting();
+  await new Promise<void>((usable) => {
+    const started = station.startWriting(options.isSlow === true ? usable : undefined);
+    void started.then(usable);
+  });
   if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
   const { container, unmount } = render(() => (
-    <App station={inUse} tablet={options.device} demo={options.demo} />
+    <LearningProvider value={options.learning}>
+      <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+    </LearningProvider>
   ));
 
   const look = (selector: string) => container.querySelector<HTMLElement>(selector);

@@ -51,7 +51,7 @@ describe('a station moved to another tablet', () => {
     const old = await makeSalon();
     const tablet = makeTablet();
     const { station } = await startStation(tablet);
-    expect(await bring(station, backUp(old.station))).toMatchObject({ closed: 1, isBesideClients: false });
+    expect(await bring(station, backUp(old.station))).toMatchObject({ closed: 1, beside: null });
     expect(held(station)).toBe(held(old.station));
     const state = station.readState();
     expect(state.settings).toEqual(old.station.readState().settings);
@@ -66,7 +66,7 @@ describe('a station moved to another tablet', () => {
     const old = await makeSalon();
     const { station } = await startSalon(makeTablet());
     await station.saveSettings('Juno', { ...salon, chairs: 3 });
-    expect(await bring(station, backUp(old.station))).toMatchObject({ closed: 1, isBesideClients: false });
+    expect(await bring(station, backUp(old.station))).toMatchObject({ closed: 1, beside: null });
     expect(held(station)).toBe(held(old.station));
   });
 
@@ -75,7 +75,7 @@ describe('a station moved to another tablet', () => {
     const { station } = await startStation(makeTablet());
     const file = backUp(old.station);
     await bring(station, file);
-    expect(await bring(station, file)).toMatchObject({ closed: 1, isBesideClients: false });
+    expect(await bring(station, file)).toMatchObject({ closed: 1, beside: null });
     expect(held(station)).toBe(held(old.station));
   });
 
@@ -94,24 +94,11 @@ describe('a station moved to another tablet', () => {
       const { station } = await startStation(tablet);
       expect(await bring(station, file), `cut at ${after}`).toMatchObject({
         closed: 1,
-        isBesideClients: false,
+        beside: null,
       });
       expect(new Map(station.readLogs()), `cut at ${after}`).toEqual(whole.value.logs);
     }
     expect(cut).toBeGreaterThan(4);
-  });
-});
-
-describe('a backup beside clients', () => {
-  it('changes nothing, and says why', async () => {
-    const one = await makeSalon();
-    const other = await makeSalon('other');
-    const before = held(other.station);
-    expect(await other.station.bringIn(backUp(one.station))).toEqual({
-      ok: false,
-      error: { kind: 'backup', why: 'notEmpty' },
-    });
-    expect(held(other.station)).toBe(before);
   });
 });
 
@@ -177,7 +164,7 @@ describe('what was erased', () => {
       { numRuns: 100 },
     );
     expect(seen.gone).toBeGreaterThan(seen.runs / 2);
-  }, 60_000);
+  });
 
   it('is not brought back by a backup from before', async () => {
     const under = await makeSalon();
@@ -198,7 +185,7 @@ describe('what was erased', () => {
     expect(held(fresh)).not.toContain(JSON.stringify(done?.ticketKey));
   });
 
-  it('is erased here too beside clients, and nothing else comes', async () => {
+  it('is erased here too beside clients', async () => {
     const there = await makeSalon();
     const [done] = there.station.readState().closed;
     const here = (await startStation(makeTablet())).station;
@@ -211,7 +198,7 @@ describe('what was erased', () => {
     expect(await bring(other.station, backUp(there.station))).toEqual({
       closed: 0,
       gone: 0,
-      isBesideClients: true,
+      beside: { here: 0, tests: 2, toldTwice: [], open: ['Z.Z.5', 'Z.Z.7'] },
     });
     expect(other.station.readState().erasings.tombstones).toHaveLength(1);
     expect(await bring(here, backUp(there.station))).toMatchObject({ closed: 0, gone: 1 });
@@ -242,7 +229,7 @@ describe('a backup made later than this tablet’s clock says', () => {
       error: { kind: 'backup', why: 'fromLater' },
     });
     expect(held(station)).toBe(before);
-    expect(await bring(station, file(day))).toMatchObject({ closed: 1, isBesideClients: false });
+    expect(await bring(station, file(day))).toMatchObject({ closed: 1, beside: null });
   });
 });
 

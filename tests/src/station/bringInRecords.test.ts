@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import { salon } from '../../../seeds/salon';
 import type { RawEvent } from '../../../shared/records/classify';
+import { gatherDay } from '../../../shared/records/day/dayRecords';
 import { findLastTime } from '../../../shared/records/findLastTime';
 import type { LeavingConsultation } from '../../../shared/records/json/consultationFile';
 import { writeDay } from '../../../src/screens/day/dayFile';
-import { gatherDay } from '../../../src/screens/day/dayRecords';
+import { countBack } from '../../../src/screens/day/dayNames';
 import type { Station } from '../../../src/station/station';
 import { shipped, write } from '../../shared/records/json/leaving';
 import { makePower } from '../storage/power';
@@ -32,7 +33,7 @@ const correct: RawEvent = {
 
 /** The day as this station saves it. */
 const save = ({ station, clock }: StationUnderTest, isDemo = false): string => {
-  const records = gatherDay(station.readState(), clock.atMs, { days: 7 });
+  const records = gatherDay(station.readState(), clock.atMs, countBack(clock.atMs, { days: 7 }));
   return [...writeDay(records, station.readSettings(), { madeAtMs: clock.atMs, isDemo })].join('');
 };
 

@@ -117,7 +117,7 @@ describe('erasing what is kept of a ticket', () => {
     }
     expect(seen.before).toBeGreaterThan(0);
     expect(seen.after).toBeGreaterThan(5);
-  }, 60_000);
+  });
 
   it('on a full tablet is said to be unfinished, shows nothing of her, and is finished by doing it again', async () => {
     const tablet = makeTablet();

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { endsIronedWet } from '../../../seeds/endsIronedWet';
 import type { RawEvent } from '../../../shared/records/classify';
+import { digest } from '../../../shared/records/documents/canonical';
+import { inheritsStop } from '../../../src/station/inheritsStop';
 import { makeTablet } from '../storage/tablet';
 import { play, type StationUnderTest, startSalon, startStation, storyUpTo } from './stationUnderTest';
 
@@ -73,6 +75,65 @@ describe('a stop handed on from closed records', () => {
     again.clock.atMs = under.clock.atMs;
     expect(await opensStopped(again)).toBe(true);
     expect(await opensStopped(under)).toBe(true);
+  });
+});
+
+describe('a named correction', () => {
+  const speaksFor = (under: StationUnderTest, id: string) =>
+    under.station
+      .readState()
+      .open.get(id)
+      ?.record.corrections.map((each) => each.speaksFor);
+
+  it('says which stops it lifts, open and closed, each by its record and name, whatever a screen sends', async () => {
+    const under = await startSalon(makeTablet());
+    const closed = await openAnd(under, hives, sayNo);
+    const open = await openAnd(under, hives);
+    const { station } = under;
+    const log = station.readState().open.get(open)?.log ?? [];
+    const spoken = [{ record: 'x', stop: 'y', entry: 'z' }];
+    const forged = { ...correct, answers: { ...correct.answers, speaksFor: spoken } };
+    const corrected = await openAnd(under, forged as RawEvent);
+    const [before] = station.readState().closed;
+    expect(speaksFor(under, corrected)).toEqual([
+      [
+        { record: closed, stop: 'client.reactions.hives', entry: digest(before?.log[1]) },
+        { record: open, stop: 'inherited', entry: digest(log[0]) },
+        { record: open, stop: 'client.reactions.hives', entry: digest(log[1]) },
+      ],
+    ]);
+  });
+
+  it('does not lift what the same record told after it', async () => {
+    const under = await startSalon(makeTablet());
+    const stopped = await openAnd(under, hives);
+    await openAnd(under, correct, callOff);
+    const more = { type: 'REACTION_SUSPECTED' } as const;
+    await then(under, stopped, more);
+    await then(under, stopped, { type: 'REACTION_RECORDED', answers: { signs: ['hives'] } });
+    await then(under, stopped, { type: 'CARE_GIVEN', answers: { care: 'rinsedAndDoctor' } });
+    expect(under.station.readState().open.size).toBe(0);
+    expect(await opensStopped(under)).toBe(true);
+  });
+
+  it('of a model before 6 names none, and lifts what was closed here before it, as it did then', async () => {
+    const under = await startSalon(makeTablet());
+    await openAnd(under, hives, sayNo);
+    await openAnd(under, correct, callOff);
+    const { closed } = under.station.readState();
+    const asBefore = closed.map((each) => ({
+      ...each,
+      log: JSON.parse(JSON.stringify(each.log), (name, value) =>
+        name === 'speaksFor' ? undefined : name === 'modelVersion' ? 5 : value,
+      ),
+    }));
+    const isStopped = (records: typeof closed) => inheritsStop({ open: new Map(), closed: records }, 'Q.F.');
+    expect(isStopped(asBefore)).toBe(false);
+    expect(isStopped([...asBefore].reverse())).toBe(true);
+    const broughtIn = { atMs: 0, settings: [] };
+    expect(isStopped(asBefore.map((each, at) => (at === 0 ? { ...each, broughtIn } : each)))).toBe(true);
+    expect(isStopped(asBefore.map((each, at) => (at === 1 ? { ...each, broughtIn } : each)))).toBe(true);
+    expect(isStopped(closed.map((each) => ({ ...each, broughtIn })).reverse())).toBe(false);
   });
 });
 

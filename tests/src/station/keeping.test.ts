@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { salon } from '../../../seeds/salon';
 import type { ClosedRecord } from '../../../shared/records/closedRecord';
+import { digest } from '../../../shared/records/documents/canonical';
 import { findKeptUntilMs } from '../../../shared/records/keptFor';
 import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { msPerDay } from '../../../shared/units/time';
@@ -61,7 +62,15 @@ it('leaves a stop that stands, and a skin test that reacted; one taken back goes
     skinTests: [],
     stopsStanding: 2,
   });
-  const cleared = closed('b', 'AA', { hasClearedStop: true });
+  const corrected = {
+    ...{ v: 1, type: 'CORRECTED', atMs: 2, by: 'Opal', settingsId: 0, modelVersion: 6 },
+    payload: {
+      ...{ answer: 'inherited', code: 'wrongClient', words: 'another' },
+      speaksFor: [{ record: 'a', stop: 'unread', entry: digest([]) }],
+    },
+    tokens: { answer: 'inherited', voids: true, skinTest: 'missing', lapsed: [], isAnotherDay: false },
+  };
+  const cleared = closed('b', 'AA', { hasClearedStop: true, log: [corrected] });
   const takenBack = { atMs: 2, by: 'Opal', code: 'wrongTap', words: '' };
   const wrong = [test('c', 'CC', { seen: 'reaction', takenBack })];
   expect(idsOf(known([stop, cleared], wrong))).toEqual(['a', 'b', 'c']);
@@ -71,7 +80,7 @@ it('finds everything of a ticket however it is typed, and nothing under an empty
   const state = known([closed('a', 'AK'), closed('b', 'BB')], [test('c', 'AK')]);
   const found = listOfTicket(state, 'a. k.');
   expect([...found.closed, ...found.skinTests].map(({ id }) => id)).toEqual(['a', 'c']);
-  expect(listOfTicket(known([closed('a', '')]), ' ')).toEqual({ closed: [], skinTests: [] });
+  expect(listOfTicket(known([closed('a', '')]), ' ')).toEqual({ closed: [], skinTests: [], unjudged: [] });
 });
 
 it('believes a clock that is at most a month past the newest entry', () => {

@@ -19,9 +19,9 @@ async function makeFailing(failAt: number) {
   const memory = makeMemory(
     {
       ...store,
-      append: async (name, seq, entry) => {
+      append: async (name, seq, ...entries) => {
         writes += 1;
-        const written = await store.append(name, seq, entry);
+        const written = await store.append(name, seq, ...entries);
         return writes === failAt ? refuse(failure) : written;
       },
     },
@@ -29,6 +29,7 @@ async function makeFailing(failAt: number) {
       onAcknowledged: () => undefined,
       onDropped: () => undefined,
       onRewritten: () => undefined,
+      onMonth: () => undefined,
       onFailed: (each) => failed.push(each),
     },
   );

@@ -39,6 +39,22 @@ const park = ({ station, clock }: StationUnderTest, id: string) =>
   station.submit(id, 'Opal', { type: 'PARKED', answers: { untilAtMs: clock.atMs + 48 * hour } });
 
 describe('a skin test for this visit only', () => {
+  it('stays where the visit goes on, though another tablet tells that it is over, and never goes there', async () => {
+    const here = await startSalon(makeTablet());
+    const id = await putOnForVisit(here);
+    const moved = await startStation(makeTablet());
+    await moved.station.bringIn([...here.station.backUp()].join(''));
+    expect((await close(moved, id)).ok).toBe(true);
+    await expect.poll(() => moved.station.readState().skinTests).toEqual([]);
+    const told = await here.station.bringIn([...moved.station.backUp()].join(''));
+    expect(told).toMatchObject({ value: { closed: 1, beside: { tests: 0, toldTwice: ['Q.F.'] } } });
+    expect(here.station.readState().skinTests).toHaveLength(1);
+    await moved.station.bringIn([...here.station.backUp()].join(''));
+    expect(moved.station.readState().skinTests).toEqual([]);
+    expect((await close(here, id)).ok).toBe(true);
+    await expect.poll(() => here.station.readState().skinTests).toEqual([]);
+  });
+
   it('counts while she is away, over a restart, and is read after its whole wait', async () => {
     const tablet = makeTablet();
     const before = await startSalon(tablet);

@@ -160,7 +160,7 @@ it('keeps every open consultation saying what the tests of its ticket say, over 
   expect(counted.cited).toBeGreaterThan(500);
   expect(counted.reactions).toBeGreaterThan(100);
   expect(counted.restarts).toBeGreaterThan(50);
-}, 60_000);
+});
 
 const faults: Readonly<Record<string, (real: FindCitation) => FindCitation>> = {
   'a reaction is kept quiet': (real) => (record, tests, profile) => {
@@ -194,11 +194,7 @@ const faults: Readonly<Record<string, (real: FindCitation) => FindCitation>> = {
   'nothing is told': () => () => null,
 };
 
-it.each(Object.entries(faults))(
-  'would be caught: %s',
-  async (_name, fault) => {
-    planted.fault = fault;
-    expect((await walks(250)).failed).toBe(true);
-  },
-  60_000,
-);
+it.each(Object.entries(faults))('would be caught: %s', async (_name, fault) => {
+  planted.fault = fault;
+  expect((await walks(250)).failed).toBe(true);
+});

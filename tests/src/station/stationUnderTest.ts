@@ -14,6 +14,8 @@ export interface StationUnderTest {
   /** What other windows were told. */
   readonly told: { readonly name: string; readonly seq: number; readonly entry: Json }[];
   readonly dropped: string[];
+  /** So often the station was shown anew. */
+  readonly shown: { times: number };
 }
 
 export const startAtMs = endsIronedWet.startAtMs;
@@ -29,6 +31,7 @@ export async function startStation(
   const clock = { atMs };
   const told: StationUnderTest['told'] = [];
   const dropped: string[] = [];
+  const shown = { times: 0 };
   let ids = 0;
   const station = makeStation({
     store: switchOn(tablet, power, change).store,
@@ -37,12 +40,14 @@ export async function startStation(
       ids += 1;
       return `${idBegins}${String(ids).padStart(4, '0')}`;
     },
-    publish: () => undefined,
+    publish: () => {
+      shown.times += 1;
+    },
     onAcknowledged: (name, seq, entry) => told.push({ name, seq, entry }),
     onDropped: (name) => dropped.push(name),
   });
   await station.startWriting();
-  return { station, clock, told, dropped };
+  return { station, clock, told, dropped, shown };
 }
 
 /** The same with the invented salon's settings saved first. */

@@ -64,7 +64,7 @@ describe('the index', () => {
 
   it('answers that it timed out when the browser never does', async () => {
     const silent = { use: () => new Promise<never>(() => undefined), close: () => undefined };
-    expect(await makeIndexCopy(silent, 10).readAll()).toMatchObject({
+    expect(await makeIndexCopy(silent, 10).readAll(null)).toMatchObject({
       ok: false,
       error: { kind: 'timedOut' },
     });

@@ -1,10 +1,11 @@
 import { MessageChannel } from 'node:worker_threads';
 import { afterEach, describe, expect, it } from 'vitest';
-import { type JournalWorker, makeJournalClient } from '../../../src/storage/journalClient';
+import { makeJournalClient } from '../../../src/storage/journalClient';
 import { makeJournalCopy } from '../../../src/storage/journalCopy';
 import type { JournalFiles } from '../../../src/storage/journalFiles';
 import type { JournalReply, JournalRequest } from '../../../src/storage/journalMessages';
 import { serveJournal } from '../../../src/storage/serveJournal';
+import type { JournalWorker } from '../../../src/storage/workerLine';
 import { makeMemoryDisk, makeMemoryFiles } from './memoryFiles';
 import { linesUpTo } from './tablet';
 
@@ -43,7 +44,7 @@ describe('the line to the journal', () => {
     expect(await journal.append('open-a', 0, linesUpTo(1))).toStrictEqual({ ok: true, value: undefined });
     expect(await journal.read('settings')).toMatchObject({ ok: true, value: { lines: linesUpTo(2) } });
     expect(await journal.read('open-b')).toStrictEqual({ ok: true, value: null });
-    const all = await journal.readAll();
+    const all = await journal.readAll(null);
     expect(all.ok && [...all.value.readings.keys()]).toStrictEqual(['open-a', 'settings']);
     expect(await journal.cutTail('settings')).toStrictEqual({ ok: true, value: null });
     expect((await journal.mark(mark)).ok).toBe(true);
@@ -123,7 +124,7 @@ describe('the line to the journal', () => {
     const journal = makeJournalClient(() => {
       throw new TypeError('no workers here');
     });
-    expect(await journal.readAll()).toStrictEqual({
+    expect(await journal.readAll(null)).toStrictEqual({
       ok: false,
       error: { copy: 'journal', kind: 'journalUnavailable', detail: 'TypeError: no workers here' },
     });

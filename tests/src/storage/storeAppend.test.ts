@@ -122,6 +122,49 @@ describe('appending', () => {
   });
 });
 
+describe('appending several in one go', () => {
+  it('is acknowledged once all of them are in both copies, which write once each', async () => {
+    const tablet = makeTablet();
+    let writes = 0;
+    const { store, index } = switchOn(tablet, makePower(), ({ journal }) => ({
+      journal: {
+        ...journal,
+        append: (...args) => {
+          writes += 1;
+          return journal.append(...args);
+        },
+      },
+    }));
+    await store.restore();
+    await store.append(name, 0, entryAt(0));
+    expect((await store.append(name, 1, entryAt(1), entryAt(2), entryAt(3))).ok).toBe(true);
+    expect(writes).toBe(2);
+    expect(tablet.disk.journals.get(name)).toStrictEqual(toBytes(linesUpTo(4)));
+    expect(await index.read(name)).toMatchObject({ ok: true, value: { lines: linesUpTo(4) } });
+    expect((await store.append(name, 4, entryAt(4))).ok).toBe(true);
+  });
+
+  it('broken off, leaves the first so many of them, each whole, and goes on from there', async () => {
+    const [one, two, three] = [1, 2, 3].map((count) => toBytes(linesUpTo(count)).length);
+    const found: number[] = [];
+    for (const bytes of [0, 5, one ?? 0, (one ?? 0) + 5, two ?? 0, (three ?? 0) - 1, three ?? 0]) {
+      const tablet = makeTablet();
+      const { store } = switchOn(tablet, makePower(0, bytes));
+      await store.restore();
+      expect((await store.append(name, 0, entryAt(0), entryAt(1), entryAt(2))).ok).toBe(false);
+      const { store: again } = switchOn(tablet);
+      const held = (await again.restore()).logs.get(name) ?? [];
+      expect(held).toStrictEqual(entriesUpTo(held.length));
+      found.push(held.length);
+      expect((await again.append(name, held.length, entryAt(held.length))).ok).toBe(true);
+      expect((await switchOn(tablet).store.restore()).logs.get(name)).toStrictEqual(
+        entriesUpTo(held.length + 1),
+      );
+    }
+    expect(found).toStrictEqual([0, 0, 1, 1, 2, 2, 3]);
+  });
+});
+
 describe('removing', () => {
   it('takes a log out of both copies, may be done twice, and frees its name', async () => {
     const tablet = await makeFilledTablet(name, 2);

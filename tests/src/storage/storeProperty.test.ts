@@ -3,12 +3,15 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Json } from '../../../src/storage/json';
 import { writeKey } from '../../../src/storage/readIndex';
+import { chooseSize, tellShare } from '../../long';
 import { makeMemoryDisk } from './memoryFiles';
 import { makePower } from './power';
 import { editIndex, makeTablet, switchOn, type Tablet } from './tablet';
 
 const names = ['open-a', 'open-ab', 'settings'] as const;
-const quiet = { aside: [], mended: [], troubles: [], unread: [] };
+const LONG_RUNS = 1000;
+const numRuns = chooseSize(250, LONG_RUNS);
+const quiet = { later: [], aside: [], mended: [], troubles: [], unread: [] };
 
 /** What happens between two starts: some answers, an end, and harm to at most one of the copies. */
 interface Day {
@@ -123,15 +126,14 @@ it('gives every acknowledged entry while one valid copy is, whatever happens to 
         expect(await switchOn(tablet).store.restore()).toStrictEqual({ ...quiet, logs: restored.logs });
       }
     }),
-    { numRuns: 1000 },
+    { numRuns },
   );
 
-  process.stdout.write(
-    `${[...seen]
-      .sort()
-      .map(([what, times]) => `${what}: ${times}`)
-      .join(', ')}\n`,
-  );
+  const did = [...seen]
+    .sort()
+    .map(([what, times]) => `${what}: ${times}`)
+    .join(', ');
+  process.stdout.write(`${tellShare('store', `${numRuns} tablets, ${did}`, `${LONG_RUNS} tablets`)}\n`);
   for (const what of [
     'append acknowledged',
     'append broken off',
@@ -149,7 +151,7 @@ it('gives every acknowledged entry while one valid copy is, whatever happens to 
   ]) {
     expect(seen.get(what) ?? 0, `${what} must have happened, or nothing was tested`).toBeGreaterThan(5);
   }
-}, 60_000);
+});
 
 /** Harms one copy; false when there was nothing to harm. */
 const doHarm = async (tablet: Tablet, { kind, name: log, at }: Day['harm']): Promise<boolean> => {

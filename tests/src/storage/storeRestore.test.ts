@@ -18,7 +18,7 @@ import {
 
 const name = 'open-k3f9x2';
 const whole = toBytes(linesUpTo(3));
-const quiet = { aside: [], mended: [], troubles: [], unread: [] };
+const quiet = { later: [], aside: [], mended: [], troubles: [], unread: [] };
 
 const restore = (tablet: Tablet): Promise<Restored> => switchOn(tablet).store.restore();
 

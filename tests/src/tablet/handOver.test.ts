@@ -129,6 +129,31 @@ describe('a chosen folder', () => {
     expect(pickFolder).toHaveBeenCalledTimes(2);
   });
 
+  it.each(['open', 'write', 'close'] as const)(
+    'that vanished is named where it is missed at %s',
+    async (at) => {
+      const { folder, files } = makeFolder({ at, name: 'NotFoundError' });
+      expect(await choose(folder).ways.intoFolder([table, records])).toEqual({
+        ok: false,
+        error: 'folderGone',
+      });
+      expect(files.size).toBe(0);
+    },
+  );
+
+  it('on a disk that is full is named as not written, and the files before it stay whole', async () => {
+    const { folder, files } = makeFolder();
+    const getFileHandle: Folder['getFileHandle'] = async (name, how) =>
+      name === 'day.json'
+        ? makeFolder({ at: 'write' }).folder.getFileHandle(name, how)
+        : folder.getFileHandle(name, how);
+    expect(await choose({ ...folder, getFileHandle }).ways.intoFolder([table, records])).toEqual({
+      ok: false,
+      error: 'notWritten',
+    });
+    expect(Object.fromEntries(files)).toEqual({ 'day.csv': 'one\ntwo\n' });
+  });
+
   it('whose permission was taken back is not written into', async () => {
     const { folder, files } = makeFolder();
     const { ways } = choose({ ...folder, requestPermission: async () => 'denied' });

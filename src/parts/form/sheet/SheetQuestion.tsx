@@ -27,6 +27,8 @@ interface SheetQuestionProps {
   readonly takesFocus: boolean;
   /** Beside the heading: how else its answer can be found. */
   readonly corner: JSX.Element;
+  /** Below the heading. */
+  readonly beside: JSX.Element;
   readonly onChange: (value: Raw) => void;
   readonly onDone: () => void;
   readonly onGoTo: (path: string) => void;
@@ -62,6 +64,7 @@ export function SheetQuestion(props: SheetQuestionProps) {
         </h2>
       </legend>
       {props.corner}
+      {props.beside}
       <Show when={props.place.words.hint}>{(hint) => <p class="sheet-hint">{hint()}</p>}</Show>
       <p class="field-refusal" id={nameRefusalId(props.place.path)} aria-live="polite">
         {saysRefusal()}

@@ -1,4 +1,4 @@
-import { onMount, Show } from 'solid-js';
+import { type JSX, onMount, Show } from 'solid-js';
 import { Tile, WayTile } from './Tile';
 import { Tiles } from './Tiles';
 
@@ -19,6 +19,8 @@ export interface Together {
 export function TogetherQuestion(props: {
   readonly together: Together;
   readonly takesFocus: boolean;
+  /** Below the heading. */
+  readonly beside: JSX.Element;
   readonly onAll: () => void;
   readonly onApart: () => void;
 }) {
@@ -31,6 +33,7 @@ export function TogetherQuestion(props: {
           {props.together.words.ask}
         </h2>
       </legend>
+      {props.beside}
       <Show when={props.together.words.hint}>{(hint) => <p class="sheet-hint">{hint()}</p>}</Show>
       <Tiles count={2}>
         <Tile

@@ -66,6 +66,7 @@ describe('consultations as JSON', () => {
       'altitudeM',
       'carried',
       'chairs',
+      'figuresByStylist',
       'locale',
       'profile',
       'scaleStepG',
@@ -74,6 +75,20 @@ describe('consultations as JSON', () => {
       'units',
     ]);
     expect(JSON.stringify(told.settings)).not.toContain('ingredients');
+  });
+
+  it('of the first edition are read too, and let no figure name anybody', () => {
+    const settings = first.settings.map(({ id, settings: { figuresByStylist: _none, ...before } }) => ({
+      id,
+      settings: before as (typeof first.settings)[number]['settings'],
+    }));
+    const old = write([{ ...first, settings }]).replace(`"v":${CONSULTATIONS_VERSION}`, '"v":1');
+    expect(old).not.toContain('figuresByStylist');
+    const read = readAtOnce(old);
+    if (!read.ok) throw new Error(read.error);
+    expect(read.value.told[0]?.settings.map((each) => each.settings.figuresByStylist)).toEqual(
+      settings.map(() => false),
+    );
   });
 
   it('of nobody are a file too', () => expect(verdictOn(write([]))).toBe('0 read'));

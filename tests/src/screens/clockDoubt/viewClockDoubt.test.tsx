@@ -9,7 +9,9 @@ const state = {
   settings: { id: 0, settings: defaultSettings, by: '' },
   open: new Map([['story', consultation]]),
   closed: [],
+  months: { read: 0, all: 0 },
   skinTests: [],
+  bench: [],
   erasings: { tombstones: [], unfinished: 0 },
   notices: [],
 } as const;

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../../machines/consultation/consultation';
 import { type ClosedRecord, closeRecord } from '../../../../shared/records/closedRecord';
+import { gatherDay } from '../../../../shared/records/day/dayRecords';
 import { writeDay } from '../../../../src/screens/day/dayFile';
-import { gatherDay } from '../../../../src/screens/day/dayRecords';
+import { countBack } from '../../../../src/screens/day/dayNames';
 import { readAtOnce } from '../../../shared/records/json/leaving';
 import { clear } from '../../../shared/records/skinTest/makeTest';
 import { playUntil, settings } from '../playStory';
@@ -25,7 +26,7 @@ const save = (
     skinTests: [skinTest],
   };
   const made = { madeAtMs: whole.atMs, isDemo };
-  return [...writeDay(gatherDay(state, whole.atMs), () => settings, made)].join('');
+  return [...writeDay(gatherDay(state, whole.atMs, countBack(whole.atMs)), () => settings, made)].join('');
 };
 const asJson = (value: unknown) => JSON.parse(JSON.stringify(value));
 

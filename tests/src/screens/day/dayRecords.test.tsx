@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { closeRecord } from '../../../../shared/records/closedRecord';
-import { gatherDay, goBackDays, nameDay, nameDayFile } from '../../../../src/screens/day/dayRecords';
+import { gatherDay } from '../../../../shared/records/day/dayRecords';
+import { countBack, goBackDays, nameDay, nameDayFile } from '../../../../src/screens/day/dayNames';
 import { clear } from '../../../shared/records/skinTest/makeTest';
 import { playUntil } from '../playStory';
 
@@ -12,7 +13,7 @@ const state = { closed: [closed], open: new Map([['half', half.consultation]]), 
 
 describe('the records of a day', () => {
   it('hold each closed consultation as its log, and what the log says', () => {
-    const { closed: records } = gatherDay(state, whole.atMs);
+    const { closed: records } = gatherDay(state, whole.atMs, countBack(whole.atMs));
     expect(records).toHaveLength(1);
     expect(records[0]).toMatchObject({
       how: 'done',
@@ -23,10 +24,10 @@ describe('the records of a day', () => {
   });
 
   it('hold what is still open too, and nothing that closed on another day', () => {
-    expect(gatherDay(state, whole.atMs).open.map(({ record }) => record.decision?.decision)).toEqual([
-      'endsOut',
-    ]);
-    expect(gatherDay(state, whole.atMs + 86_400_000).closed).toEqual([]);
+    expect(
+      gatherDay(state, whole.atMs, countBack(whole.atMs)).open.map(({ record }) => record.decision?.decision),
+    ).toEqual(['endsOut']);
+    expect(gatherDay(state, whole.atMs + 86_400_000, countBack(whole.atMs + 86_400_000)).closed).toEqual([]);
   });
 
   it('say of a strand that still runs which looks were missed by now', () => {
@@ -34,6 +35,7 @@ describe('the records of a day', () => {
     const day = gatherDay(
       { closed: [], skinTests: [], open: new Map([['run', consultation]]) },
       atMs + 600_000,
+      countBack(atMs + 600_000),
     );
     const [missed] = day.open.flatMap(({ record }) => record.strands.map((strand) => strand.missedLooksAtMs));
     expect(missed?.[0]).toBe(atMs + 120_000);
@@ -41,14 +43,18 @@ describe('the records of a day', () => {
 
   it('hold one whose record is in one copy only once, as still open', () => {
     const id = whole.consultation.id;
-    const both = gatherDay({ ...state, open: new Map([[id, whole.consultation]]) }, whole.atMs);
+    const both = gatherDay(
+      { ...state, open: new Map([[id, whole.consultation]]) },
+      whole.atMs,
+      countBack(whole.atMs),
+    );
     expect([both.closed.length, both.open.map(({ record }) => record.ended?.how)]).toEqual([0, ['done']]);
   });
 
   it('hold the skin tests of which something was written that day, and no others', () => {
     const { test } = clear;
     if (test === null) throw new Error('no test');
-    const day = (atMs: number) => gatherDay({ ...state, skinTests: [test] }, atMs).skinTests;
+    const day = (atMs: number) => gatherDay({ ...state, skinTests: [test] }, atMs, countBack(atMs)).skinTests;
     expect(day(test.newestAtMs)).toEqual([test]);
     expect(day(test.noted.atMs)).toEqual([]);
   });
@@ -68,12 +74,12 @@ it('goes back by days of the wall, over the hour that is left out in spring', ()
 
 it('gathers an earlier day, or several, and what is open only up to today', () => {
   const later = goBackDays(whole.atMs, -3);
-  expect(gatherDay(state, later, { back: 3 }).closed).toHaveLength(1);
-  expect(gatherDay(state, later, { back: 2 }).closed).toEqual([]);
-  expect(gatherDay(state, later, { days: 3 }).closed).toEqual([]);
-  expect(gatherDay(state, later, { days: 4 }).closed).toHaveLength(1);
-  expect(gatherDay(state, later, { days: 4 }).open).toHaveLength(1);
-  expect(gatherDay(state, later, { back: 1, days: 7 }).open).toEqual([]);
+  expect(gatherDay(state, later, countBack(later, { back: 3 })).closed).toHaveLength(1);
+  expect(gatherDay(state, later, countBack(later, { back: 2 })).closed).toEqual([]);
+  expect(gatherDay(state, later, countBack(later, { days: 3 })).closed).toEqual([]);
+  expect(gatherDay(state, later, countBack(later, { days: 4 })).closed).toHaveLength(1);
+  expect(gatherDay(state, later, countBack(later, { days: 4 })).open).toHaveLength(1);
+  expect(gatherDay(state, later, countBack(later, { back: 1, days: 7 })).open).toEqual([]);
 });
 
 it('names the day by the wall clock of the salon, not by UTC, and no client in the file name', () => {

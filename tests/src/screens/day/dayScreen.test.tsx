@@ -19,7 +19,9 @@ function showDay(closed: StationState['closed'] = []) {
       counted.reads += 1;
       return closed;
     },
+    months: { read: 0, all: 0 },
     skinTests: [],
+    bench: [],
     erasings: { tombstones: [], unfinished: 0 },
     notices: [],
   };
@@ -31,6 +33,9 @@ function showDay(closed: StationState['closed'] = []) {
       state={state}
       nowMs={nowMs()}
       onKept={() => undefined}
+      onTaught={() => undefined}
+      onPressPage={() => undefined}
+      onBench={() => undefined}
       onBar={() => undefined}
     />
   ));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { gatherDay } from '../../../../shared/records/day/dayRecords';
 import { readCsv } from '../../../../shared/records/table/csv';
-import { gatherDay } from '../../../../src/screens/day/dayRecords';
+import { countBack } from '../../../../src/screens/day/dayNames';
 import { writeDayTable, writeMoment } from '../../../../src/screens/day/dayTable';
 import { playUntil, settings } from '../playStory';
 
@@ -21,7 +22,9 @@ describe('the day as a table', () => {
   it('is read again as the rows of each record, what is open among them', () => {
     const half = playUntil('DECIDED');
     const state = { closed: [], open: new Map([['half', half.consultation]]), skinTests: [] };
-    const text = [...writeDayTable(gatherDay(state, half.atMs), settings.units)].join('');
+    const text = [...writeDayTable(gatherDay(state, half.atMs, countBack(half.atMs)), settings.units)].join(
+      '',
+    );
     const read = readCsv(text);
     if (!read.ok) throw new Error(JSON.stringify(read.error));
     const { rows } = read.value;
@@ -36,7 +39,10 @@ describe('the day as a table', () => {
 
   it('of a day with nobody is its header alone', () => {
     const text = [
-      ...writeDayTable(gatherDay({ closed: [], open: new Map(), skinTests: [] }, 0), settings.units),
+      ...writeDayTable(
+        gatherDay({ closed: [], open: new Map(), skinTests: [] }, 0, countBack(0)),
+        settings.units,
+      ),
     ].join('');
     expect(readCsv(text)).toMatchObject({ ok: true, value: { rows: [] } });
   });

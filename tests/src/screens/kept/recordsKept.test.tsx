@@ -5,8 +5,10 @@ import { salon } from '../../../../seeds/salon';
 import type { StoryStep } from '../../../../seeds/story';
 import { refuse } from '../../../../shared/result';
 import { msPerDay } from '../../../../shared/units/time';
+import { UNJUDGED_LOG } from '../../../../src/station/logNames';
+import { writeUnjudged } from '../../../../src/station/unjudged';
 import { play, startAtMs, startStation, storyUpTo } from '../../station/stationUnderTest';
-import { makeTablet, type Tablet } from '../../storage/tablet';
+import { makeTablet, switchOn, type Tablet } from '../../storage/tablet';
 import { type Shown, showStation } from '../stationOnTablet';
 
 afterEach(cleanup);
@@ -123,6 +125,28 @@ describe('erasing by ticket', () => {
     await shown.type('ticket', 'oo');
     expect(shown.find('[data-found]').textContent).toContain('Close her first');
     expect((shown.find('[data-act=look-at-hers]') as HTMLButtonElement).disabled).toBe(true);
+  });
+
+  it('finds what another station tells and nobody here can judge, says so, and takes it too', async () => {
+    const tablet = await fill([]);
+    const { store } = switchOn(tablet);
+    await store.restore();
+    const body = { id: 'there001', log: [{ payload: { ticket: 'R.R.' } }] };
+    const document = { id: 'consultation:there001:0', kind: 'consultation', body };
+    await store.append(UNJUDGED_LOG, 0, writeUnjudged(document, startAtMs, 'newer'));
+    await store.release();
+    const shown = await showStation({ tablet, atMs });
+    await byTicket(shown, 'r r');
+    const row = shown.find('[data-kept="there001"]').textContent;
+    expect(row).toContain('Other station’s record · ');
+    expect(row).toContain('from a newer edition of the station · a stop stands');
+    await shown.tap('[data-act=kept-go-on]');
+    await shown.answer(['code', 'sheAsked']);
+    expect(shown.find('.kept-summary').textContent).toContain('Goes: 1 closed record, with');
+    expect(shown.find('.caution[data-kind=stop]').textContent).toContain('nothing here warns anybody');
+    await shown.hold('[data-act=erase-for-good]');
+    expect(shown.station.readState().unjudged).toEqual([]);
+    expect(shown.station.readLogs().has(UNJUDGED_LOG)).toBe(false);
   });
 
   it('that a full tablet broke off is told, and is finished with one tap', async () => {

@@ -10,7 +10,7 @@ import type { SubmitRefusal } from '../../../../src/station/submitRefusal';
 import { settle } from '../bench';
 import { settings } from '../playStory';
 
-const found: BroughtIn = { closed: 3, gone: 0, isBesideClients: false };
+const found: BroughtIn = { closed: 3, gone: 0, beside: null };
 
 /** A page that brings files in, each answered so; how its file is chosen, and what it says. */
 function showPage<T>(
@@ -55,6 +55,21 @@ describe('bringing a file in', () => {
     await page.choose(new File(['a backup'], 'backup.txt'));
     expect(page.files).toEqual(['a backup']);
     expect(page.text()).toContain('All of it is here, closed records: 3.');
+  });
+
+  it('says beside clients what came, what was told twice, who was left there, and what went', async () => {
+    const beside = { here: 1, tests: 2, toldTwice: ['Q.F.', 'Q.F.'], open: ['A.K.', 'Z.Z.'] };
+    const page = show(accept({ closed: 4, gone: 1, beside }));
+    await page.choose(new File(['a backup'], 'backup.txt'));
+    expect(page.text()).toContain(
+      '4 records came in. 2 skin tests came in or went on. 1 record here already. Q.F.: told otherwise here, both are kept. A.K., Z.Z.: open there, and left there. Erased there, so erased here too: 1.',
+    );
+  });
+
+  it('says beside clients that nothing was new', async () => {
+    const page = show(accept({ closed: 0, gone: 0, beside: { here: 7, tests: 0, toldTwice: [], open: [] } }));
+    await page.choose(new File(['a backup'], 'backup.txt'));
+    expect(page.text()).toContain('Nothing in it is new here. 7 records here already.');
   });
 
   it('says why nothing came in, and that nothing was changed', async () => {

@@ -1,7 +1,7 @@
 import { cleanup } from '@solidjs/testing-library';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Consultation } from '../../../../machines/consultation/consultation';
-import { IsDemoProvider } from '../../../../src/parts/useIsDemo';
+import { InventedProvider } from '../../../../src/parts/useInvented';
 import { MoreForClient } from '../../../../src/screens/leaving/MoreForClient';
 import type { StepProps } from '../../../../src/screens/stepProps';
 import { listCardLooks } from '../../../../src/screens/strandCard/listCardLooks';
@@ -190,9 +190,9 @@ describe('the strand card', () => {
 
   it('of the invented salon says so, on paper too', async () => {
     const Demo = (props: StepProps) => (
-      <IsDemoProvider value={() => true}>
+      <InventedProvider value={() => 'demo'}>
         <More {...props} />
-      </IsDemoProvider>
+      </InventedProvider>
     );
     await openCard(playUntil('OUTCOME_RECORDED', 'lengths'), 2, Demo);
     expect(stamps()).toEqual(['DEMO']);

@@ -1,0 +1,71 @@
+import { Show } from 'solid-js';
+import { hear } from '../../../machines/practice/asking';
+import type { AskStep } from '../../../shared/records/steps';
+import type { UnitSettings } from '../../../shared/units/quantity';
+import type { Place } from '../../parts/form/sheet/places';
+import { useMayWrite } from '../../parts/useMayWrite';
+import { useWords } from '../../parts/useWords';
+import { type LessonInUse, useLesson } from './lessonInUse';
+import './heard.css';
+import { sayHeard } from './sayHeard';
+
+/** What she says on sitting down answers the first question, in her own words. */
+const SITTING_DOWN = 'client.service';
+
+interface Asked {
+  readonly step: AskStep;
+  /** The question, or those that are asked together. */
+  readonly places: readonly Place[];
+  readonly units: UnitSettings;
+}
+
+/** In a lesson: what she says to this question, or what fingers find, and that she can be asked closer. */
+export function HeardLine(props: Asked) {
+  const lesson = useLesson();
+  return <Show when={lesson()}>{(here) => <Heard {...props} here={here()} />}</Show>;
+}
+
+function Heard(props: Asked & { readonly here: LessonInUse }) {
+  const words = useWords();
+  const mayWrite = useMayWrite();
+  const said = () => words.practice;
+  const isFelt = () => props.step === 'feelHair';
+  const pathOf = (place: Place) => `${props.step}.${place.path}`;
+  const isAskedCloser = (place: Place) => props.here.sat.askedCloser.includes(pathOf(place));
+  const heard = () => {
+    const saying = { words, units: props.units };
+    const all = props.places.map((place) => {
+      const { lesson } = props.here;
+      const isFirst = pathOf(place) === SITTING_DOWN && !isAskedCloser(place);
+      if (isFirst) return said().quote(lesson.wants);
+      return sayHeard(pathOf(place), hear(lesson, pathOf(place), isAskedCloser(place)), place, saying);
+    });
+    return [...new Set(all)].filter((each) => each !== '').join(' · ');
+  };
+  const single = () => (props.places.length === 1 ? props.places[0] : undefined);
+  return (
+    <div class="heard" data-heard={props.places.map(pathOf).join(' ')}>
+      <p aria-live="polite">
+        <strong>{isFelt() ? said().fingersFind : said().sheSays}:</strong> {heard() || said().saysNothing}
+      </p>
+      <Show when={single()}>
+        {(place) => (
+          <Show
+            when={!isAskedCloser(place())}
+            fallback={<span class="heard-closer">{said().askedCloser}</span>}
+          >
+            <button
+              type="button"
+              class="heard-ask"
+              data-act="ask-closer"
+              disabled={!mayWrite()}
+              onClick={() => props.here.askCloser(pathOf(place()))}
+            >
+              {isFelt() ? said().feelAgain : said().askCloser}
+            </button>
+          </Show>
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,126 @@
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { findWallTime } from '../../../machines/practice/practiceClock';
+import { type SittingTold, tellTrainees } from '../../../machines/practice/tellTrainees';
+import { formatQuantity } from '../../../shared/units/format';
+import { BigButton } from '../../parts/BigButton';
+import { PlainPage } from '../../parts/PlainPage';
+import { useWords } from '../../parts/useWords';
+import type { StationInUse } from '../../station/createStation';
+import type { HandedFile } from '../../tablet/handOver';
+import { saveText } from '../day/saveText';
+import { HandOverWays } from '../handOver/HandOverWays';
+import { CommonMisses } from './CommonMisses';
+import type { LessonsInUse } from './createLessons';
+import { createInPieces } from './press/createInPieces';
+import type { SittingKept } from './sittings';
+import { TraineeTile } from './TraineeTile';
+import { nameTraineeTable, writeTraineeTable } from './traineeTable';
+import './trainer.css';
+
+/** So many rows stand on one page. */
+const PAGE = 6;
+
+/** Who did which lesson when, and how it went; what is missed most; and both as a table for whoever trains. */
+export function Trainer(props: {
+  readonly station: Pick<StationInUse, 'state' | 'nowMs'>;
+  readonly lessons: Pick<LessonsInUse, 'sittings' | 'tell'>;
+  readonly onDebrief: (id: string) => void;
+  readonly onLessons: () => void;
+}) {
+  const words = useWords();
+  const said = () => words.trainer;
+  const state = () => props.station.state();
+  const write = (count: number) =>
+    formatQuantity(count, 'count', state().settings.settings.units, words.locale);
+  const findWall = (atMs: number) => findWallTime(state().practice?.changes ?? [], atMs);
+  const toTold = (sitting: SittingKept): SittingTold => {
+    const { id, sat, lesson } = sitting;
+    return {
+      id,
+      lessonId: sat.lessonId,
+      title: lesson?.title ?? null,
+      by: sat.by,
+      beganAtMs: findWall(sat.beganAtMs),
+      isExam: sat.isExam,
+      ended: sat.ended?.how ?? null,
+      told: props.lessons.tell(sitting),
+    };
+  };
+  /** Each takes its time: fingers are answered in between. */
+  const reckoned = createInPieces(
+    () => props.lessons.sittings(),
+    function* (sittings) {
+      for (const sitting of sittings) yield toTold(sitting);
+    },
+  );
+  const told = createMemo(() => {
+    const all = reckoned()?.all;
+    return all === undefined ? null : tellTrainees(all);
+  });
+  const rows = () => told()?.rows ?? [];
+  const [page, setPage] = createSignal(0);
+  const pages = () => Math.max(1, Math.ceil(rows().length / PAGE));
+  const [savedAs, setSavedAs] = createSignal<string | null>(null);
+  const makeTable = (): HandedFile => {
+    const taken = rows();
+    const name = nameTraineeTable(findWall(props.station.nowMs()));
+    return { name, type: 'text/csv', text: () => writeTraineeTable(taken) };
+  };
+  const save = async () => {
+    setSavedAs(null);
+    const file = makeTable();
+    await saveText(file.name, file.text(), file.type);
+    setSavedAs(file.name);
+  };
+  return (
+    <PlainPage
+      step="trainer"
+      kicker={told() === null ? said().reckoning : said().sittings(write(rows().length))}
+      title={said().title}
+      actions={
+        <>
+          <Show when={pages() > 1}>
+            <BigButton act="more-trainees" isWay onPress={() => setPage((page() + 1) % pages())}>
+              {said().page(write(page() + 1), write(pages()))}
+            </BigButton>
+          </Show>
+          <BigButton act="save-trainees" isDisabled={rows().length === 0} onPress={save}>
+            {said().save}
+          </BigButton>
+          <BigButton kind="primary" act="to-lessons" isWay onPress={() => props.onLessons()}>
+            {words.practice.toLessons}
+          </BigButton>
+        </>
+      }
+    >
+      <p class="lead">{said().lead}</p>
+      <Show when={savedAs()}>
+        {(name) => (
+          <p role="status" data-line="saved">
+            <strong>{said().saved(name())}</strong>
+          </p>
+        )}
+      </Show>
+      <Show
+        when={told()}
+        fallback={
+          <p role="status" data-line="reckoning">
+            {said().reckoning}
+          </p>
+        }
+      >
+        {(trainees) => (
+          <Show when={rows().length > 0} fallback={<p data-line="nobody-yet">{said().nobodyYet}</p>}>
+            <ul class="trainee-list">
+              <For each={rows().slice(page() * PAGE, (page() + 1) * PAGE)}>
+                {(row) => <TraineeTile row={row} write={write} onDebrief={() => props.onDebrief(row.id)} />}
+              </For>
+            </ul>
+            <CommonMisses told={trainees()} write={write} />
+            <HandOverWays files={() => [makeTable()]} />
+          </Show>
+        )}
+      </Show>
+    </PlainPage>
+  );
+}

@@ -1,0 +1,67 @@
+import * as v from 'valibot';
+import type { SpeedChange } from '../../../machines/practice/practiceClock';
+import { type PracticeEvent, practiceEventSchema } from '../../../machines/practice/practiceEvent';
+import { PRACTICE_LOG, readLessonLog } from '../../../shared/records/practiceId';
+import type { Json } from '../../storage/json';
+import type { Notice } from '../notice';
+
+/** What was practised at this station: the changes of its clock, and what was done in each sitting, by its client. */
+export interface PracticeKept {
+  readonly changes: readonly SpeedChange[];
+  /** The log of each sitting, in the order in which they were begun. */
+  readonly sittings: ReadonlyMap<string, readonly PracticeEvent[]>;
+}
+
+interface PracticeRead {
+  readonly kept: PracticeKept | null;
+  readonly notices: readonly Notice[];
+}
+
+/** Logs only ever grow, each by a new list: what was read of a list stays true. */
+const known = new WeakMap<
+  readonly Json[],
+  { readonly events: PracticeEvent[]; readonly notices: Notice[] }
+>();
+
+function readEvents(name: string, entries: readonly Json[]) {
+  const before = known.get(entries);
+  if (before !== undefined) return before;
+  const events: PracticeEvent[] = [];
+  const notices: Notice[] = [];
+  for (const [seq, entry] of entries.entries()) {
+    const read = v.safeParse(practiceEventSchema, entry);
+    if (read.success) events.push(read.output);
+    else notices.push({ kind: 'refusedEntry', name, seq });
+  }
+  const read = { events, notices };
+  known.set(entries, read);
+  return read;
+}
+
+const beganAt = (log: readonly PracticeEvent[]): number => log[0]?.atMs ?? 0;
+
+/**
+ * What was practised here, by the logs of the store? null where nothing ever was. An entry that is none is named and left out. In the log of practice
+ * itself a moment is the tablet's own; in that of a lesson it is of practice. Checked in
+ * tests/src/station/practice/practising.test.ts.
+ */
+export function readPractice(logs: ReadonlyMap<string, readonly Json[]>): PracticeRead {
+  const named = [...logs].filter(([name]) => name === PRACTICE_LOG || readLessonLog(name) !== null);
+  if (named.length === 0) return { kept: null, notices: [] };
+  const changes: SpeedChange[] = [];
+  const sittings: [string, readonly PracticeEvent[]][] = [];
+  const notices: Notice[] = [];
+  for (const [name, entries] of named) {
+    const read = readEvents(name, entries);
+    notices.push(...read.notices);
+    const id = readLessonLog(name);
+    if (id !== null) sittings.push([id, read.events]);
+    else {
+      for (const event of read.events) {
+        if (event.type === 'SPEED_SET') changes.push({ wallMs: event.atMs, times: event.payload.times });
+      }
+    }
+  }
+  sittings.sort(([, one], [, other]) => beganAt(one) - beganAt(other));
+  return { kept: { changes, sittings: new Map(sittings) }, notices };
+}

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { debrief } from '../../../machines/practice/debrief';
+import type { Lesson } from '../../../machines/practice/lesson';
+import { lessons } from '../../../seeds/practice/lessons';
+import { seed } from '../../shared/seeded';
+import { sit } from './sit';
+import { careless, makeRandom, perfect, type Trainee } from './trainee';
+
+/** Sittings of each lesson by each trainee; each has another draw. */
+const SITTINGS = 2;
+
+function score(lesson: Lesson, trainee: Trainee, sitting: number): number {
+  const sat = sit(lesson, trainee, sitting);
+  const told = debrief(lesson, sat.practiceLog, sat.consultation.log, sat.settings);
+  if (told === null) throw new Error(`${lesson.id} has no debrief`);
+  expect(told.score).toBe(Math.round(Math.min(100, Math.max(0, told.score))));
+  expect(debrief(lesson, sat.practiceLog, sat.consultation.log, sat.settings)).toEqual(told);
+  return told.score;
+}
+
+const scores = lessons.map(({ lesson }, at) => ({
+  id: lesson.id,
+  sittings: Array.from({ length: SITTINGS }, (_, count) => {
+    const sitting = seed + at * SITTINGS + count;
+    return {
+      perfect: score(lesson, perfect, sitting),
+      careless: score(lesson, careless, sitting),
+      random: score(lesson, makeRandom(sitting), sitting),
+    };
+  }),
+}));
+const all = scores.flatMap(({ sittings }) => sittings);
+const mean = (who: keyof (typeof all)[number]): number =>
+  all.reduce((sum, each) => sum + each[who], 0) / all.length;
+
+describe('a perfect, a careless and a random trainee', () => {
+  it('score in that order, in the mean over all lessons', () => {
+    console.info(`mean scores: ${mean('perfect')}, ${mean('careless')}, ${mean('random')}`);
+    expect(mean('perfect')).toBeGreaterThan(mean('careless'));
+    expect(mean('careless')).toBeGreaterThan(mean('random'));
+  });
+
+  it.each(scores)('$id: whoever asks, looks and heeds is ahead of both, at every sitting', ({ sittings }) => {
+    for (const each of sittings) {
+      expect(each.perfect).toBe(100);
+      expect(each.careless).toBeLessThan(each.perfect);
+      expect(each.random).toBeLessThan(each.perfect);
+    }
+  });
+});
