@@ -11,6 +11,9 @@ const station = useStation();
 /** So many taps of each hand; TAPS= for others. */
 const LONG_TAPS = 150;
 const taps = Number(process.env.TAPS ?? chooseSize(70, LONG_TAPS));
+/** How far a hand gets in so many taps hangs on how fast the machine draws: it taps on until it was on so many screens. */
+const LEAST_SCREENS = 5;
+const mostTaps = 3 * taps;
 const seed = Number(process.env.SEED ?? 20261125);
 const morningMs = Date.UTC(2026, 10, 12, 14);
 
@@ -65,7 +68,8 @@ describe.concurrent.each([
     await page.locator('.place[data-consultation]').nth(6).waitFor({ timeout: 20_000 });
 
     const screens = new Set<string>();
-    for (let tap = 0; tap < taps; tap += 1) {
+    let tap = 0;
+    for (; tap < taps || (screens.size < LEAST_SCREENS && tap < mostTaps); tap += 1) {
       const aim = await findAim(page, [draw(), draw()]);
       expect(aim, 'something can be tapped').not.toBeNull();
       if (aim === null) break;
@@ -80,9 +84,9 @@ describe.concurrent.each([
       expect({ tap, after: aim.name, complaints }).toEqual({ tap, after: aim.name, complaints: [] });
       expect(page.url().startsWith(station.address)).toBe(true);
     }
-    const did = `seed ${seed}: ${taps} taps, screens ${[...screens].join(' ')}`;
+    const did = `seed ${seed}: ${tap} taps, screens ${[...screens].join(' ')}`;
     console.log(tellShare('hand', did, `${LONG_TAPS} taps`));
-    expect(screens.size).toBeGreaterThan(4);
+    expect(screens.size).toBeGreaterThanOrEqual(LEAST_SCREENS);
     await context.close();
   });
 });
