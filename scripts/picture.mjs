@@ -1,4 +1,4 @@
-// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--questions] [--readme] [--scenario FILE.mjs] [--name start]
+// npm run pictures -- [--size 1280x800,800x1280] [--only NAME] [--questions] [--forced-colors] [--readme] [--scenario FILE.mjs] [--name start]
 //
 // Builds and serves the station and writes PNG files to node_modules/.cache/pictures: every scene of
 // tests/browser/scenes in each size, or those whose name contains --only; with --questions every question of their
@@ -24,6 +24,7 @@ const { values } = parseArgs({
     only: { type: 'string', default: '' },
     readme: { type: 'boolean', default: false },
     questions: { type: 'boolean', default: false },
+    'forced-colors': { type: 'boolean', default: false },
     scenario: { type: 'string' },
     name: { type: 'string', default: 'start' },
   },
@@ -116,6 +117,7 @@ async function shootScenes(browser) {
       console.error(`${name} is not what this shows: ${problem}`);
       process.exitCode = 1;
     }
+    if (values['forced-colors']) await page.emulateMedia({ forcedColors: 'active' });
     for (const size of values.readme ? [ofReadme.size] : values.size.split(',')) {
       await page.setViewportSize(readSize(size));
       await settle(page);
