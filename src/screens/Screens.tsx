@@ -22,8 +22,6 @@ import { TabletHeard } from './alarm/TabletNote';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { sayWhose } from './bar/sayWhose';
-import { WhoIsIt } from './bar/WhoIsIt';
-import { ClientInView } from './ClientInView';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
@@ -32,6 +30,7 @@ import { EverybodyProvider } from './everybody';
 import { dropDrafts } from './keptDraft';
 import {
   BenchTrials,
+  ClientInView,
   Day,
   DebriefPage,
   Lessons,
@@ -42,6 +41,7 @@ import {
   Start,
   Trainer,
   WhatTaught,
+  WhoIsIt,
 } from './lateScreens';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';

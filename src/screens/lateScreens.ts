@@ -1,7 +1,8 @@
 import { late } from '../parts/late';
 
-/** Pages that nobody sees first: each comes with its own script. */
+/** What nobody sees first: each comes with its own script. */
 export const BenchTrials = late(() => import('./practice/bench/BenchTrials').then((m) => m.BenchTrials));
+export const ClientInView = late(() => import('./ClientInView').then((m) => m.ClientInView));
 export const Day = late(() => import('./day/Day').then((m) => m.Day));
 export const DebriefPage = late(() => import('./practice/DebriefPage').then((m) => m.DebriefPage));
 export const Lessons = late(() => import('./practice/Lessons').then((m) => m.Lessons));
@@ -12,3 +13,4 @@ export const SkinTests = late(() => import('./skinTest/SkinTests').then((m) => m
 export const Start = late(() => import('./start/Start').then((m) => m.Start));
 export const Trainer = late(() => import('./practice/Trainer').then((m) => m.Trainer));
 export const WhatTaught = late(() => import('./taught/WhatTaught').then((m) => m.WhatTaught));
+export const WhoIsIt = late(() => import('./bar/WhoIsIt').then((m) => m.WhoIsIt));
