@@ -3,6 +3,7 @@ import './trustedTypes';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
+import { loadLateParts } from './parts/late';
 import { App } from './screens/App';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
@@ -24,7 +25,7 @@ const nowhere = { getItem: () => null, setItem: () => undefined };
 
 const place = document.getElementById('station');
 if (place) {
-  void findEdition().then((edition) =>
+  void findEdition().then((edition) => {
     render(() => {
       // The clock of practice is its own: what this tablet's did while it ran concerns the salon alone.
       const station = createStation(edition, createClockJumps(edition === 'practice' ? nowhere : ofTablet));
@@ -43,6 +44,8 @@ if (place) {
           </HandOverProvider>
         </RulerProvider>
       );
-    }, place),
-  );
+    }, place);
+    // Once the first screen is drawn, so that the next one is there when it is tapped.
+    requestAnimationFrame(() => setTimeout(() => void loadLateParts()));
+  });
 }
