@@ -13,8 +13,6 @@ import { knowHair } from './trueHair';
 
 /** What a look, and at the end the hands, find on a strand. */
 export interface StrandSight extends Shade {
-  /** How long it has been in the mix, or was, min. */
-  readonly minutes: number;
   /** As a look tells it. */
   readonly feel: NonNullable<LookAnswers['feel']>;
   /** As an outcome tells it. */
@@ -23,13 +21,10 @@ export interface StrandSight extends Shade {
   readonly wentPast30: OutcomeAnswers['wentPast30'];
   /** It has broken in the mix. */
   readonly hasGone: boolean;
-  /** Where along the strand it is weakest, cm from the scalp. */
-  readonly weakestCm: number;
 }
 
 /** What is seen and felt of what is on the head, and once it is rinsed. */
 export interface HeadSight {
-  readonly minutes: number;
   readonly stinging: 'no' | 'yes';
   readonly hair: 'sound' | 'stretchy' | 'breaking';
   readonly level: number;
@@ -119,17 +114,15 @@ export function seeStrand(
 ): StrandSight | null {
   const strand = findStrand(record, zone);
   if (strand === undefined) return null;
-  const { answers, zones } = knowHair(sitting.lesson);
+  const { answers } = knowHair(sitting.lesson);
   const own = nameCoat(strand.planKey, strand, countMinutes(record, strand.clock, atMs));
   const coats = [...listCoats(record, zone, strand.atMs), own];
   const wear = sumWear(coats) * (strand.place === 'nape' ? ASSUMED_NAPE_WEARS : 1);
   const share = wear / findStrength(sitting, zone);
   return {
-    minutes: own.minutes,
     ...findShade(sitting.lesson, answers, zone, coats),
     ...findWorn(answers, zone, share),
     hasGone: share >= 1,
-    weakestCm: zones[zone].weakestCm,
   };
 }
 
@@ -158,7 +151,6 @@ export function seeHead(
   const { level, undertone, hasUndertone } = findShade(sitting.lesson, answers, zone, coats);
   const isBreaking = fibre === 'broken' || stretch === 'snaps';
   return {
-    minutes: countMinutes(record, bowl.clock, atMs),
     stinging: doesSting(sitting.lesson, answers) ? 'yes' : 'no',
     hair: isBreaking ? 'breaking' : fibre === 'gummy' ? 'stretchy' : 'sound',
     level,
