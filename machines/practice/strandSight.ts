@@ -7,7 +7,7 @@ import { type ConsultationRecord, findBowl, findStrand } from '../../shared/reco
 import type { Zone } from '../../shared/records/zones';
 import { msPerHour, msPerMinute } from '../../shared/units/time';
 import type { Lesson } from './lesson';
-import { type Coat, findShade, type Shade } from './shade';
+import { type Coat, findShade, LEVELS, type Shade } from './shade';
 import { ASSUMED_NAPE_WEARS, computeWear, findStrength, type Sitting, type Wearing } from './strength';
 import { knowHair } from './trueHair';
 
@@ -77,14 +77,11 @@ function countMinutes({ clocks }: ConsultationRecord, id: string | null, atMs: n
 
 type Mixed = Pick<Wearing, 'developerPercent' | 'heat'>;
 
-/** It lifts as it was planned when it was mixed, whatever the plan is now. */
+/** It lifts as it was planned when it was mixed, whatever the plan is now; where nobody said to which level, as far as it goes. */
 function nameCoat(planKey: string, { developerPercent, heat }: Mixed, minutes: number): Coat {
-  const { service = 'lighten', targetLevel = LIGHTEST } = readPlanned(planKey);
+  const { service = 'lighten', targetLevel = LEVELS.lightest } = readPlanned(planKey);
   return { developerPercent, heat, minutes, service, targetLevel, isLifting: isLifting(service) };
 }
-
-/** Where nobody said to which level, as far as it goes: the trade's lightest. */
-const LIGHTEST = 10;
 
 /** What was on the head of this zone up to then, in its order; a toner only deposits. */
 function listCoats(record: ConsultationRecord, zone: Zone, atMs: number): readonly Coat[] {
