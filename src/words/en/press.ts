@@ -61,7 +61,7 @@ export const press = {
     conduction: 'Heat goes in from both plates and meets in the middle, along one line.',
     boilingPoint: (at: string) =>
       `Water boils here at ${at}, by the station’s height. It keeps what is wet at that.`,
-    works: (at: string) => `At ${at} of the hair itself even ten times did little.`,
+    works: (at: string) => `Even ten times at ${at} of the hair itself did little.`,
     tooHot: {
       poresRiseFast: (at: string) => `Too hot, damp or wet: from ${at} on tiny holes in the hair grow fast.`,
       cortexSoftens: (at: string) => `Too hot, dry: from ${at} on the inside of a hair softens.`,
