@@ -55,7 +55,7 @@ export default defineConfig({
           name: 'dom',
           environment: 'happy-dom',
           env,
-          // Three quarters of a file's time were its modules; what a page is left with is cleared by freshPage.
+          // Most of a file's time were its modules; what a page is left with is cleared by freshPage.
           isolate: false,
           setupFiles: ['tests/src/freshPage.ts'],
           include: ['tests/src/*.test.tsx', 'tests/src/{parts,screens,tablet,station}/**/*.test.tsx'],

@@ -12,11 +12,10 @@ export interface Heard {
   readonly words: string | null;
   /** The answer that means; null where it answers nothing, or where there is nothing to ask. */
   readonly means: Raw;
-  /** She says something else when she is asked closer. */
-  readonly hasMore: boolean;
-  /** Who tells it: she herself, or fingers in her hair, which look again where she would be asked closer. */
-  readonly voice: 'hers' | 'fingers';
 }
+
+/** What she says on sitting down answers this question, in her own words. */
+const SITTING_DOWN = 'client.service';
 
 const isObject = (raw: unknown): raw is RawForm => typeof raw === 'object' && raw !== null;
 
@@ -76,19 +75,13 @@ function findUsual(path: string): Raw {
  */
 export function hear(lesson: Lesson, path: string, isCloser: boolean): Heard {
   const [step, ...rest] = path.split('.');
-  const voice = step === 'feelHair' ? 'fingers' : 'hers';
-  if (step === 'heatSpray') return { words: null, means: dig(findWish(lesson), rest), hasMore: false, voice };
+  if (step === 'heatSpray') return { words: null, means: dig(findWish(lesson), rest) };
   const found = findScript(lesson, path);
-  if (found === null)
-    return { words: null, means: findTrue(lesson, path) ?? findUsual(path), hasMore: false, voice };
+  const wants = path === SITTING_DOWN && !isCloser ? lesson.wants : null;
+  if (found === null) return { words: wants, means: findTrue(lesson, path) ?? findUsual(path) };
   const { first, closer } = found.script;
   const said = isCloser ? (closer ?? first) : first;
-  return {
-    words: said.words,
-    means: dig(said.means, found.rest),
-    hasMore: !isCloser && closer !== undefined,
-    voice,
-  };
+  return { words: wants ?? said.words, means: dig(said.means, found.rest) };
 }
 
 /** The question at this path, be it of a step or of a row in one of its lists; null of none. */

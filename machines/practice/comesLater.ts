@@ -7,8 +7,9 @@ export interface LaterPart {
 }
 
 /**
- * How does what this stop is about show itself, if no sting tells of it? An allergy to hair colour is delayed: its test is
- * read after two days (published: Cosmetics Europe 2023); persulfates cause hives and asthma (published: Pang & Fiume, Int. J.
+ * How does what this stop is about show itself, if no sting tells of it? An allergy to hair colour is mostly
+ * delayed (from memory: dermatology textbooks): its test is left for two days (advice: FDA, Hair dyes), or read at 48 h
+ * (published: Cosmetics Europe 2023); persulfates cause hives and asthma (published: Pang & Fiume, Int. J.
  * Toxicol. 20(S3):7–21, 2001).
  */
 const later: Readonly<Partial<Record<RuleId, LaterPart['how']>>> = {

@@ -67,13 +67,13 @@ export interface Debrief {
   readonly isPassed: boolean;
 }
 
-/** Along the strand both maps are reckoned every so many centimetres. */
-const EVERY_CM = 1;
+/** Both maps are reckoned every so many centimetres along the strand. Assumed because growth is not known to a centimetre. */
+const ASSUMED_MAP_EVERY_CM = 1;
 
 function drawMap(answers: Answers): MapPart {
   const history = readHistory(answers);
-  const count = Math.floor(history.lengthCm.typical / EVERY_CM) + 1;
-  const places = Array.from({ length: count }, (_, index) => index * EVERY_CM);
+  const count = Math.floor(history.lengthCm.typical / ASSUMED_MAP_EVERY_CM) + 1;
+  const places = Array.from({ length: count }, (_, index) => index * ASSUMED_MAP_EVERY_CM);
   return { answers, history, profile: computeProfile(history, places) };
 }
 

@@ -6,7 +6,7 @@ import type { Raw, RawForm } from '../../shared/records/readForm';
 import { shelfEntry } from '../../shared/records/settings';
 import { zones } from '../../shared/records/zones';
 
-/** Lengths of texts in this file: ASSUMED, wide enough that only rubbish lies outside. */
+/** Lengths of texts and other ranges of this file: ASSUMED, wide enough that only rubbish lies outside. */
 const words = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(300));
 const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 

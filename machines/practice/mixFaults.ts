@@ -19,7 +19,7 @@ export interface MixFaultPart {
   readonly fault: MixFault;
 }
 
-/** From this share of the usual wear on a sound strand proves something. Assumed because three minutes of it lift less than a look can tell. */
+/** From this share of the usual wear on a sound strand proves something. Assumed because three minutes of it lift less than a level, and wear next to nothing. */
 export const ASSUMED_PROVES_FROM = 0.1;
 
 /** What is wrong with the mix of this strand; null: nothing. What failed has proved enough, however short it was. */

@@ -6,13 +6,14 @@ import { flagIds, type Lesson } from './lesson';
 /** Raised with a migration n → n+1 whenever a stored practice event changes its shape. */
 export const PRACTICE_VERSION = 1;
 
-/** How much faster than the wall the lesson's clock may run. */
+/** How much faster than the wall may the lesson's clock run? Real, slow enough to watch, and half an hour in half a minute: ASSUMED. */
 export const speeds = [1, 10, 60] as const;
 export type Speed = (typeof speeds)[number];
 
 /** `finished`: she was sent home or away; `leftOff`: nobody went on with it. */
 export const lessonEndings = ['finished', 'leftOff'] as const;
 
+/** Lengths of texts here: ASSUMED, wide enough that only rubbish lies outside. */
 const path = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 const payloads = {
   LESSON_BEGUN: v.strictObject({

@@ -7,14 +7,12 @@ import { type ConsultationRecord, findBowl, findStrand } from '../../shared/reco
 import type { Zone } from '../../shared/records/zones';
 import { msPerHour, msPerMinute } from '../../shared/units/time';
 import type { Lesson } from './lesson';
-import { type Coat, findShade, type Shade } from './shade';
+import { type Coat, findShade, LEVELS, type Shade } from './shade';
 import { ASSUMED_NAPE_WEARS, computeWear, findStrength, type Sitting, type Wearing } from './strength';
 import { knowHair } from './trueHair';
 
 /** What a look, and at the end the hands, find on a strand. */
 export interface StrandSight extends Shade {
-  /** How long it has been in the mix, or was, min. */
-  readonly minutes: number;
   /** As a look tells it. */
   readonly feel: NonNullable<LookAnswers['feel']>;
   /** As an outcome tells it. */
@@ -23,13 +21,10 @@ export interface StrandSight extends Shade {
   readonly wentPast30: OutcomeAnswers['wentPast30'];
   /** It has broken in the mix. */
   readonly hasGone: boolean;
-  /** Where along the strand it is weakest, cm from the scalp. */
-  readonly weakestCm: number;
 }
 
 /** What is seen and felt of what is on the head, and once it is rinsed. */
 export interface HeadSight {
-  readonly minutes: number;
   readonly stinging: 'no' | 'yes';
   readonly hair: 'sound' | 'stretchy' | 'breaking';
   readonly level: number;
@@ -82,14 +77,11 @@ function countMinutes({ clocks }: ConsultationRecord, id: string | null, atMs: n
 
 type Mixed = Pick<Wearing, 'developerPercent' | 'heat'>;
 
-/** It lifts as it was planned when it was mixed, whatever the plan is now. */
+/** It lifts as it was planned when it was mixed, whatever the plan is now; where nobody said to which level, as far as it goes. */
 function nameCoat(planKey: string, { developerPercent, heat }: Mixed, minutes: number): Coat {
-  const { service = 'lighten', targetLevel = LIGHTEST } = readPlanned(planKey);
+  const { service = 'lighten', targetLevel = LEVELS.lightest } = readPlanned(planKey);
   return { developerPercent, heat, minutes, service, targetLevel, isLifting: isLifting(service) };
 }
-
-/** Where nobody said to which level, as far as it goes: the trade's lightest. */
-const LIGHTEST = 10;
 
 /** What was on the head of this zone up to then, in its order; a toner only deposits. */
 function listCoats(record: ConsultationRecord, zone: Zone, atMs: number): readonly Coat[] {
@@ -119,17 +111,15 @@ export function seeStrand(
 ): StrandSight | null {
   const strand = findStrand(record, zone);
   if (strand === undefined) return null;
-  const { answers, zones } = knowHair(sitting.lesson);
+  const { answers } = knowHair(sitting.lesson);
   const own = nameCoat(strand.planKey, strand, countMinutes(record, strand.clock, atMs));
   const coats = [...listCoats(record, zone, strand.atMs), own];
   const wear = sumWear(coats) * (strand.place === 'nape' ? ASSUMED_NAPE_WEARS : 1);
   const share = wear / findStrength(sitting, zone);
   return {
-    minutes: own.minutes,
     ...findShade(sitting.lesson, answers, zone, coats),
     ...findWorn(answers, zone, share),
     hasGone: share >= 1,
-    weakestCm: zones[zone].weakestCm,
   };
 }
 
@@ -158,7 +148,6 @@ export function seeHead(
   const { level, undertone, hasUndertone } = findShade(sitting.lesson, answers, zone, coats);
   const isBreaking = fibre === 'broken' || stretch === 'snaps';
   return {
-    minutes: countMinutes(record, bowl.clock, atMs),
     stinging: doesSting(sitting.lesson, answers) ? 'yes' : 'no',
     hair: isBreaking ? 'breaking' : fibre === 'gummy' ? 'stretchy' : 'sound',
     level,

@@ -29,6 +29,7 @@ export interface TrueCourse {
 
 /** Looked at every so often, min: what suspect hair asks for. common practice, no source. */
 const LOOK_EVERY_MIN = 3;
+
 /** A course as far as it was played. */
 interface Playing {
   readonly sitting: Sitting;
@@ -94,7 +95,7 @@ function startStrand(before: Playing, zone: Zone, place: Snip['place']): Playing
       heat: mix.heat,
       minutes: String(mix.minutes),
       makersLimitMin: String(mix.minutes),
-      lookEveryMin: '3',
+      lookEveryMin: String(LOOK_EVERY_MIN),
     },
   });
 }

@@ -1,4 +1,4 @@
-import { findWeakestHair, readCovariates } from '../../shared/judgement/chance/covariates';
+import { readCovariates } from '../../shared/judgement/chance/covariates';
 import { estimateChance } from '../../shared/judgement/chance/estimate';
 import { priorCoefficients } from '../../shared/judgement/chance/prior';
 import type { Answers } from '../../shared/records/forms/asked';
@@ -15,8 +15,6 @@ interface ZoneOfHair {
   readonly chance: number;
   /** The lesson says less than her answers come to: it holds, but by luck. */
   readonly isLucky: boolean;
-  /** Where along the strand it is weakest, cm from the scalp. */
-  readonly weakestCm: number;
 }
 
 /** What is true of her hair. */
@@ -25,11 +23,7 @@ export interface TrueHair {
   readonly zones: ByZone<ZoneOfHair>;
 }
 
-function findChance(
-  { strand, truth }: Lesson,
-  answers: Answers,
-  zone: Zone,
-): Pick<ZoneOfHair, 'chance' | 'isLucky'> {
+function findChance({ strand, truth }: Lesson, answers: Answers, zone: Zone): ZoneOfHair {
   if (truth.glass === 'reacted') return { chance: ASSUMED_SUREST, isLucky: false };
   const reckoned = estimateChance(readCovariates(answers, [zone]), priorCoefficients).chance;
   const told = strand.zones?.[zone]?.chance ?? reckoned;
@@ -46,13 +40,7 @@ export function knowHair(lesson: Lesson): TrueHair {
   const truth = readTruth(lesson);
   if (!truth.ok) throw new RangeError(`no lesson to play: ${lesson.id}`);
   const answers = truth.value;
-  const byZone = zones.map((zone) => [
-    zone,
-    {
-      ...findChance(lesson, answers, zone),
-      weakestCm: findWeakestHair(answers, [zone])?.cm ?? 0,
-    },
-  ]);
+  const byZone = zones.map((zone) => [zone, findChance(lesson, answers, zone)]);
   const hair: TrueHair = { answers, zones: Object.fromEntries(byZone) as ByZone<ZoneOfHair> };
   reckoned.set(lesson, hair);
   return hair;

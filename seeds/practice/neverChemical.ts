@@ -38,7 +38,7 @@ export const neverChemical: LessonSeed = {
       {
         id: 'bleachedTwice',
         asks: ['hotTools.history', 'hotTools.bleaches'],
-        why: 'Each bleach takes its share of what carries the wet hair, and two add up. The cue: her ends are two levels lighter than her roots. Ask why.',
+        why: 'Each bleach takes its share of the helix, and two add up. The cue: her ends are two levels lighter than her roots. Ask why.',
         mark: 'published: Wortmann, Springob, Sendelbach, J. Cosmet. Sci. 53:219–228, 2002, Fig. 4 · the cue: common practice, no source',
       },
     ],

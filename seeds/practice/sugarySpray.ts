@@ -54,7 +54,7 @@ export const sugarySpray: LessonSeed = {
       {
         id: 'alcoholBurns',
         asks: ['heatSpray.spray'],
-        why: 'Alcohol in water catches fire from 26 °C on at 40 per cent, from 21 °C at 70: no alcohol spray near hot plates. And no hot tool at all for 48 hours after lightener.',
+        why: 'A spark lights alcohol in water from 26 °C (79 °F) on at 40 per cent by weight, from 21 °C (70 °F) at 70: no alcohol spray near hot plates. And no hot tool at all for 48 hours after lightener.',
         mark: 'published: a table of ethanol–water flash points, publisher not named · the 48 hours: assumed: the aftercare of this station',
       },
     ],

@@ -38,12 +38,13 @@ export const usualFeel: RawForm = {
   wetStretch: 'springsBack',
 };
 
-/** Put on two days ago and more, and nothing to be seen. */
+/** Put on two days ago and more, and nothing to be seen. The hours: ASSUMED, past the wait of a new station, and far from lapsing. */
 export const clearTest = { hoursAgo: 54, seen: 'nothing' } as const;
 
 /**
  * This zone's strand holds in the usual mix, or goes in it, whatever is drawn. Where her history speaks against it, it holds by
- * luck and comes off rough: nothing is ever better for its damage.
+ * luck and comes off rough: nothing is ever better for its damage. Both chances: ASSUMED, so near to never and always that no
+ * draw turns them round.
  */
 export const holds = { chance: 0.02 } as const;
 export const goes = { chance: 0.97 } as const;

@@ -54,7 +54,7 @@ import type { SittingKept } from './practice/sittings';
 import { findNotNow } from './practice/whyNotPractise';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { makeSubmit, makeSubmitAll } from './submitting';
-import { createWho } from './who';
+import { createWho, goAsSomebody } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
 import { OncePastIsRead } from './window/StillReading';
@@ -136,12 +136,11 @@ export function Screens(props: {
 
   /** null: nobody said who she is, and nothing was asked of the station. */
   const correctClocks = () =>
-    new Promise<Result<void, SubmitRefusal> | null>((resolve) => {
-      who.asSomebody(
-        () => void props.station.correctClocks(who.by()).then(resolve),
-        () => resolve(null),
-      );
-    });
+    goAsSomebody<Result<void, SubmitRefusal> | null>(
+      who,
+      () => props.station.correctClocks(who.by()),
+      () => null,
+    );
   const doubt = () =>
     isWriter() ? viewClockDoubt(state(), props.station.nowMs(), props.station.seenMs()) : null;
   const jumps = createMemo(() => (isWriter() ? viewJumps(state(), props.station.jumps()) : []), [], {

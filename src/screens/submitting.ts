@@ -1,7 +1,7 @@
 import type { RawEvent } from '../../shared/records/classify';
 import type { StationInUse } from '../station/createStation';
 import { isUrgent } from './urgent';
-import type { Who } from './who';
+import { goAsSomebody, type Who } from './who';
 
 /** One tap for one client, in the name of whoever is at the tablet, or of the person who takes it on. */
 export type SubmitFor = (id: string, raw: RawEvent, name?: string) => ReturnType<StationInUse['submit']>;
@@ -16,10 +16,7 @@ export function makeSubmit(station: Pick<StationInUse, 'submit'>, who: Who, nobo
   return (id, raw, name = who.by()) => {
     if (name !== '') return station.submit(id, name, raw);
     if (isUrgent(raw)) return station.submit(id, nobody, raw);
-    return new Promise((resolve) => {
-      const takeNobody = () => resolve(station.submit(id, '', raw));
-      who.asSomebody(() => resolve(station.submit(id, who.by(), raw)), takeNobody);
-    });
+    return goAsSomebody(who, () => station.submit(id, who.by(), raw));
   };
 }
 
@@ -27,7 +24,4 @@ export function makeSubmit(station: Pick<StationInUse, 'submit'>, who: Who, nobo
 export const makeSubmitAll =
   (station: Pick<StationInUse, 'submitAll'>, who: Who): SubmitAllFor =>
   (id, raws) =>
-    new Promise((resolve) => {
-      const tell = () => resolve(station.submitAll(id, who.by(), raws));
-      who.asSomebody(tell, tell);
-    });
+    goAsSomebody(who, () => station.submitAll(id, who.by(), raws));

@@ -20,6 +20,22 @@ export interface Who {
   readonly asSomebody: (goOn: () => void, giveUp?: () => void) => void;
 }
 
+/**
+ * What came of it, once whoever is at the tablet has said who she is. Where nobody says it goes on all the same, and
+ * whoever judges it refuses a tap in nobody's name; `giveUp` where something else is to come of that.
+ */
+export const goAsSomebody = <T>(
+  { asSomebody }: Pick<Who, 'asSomebody'>,
+  go: () => T | Promise<T>,
+  giveUp: () => T | Promise<T> = go,
+): Promise<T> =>
+  new Promise((resolve) => {
+    asSomebody(
+      () => resolve(go()),
+      () => resolve(giveUp()),
+    );
+  });
+
 /** Who is at the tablet? `mayWrite`: a window that only watches needs no name. */
 export function createWho(mayWrite: () => boolean): Who {
   const [by, setBy] = createSignal('');

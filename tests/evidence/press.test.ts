@@ -178,7 +178,7 @@ describe('a section that is pressed again', () => {
   const isBetween = ({ atS }: PressMoment): boolean =>
     atS % (2 + ASSUMED_BETWEEN_PRESSES_S) > 2 + 1e-9 && atS < findPressTime(again) - 1e-9;
 
-  it('is nowhere hotter than the plate, however thin it is and however coarse the steps', () => {
+  it('is nowhere hotter than the plate at 200 °C, however thin it is, at the coarsest steps that are drawn', () => {
     for (const thicknessMm of ASSUMED_SECTIONS_MM) {
       for (const regain of Object.values(ASSUMED_REGAIN)) {
         const moments = pressHair({ ...wet, thicknessMm, regain, presses: ASSUMED_MOST_PRESSES });
@@ -253,7 +253,7 @@ describe('what the picture tells', () => {
     expect(coreAfter({ ...one, regain: 0.1 })).toBeGreaterThanOrEqual(coreAfter(one));
   });
 
-  it('reckoned twice as fine ends within 4 °C and 1 % of the water, whatever of the choices is pressed', () => {
+  it('reckoned twice as fine ends within 4 °C and 1 % of the water, whatever is pressed at 200 °C, once or four times', () => {
     let lastDrops = 0;
     const choices = ASSUMED_SECTIONS_MM.flatMap((thicknessMm) =>
       ASSUMED_ON_PLACE_S.flatMap((contactS) =>

@@ -81,8 +81,8 @@ export interface Conducted {
 
 /**
  * One step of conduction: temperatures, °C, of each cell after so many seconds, from those before it and what a cubic
- * metre of each takes, J/(m³·K). No heat crosses the middle, and none the surface while nothing touches it. Half a step
- * by the trapezoidal rule (Crank and Nicolson, Proc. Camb. Phil. Soc. 43:50–67, 1947), the rest by differences
+ * metre of each takes, J/(m³·K). No heat crosses the middle, and none the surface while nothing touches it. The first
+ * 2 − √2 of a step by the trapezoidal rule (Crank and Nicolson, Proc. Camb. Phil. Soc. 43:50–67, 1947), the rest by differences
  * backwards (from memory: Bank and others, IEEE Trans. Electron Devices 32:1992–2007, 1985): of second order in step and
  * cell, and a cold section that meets a hot plate does not ring around its heat. What goes in at the surface is exactly
  * what the cells take up. Rows are solved in place: it is reckoned a thousand times while a finger lifts. Checked by

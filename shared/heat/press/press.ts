@@ -40,7 +40,7 @@ export interface Fineness {
 
 /**
  * Coarse enough to be drawn while a finger moves. Against twice as fine the end is off by less than 4 °C and 1 % of the water
- * whatever of the choices is pressed, but by up to 20 °C in the middle as its last drop goes; on the way the core by less
+ * whatever section is pressed at 200 °C, once or four times, but by up to 20 °C in the middle as its last drop goes; on the way the core by less
  * than 3 °C after the first twentieth, the surface by less than 4 °C on average: where water boils off there it may jump
  * by ten for a moment, since the water's edge goes from cell to cell (tests/evidence/press.test.ts).
  */

@@ -3,10 +3,14 @@ import { FIBRE_PER_M3, LATENT_HEAT } from './bundle';
 import type { Press, PressMoment } from './press';
 
 /**
- * From which temperature of the hair itself on does a press do much, °C?
- * published: Dussaud, Rana, Lam, J. Cosmet. Sci. 64:119–131, 2013: ten cycles at 122 °C did little.
+ * Above which temperature of the hair itself does a press do much, °C? Assumed because ten cycles at 122 °C did little, and
+ * the next that was measured, 144 °C, did (published: Dussaud, Rana, Lam, J. Cosmet. Sci. 64:119–131, 2013): where between
+ * the two it begins nobody measured, and at the lower end no middle is called too cool that may do.
  */
-export const WORKS_FROM_C = 122;
+export const ASSUMED_WORKS_ABOVE_C = 122;
+
+/** Boiling that stops for less than this share of a press went on. Assumed because the water's edge goes from cell to cell, and the stairs of that are no pauses. */
+const ASSUMED_BOILS_ON_SHARE = 0.1;
 
 /** A stretch of the time, s. */
 export interface Span {
@@ -61,7 +65,7 @@ export const sumSpans = (spans: readonly Span[]): number =>
 
 /**
  * What do these moments tell? As exact as the moments are; a stretch begins and ends with one of their steps, and boiling
- * that stops for less than a tenth of a press went on.
+ * that stops for a moment went on.
  * Checked by tests/shared/heat/press/readPress.test.ts.
  */
 export function readPress(
@@ -75,8 +79,12 @@ export function readPress(
   return {
     surfaceC: end?.surfaceC ?? Number.NaN,
     coreC: end?.coreC ?? Number.NaN,
-    worksAtS: moments.find(({ coreC }) => coreC >= WORKS_FROM_C)?.atS ?? null,
-    boiling: listSpans(moments, contactS / 10, (before, after) => after.waterLeft < before.waterLeft),
+    worksAtS: moments.find(({ coreC }) => coreC > ASSUMED_WORKS_ABOVE_C)?.atS ?? null,
+    boiling: listSpans(
+      moments,
+      contactS * ASSUMED_BOILS_ON_SHARE,
+      (before, after) => after.waterLeft < before.waterLeft,
+    ),
     tooHot: listSpans(
       moments,
       0,

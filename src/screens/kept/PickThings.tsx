@@ -1,13 +1,11 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { createPages } from '../../parts/createPages';
 import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import { type KeptThing, viewThing } from './viewKept';
-
-/** So many rows stand on one page without scrolling, at either size. */
-const PAGE = 6;
 
 /** What goes, a row each; a tap lets it stay. */
 export function PickThings(props: {
@@ -23,15 +21,10 @@ export function PickThings(props: {
 }) {
   const words = useWords();
   const said = () => words.kept;
-  const [page, setPage] = createSignal(0);
   const write = (count: number) =>
     formatQuantity(count, 'count', props.state.settings.settings.units, words.locale);
-  const pages = () => Math.max(1, Math.ceil(props.things.length / PAGE));
-  const rows = createMemo(() =>
-    props.things
-      .slice(page() * PAGE, (page() + 1) * PAGE)
-      .map((thing) => viewThing(thing, props.state, words)),
-  );
+  const { shown, page, pages, turn: turnPage } = createPages(() => props.things);
+  const rows = createMemo(() => shown().map((thing) => viewThing(thing, props.state, words)));
   const going = () => props.things.filter(({ id }) => !props.staying.has(id)).length;
   const turn = (id: string) => {
     const staying = new Set(props.staying);
@@ -49,8 +42,8 @@ export function PickThings(props: {
             {words.general.back}
           </BigButton>
           <Show when={pages() > 1}>
-            <BigButton act="more-kept" isWay onPress={() => setPage((page() + 1) % pages())}>
-              {said().page(write(page() + 1), write(pages()))}
+            <BigButton act="more-kept" isWay onPress={turnPage}>
+              {said().page(write(page()), write(pages()))}
             </BigButton>
           </Show>
           <BigButton kind="primary" act="kept-go-on" isDisabled={going() === 0} onPress={props.onGoOn}>

@@ -9,9 +9,6 @@ import { type LessonInUse, useLesson } from './lessonInUse';
 import './heard.css';
 import { sayHeard } from './sayHeard';
 
-/** What she says on sitting down answers the first question, in her own words. */
-const SITTING_DOWN = 'client.service';
-
 interface Asked {
   readonly step: AskStep;
   /** The question, or those that are asked together. */
@@ -35,10 +32,8 @@ function Heard(props: Asked & { readonly here: LessonInUse }) {
   const heard = () => {
     const saying = { words, units: props.units };
     const all = props.places.map((place) => {
-      const { lesson } = props.here;
-      const isFirst = pathOf(place) === SITTING_DOWN && !isAskedCloser(place);
-      if (isFirst) return said().quote(lesson.wants);
-      return sayHeard(pathOf(place), hear(lesson, pathOf(place), isAskedCloser(place)), place, saying);
+      const path = pathOf(place);
+      return sayHeard(path, hear(props.here.lesson, path, isAskedCloser(place)), place, saying);
     });
     return [...new Set(all)].filter((each) => each !== '').join(' · ');
   };

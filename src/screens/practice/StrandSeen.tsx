@@ -1,6 +1,5 @@
 import { createMemo, Show } from 'solid-js';
 import { seeGlass, seeHead, seeSkinTest, seeStrand } from '../../../machines/practice/strandSight';
-import type { ConsultationRecord } from '../../../shared/records/record';
 import type { Zone } from '../../../shared/records/zones';
 import { formatQuantity } from '../../../shared/units/format';
 import { StrandPicture } from '../../parts/strandSight/StrandPicture';
@@ -138,5 +137,5 @@ export function SkinTestSeen() {
   );
 }
 
-const isAlike = (one: ConsultationRecord | object | null, other: object | null): boolean =>
+const isAlike = (one: object | null, other: object | null): boolean =>
   JSON.stringify(one) === JSON.stringify(other);

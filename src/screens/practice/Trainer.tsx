@@ -3,6 +3,7 @@ import { findWallTime } from '../../../machines/practice/practiceClock';
 import { type SittingTold, tellTrainees } from '../../../machines/practice/tellTrainees';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { createPages } from '../../parts/createPages';
 import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import type { StationInUse } from '../../station/createStation';
@@ -16,9 +17,6 @@ import type { SittingKept } from './sittings';
 import { TraineeTile } from './TraineeTile';
 import { nameTraineeTable, writeTraineeTable } from './traineeTable';
 import './trainer.css';
-
-/** So many rows stand on one page. */
-const PAGE = 6;
 
 /** Who did which lesson when, and how it went; what is missed most; and both as a table for whoever trains. */
 export function Trainer(props: {
@@ -58,8 +56,7 @@ export function Trainer(props: {
     return all === undefined ? null : tellTrainees(all);
   });
   const rows = () => told()?.rows ?? [];
-  const [page, setPage] = createSignal(0);
-  const pages = () => Math.max(1, Math.ceil(rows().length / PAGE));
+  const { shown, page, pages, turn } = createPages(rows);
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
   const makeTable = (): HandedFile => {
     const taken = rows();
@@ -80,8 +77,8 @@ export function Trainer(props: {
       actions={
         <>
           <Show when={pages() > 1}>
-            <BigButton act="more-trainees" isWay onPress={() => setPage((page() + 1) % pages())}>
-              {said().page(write(page() + 1), write(pages()))}
+            <BigButton act="more-trainees" isWay onPress={turn}>
+              {said().page(write(page()), write(pages()))}
             </BigButton>
           </Show>
           <BigButton act="save-trainees" isDisabled={rows().length === 0} onPress={save}>
@@ -112,7 +109,7 @@ export function Trainer(props: {
         {(trainees) => (
           <Show when={rows().length > 0} fallback={<p data-line="nobody-yet">{said().nobodyYet}</p>}>
             <ul class="trainee-list">
-              <For each={rows().slice(page() * PAGE, (page() + 1) * PAGE)}>
+              <For each={shown()}>
                 {(row) => <TraineeTile row={row} write={write} onDebrief={() => props.onDebrief(row.id)} />}
               </For>
             </ul>

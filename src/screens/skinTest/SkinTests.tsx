@@ -1,6 +1,7 @@
 import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { createPages } from '../../parts/createPages';
 import { useWords } from '../../parts/useWords';
 import type { StationInUse } from '../../station/createStation';
 import type { Who } from '../who';
@@ -13,9 +14,6 @@ import { PlainPage } from '../../parts/PlainPage';
 import { makeSubmitTest } from './submitTest';
 import { TakeBack } from './TakeBack';
 
-/** So many rows stand on one page without scrolling, at either size. */
-const PAGE = 6;
-
 type At = { readonly show: 'list' | 'putOn' } | { readonly show: 'one' | 'takeBack'; readonly id: string };
 
 /** The skin tests of this salon: who is to be read now, who waits until when, and putting one on. */
@@ -26,15 +24,12 @@ export function SkinTests(props: {
 }) {
   const words = useWords();
   const [at, setAt] = createSignal<At>({ show: 'list' });
-  const [page, setPage] = createSignal(0);
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const nowMs = () => props.station.nowMs();
   const write = (count: number) => formatQuantity(count, 'count', settings().units, words.locale);
   const rows = createMemo(() => listSkinTests(state().skinTests, settings().profile, nowMs()));
-  const pages = () => Math.max(1, Math.ceil(rows().length / PAGE));
-  const here = () => Math.min(page(), pages() - 1);
-  const shown = () => rows().slice(here() * PAGE, (here() + 1) * PAGE);
+  const { shown, page, pages, turn } = createPages(rows);
   const one = () => {
     const now = at();
     if (!('id' in now)) return null;
@@ -59,8 +54,8 @@ export function SkinTests(props: {
                 {words.general.bar}
               </BigButton>
               <Show when={pages() > 1}>
-                <BigButton act="more-tests" isWay onPress={() => setPage((here() + 1) % pages())}>
-                  {words.skinTests.page(write(here() + 1), write(pages()))}
+                <BigButton act="more-tests" isWay onPress={turn}>
+                  {words.skinTests.page(write(page()), write(pages()))}
                 </BigButton>
               </Show>
               <BigButton kind="primary" act="put-on" onPress={() => setAt({ show: 'putOn' })}>

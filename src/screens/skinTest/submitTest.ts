@@ -2,7 +2,7 @@ import type { SkinTest } from '../../../shared/records/skinTest/skinTest';
 import { accept } from '../../../shared/result';
 import type { StationInUse } from '../../station/createStation';
 import type { Submit } from '../stepProps';
-import type { Who } from '../who';
+import { goAsSomebody, type Who } from '../who';
 
 /**
  * The taps of a skin test that belongs to no consultation in view, as they would be sent from one: noted, read,
@@ -23,9 +23,5 @@ export function makeSubmitTest(
     const type = raw.type === 'CORRECTED' ? 'SKIN_TEST_TAKEN_BACK' : 'SKIN_TEST_READ';
     return station.changeSkinTest(known.id, by, { type, answers });
   };
-  return (raw, by) =>
-    new Promise((resolve) => {
-      const go = () => resolve(send(raw, by));
-      who.asSomebody(go, go);
-    });
+  return (raw, by) => goAsSomebody(who, () => send(raw, by));
 }

@@ -1,16 +1,14 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { type EarlierClient, listEarlier, readEarlier } from '../../../shared/records/earlierClients';
 import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
+import { createPages } from '../../parts/createPages';
 import { PlainPage } from '../../parts/PlainPage';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
 import { sayLastTime } from './sayLastTime';
 import './earlierClients.css';
-
-/** So many stand on one page without scrolling, at either size. */
-const PAGE = 6;
 
 /** Everybody whose ticket begins so, newest first; a tap takes her ticket over, and says no more than that. */
 export function EarlierClients(props: {
@@ -21,15 +19,10 @@ export function EarlierClients(props: {
   readonly onBack: () => void;
 }) {
   const words = useWords();
-  const [page, setPage] = createSignal(0);
   const write = (count: number) => formatQuantity(count, 'count', props.settings.units, words.locale);
   const all = createMemo(() => listEarlier(props.closed, props.typed));
-  const pages = () => Math.max(1, Math.ceil(all().length / PAGE));
-  const shown = createMemo(() =>
-    all()
-      .slice(page() * PAGE, (page() + 1) * PAGE)
-      .map((each) => readEarlier(props.closed, each)),
-  );
+  const { shown, page, pages, turn } = createPages(all);
+  const read = createMemo(() => shown().map((each) => readEarlier(props.closed, each)));
   const sayOf = ({ last, chair, endedAtMs }: EarlierClient): string =>
     [
       ...(chair === null ? [] : [words.start.earlierAt(write(chair))]),
@@ -47,15 +40,15 @@ export function EarlierClients(props: {
             {words.general.back}
           </BigButton>
           <Show when={pages() > 1}>
-            <BigButton act="more-earlier" isWay onPress={() => setPage((page() + 1) % pages())}>
-              {words.start.earlierPage(write(page() + 1), write(pages()))}
+            <BigButton act="more-earlier" isWay onPress={turn}>
+              {words.start.earlierPage(write(page()), write(pages()))}
             </BigButton>
           </Show>
         </>
       }
     >
       <div class="earlier-clients">
-        <For each={shown()}>
+        <For each={read()}>
           {(client) => (
             <BigButton act="earlier-client" isWay onPress={() => props.onChoose(client.ticket)}>
               <strong>{client.ticket}</strong>

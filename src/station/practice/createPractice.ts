@@ -24,8 +24,16 @@ export interface PracticeInUse {
 const ignore = (): void => undefined;
 
 /** What a lesson is judged under is its own; units, language and who works here are the salon's. */
-export const settlePractice = ({ units, locale, scaleStepG, staff, spoken }: Settings): Settings => ({
+export const settlePractice = ({
+  units,
+  locale,
+  scaleStepG,
+  staff,
+  spoken,
+  profile,
+}: Settings): Settings => ({
   ...defaultSettings,
+  profile,
   units,
   locale,
   scaleStepG,

@@ -123,7 +123,7 @@ export const bench = {
   both: (dry: string, wet: string) => `dry: ${dry}; wet: ${wet}`,
   tells: {
     boilSet:
-      'A curl that stays was set for good: boiling water changed the hair. So it does under an iron, when hair is wet.',
+      'A curl that stays was set for good by boiling water. Under an iron water boils too, when hair is wet.',
     dryWet: 'One piece is no proof. What it shows is this hair, this iron, this setting.',
   } satisfies Readonly<Record<BenchKind, string>>,
   takeBack: 'Noted wrongly',

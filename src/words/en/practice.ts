@@ -112,7 +112,7 @@ export const practice = {
   overshot: (what: string, zone: string, level: string, target: string) =>
     `${what}, ${zone}: left on to level ${level}, and ${target} was wanted.`,
   comesLater: {
-    daysLater: 'No sting clears it: it comes days later.',
+    daysLater: 'No sting clears it: it may come days later.',
     inTheBreath: 'No sting clears it: it comes in the breath.',
   },
   askedTitle: 'Where her first answer was not all',

@@ -28,7 +28,7 @@ export const press = {
   lines: {
     plates: (at: string) => `plates ${at}`,
     tooHot: (at: string) => `too hot from ${at}`,
-    works: (at: string) => `works from ${at}`,
+    works: (at: string) => `little up to ${at}`,
     boils: (at: string) => `water boils ${at}`,
   },
   bars: {
@@ -61,7 +61,7 @@ export const press = {
     conduction: 'Heat goes in from both plates and meets in the middle, along one line.',
     boilingPoint: (at: string) =>
       `Water boils here at ${at}, by the station’s height. It keeps what is wet at that.`,
-    works: (at: string) => `Below ${at} of the hair itself a press does little.`,
+    works: (at: string) => `Even ten times at ${at} of the hair itself did little.`,
     tooHot: {
       poresRiseFast: (at: string) => `Too hot, damp or wet: from ${at} on tiny holes in the hair grow fast.`,
       cortexSoftens: (at: string) => `Too hot, dry: from ${at} on the inside of a hair softens.`,
@@ -69,7 +69,8 @@ export const press = {
     heats: 'What hair and water take to get warm, and water to boil away.',
     water: (dry: string, damp: string, wet: string) =>
       `Water in the hair, of its dry weight: dry ${dry}, damp ${damp}, wet ${wet}.`,
-    bundle: 'Hair fills 60 % of the room between the plates, and they touch it everywhere alike.',
+    bundle: (share: string) =>
+      `Hair fills ${share} of the room between the plates, and they touch it everywhere alike.`,
     pause: (time: string) => `Between two presses ${time} go by.`,
     sections: (fine: string, bunch: string) =>
       `A section lies from ${fine} (fine) to ${bunch} (a bunch) thick.`,

@@ -28,9 +28,9 @@ const findLesson = (id: string) => {
 /** A sitting of a lesson of this name, as a trainee like this one leaves it. */
 const sat = (id: string, trainee: Trainee): Sat => sit(findLesson(id), trainee, 7, salon);
 
-/** One more tap after all that was done. */
-function goOn({ consultation, settings }: Sat, raw: RawEvent): Consultation {
-  const atMs = consultation.record.newestAtMs + 1_000;
+/** One more tap after all that was done, so much later. */
+function goOn({ consultation, settings }: Sat, raw: RawEvent, afterMs = 1_000): Consultation {
+  const atMs = consultation.record.newestAtMs + afterMs;
   const context = { settings, settingsId: 0, atMs, by: 'Trainee', inheritsStop: false };
   const event = classify(consultation.record, raw, context);
   const next = event.ok ? advance(consultation, event.value) : event;
@@ -117,6 +117,32 @@ const toOutcome = upTo('wetIronedCurls', sat('wetIronedCurls', perfect), 'OUTCOM
 const inGlass = upTo('compoundHenna', sat('compoundHenna', perfect), 'INCOMPATIBILITY_READ');
 const running = upTo('wetIronedCurls', sat('wetIronedCurls', perfect), 'LOOKED');
 const settled = (id: string) => settleLesson(findLesson(id), salon);
+
+/** The lengths of a client whose strands held: weighed and on, and then rinsed. */
+function colour(sitting: Sat) {
+  const bowl = {
+    zone: 'lengths',
+    shades: [{ shade: 'Sandbar powder', parts: '1' }],
+    ...{
+      colourG: '40',
+      line: 'Sandbar powder',
+      developerPercent: '3',
+      ratio: '2',
+      heat: 'none',
+      minutes: '20',
+    },
+  };
+  const further = (before: Sat, raw: RawEvent, afterMs: number): Sat => ({
+    ...before,
+    consultation: goOn(before, raw, afterMs),
+  });
+  const weighed = further(sitting, { type: 'BOWL_WEIGHED', answers: bowl }, minuteMs);
+  const applied = { zone: 'lengths', skinFirst: 'calm' };
+  const on = further(weighed, { type: 'BOWL_APPLIED', answers: applied }, minuteMs);
+  const rinsed = further(on, { type: 'BOWL_RINSED', answers: { zone: 'lengths' } }, 20 * minuteMs);
+  return { on: upTo('safeClient', on, 'never'), rinsed: upTo('safeClient', rinsed, 'never') };
+}
+const head = colour(safe);
 
 const goOnWith = async ({ act, page, answerWho }: SceneHand) => {
   await act('go-on-lesson');
@@ -234,6 +260,26 @@ export const scenesOfLesson: ScenesOf = {
         await hand.press('[data-act="look"]');
       },
       settled('wetIronedCurls'),
+    ),
+    headLook: scene(
+      head.on.logs,
+      '[data-seen="head"]',
+      head.on.atMs + 15 * minuteMs,
+      async (hand) => {
+        await goOnWith(hand);
+        await hand.act('look');
+      },
+      settled('safeClient'),
+    ),
+    headFelt: scene(
+      head.rinsed.logs,
+      '[data-act="keep-stretch"]',
+      head.rinsed.atMs + 2 * minuteMs,
+      async (hand) => {
+        await goOnWith(hand);
+        await hand.act('toner-lengths');
+      },
+      settled('safeClient'),
     ),
     hint: scene(
       toHint.logs,

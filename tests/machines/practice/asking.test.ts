@@ -12,19 +12,14 @@ const fahrenheit = defaultSettings.units;
 describe('what she says', () => {
   it('is something else when she is asked closer', () => {
     const first = hear(wet, 'hotTools.smoke', false);
-    expect(first).toMatchObject({ means: 'no', hasMore: true });
+    expect(first).toMatchObject({ means: 'no' });
     const closer = hear(wet, 'hotTools.smoke', true);
-    expect(closer).toMatchObject({ means: 'smellsBurnt', hasMore: false });
+    expect(closer).toMatchObject({ means: 'smellsBurnt' });
     expect(closer.words).not.toBe(first.words);
   });
 
   it('is true in the option’s own words where the lesson has no words for it', () => {
-    expect(hear(wet, 'feelHair.porosity', false)).toEqual({
-      words: null,
-      means: 'high',
-      hasMore: false,
-      voice: 'fingers',
-    });
+    expect(hear(wet, 'feelHair.porosity', false)).toEqual({ words: null, means: 'high' });
     expect(hear(wet, 'feelHair.porosity', true)).toEqual(hear(wet, 'feelHair.porosity', false));
   });
 
@@ -32,6 +27,12 @@ describe('what she says', () => {
     expect(hear(wet, 'hotTools.habits.0.wetness', false).means).toBe('dry');
     expect(hear(wet, 'hotTools.habits.0.wetness', true).means).toBe('wet');
     expect(hear(wet, 'hotTools.habits.3.wetness', false).means).toBeNull();
+  });
+
+  it('is at first what she said on sitting down, and asked closer the service that it means', () => {
+    const service = wet.truth.client.service;
+    expect(hear(wet, 'client.service', false)).toEqual({ words: wet.wants, means: service });
+    expect(hear(wet, 'client.service', true)).toEqual({ words: null, means: service });
   });
 
   it('at last is the truth, whatever the lesson and the question', () => {

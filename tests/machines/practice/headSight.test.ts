@@ -34,7 +34,6 @@ describe('what is seen on her head', () => {
     const { sitting, on, weighed, atMs } = putOn('safeClient', perfect, 5);
     expect(seeHead(sitting, weighed.record, 'lengths', atMs)).toBeNull();
     expect(seeHead(sitting, on.record, 'lengths', atMs + 15 * minute)).toMatchObject({
-      minutes: 15,
       stinging: 'no',
       hair: 'sound',
       stretch: 'springsBack',
@@ -44,7 +43,7 @@ describe('what is seen on her head', () => {
       answers: { zone: 'lengths' },
     });
     const seen = seeHead(sitting, rinsed.record, 'lengths', atMs + 60 * minute);
-    expect(seen).toMatchObject({ minutes: 20, stretch: 'springsBack' });
+    expect(seen).toMatchObject({ stretch: 'springsBack' });
     expect(seeHead(sitting, rinsed.record, 'ends', atMs)).toBeNull();
   });
 

@@ -11,7 +11,7 @@ const asking: Lesson = { ...lesson, finish: styled };
 describe('how she asks for it to be finished', () => {
   it('is heard at once, the same when she is asked closer, and is nobody’s truth', () => {
     for (const isCloser of [false, true]) {
-      expect(hear(asking, 'heatSpray.finish', isCloser)).toMatchObject({ means: 'styled', hasMore: false });
+      expect(hear(asking, 'heatSpray.finish', isCloser)).toMatchObject({ means: 'styled' });
       expect(hear(asking, 'heatSpray.settingC', isCloser)).toMatchObject({ means: '190', words: null });
     }
     expect(findTrue(asking, 'heatSpray.finish')).toBeNull();
@@ -59,9 +59,4 @@ describe('what does not apply to her', () => {
     ])
       expect(hear(none, path, true), path).toMatchObject({ words: null, means: null });
   });
-});
-
-it('tells of the hair with fingers, and of all else in her own voice', () => {
-  expect(hear(lesson, 'feelHair.curl', false).voice).toBe('fingers');
-  expect(hear(lesson, 'hotTools.smoke', false).voice).toBe('hers');
 });

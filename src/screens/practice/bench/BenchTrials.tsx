@@ -2,19 +2,17 @@ import { createMemo, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { RawBenchEvent } from '../../../../shared/records/bench/classify';
 import { formatQuantity } from '../../../../shared/units/format';
 import { BigButton } from '../../../parts/BigButton';
+import { createPages } from '../../../parts/createPages';
 import { PlainPage } from '../../../parts/PlainPage';
 import { useWords } from '../../../parts/useWords';
 import type { StationInUse } from '../../../station/createStation';
-import { StatusMark } from '../../skinTest/StatusMark';
+import { StatusRow } from '../../skinTest/StatusRow';
 import '../../skinTest/skinTest.css';
-import type { Who } from '../../who';
+import { goAsSomebody, type Who } from '../../who';
 import { OneTrial } from './OneTrial';
 import { StartTrial } from './StartTrial';
 import { TakeBackTrial } from './TakeBackTrial';
 import { drawStage, listBench, sayHairOf, sayWhen } from './viewBench';
-
-/** So many rows stand on one page without scrolling, at either size. */
-const PAGE = 6;
 
 type At = { readonly show: 'list' | 'start' } | { readonly show: 'one' | 'takeBack'; readonly id: string };
 
@@ -29,28 +27,19 @@ export function BenchTrials(props: {
   const words = useWords();
   const said = () => words.bench;
   const [at, setAt] = createSignal<At>({ show: 'list' });
-  const [page, setPage] = createSignal(0);
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const nowMs = () => props.station.nowMs();
   const write = (count: number) => formatQuantity(count, 'count', settings().units, words.locale);
   const rows = createMemo(() => listBench(state().bench, nowMs()));
-  const pages = () => Math.max(1, Math.ceil(rows().length / PAGE));
-  const here = () => Math.min(page(), pages() - 1);
-  const shown = () => rows().slice(here() * PAGE, (here() + 1) * PAGE);
+  const { shown, page, pages, turn } = createPages(rows);
   const one = () => {
     const now = at();
     return 'id' in now ? (rows().find(({ trial }) => trial.id === now.id) ?? null) : null;
   };
   const toList = () => setAt({ show: 'list' });
-  /** Where nobody is chosen it asks first. */
-  const asSomebody = <T,>(go: () => Promise<T>) =>
-    new Promise<T>((resolve) => {
-      const tell = () => resolve(go());
-      props.who.asSomebody(tell, tell);
-    });
   const change = (id: string, raw: RawBenchEvent, by?: string) =>
-    asSomebody(() => props.station.changeBenchTrial(id, by ?? props.who.by(), raw));
+    goAsSomebody(props.who, () => props.station.changeBenchTrial(id, by ?? props.who.by(), raw));
   return (
     <Switch
       fallback={
@@ -67,8 +56,8 @@ export function BenchTrials(props: {
                 {said().warmth}
               </BigButton>
               <Show when={pages() > 1}>
-                <BigButton act="more-trials" isWay onPress={() => setPage((here() + 1) % pages())}>
-                  {said().page(write(here() + 1), write(pages()))}
+                <BigButton act="more-trials" isWay onPress={turn}>
+                  {said().page(write(page()), write(pages()))}
                 </BigButton>
               </Show>
               <BigButton kind="primary" act="start-trial" onPress={() => setAt({ show: 'start' })}>
@@ -89,30 +78,18 @@ export function BenchTrials(props: {
             <ul class="skin-tests">
               <For each={shown()}>
                 {(row) => (
-                  <li>
-                    <button
-                      type="button"
-                      class="skin-test-row"
-                      data-trial={row.trial.id}
-                      data-stage={row.stage}
-                      data-status={drawStage(row.stage)}
-                      onClick={() => setAt({ show: 'one', id: row.trial.id })}
-                    >
-                      <span class="skin-test-who">
-                        <span class="skin-test-ticket">{said().kinds[row.trial.kind]}</span>
-                        <span class="skin-test-how">{sayHairOf(row.trial.hair, words)}</span>
-                        <span class="skin-test-how">
-                          {said().by(words.moments.shortDay(row.trial.startedAtMs), row.trial.startedBy)}
-                        </span>
-                      </span>
-                      <span class="skin-test-status">
-                        <span class="skin-test-what">
-                          <StatusMark status={drawStage(row.stage)} /> {said().stages[row.stage]}
-                        </span>
-                        <span>{sayWhen(row, words)}</span>
-                      </span>
-                    </button>
-                  </li>
+                  <StatusRow
+                    data={{ 'data-trial': row.trial.id, 'data-stage': row.stage }}
+                    name={said().kinds[row.trial.kind]}
+                    how={[
+                      sayHairOf(row.trial.hair, words),
+                      said().by(words.moments.shortDay(row.trial.startedAtMs), row.trial.startedBy),
+                    ]}
+                    status={drawStage(row.stage)}
+                    what={said().stages[row.stage]}
+                    when={sayWhen(row, words)}
+                    onOpen={() => setAt({ show: 'one', id: row.trial.id })}
+                  />
                 )}
               </For>
             </ul>
@@ -123,7 +100,9 @@ export function BenchTrials(props: {
       <Match when={at().show === 'start'}>
         <StartTrial
           units={settings().units}
-          start={(answers) => asSomebody(() => props.station.startBenchTrial(props.who.by(), answers))}
+          start={(answers) =>
+            goAsSomebody(props.who, () => props.station.startBenchTrial(props.who.by(), answers))
+          }
           onStarted={(id) => setAt({ show: 'one', id })}
           onBack={toList}
         />

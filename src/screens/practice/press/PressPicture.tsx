@@ -6,7 +6,7 @@ import {
   findPressTime,
   type PressMoment,
 } from '../../../../shared/heat/press/press';
-import { type Span, sumSpans, WORKS_FROM_C } from '../../../../shared/heat/press/readPress';
+import { ASSUMED_WORKS_ABOVE_C, type Span, sumSpans } from '../../../../shared/heat/press/readPress';
 import { brand } from '../../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../../shared/units/format';
 import type { UnitSettings } from '../../../../shared/units/quantity';
@@ -15,7 +15,7 @@ import { useWords } from '../../../parts/useWords';
 import { room, spreadNames } from './pressRoom';
 import type { PressView } from './viewPress';
 
-/** As high as any plate gets, °C. */
+/** The top of the picture, °C: a little above the hottest setting, so that its line and name have room. */
 const HIGHEST_C = 245;
 /** Where lines across are drawn, in the station's unit. */
 const ticks = { C: [50, 100, 150, 200], F: [100, 200, 300, 400] } as const;
@@ -53,7 +53,7 @@ export function PressPicture(props: {
     const all = [
       { id: 'plates', atC: choice.plateC, name: said().lines.plates(write(choice.plateC)) },
       { id: 'too-hot', atC: tooHot.fromC, name: said().lines.tooHot(write(tooHot.fromC)) },
-      { id: 'works', atC: WORKS_FROM_C, name: said().lines.works(write(WORKS_FROM_C)) },
+      { id: 'works', atC: ASSUMED_WORKS_ABOVE_C, name: said().lines.works(write(ASSUMED_WORKS_ABOVE_C)) },
       { id: 'boils', atC: boilingC, name: said().lines.boils(write(boilingC)) },
     ];
     const names = spreadNames(all.map(({ atC }) => y(atC) + 7));

@@ -1,9 +1,9 @@
 import { For } from 'solid-js';
-import { ASSUMED_REGAIN } from '../../../../shared/heat/press/bundle';
+import { ASSUMED_PACKING, ASSUMED_REGAIN } from '../../../../shared/heat/press/bundle';
 import { ASSUMED_SECTIONS_MM } from '../../../../shared/heat/press/choices';
 import { type PressFigure, pressMarks } from '../../../../shared/heat/press/marks';
 import { ASSUMED_BETWEEN_PRESSES_S } from '../../../../shared/heat/press/press';
-import { WORKS_FROM_C } from '../../../../shared/heat/press/readPress';
+import { ASSUMED_WORKS_ABOVE_C } from '../../../../shared/heat/press/readPress';
 import { heatThresholds } from '../../../../shared/heat/thresholds';
 import { brand } from '../../../../shared/units/brand';
 import { formatQuantity, formatTemperature } from '../../../../shared/units/format';
@@ -28,7 +28,7 @@ export function WhyPress(props: { readonly boilingC: Celsius; readonly units: Un
   const figures = (): Readonly<Record<PressFigure, string>> => ({
     conduction: said().why.conduction,
     boilingPoint: said().why.boilingPoint(writeC(props.boilingC)),
-    works: said().why.works(writeC(WORKS_FROM_C)),
+    works: said().why.works(writeC(ASSUMED_WORKS_ABOVE_C)),
     poresRiseFast: said().why.tooHot.poresRiseFast(startOf('poresRiseFast')),
     cortexSoftens: said().why.tooHot.cortexSoftens(startOf('cortexSoftens')),
     heats: said().why.heats,
@@ -37,7 +37,7 @@ export function WhyPress(props: { readonly boilingC: Celsius; readonly units: Un
       percent(ASSUMED_REGAIN.damp),
       percent(ASSUMED_REGAIN.wet),
     ),
-    bundle: said().why.bundle,
+    bundle: said().why.bundle(percent(ASSUMED_PACKING)),
     pause: said().why.pause(formatQuantity(ASSUMED_BETWEEN_PRESSES_S, 'seconds', props.units, words.locale)),
     sections: said().why.sections(
       writeMm(Math.min(...ASSUMED_SECTIONS_MM)),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FIBRE_PER_M3, LATENT_HEAT } from '../../../../shared/heat/press/bundle';
 import type { PressMoment } from '../../../../shared/heat/press/press';
-import { readPress, sumSpans, WORKS_FROM_C } from '../../../../shared/heat/press/readPress';
+import { ASSUMED_WORKS_ABOVE_C, readPress, sumSpans } from '../../../../shared/heat/press/readPress';
 import { brand } from '../../../../shared/units/brand';
 import type { Celsius } from '../../../../shared/units/temperature';
 
@@ -19,10 +19,10 @@ describe('what a press did', () => {
   it('says when the middle got hot enough, and nothing where it never did', () => {
     const moments = [
       moment(0, 25, 25, 1),
-      moment(1, 150, WORKS_FROM_C - 1, 1),
-      moment(2, 160, WORKS_FROM_C, 1),
+      moment(1, 150, ASSUMED_WORKS_ABOVE_C, 1),
+      moment(2, 160, ASSUMED_WORKS_ABOVE_C + 1, 1),
     ];
-    expect(readPress(press, moments, tooHotC)).toMatchObject({ worksAtS: 2, surfaceC: 160, coreC: 122 });
+    expect(readPress(press, moments, tooHotC)).toMatchObject({ worksAtS: 2, surfaceC: 160, coreC: 123 });
     expect(readPress(press, moments.slice(0, 2), tooHotC).worksAtS).toBeNull();
   });
 
