@@ -7,6 +7,7 @@ import { App } from './screens/App';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { LearningProvider } from './screens/taught/learningInUse';
+import { UpdatesProvider } from './screens/update/updatesInUse';
 import { createStation } from './station/createStation';
 import { createDemo } from './station/demo/createDemo';
 import { findEdition } from './station/findEdition';
@@ -15,6 +16,7 @@ import { createPractice } from './station/practice/createPractice';
 import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
+import { createUpdates, findUpdatesParts } from './tablet/createUpdates';
 import { findHandOverParts, makeHandOver } from './tablet/handOver';
 import { ofTablet } from './tablet/keep';
 import { createRuler } from './tablet/ruler';
@@ -34,11 +36,14 @@ if (place) {
       const demo = createDemo(edition, startAnew);
       const practice = createPractice(edition, startAnew);
       const ruler = createRuler();
+      const updates = createUpdates(findUpdatesParts());
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
             <LearningProvider value={learning}>
-              <App station={station} tablet={tablet} demo={demo} practice={practice} />
+              <UpdatesProvider value={updates}>
+                <App station={station} tablet={tablet} demo={demo} practice={practice} />
+              </UpdatesProvider>
             </LearningProvider>
           </HandOverProvider>
         </RulerProvider>

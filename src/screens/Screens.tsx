@@ -52,6 +52,9 @@ import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { Start } from './start/Start';
 import { makeSubmit, makeSubmitAll } from './submitting';
 import { WhatTaught } from './taught/WhatTaught';
+import { isQuiet } from './update/isQuiet';
+import { UpdateLine } from './update/UpdateLine';
+import { useUpdates } from './update/updatesInUse';
 import { createWho } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
@@ -145,6 +148,16 @@ export function Screens(props: {
   const jumps = createMemo(() => (isWriter() ? viewJumps(state(), props.station.jumps()) : []), [], {
     equals: isSameJumps,
   });
+  /** A newer build is taken where nothing is under way: at the bar of the salon itself, with nobody there. */
+  const isInUse = createMemo(
+    () =>
+      (place.at() !== 'bar' && place.endedHere() === undefined) ||
+      invented() !== null ||
+      who.isAsked() ||
+      !isQuiet(state(), props.station.nowMs()),
+  );
+  const updates = useUpdates();
+  updates?.useWhile(isInUse);
   const chosenChair = () => {
     const chair = place.chair();
     return chair === null ? null : writeChair(chair);
@@ -230,9 +243,12 @@ export function Screens(props: {
                   alarm={alarm}
                   tablet={props.tablet}
                   offer={
-                    <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
-                      {(demo) => <DemoOffer demo={demo()} />}
-                    </Show>
+                    <>
+                      <Show when={!isInUse() && updates}>{(here) => <UpdateLine updates={here()} />}</Show>
+                      <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
+                        {(demo) => <DemoOffer demo={demo()} />}
+                      </Show>
+                    </>
                   }
                   onWho={who.ask}
                   onOpen={place.toClient}

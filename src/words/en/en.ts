@@ -51,6 +51,7 @@ import { tablet } from './tablet';
 import { taught } from './taught';
 import { toner } from './toner';
 import { trainer } from './trainer';
+import { updates } from './updates';
 import { warmthTrial } from './warmthTrial';
 import { whatHappened } from './whatHappened';
 import { windowPart } from './window';
@@ -107,6 +108,7 @@ export const en = {
   taught,
   toner,
   trainer,
+  updates,
   warmthTrial,
   whatHappened,
   asked: {
