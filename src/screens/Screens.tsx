@@ -96,6 +96,16 @@ export function Screens(props: {
     const how = now.sat.isExam ? words.practice.exam : words.practice.hints;
     return words.practice.underWay(now.lesson?.title ?? now.sat.lessonId, how);
   };
+  const undoing = () => {
+    const { id, by } = state().settings;
+    return id === 0
+      ? undefined
+      : {
+          before: props.station.readSettings()(id - 1),
+          by,
+          run: () => props.station.undoSettings(who.by()),
+        };
+  };
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
   const enteringPractice = () => {
     const practice = props.practice;
@@ -363,6 +373,7 @@ export function Screens(props: {
                     inForce={settings()}
                     nowMs={props.station.nowMs()}
                     save={(next) => props.station.saveSettings(who.by(), next)}
+                    undo={undoing()}
                     tablet={props.tablet}
                     backup={props.station}
                     months={state().months}

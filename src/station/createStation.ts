@@ -30,6 +30,7 @@ export interface StationInUse
     | 'changeBenchTrial'
     | 'finishClosing'
     | 'saveSettings'
+    | 'undoSettings'
     | 'erase'
     | 'finishErasing'
     | 'backUp'
@@ -185,6 +186,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     changeBenchTrial: station.changeBenchTrial,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
+    undoSettings: station.undoSettings,
     erase: station.erase,
     finishErasing: station.finishErasing,
     backUp: station.backUp,

@@ -68,6 +68,8 @@ export interface Station extends Sharing, Practising {
   changeBenchTrial(id: string, by: string, raw: RawBenchEvent): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
+  /** Puts the edition before the one in force back, as a new edition; undone again, it brings back what was undone. */
+  undoSettings(by: string): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
   correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
   /** A person says that this jump was no sleep: skin tests that were on have waited for so much less. */

@@ -30,6 +30,7 @@ import { createSettingsPlace } from './settingsPlace';
 import { isSection, pickSection, type SettingsSection } from './settingsSections';
 import { findSettingsWords } from './settingsWords';
 import { nameSpray } from './sprayRow';
+import { UndoSettings } from './UndoSettings';
 import { WarmthTrial } from './WarmthTrial';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
@@ -93,6 +94,7 @@ export function SettingsScreen(
   /** Whether it is saved; while there is nothing to say of that, what comes before every setting. */
   const sayState = () => {
     if (editing.isSaved()) return said().saved;
+    if (editing.isUndone()) return said().undo.done;
     if (editing.isChanged()) return said().unsaved;
     return place.page().at === 'all' ? said().note : '';
   };
@@ -219,6 +221,13 @@ export function SettingsScreen(
             </BigButton>
           )}
         </Show>
+        <UndoSettings
+          undo={props.undo}
+          inForce={props.inForce}
+          isShown={place.page().at === 'all' || editing.isSaved() || editing.isUndone()}
+          isChanged={editing.isChanged()}
+          onUndo={() => void editing.undo()}
+        />
         <Show when={!isOfFiles() && !isOfPractice()}>
           <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
             {said().save}

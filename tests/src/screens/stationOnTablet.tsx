@@ -6,6 +6,7 @@ import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
 import { LearningProvider } from '../../../src/screens/taught/learningInUse';
+import { UpdatesProvider } from '../../../src/screens/update/updatesInUse';
 import type { StationInUse } from '../../../src/station/createStation';
 import type { DemoInUse } from '../../../src/station/demo/createDemo';
 import type { LearningInUse } from '../../../src/station/learning/createLearning';
@@ -15,6 +16,7 @@ import type { Others } from '../../../src/station/replicating';
 import type { StationState } from '../../../src/station/stationState';
 import { createClockJumps } from '../../../src/tablet/clockJumps';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
+import type { UpdatesInUse } from '../../../src/tablet/createUpdates';
 import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 
 /** The station with its screens over a pretended tablet: everything but the windows of a browser is the real thing. */
@@ -37,6 +39,8 @@ export async function showStation(
     /** How it stands with other stations, and what is told when somebody shares. */
     readonly others?: Others;
     readonly onShared?: () => void;
+    /** Which build runs, and which waits. */
+    readonly updates?: UpdatesInUse;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -83,6 +87,7 @@ export async function showStation(
     tellOfSitting: (id, by, said) => follow(station.tellOfSitting(id, by, said)),
     setSpeed: (by, times) => follow(station.setSpeed(by, times)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
+    undoSettings: (by) => follow(station.undoSettings(by)),
     seenMs,
     correctClocks: async (by) => {
       const corrected = await follow(station.correctClocks(by, seenMs()));
@@ -109,7 +114,9 @@ export async function showStation(
   if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
   const { container, unmount } = render(() => (
     <LearningProvider value={options.learning}>
-      <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+      <UpdatesProvider value={options.updates}>
+        <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+      </UpdatesProvider>
     </LearningProvider>
   ));
 
