@@ -4,6 +4,7 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
 import { App } from './screens/App';
+import { TabletFactsProvider } from './screens/diagnosis/diagnosisInUse';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { LearningProvider } from './screens/taught/learningInUse';
@@ -16,6 +17,7 @@ import { createPractice } from './station/practice/createPractice';
 import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
+import { createTabletFacts } from './tablet/createTabletFacts';
 import { createUpdates, findUpdatesParts } from './tablet/createUpdates';
 import { findHandOverParts, makeHandOver } from './tablet/handOver';
 import { ofTablet } from './tablet/keep';
@@ -36,13 +38,16 @@ if (place) {
       const demo = createDemo(edition, startAnew);
       const practice = createPractice(edition, startAnew);
       const ruler = createRuler();
+      const facts = createTabletFacts(edition === 'salon' ? ofTablet : nowhere);
       const updates = createUpdates(findUpdatesParts());
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
             <LearningProvider value={learning}>
               <UpdatesProvider value={updates}>
-                <App station={station} tablet={tablet} demo={demo} practice={practice} />
+                <TabletFactsProvider value={facts}>
+                  <App station={station} tablet={tablet} demo={demo} practice={practice} />
+                </TabletFactsProvider>
               </UpdatesProvider>
             </LearningProvider>
           </HandOverProvider>

@@ -29,6 +29,8 @@ import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
 import { Day } from './day/Day';
+import { Diagnosis } from './diagnosis/Diagnosis';
+import { useTabletFacts } from './diagnosis/diagnosisInUse';
 import { EverybodyProvider } from './everybody';
 import { RecordsKept } from './kept/RecordsKept';
 import { dropDrafts } from './keptDraft';
@@ -106,6 +108,13 @@ export function Screens(props: {
           run: () => props.station.undoSettings(who.by()),
         };
   };
+  const facts = useTabletFacts();
+  const drawDiagnosis = () =>
+    facts === undefined
+      ? undefined
+      : () => (
+          <Diagnosis station={props.station} tablet={props.tablet} facts={facts} units={settings().units} />
+        );
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
   const enteringPractice = () => {
     const practice = props.practice;
@@ -379,6 +388,7 @@ export function Screens(props: {
                     months={state().months}
                     sharing={props.station}
                     practice={enteringPractice()}
+                    diagnosis={drawDiagnosis()}
                     onBar={place.toBar}
                   />
                 </MayWriteProvider>

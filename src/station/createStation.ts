@@ -37,6 +37,7 @@ export interface StationInUse
     | 'bringIn'
     | 'bringInRecords'
     | 'readSettings'
+    | 'examine'
     | 'note'
     | 'dismiss'
     | 'beginLesson'
@@ -193,6 +194,7 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     bringIn: station.bringIn,
     bringInRecords: station.bringInRecords,
     readSettings: station.readSettings,
+    examine: station.examine,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
     correctClocks: async (by) => {
       const corrected = await station.correctClocks(by, seenMs());

@@ -16,6 +16,7 @@ import { makeBoard } from './board';
 import { makeBringing } from './bringing';
 import { leaveOutErased } from './erased';
 import { makeErasing } from './erasing';
+import { examine } from './examining';
 import { inheritsStop } from './inheritsStop';
 import { CLOSED, SETTINGS_LOG } from './logNames';
 import { makeMemory } from './memory';
@@ -297,6 +298,9 @@ export function makeStation(parts: StationParts): Station {
     bringInRecords: (file) => outsidePractice(() => enqueuePast(() => bringing.bringInRecords(file))),
 
     ...makeSharing(board, memory, bringing, (work) => enqueue(OPENING, work)),
+
+    examine: async () =>
+      readState().mode === 'writing' ? queues.run(SETTINGS_LOG, () => examine(store)) : null,
 
     readSettings: () => findSettingsIn(memory.logs()),
 

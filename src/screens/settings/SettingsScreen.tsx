@@ -43,6 +43,8 @@ export function SettingsScreen(
     readonly months?: StationState['months'] | undefined;
     readonly sharing?: OthersInUse | undefined;
     readonly practice?: EnteringPractice | undefined;
+    /** How this tablet is, drawn where it can be read. */
+    readonly diagnosis?: (() => JSX.Element) | undefined;
   },
 ) {
   const words = useWords();
@@ -63,7 +65,7 @@ export function SettingsScreen(
   });
   /** Files come and go there, and nothing is to be kept. */
   const monthsToRead = () => (props.months && props.months.read < props.months.all ? props.months : null);
-  const isOfFiles = () => ['backup', 'records', 'others'].includes(place.page().at);
+  const isOfFiles = () => ['backup', 'records', 'others', 'diagnosis'].includes(place.page().at);
   const others = () => props.sharing?.others() ?? null;
   const sayOthersHere = () => {
     const here = others();
@@ -82,6 +84,7 @@ export function SettingsScreen(
     if (at === 'backup') return said().sectionTitle(said().backup.title);
     if (at === 'records') return said().sectionTitle(words.records.title);
     if (at === 'others') return said().sectionTitle(words.others.title);
+    if (at === 'diagnosis') return said().sectionTitle(words.diagnosis.title);
     if (at === 'practice') return words.practice.enterTitle;
     return at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
@@ -123,6 +126,7 @@ export function SettingsScreen(
               hasBackup={props.backup !== undefined}
               others={sayOthersHere()}
               hasPractice={props.practice !== undefined}
+              hasDiagnosis={props.diagnosis !== undefined}
               onOpen={place.toSection}
             />
           </Match>
@@ -134,6 +138,7 @@ export function SettingsScreen(
               </div>
             )}
           </Match>
+          <Match when={place.page().at === 'diagnosis' && props.diagnosis}>{(draw) => draw()()}</Match>
           <Match when={isOfFiles() && monthsToRead()}>{(months) => <StillReading months={months()} />}</Match>
           <Match when={place.page().at === 'backup' && props.backup}>
             {(backup) => <Backup backup={backup()} units={props.inForce.units} nowMs={props.nowMs} />}

@@ -11,6 +11,7 @@ import { colourOn } from './colourOn';
 import { day } from './day';
 import { decision } from './decision';
 import { demo } from './demo';
+import { diagnosis } from './diagnosis';
 import { ended } from './ended';
 import { finish } from './finish';
 import { clientWords } from './forms/client';
@@ -91,6 +92,7 @@ export const en = {
   day,
   decision,
   demo,
+  diagnosis,
   ended,
   finish,
   mix,

@@ -5,6 +5,7 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
+import { TabletFactsProvider } from '../../../src/screens/diagnosis/diagnosisInUse';
 import { LearningProvider } from '../../../src/screens/taught/learningInUse';
 import { UpdatesProvider } from '../../../src/screens/update/updatesInUse';
 import type { StationInUse } from '../../../src/station/createStation';
@@ -16,6 +17,7 @@ import type { Others } from '../../../src/station/replicating';
 import type { StationState } from '../../../src/station/stationState';
 import { createClockJumps } from '../../../src/tablet/clockJumps';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
+import type { TabletFactsInUse } from '../../../src/tablet/createTabletFacts';
 import type { UpdatesInUse } from '../../../src/tablet/createUpdates';
 import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 
@@ -41,6 +43,8 @@ export async function showStation(
     readonly onShared?: () => void;
     /** Which build runs, and which waits. */
     readonly updates?: UpdatesInUse;
+    /** What can be read of it. */
+    readonly facts?: TabletFactsInUse;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -115,7 +119,9 @@ export async function showStation(
   const { container, unmount } = render(() => (
     <LearningProvider value={options.learning}>
       <UpdatesProvider value={options.updates}>
-        <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+        <TabletFactsProvider value={options.facts}>
+          <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+        </TabletFactsProvider>
       </UpdatesProvider>
     </LearningProvider>
   ));
