@@ -262,12 +262,11 @@ export function Screens(props: {
                   alarm={alarm}
                   tablet={props.tablet}
                   offer={
-                    <>
-                      <Show when={!isInUse() && updates}>{(here) => <UpdateLine updates={here()} />}</Show>
+                    <UpdateLine updates={isInUse() ? undefined : updates}>
                       <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
                         {(demo) => <DemoOffer demo={demo()} />}
                       </Show>
-                    </>
+                    </UpdateLine>
                   }
                   onWho={who.ask}
                   onOpen={place.toClient}

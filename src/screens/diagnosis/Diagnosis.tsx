@@ -48,7 +48,11 @@ export function Diagnosis(props: {
   };
   const findings = () => {
     const now = told();
-    return now === null ? [] : listFindings(now, words, write);
+    if (now === null) return [];
+    // What is to be seen to comes first.
+    return [...listFindings(now, words, write)].sort(
+      (one, other) => Number(one.todo === null) - Number(other.todo === null),
+    );
   };
   const toSee = () => findings().filter(({ todo }) => todo !== null).length;
   const file = () => {

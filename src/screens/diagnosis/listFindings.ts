@@ -98,15 +98,13 @@ export function listFindings(
     return { topic, says: said.clock.good(facts.zone), todo: null };
   };
 
-  /** What is to be done about the screen stands in the line that says it. */
   const findScreen = (): readonly Finding[] => {
     const { screen } = told;
     if (screen === null) return [];
     const topic = 'screen';
     if (screen === 'awake') return [{ topic, says: words.tablet.screenIsAwake, todo: null }];
     if (screen === 'resting') return [{ topic, says: words.tablet.screenRests, todo: null }];
-    const [says = '', todo = ''] = words.tablet.screen[screen].split(/(?<=:) /);
-    return [{ topic, says, todo }];
+    return [{ topic, says: said.screen.dark, todo: said.screen.todo[screen] }];
   };
 
   const findSound = (): readonly Finding[] => {

@@ -70,6 +70,13 @@ export const diagnosis = {
     back: 'It shows less than it did before.',
     todo: 'Let the tablet set date and time by the network, then answer what the station asks at the bar.',
   },
+  screen: {
+    dark: 'The screen may go dark.',
+    todo: {
+      refused: 'Plug the tablet in, or set it to stay on.',
+      unavailable: 'Set the tablet to stay on.',
+    },
+  },
   sound: {
     heard: 'It was heard when it was last tried.',
     notHeard: 'It was not heard when it was last tried.',
