@@ -1,9 +1,12 @@
 import { cleanup } from '@solidjs/testing-library';
-import { afterEach, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it } from 'vitest';
 import { salon } from '../../../../seeds/salon';
+import { dropDrafts } from '../../../../src/screens/keptDraft';
 import { listChangedTopics } from '../../../../src/screens/settings/UndoSettings';
 import { showStation } from '../stationOnTablet';
 
+// Files share their modules, and another may have left its fields half filled in.
+beforeEach(() => dropDrafts('settings'));
 afterEach(cleanup);
 
 async function openSettings() {
