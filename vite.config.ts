@@ -1,9 +1,10 @@
 import { defineConfig } from 'vite';
 import solid from 'vite-plugin-solid';
+import { nameBuild } from './scripts/buildName.mjs';
 import { buildServiceWorker } from './scripts/serviceWorker.mjs';
 
 export default defineConfig({
-  plugins: [solid(), buildServiceWorker()],
+  plugins: [solid(), nameBuild(), buildServiceWorker()],
   build: {
     target: 'es2022',
     // The policy of scripts/serve.mjs allows no inline script and no data: font, so nothing is inlined.

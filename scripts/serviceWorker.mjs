@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import { build } from 'vite';
+import { readBuildName } from './buildName.mjs';
 import { strictHeaders } from './headers.mjs';
 
 const root = join(import.meta.dirname, '..');
@@ -45,6 +46,7 @@ export async function writeServiceWorker(folder) {
     logLevel: 'warn',
     define: {
       BUILT_FILES: JSON.stringify(await listBuilt(folder)),
+      BUILD_NAME: JSON.stringify(readBuildName(await readFile(join(folder, 'index.html'), 'utf8'))),
       'process.env.NODE_ENV': '"production"',
     },
     build: {

@@ -5,9 +5,11 @@ import { render } from 'solid-js/web';
 import './base.css';
 import { loadLateParts } from './parts/late';
 import { App } from './screens/App';
+import { TabletFactsProvider } from './screens/diagnosis/diagnosisInUse';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { LearningProvider } from './screens/taught/learningInUse';
+import { UpdatesProvider } from './screens/update/updatesInUse';
 import { createStation } from './station/createStation';
 import { createDemo } from './station/demo/createDemo';
 import { findEdition } from './station/findEdition';
@@ -16,6 +18,8 @@ import { createPractice } from './station/practice/createPractice';
 import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
 import { createTablet } from './tablet/createTablet';
+import { createTabletFacts } from './tablet/createTabletFacts';
+import { createUpdates, findUpdatesParts } from './tablet/createUpdates';
 import { findHandOverParts, makeHandOver } from './tablet/handOver';
 import { ofTablet } from './tablet/keep';
 import { createRuler } from './tablet/ruler';
@@ -35,11 +39,17 @@ if (place) {
       const demo = createDemo(edition, startAnew);
       const practice = createPractice(edition, startAnew);
       const ruler = createRuler();
+      const facts = createTabletFacts(edition === 'salon' ? ofTablet : nowhere);
+      const updates = createUpdates(findUpdatesParts());
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
             <LearningProvider value={learning}>
-              <App station={station} tablet={tablet} demo={demo} practice={practice} />
+              <UpdatesProvider value={updates}>
+                <TabletFactsProvider value={facts}>
+                  <App station={station} tablet={tablet} demo={demo} practice={practice} />
+                </TabletFactsProvider>
+              </UpdatesProvider>
             </LearningProvider>
           </HandOverProvider>
         </RulerProvider>

@@ -26,6 +26,7 @@ import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
+import { useTabletFacts } from './diagnosis/diagnosisInUse';
 import { EverybodyProvider } from './everybody';
 import { dropDrafts } from './keptDraft';
 import {
@@ -33,6 +34,7 @@ import {
   ClientInView,
   Day,
   DebriefPage,
+  Diagnosis,
   Lessons,
   PressPage,
   RecordsKept,
@@ -54,6 +56,9 @@ import type { SittingKept } from './practice/sittings';
 import { findNotNow } from './practice/whyNotPractise';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
 import { makeSubmit, makeSubmitAll } from './submitting';
+import { isQuiet } from './update/isQuiet';
+import { UpdateLine } from './update/UpdateLine';
+import { useUpdates } from './update/updatesInUse';
 import { createWho, goAsSomebody } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
@@ -95,6 +100,23 @@ export function Screens(props: {
     const how = now.sat.isExam ? words.practice.exam : words.practice.hints;
     return words.practice.underWay(now.lesson?.title ?? now.sat.lessonId, how);
   };
+  const undoing = () => {
+    const { id, by } = state().settings;
+    return id === 0
+      ? undefined
+      : {
+          before: props.station.readSettings()(id - 1),
+          by,
+          run: () => props.station.undoSettings(who.by()),
+        };
+  };
+  const facts = useTabletFacts();
+  const drawDiagnosis = () =>
+    facts === undefined
+      ? undefined
+      : () => (
+          <Diagnosis station={props.station} tablet={props.tablet} facts={facts} units={settings().units} />
+        );
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
   const enteringPractice = () => {
     const practice = props.practice;
@@ -146,6 +168,16 @@ export function Screens(props: {
   const jumps = createMemo(() => (isWriter() ? viewJumps(state(), props.station.jumps()) : []), [], {
     equals: isSameJumps,
   });
+  /** A newer build is taken where nothing is under way: at the bar of the salon itself, with nobody there. */
+  const isInUse = createMemo(
+    () =>
+      (place.at() !== 'bar' && place.endedHere() === undefined) ||
+      invented() !== null ||
+      who.isAsked() ||
+      !isQuiet(state(), props.station.nowMs()),
+  );
+  const updates = useUpdates();
+  updates?.useWhile(isInUse);
   const chosenChair = () => {
     const chair = place.chair();
     return chair === null ? null : writeChair(chair);
@@ -231,9 +263,11 @@ export function Screens(props: {
                   alarm={alarm}
                   tablet={props.tablet}
                   offer={
-                    <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
-                      {(demo) => <DemoOffer demo={demo()} />}
-                    </Show>
+                    <UpdateLine updates={isInUse() ? undefined : updates}>
+                      <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
+                        {(demo) => <DemoOffer demo={demo()} />}
+                      </Show>
+                    </UpdateLine>
                   }
                   onWho={who.ask}
                   onOpen={place.toClient}
@@ -348,11 +382,13 @@ export function Screens(props: {
                     inForce={settings()}
                     nowMs={props.station.nowMs()}
                     save={(next) => props.station.saveSettings(who.by(), next)}
+                    undo={undoing()}
                     tablet={props.tablet}
                     backup={props.station}
                     months={state().months}
                     sharing={props.station}
                     practice={enteringPractice()}
+                    diagnosis={drawDiagnosis()}
                     onBar={place.toBar}
                   />
                 </MayWriteProvider>

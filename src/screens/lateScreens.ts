@@ -5,6 +5,7 @@ export const BenchTrials = late(() => import('./practice/bench/BenchTrials').the
 export const ClientInView = late(() => import('./ClientInView').then((m) => m.ClientInView));
 export const Day = late(() => import('./day/Day').then((m) => m.Day));
 export const DebriefPage = late(() => import('./practice/DebriefPage').then((m) => m.DebriefPage));
+export const Diagnosis = late(() => import('./diagnosis/Diagnosis').then((m) => m.Diagnosis));
 export const Lessons = late(() => import('./practice/Lessons').then((m) => m.Lessons));
 export const PressPage = late(() => import('./practice/press/PressPage').then((m) => m.PressPage));
 export const RecordsKept = late(() => import('./kept/RecordsKept').then((m) => m.RecordsKept));

@@ -30,12 +30,14 @@ export interface StationInUse
     | 'changeBenchTrial'
     | 'finishClosing'
     | 'saveSettings'
+    | 'undoSettings'
     | 'erase'
     | 'finishErasing'
     | 'backUp'
     | 'bringIn'
     | 'bringInRecords'
     | 'readSettings'
+    | 'examine'
     | 'note'
     | 'dismiss'
     | 'beginLesson'
@@ -185,12 +187,14 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     changeBenchTrial: station.changeBenchTrial,
     finishClosing: station.finishClosing,
     saveSettings: station.saveSettings,
+    undoSettings: station.undoSettings,
     erase: station.erase,
     finishErasing: station.finishErasing,
     backUp: station.backUp,
     bringIn: station.bringIn,
     bringInRecords: station.bringInRecords,
     readSettings: station.readSettings,
+    examine: station.examine,
     seenMs: () => Math.max(seenMs(), findNewestAtMs(readState())),
     correctClocks: async (by) => {
       const corrected = await station.correctClocks(by, seenMs());

@@ -6,7 +6,7 @@ import { countJumpSince, isInDoubt } from '../../shared/records/clockJump';
 import { findLastTime } from '../../shared/records/findLastTime';
 import { makePracticeId } from '../../shared/records/practiceId';
 import type { RawForm } from '../../shared/records/readForm';
-import { defaultSettings, settingsSchema } from '../../shared/records/settings';
+import { defaultSettings, type Settings, settingsSchema } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
 import type { CopyName } from '../storage/asideNote';
 import { makeQueues } from '../storage/queue';
@@ -16,6 +16,7 @@ import { makeBoard } from './board';
 import { makeBringing } from './bringing';
 import { leaveOutErased } from './erased';
 import { makeErasing } from './erasing';
+import { examine } from './examining';
 import { inheritsStop } from './inheritsStop';
 import { CLOSED, SETTINGS_LOG } from './logNames';
 import { makeMemory } from './memory';
@@ -103,6 +104,13 @@ export function makeStation(parts: StationParts): Station {
       ...practised,
     });
     return read;
+  }
+
+  /** A new edition; those before stay as they are. */
+  async function keepSettings(by: string, settings: Settings): Promise<Result<void, SubmitRefusal>> {
+    const written = await append(SETTINGS_LOG, { settings, by, atMs: now() });
+    if (written.ok) showLogs();
+    return written;
   }
 
   const listMonths = () =>
@@ -238,9 +246,14 @@ export function makeStation(parts: StationParts): Station {
       enqueue(SETTINGS_LOG, async () => {
         const read = v.safeParse(settingsSchema, settings);
         if (!read.success) return refuse({ kind: 'badSettings', path: v.getDotPath(read.issues[0]) ?? '' });
-        const written = await append(SETTINGS_LOG, { settings: read.output, by, atMs: now() });
-        if (written.ok) showLogs();
-        return written;
+        return keepSettings(by, read.output);
+      }),
+
+    undoSettings: (by) =>
+      enqueue(SETTINGS_LOG, async () => {
+        const { id } = readState().settings;
+        // A station that nobody has set up has nothing before.
+        return id === 0 ? accept(undefined) : keepSettings(by, findSettingsIn(memory.logs())(id - 1));
       }),
 
     async correctClocks(by, seenMs) {
@@ -285,6 +298,9 @@ export function makeStation(parts: StationParts): Station {
     bringInRecords: (file) => outsidePractice(() => enqueuePast(() => bringing.bringInRecords(file))),
 
     ...makeSharing(board, memory, bringing, (work) => enqueue(OPENING, work)),
+
+    examine: async () =>
+      readState().mode === 'writing' ? queues.run(SETTINGS_LOG, () => examine(store)) : null,
 
     readSettings: () => findSettingsIn(memory.logs()),
 

@@ -11,6 +11,7 @@ import type { Logs } from '../storage/watcherChannel';
 import type { BroughtIn } from './bringIn';
 import type { RecordsBrought } from './bringInRecords';
 import type { ToErase } from './erasing';
+import type { Examined } from './examining';
 import type { Notice } from './notice';
 import type { Practising } from './practice/practising';
 import type { Sharing } from './sharing';
@@ -68,6 +69,8 @@ export interface Station extends Sharing, Practising {
   changeBenchTrial(id: string, by: string, raw: RawBenchEvent): Promise<Result<void, SubmitRefusal>>;
   /** Keeps a new edition of the settings; those that events were judged under stay kept for ever. */
   saveSettings(by: string, settings: unknown): Promise<Result<void, SubmitRefusal>>;
+  /** Puts the edition before the one in force back, as a new edition; undone again, it brings back what was undone. */
+  undoSettings(by: string): Promise<Result<void, SubmitRefusal>>;
   /** The tablet's clock was set back from `seenMs`, the last time it was seen to show: says so in every consultation. */
   correctClocks(by: string, seenMs: number): Promise<Result<void, SubmitRefusal>>;
   /** A person says that this jump was no sleep: skin tests that were on have waited for so much less. */
@@ -84,6 +87,8 @@ export interface Station extends Sharing, Practising {
   bringIn(file: string): Promise<Result<BroughtIn, SubmitRefusal>>;
   /** Brings closed consultations of a file in, each judged anew: all of them or, where the store refuses, as far as it came. */
   bringInRecords(file: string): Promise<Result<RecordsBrought, SubmitRefusal>>;
+  /** How both copies stand now; null where this window does not write, and so cannot ask them. */
+  examine(): Promise<Examined | null>;
   /** Which edition of the settings does an event of this station name? */
   readSettings(): FindSettings;
   /** All that is held and was read so far, by log: what a newly opened window asks for. */

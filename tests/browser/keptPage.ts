@@ -3,6 +3,7 @@ import { cp, readdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { readBuildName } from '../../scripts/buildName.mjs';
 import { writeServiceWorker } from '../../scripts/serviceWorker.mjs';
 import { patience } from './person';
 
@@ -64,8 +65,11 @@ export const readEdition = (page: Page): Promise<string> =>
     .locator('script[type=module]')
     .evaluate((script) => new URL((script as HTMLScriptElement).src).pathname);
 
-/** The next edition of a build: its main script has another name, so whoever names that has other contents too. */
-export async function makeNextBuild(folder: string, into: string): Promise<void> {
+/**
+ * The next edition of a build: its main script has another name, so whoever names that has other contents too; and where a
+ * name is given it says that it is this one.
+ */
+export async function makeNextBuild(folder: string, into: string, name?: string): Promise<void> {
   await cp(folder, into, { recursive: true });
   const main = /\/assets\/(index-[\w-]{8}\.js)/.exec(await readFile(join(into, 'index.html'), 'utf8'))?.[1];
   if (main === undefined) throw new Error('The build names no main script');
@@ -74,6 +78,11 @@ export async function makeNextBuild(folder: string, into: string): Promise<void>
     if (!/\.(html|js)$/.test(path)) continue;
     const text = await readFile(join(into, path), 'utf8');
     await writeFile(join(into, path), text.replaceAll(main, 'index-nextnext.js'));
+  }
+  if (name !== undefined) {
+    const page = join(into, 'index.html');
+    const html = await readFile(page, 'utf8');
+    await writeFile(page, html.replace(readBuildName(html), name));
   }
   await writeServiceWorker(into);
 }

@@ -205,7 +205,8 @@ describe('a new build', () => {
     await page.close();
     await other.reload();
     expect(await readEdition(other)).toBe(old);
-    // The late part of the old page is still there.
+    // The late part of the old page is still there; where it is offered the newer one is told first.
+    await other.locator('[data-act="put-off-update"]').tap();
     await other.locator('[data-act="load-demo"]').tap();
     await other.locator('[data-demo]').waitFor();
     await other.close();

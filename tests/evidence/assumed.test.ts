@@ -6,11 +6,13 @@ import { describe, expect, it } from 'vitest';
  * because …" in the doc comment right above it, and add its name here.
  */
 const known: readonly string[] = [
+  'ASSUMED_ANSWER_MS',
   'ASSUMED_ANSWER_SHARES',
   'ASSUMED_ANSWER_WAIT_MS',
   'ASSUMED_ARMED_MS',
   'ASSUMED_ASK_AGAIN_MS',
   'ASSUMED_AT_ONCE_TURN',
+  'ASSUMED_BACKUP_DAYS',
   'ASSUMED_BAND_IN_SDS',
   'ASSUMED_BASE',
   'ASSUMED_BETWEEN_PRESSES_S',
@@ -56,6 +58,7 @@ const known: readonly string[] = [
   'ASSUMED_FIRST_DAMPING',
   'ASSUMED_FIRST_PX_PER_MM',
   'ASSUMED_FLAGS_FOR_HIGH',
+  'ASSUMED_FULL_SHARE',
   'ASSUMED_GAIN',
   'ASSUMED_GAP_GLIDING_C',
   'ASSUMED_GAP_HELD_C',
@@ -96,6 +99,7 @@ const known: readonly string[] = [
   'ASSUMED_LONGEST_NAME',
   'ASSUMED_LONGEST_STRAND_MM',
   'ASSUMED_LOOKED_TIMES',
+  'ASSUMED_LOOK_EVERY_MS',
   'ASSUMED_LUCK',
   'ASSUMED_MAP_EVERY_CM',
   'ASSUMED_MAX_PARTS',

@@ -11,24 +11,40 @@ import { useHandOver } from './handOverInUse';
  * Share, and into a folder of her choice, each only where this tablet has it. A window that was closed says nothing; what
  * failed is named. Checked in tests/src/screens/handOver.test.tsx.
  */
-export function HandOverWays(props: { readonly files: () => readonly HandedFile[] }) {
+export function HandOverWays(props: {
+  readonly files: () => readonly HandedFile[];
+  /** They got there. */
+  readonly onHanded?: () => void;
+}) {
   const handOver = useHandOver();
-  return <Show when={handOver}>{(ways) => <Ways ways={ways()} files={props.files} />}</Show>;
+  return (
+    <Show when={handOver}>
+      {(ways) => <Ways ways={ways()} files={props.files} onHanded={() => props.onHanded?.()} />}
+    </Show>
+  );
 }
 
-function Ways(props: { readonly ways: HandOver; readonly files: () => readonly HandedFile[] }) {
+function Ways(props: {
+  readonly ways: HandOver;
+  readonly files: () => readonly HandedFile[];
+  readonly onHanded: () => void;
+}) {
   const words = useWords();
   const said = () => words.handOver;
   const [handed, setHanded] = createSignal<Result<HandedOver, HandOverFailure> | null>(null);
   const [folder, setFolder] = createSignal<string | null>(null);
   // By their names and kinds alone, which stay the same while the page is open.
   const mayShare = untrack(() => props.ways.listShared(props.files()).length > 0);
-  const share = async () => setHanded(await props.ways.share(props.files()));
+  const tell = (done: Result<HandedOver, HandOverFailure>) => {
+    setHanded(done);
+    if (done.ok && done.value !== null) props.onHanded();
+  };
+  const share = async () => tell(await props.ways.share(props.files()));
   const write = async (anew: boolean) => {
     const written = await props.ways.intoFolder(props.files(), anew);
     if (!written.ok && written.error !== 'notWritten') setFolder(null);
     if (written.ok && written.value !== null) setFolder(written.value.folder);
-    setHanded(written);
+    tell(written);
   };
   const sayDone = () => {
     const done = handed();

@@ -11,6 +11,7 @@ import type { SubmitRefusal } from '../../station/submitRefusal';
 import type { HandedFile } from '../../tablet/handOver';
 import { nameDay } from '../day/dayNames';
 import { saveText } from '../day/saveText';
+import { useTabletFacts } from '../diagnosis/diagnosisInUse';
 import { HandOverWays } from '../handOver/HandOverWays';
 import { BringFile } from './BringFile';
 
@@ -30,6 +31,7 @@ export function Backup(props: {
   const words = useWords();
   const said = () => words.settings.backup;
   const invented = useInvented();
+  const facts = useTabletFacts();
   const [savedAs, setSavedAs] = createSignal<string | null>(null);
   const write = (count: number) => formatQuantity(count, 'count', props.units, words.locale);
   const nameAll = (tickets: readonly string[]) => [...new Set(tickets)].join(', ');
@@ -53,6 +55,7 @@ export function Backup(props: {
     const file = makeFile();
     // At one go: what is tapped in the meantime belongs to the next one.
     await saveText(file.name, [...file.text()], file.type);
+    facts?.noteBackup(props.nowMs);
     setSavedAs(file.name);
   };
   return (
@@ -64,7 +67,7 @@ export function Backup(props: {
           <BigButton act="save-station" isWay onPress={() => void save()}>
             {said().save}
           </BigButton>
-          <HandOverWays files={() => [makeFile()]} />
+          <HandOverWays files={() => [makeFile()]} onHanded={() => facts?.noteBackup(props.nowMs)} />
           <p role="status">
             <Show when={savedAs()}>{(name) => <strong>{words.day.downloaded(name())}</strong>}</Show>
           </p>

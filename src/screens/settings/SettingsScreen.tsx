@@ -30,6 +30,7 @@ import { createSettingsPlace } from './settingsPlace';
 import { isSection, pickSection, type SettingsSection } from './settingsSections';
 import { findSettingsWords } from './settingsWords';
 import { nameSpray } from './sprayRow';
+import { UndoSettings } from './UndoSettings';
 import { WarmthTrial } from './WarmthTrial';
 
 /** How this salon is set up. What is saved becomes a new edition; logs keep the one they were judged under. */
@@ -42,6 +43,8 @@ export function SettingsScreen(
     readonly months?: StationState['months'] | undefined;
     readonly sharing?: OthersInUse | undefined;
     readonly practice?: EnteringPractice | undefined;
+    /** How this tablet is, drawn where it can be read. */
+    readonly diagnosis?: (() => JSX.Element) | undefined;
   },
 ) {
   const words = useWords();
@@ -62,7 +65,7 @@ export function SettingsScreen(
   });
   /** Files come and go there, and nothing is to be kept. */
   const monthsToRead = () => (props.months && props.months.read < props.months.all ? props.months : null);
-  const isOfFiles = () => ['backup', 'records', 'others'].includes(place.page().at);
+  const isOfFiles = () => ['backup', 'records', 'others', 'diagnosis'].includes(place.page().at);
   const others = () => props.sharing?.others() ?? null;
   const sayOthersHere = () => {
     const here = others();
@@ -81,6 +84,7 @@ export function SettingsScreen(
     if (at === 'backup') return said().sectionTitle(said().backup.title);
     if (at === 'records') return said().sectionTitle(words.records.title);
     if (at === 'others') return said().sectionTitle(words.others.title);
+    if (at === 'diagnosis') return said().sectionTitle(words.diagnosis.title);
     if (at === 'practice') return words.practice.enterTitle;
     return at === 'tablet' ? said().sectionTitle(words.tablet.title) : said().title;
   };
@@ -93,6 +97,7 @@ export function SettingsScreen(
   /** Whether it is saved; while there is nothing to say of that, what comes before every setting. */
   const sayState = () => {
     if (editing.isSaved()) return said().saved;
+    if (editing.isUndone()) return said().undo.done;
     if (editing.isChanged()) return said().unsaved;
     return place.page().at === 'all' ? said().note : '';
   };
@@ -121,6 +126,7 @@ export function SettingsScreen(
               hasBackup={props.backup !== undefined}
               others={sayOthersHere()}
               hasPractice={props.practice !== undefined}
+              hasDiagnosis={props.diagnosis !== undefined}
               onOpen={place.toSection}
             />
           </Match>
@@ -132,6 +138,7 @@ export function SettingsScreen(
               </div>
             )}
           </Match>
+          <Match when={place.page().at === 'diagnosis' && props.diagnosis}>{(draw) => draw()()}</Match>
           <Match when={isOfFiles() && monthsToRead()}>{(months) => <StillReading months={months()} />}</Match>
           <Match when={place.page().at === 'backup' && props.backup}>
             {(backup) => <Backup backup={backup()} units={props.inForce.units} nowMs={props.nowMs} />}
@@ -219,6 +226,13 @@ export function SettingsScreen(
             </BigButton>
           )}
         </Show>
+        <UndoSettings
+          undo={props.undo}
+          inForce={props.inForce}
+          isShown={place.page().at === 'all' || editing.isSaved() || editing.isUndone()}
+          isChanged={editing.isChanged()}
+          onUndo={() => void editing.undo()}
+        />
         <Show when={!isOfFiles() && !isOfPractice()}>
           <BigButton kind="primary" act="save-settings" onPress={() => void save()}>
             {said().save}

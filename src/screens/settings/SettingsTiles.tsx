@@ -26,7 +26,11 @@ export function SettingsTiles(props: {
   readonly others: string | null;
   /** Practice can be entered from here. */
   readonly hasPractice: boolean;
-  readonly onOpen: (section: SettingsSection | 'tablet' | 'backup' | 'others' | 'practice') => void;
+  /** This tablet can be looked at. */
+  readonly hasDiagnosis: boolean;
+  readonly onOpen: (
+    section: SettingsSection | 'tablet' | 'backup' | 'others' | 'practice' | 'diagnosis',
+  ) => void;
 }) {
   const words = useWords();
   const said = () => words.settings;
@@ -71,6 +75,14 @@ export function SettingsTiles(props: {
       </For>
       <Show when={props.tablet}>
         {(tablet) => <Tile of="tablet" name={words.tablet.title} summary={tablet()} onOpen={props.onOpen} />}
+      </Show>
+      <Show when={props.hasDiagnosis}>
+        <Tile
+          of="diagnosis"
+          name={words.diagnosis.title}
+          summary={words.diagnosis.tile}
+          onOpen={props.onOpen}
+        />
       </Show>
       <Show when={props.hasBackup}>
         <Tile of="backup" name={said().backup.title} summary={said().backup.tile} onOpen={props.onOpen} />

@@ -13,6 +13,15 @@ export interface SettingsInUse {
   readonly inForce: Settings;
   readonly nowMs: number;
   readonly save: (settings: Settings) => Promise<Result<void, SubmitRefusal>>;
+  /** The edition before the one in force, and the way back to it; lacking where there is none. */
+  readonly undo?: UndoInUse | undefined;
+}
+
+export interface UndoInUse {
+  readonly before: Settings;
+  /** Who saved the edition in force; empty where a station started with it. */
+  readonly by: string;
+  readonly run: () => Promise<Result<void, SubmitRefusal>>;
 }
 
 /** The settings while somebody changes them: one draft over all their pages, kept until it is saved as one edition. */
@@ -25,6 +34,7 @@ export function createEditing(props: SettingsInUse) {
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const [hasTried, setHasTried] = createSignal(false);
   const [isSaved, setIsSaved] = createSignal(false);
+  const [isUndone, setIsUndone] = createSignal(false);
   const form = createMemo(() => findSettingsForm(props.inForce.units));
   /** Not read anew each second: a list may be long, and what was stamped by then is looked at when it is saved. */
   const refusals = createMemo((): readonly FieldRefusal[] => {
@@ -36,6 +46,7 @@ export function createEditing(props: SettingsInUse) {
   const touch = () => {
     setRefusal(null);
     setIsSaved(false);
+    setIsUndone(false);
   };
   const rows = () => readRows(draft.raw().shelf);
   return {
@@ -44,6 +55,7 @@ export function createEditing(props: SettingsInUse) {
     refusal,
     refusals,
     isSaved,
+    isUndone,
     touch,
     isChanged: () => JSON.stringify(draft.raw()) !== JSON.stringify(draftSettings(props.inForce)),
     /** One row of the shelf as it stands in its fields. */
@@ -58,6 +70,17 @@ export function createEditing(props: SettingsInUse) {
       draft.set('shelf', rows().map(change));
       touch();
     },
+    /** The edition before holds again, as a new one. */
+    undo: async (): Promise<void> => {
+      touch();
+      const taken = await props.undo?.run();
+      if (taken === undefined) return;
+      setRefusal(taken.ok ? null : taken.error);
+      if (!taken.ok) return;
+      draft.begin(draftSettings(props.inForce));
+      setHasTried(false);
+      setIsUndone(true);
+    },
     /** What is refused at a field is answered, first things first; nothing once it is written or not written at all. */
     save: async (): Promise<FieldRefusal | undefined> => {
       setHasTried(true);
@@ -71,6 +94,7 @@ export function createEditing(props: SettingsInUse) {
       if (!taken.ok) return undefined;
       draft.begin(draftSettings(props.inForce));
       setHasTried(false);
+      setIsUndone(false);
       setIsSaved(true);
       return undefined;
     },

@@ -12,6 +12,7 @@ export type SettingsPage =
         | 'records'
         | 'others'
         | 'practice'
+        | 'diagnosis'
         | SettingsSection;
     }
   | { readonly at: 'spray' | 'trial'; readonly row: number };
@@ -31,8 +32,9 @@ export function createSettingsPlace() {
     page,
     toAll: () => setPage({ at: 'all' }),
     toRuler: () => setPage({ at: 'ruler' }),
-    toSection: (at: SettingsSection | 'tablet' | 'backup' | 'records' | 'others' | 'practice') =>
-      setPage({ at }),
+    toSection: (
+      at: SettingsSection | 'tablet' | 'backup' | 'records' | 'others' | 'practice' | 'diagnosis',
+    ) => setPage({ at }),
     toSpray: (row: number) => setPage({ at: 'spray', row }),
     toTrial: (row: number) => setPage({ at: 'trial', row }),
     toRefused: (path: string) => setPage(findPage(path)),

@@ -11,6 +11,7 @@ import { colourOn } from './colourOn';
 import { day } from './day';
 import { decision } from './decision';
 import { demo } from './demo';
+import { diagnosis } from './diagnosis';
 import { ended } from './ended';
 import { finish } from './finish';
 import { clientWords } from './forms/client';
@@ -51,6 +52,7 @@ import { tablet } from './tablet';
 import { taught } from './taught';
 import { toner } from './toner';
 import { trainer } from './trainer';
+import { updates } from './updates';
 import { warmthTrial } from './warmthTrial';
 import { whatHappened } from './whatHappened';
 import { windowPart } from './window';
@@ -90,6 +92,7 @@ export const en = {
   day,
   decision,
   demo,
+  diagnosis,
   ended,
   finish,
   mix,
@@ -107,6 +110,7 @@ export const en = {
   taught,
   toner,
   trainer,
+  updates,
   warmthTrial,
   whatHappened,
   asked: {

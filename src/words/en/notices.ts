@@ -72,6 +72,7 @@ export const notices = {
   read: 'Read',
   dismiss: 'I have read it',
   copies,
+  failures,
   settingsLog: 'the settings',
   monthLog: (month: string) => `the closed records of ${month}`,
   skinTestLog: 'a skin test',

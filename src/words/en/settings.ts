@@ -195,4 +195,10 @@ export const settings = {
   save: 'Save',
   saved: 'Saved. They hold for every client from now on.',
   unsaved: 'Not saved yet.',
+  undo: {
+    undo: 'Undo',
+    /** What was saved last, and by whom; either may be empty. */
+    last: (topics: string, by: string) => `Last change${topics && `: ${topics}`}${by && ` · ${by}`}`,
+    done: 'Undone: what stood before holds again.',
+  },
 };

@@ -24,6 +24,7 @@ import {
   holdMonths,
   jumpAhead,
   keepAwake,
+  letBuildWait,
   neverOpen,
   offerWays,
   refusePlace,
@@ -100,6 +101,12 @@ const toStart = async ({ act, press }: SceneHand) => {
 const toSettings = async ({ act, press }: SceneHand) => {
   await act('settings');
   await press('[data-act="who-Opal"]');
+};
+const saveChairs = async (hand: SceneHand) => {
+  await toSettings(hand);
+  await hand.act('section-salon');
+  await hand.press('[data-question="chairs"] [data-option="6"]');
+  await hand.act('save-settings');
 };
 const toSpray = async (hand: SceneHand, row: number) => {
   await toSettings(hand);
@@ -272,6 +279,8 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       new: scene(newHouse, bar),
+      update: { ...scene(emptyHouse, '.update-line'), harm: letBuildWait },
+      updateNew: { ...scene(newHouse, '.update-line'), harm: letBuildWait },
       soundToTry: scene(usualHouse, '.sound-check', ({ act }) => act('silence')),
       soundCheck: scene(emptyHouse, 'dialog[open] [data-act="sound-later"]', toSoundCheck),
       soundNotHeard: scene(emptyHouse, '.sound-check-parts ul', async (hand) => {
@@ -466,7 +475,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     }),
     also: {
       ...Object.fromEntries(
-        [...sections, 'tablet', 'backup', 'practice'].map((section) => [
+        [...sections, 'tablet', 'backup', 'practice', 'diagnosis'].map((section) => [
           section,
           scene(fullHouse, 'main[data-step="settings"] [data-act="all-settings"]', async (hand) => {
             await toSettings(hand);
@@ -474,6 +483,12 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
           }),
         ]),
       ),
+      undo: scene(fullHouse, '[data-act="undo-settings"]', saveChairs),
+      undone: scene(fullHouse, '[data-act="undo-settings"]', async (hand) => {
+        await saveChairs(hand);
+        await hand.act('all-settings');
+        await hand.act('undo-settings');
+      }),
       ...scenesOfBackup,
       ...scenesOfRecords,
       ...scenesOfOthers,

@@ -91,3 +91,21 @@ export const offerWays = (page: Page) =>
     Object.assign(navigator, { canShare: () => true, share: async () => undefined });
     Object.assign(window, { showDirectoryPicker: async () => folder });
   });
+
+/** All of a newer build is here and waits. */
+export const letBuildWait = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const waiting = {
+      postMessage: (asked: string, ports: readonly MessagePort[] = []) => {
+        if (asked === 'SAY_BUILD') ports[0]?.postMessage('0.2.0 0123abcd');
+      },
+      addEventListener: () => undefined,
+    };
+    const registration = {
+      waiting,
+      installing: null,
+      addEventListener: () => undefined,
+      update: async () => undefined,
+    };
+    Object.defineProperty(navigator.serviceWorker, 'ready', { value: Promise.resolve(registration) });
+  });

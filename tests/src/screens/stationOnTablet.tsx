@@ -5,7 +5,9 @@ import { salon } from '../../../seeds/salon';
 import type { StoryStep } from '../../../seeds/story';
 import type { Settings } from '../../../shared/records/settings';
 import { App } from '../../../src/screens/App';
+import { TabletFactsProvider } from '../../../src/screens/diagnosis/diagnosisInUse';
 import { LearningProvider } from '../../../src/screens/taught/learningInUse';
+import { UpdatesProvider } from '../../../src/screens/update/updatesInUse';
 import type { StationInUse } from '../../../src/station/createStation';
 import type { DemoInUse } from '../../../src/station/demo/createDemo';
 import type { LearningInUse } from '../../../src/station/learning/createLearning';
@@ -15,6 +17,8 @@ import type { Others } from '../../../src/station/replicating';
 import type { StationState } from '../../../src/station/stationState';
 import { createClockJumps } from '../../../src/tablet/clockJumps';
 import type { TabletInUse } from '../../../src/tablet/createTablet';
+import type { TabletFactsInUse } from '../../../src/tablet/createTabletFacts';
+import type { UpdatesInUse } from '../../../src/tablet/createUpdates';
 import { makeTablet, switchOn, type Tablet } from '../storage/tablet';
 
 /** The station with its screens over a pretended tablet: everything but the windows of a browser is the real thing. */
@@ -37,6 +41,10 @@ export async function showStation(
     /** How it stands with other stations, and what is told when somebody shares. */
     readonly others?: Others;
     readonly onShared?: () => void;
+    /** Which build runs, and which waits. */
+    readonly updates?: UpdatesInUse;
+    /** What can be read of it. */
+    readonly facts?: TabletFactsInUse;
   } = {},
 ) {
   const tablet = options.tablet ?? makeTablet();
@@ -83,6 +91,7 @@ export async function showStation(
     tellOfSitting: (id, by, said) => follow(station.tellOfSitting(id, by, said)),
     setSpeed: (by, times) => follow(station.setSpeed(by, times)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
+    undoSettings: (by) => follow(station.undoSettings(by)),
     seenMs,
     correctClocks: async (by) => {
       const corrected = await follow(station.correctClocks(by, seenMs()));
@@ -109,7 +118,11 @@ export async function showStation(
   if (options.settings !== undefined) await station.saveSettings('Opal', options.settings);
   const { container, unmount } = render(() => (
     <LearningProvider value={options.learning}>
-      <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+      <UpdatesProvider value={options.updates}>
+        <TabletFactsProvider value={options.facts}>
+          <App station={inUse} tablet={options.device} demo={options.demo} practice={options.practice} />
+        </TabletFactsProvider>
+      </UpdatesProvider>
     </LearningProvider>
   ));
 
