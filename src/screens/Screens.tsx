@@ -28,6 +28,9 @@ import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
+import { Covered } from './cover/Covered';
+import { createIdle } from './cover/createIdle';
+import { IdleOver } from './cover/IdleOver';
 import { Day } from './day/Day';
 import { EverybodyProvider } from './everybody';
 import { RecordsKept } from './kept/RecordsKept';
@@ -117,6 +120,13 @@ export function Screens(props: {
     return (await props.practice?.leave()) === true;
   };
 
+  /** Her steps of first aid are read while hands rinse; what is invented tells of nobody. */
+  const idle = createIdle(props.station.nowMs, () => ({
+    coverAfterMin: invented() === null ? settings().coverAfterMin : null,
+    isBeingRead:
+      place.at() === 'consultation' && (place.here()?.state.context.facts.care ?? 'calm') !== 'calm',
+  }));
+
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
   const goBack = () => {
     const over = document.querySelector<HTMLDialogElement>('dialog:modal');
@@ -198,6 +208,15 @@ export function Screens(props: {
         </>
       )}
     >
+      <IdleOver idle={idle} left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}>
+        <Covered
+          state={state()}
+          settings={settings()}
+          nowMs={props.station.nowMs()}
+          alarm={alarm}
+          onOpen={place.toClient}
+        />
+      </IdleOver>
       <div
         class="station"
         data-past={isPastRead(state()) ? 'read' : 'reading'}

@@ -8,6 +8,7 @@ import { chance } from './chance';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
+import { cover } from './cover';
 import { day } from './day';
 import { decision } from './decision';
 import { demo } from './demo';
@@ -72,6 +73,7 @@ export const en = {
   bar,
   bench,
   alarm,
+  cover,
   cautionList,
   cautions,
   skinTest,
