@@ -208,12 +208,15 @@ export function Screens(props: {
         </>
       )}
     >
-      <IdleOver idle={idle} left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}>
+      <IdleOver
+        idle={idle}
+        left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}
+        beside={<Silence alarm={alarm} />}
+      >
         <Covered
           state={state()}
           settings={settings()}
           nowMs={props.station.nowMs()}
-          alarm={alarm}
           onOpen={place.toClient}
         />
       </IdleOver>

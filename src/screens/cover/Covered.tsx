@@ -3,19 +3,16 @@ import type { Settings } from '../../../shared/records/settings';
 import { formatQuantity } from '../../../shared/units/format';
 import { useWords } from '../../parts/useWords';
 import type { StationState } from '../../station/stationState';
-import type { Alarm } from '../alarm/createAlarm';
-import { Silence } from '../alarm/Silence';
 import '../bar/bar.css';
 import { Strip } from '../bar/Strip';
 import { sayBarDue } from '../bar/sayBarDue';
 import { type CoveredPlace, viewCover } from './viewCover';
 
-/** What stays under the cover: what is due next, each chair with its clock, and the way to silence; no ticket, no words. */
+/** What stays under the cover: what is due next, each chair with its clock; no ticket. */
 export function Covered(props: {
   readonly state: Pick<StationState, 'open'>;
   readonly settings: Settings;
   readonly nowMs: number;
-  readonly alarm: Alarm;
   /** A chair was tapped: whoever sits there is opened. */
   readonly onOpen: (id: string) => void;
 }) {
@@ -28,7 +25,6 @@ export function Covered(props: {
     due === null ? null : sayBarDue(due, props.nowMs, words, props.settings.units);
   return (
     <>
-      <Silence alarm={props.alarm} />
       <Show
         when={view().first}
         fallback={

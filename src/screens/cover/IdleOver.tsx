@@ -12,6 +12,8 @@ export function IdleOver(props: {
   readonly idle: Idle;
   /** Seconds, as they are written. */
   readonly left: string;
+  /** The way to silence. */
+  readonly beside: JSX.Element;
   /** What the cover shows. */
   readonly children: JSX.Element;
 }) {
@@ -63,13 +65,12 @@ export function IdleOver(props: {
             <header class="cover-head">
               <h1 id={titleId}>{words.cover.title}</h1>
               <p>{words.cover.hint}</p>
-            </header>
-            {props.children}
-            <div class="dialog-actions">
-              <BigButton kind="primary" act="uncover" isWay onPress={() => undefined}>
+              <BigButton act="uncover" isWay onPress={() => undefined}>
                 {words.cover.goOn}
               </BigButton>
-            </div>
+              {props.beside}
+            </header>
+            {props.children}
           </div>
         </Match>
       </Switch>

@@ -6,7 +6,7 @@ export const cover = {
   left: (seconds: string) => `${seconds} left.`,
   stay: 'Keep it open',
   title: 'Covered',
-  hint: 'Clocks and alarms go on. A tap anywhere goes back to where it was, a chair to whoever sits there.',
+  hint: 'A tap goes back to where it was, a chair to whoever sits there.',
   goOn: 'Go on',
   chair: (chair: string) => `Chair ${chair}`,
   free: (chair: string) => `${chair} · free`,

@@ -19,6 +19,7 @@ import {
   untilAnswered,
   untilConfirmed,
 } from './clients';
+import { scenesOfCover } from './coverScenes';
 import {
   breakSound,
   holdMonths,
@@ -82,6 +83,7 @@ export type BesideName =
   | 'noStore'
   | 'stillReading'
   | 'who'
+  | 'idle'
   | 'moreForClient'
   | 'demo'
   | 'lessons'
@@ -337,6 +339,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     },
   },
   lastVisit: scenesOfLastVisit,
+  idle: scenesOfCover,
   earlierClients: scenesOfEarlier,
   nothingNew: {
     empty: 'it shows last time, which is never empty',
