@@ -5,12 +5,14 @@ import { render } from 'solid-js/web';
 import './base.css';
 import { App } from './screens/App';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
+import { PinProvider } from './screens/pin/pinInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { LearningProvider } from './screens/taught/learningInUse';
 import { createStation } from './station/createStation';
 import { createDemo } from './station/demo/createDemo';
 import { findEdition } from './station/findEdition';
 import { createLearning } from './station/learning/createLearning';
+import { createPin } from './station/pin/createPin';
 import { createPractice } from './station/practice/createPractice';
 import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
@@ -34,11 +36,14 @@ if (place) {
       const demo = createDemo(edition, startAnew);
       const practice = createPractice(edition, startAnew);
       const ruler = createRuler();
+      const pin = createPin();
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
             <LearningProvider value={learning}>
-              <App station={station} tablet={tablet} demo={demo} practice={practice} />
+              <PinProvider value={pin}>
+                <App station={station} tablet={tablet} demo={demo} practice={practice} />
+              </PinProvider>
             </LearningProvider>
           </HandOverProvider>
         </RulerProvider>

@@ -32,6 +32,7 @@ import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { others } from './others';
+import { pin } from './pin';
 import { practice } from './practice';
 import { press } from './press';
 import { rail } from './rail';
@@ -74,6 +75,7 @@ export const en = {
   bench,
   alarm,
   cover,
+  pin,
   cautionList,
   cautions,
   skinTest,

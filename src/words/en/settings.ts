@@ -187,7 +187,7 @@ export const settings = {
       say('keepMonths') === ''
         ? 'closed records: no end'
         : `closed records: ${say('keepMonths')} months, then ${say('erasesByItself').toLowerCase()}`,
-    cover: (say: Say) => `covered: ${say('coverAfter').toLowerCase()}`,
+    cover: (say: Say) => `covered after: ${say('coverAfter').toLowerCase()}`,
     rules: (say: Say) =>
       [
         say('ageLine') === '' ? 'no age line' : `nobody under ${say('ageLine')}`,

@@ -47,6 +47,7 @@ import {
 } from './houses';
 import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfOthers } from './othersScenes';
+import { scenesOfPin } from './pinScenes';
 import { scenesOfDebrief, scenesOfLesson, scenesOfLessons, scenesOfTrainer } from './practiceScenes';
 import { scenesOfPress } from './pressScenes';
 import { scenesOfRecords } from './recordScenes';
@@ -84,6 +85,7 @@ export type BesideName =
   | 'stillReading'
   | 'who'
   | 'idle'
+  | 'pin'
   | 'moreForClient'
   | 'demo'
   | 'lessons'
@@ -340,6 +342,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
   },
   lastVisit: scenesOfLastVisit,
   idle: scenesOfCover,
+  pin: scenesOfPin,
   earlierClients: scenesOfEarlier,
   nothingNew: {
     empty: 'it shows last time, which is never empty',
