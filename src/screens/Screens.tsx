@@ -140,6 +140,7 @@ export function Screens(props: {
 
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
   const goBack = () => {
+    if (idle.phase() !== 'awake') return idle.stay();
     const over = document.querySelector<HTMLDialogElement>('dialog:modal');
     if (over === null) place.toBar();
     else over.close();
@@ -219,18 +220,6 @@ export function Screens(props: {
         </>
       )}
     >
-      <IdleOver
-        idle={idle}
-        left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}
-        beside={<Silence alarm={alarm} />}
-      >
-        <Covered
-          state={state()}
-          settings={settings()}
-          nowMs={props.station.nowMs()}
-          onOpen={place.toClient}
-        />
-      </IdleOver>
       <div
         class="station"
         data-past={isPastRead(state()) ? 'read' : 'reading'}
@@ -457,6 +446,18 @@ export function Screens(props: {
           />
         </Dialog>
       </div>
+      <IdleOver
+        idle={idle}
+        left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}
+        beside={<Silence alarm={alarm} />}
+      >
+        <Covered
+          state={state()}
+          settings={settings()}
+          nowMs={props.station.nowMs()}
+          onOpen={place.toClient}
+        />
+      </IdleOver>
     </DialogHeadProvider>
   );
 }

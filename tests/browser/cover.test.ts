@@ -15,6 +15,7 @@ afterEach(() => opal.page.context().close());
 const open = async (logs: Parameters<typeof withCover>[0], doubleTapMs = 0): Promise<Page> => {
   opal = await makePerson(station.browser, station.address, 'Opal', nowMs, {
     doubleTapMs,
+    leavesCover: true,
     prepare: (page) => writeLogs(page, withCover(logs)()),
   });
   return opal.page;
@@ -135,6 +136,7 @@ describe('an idle tablet', () => {
 
   it('is not covered where the owner wants none', async () => {
     opal = await makePerson(station.browser, station.address, 'Opal', nowMs, {
+      leavesCover: true,
       prepare: (page) => writeLogs(page, fullHouse()),
     });
     expect(Object.keys(fullHouse())).toContain(SETTINGS_LOG);

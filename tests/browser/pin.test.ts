@@ -16,6 +16,7 @@ afterEach(() => opal.page.context().close());
 const open = async (logs = fullHouse): Promise<void> => {
   heard = [];
   opal = await makePerson(station.browser, station.address, 'Opal', nowMs, {
+    leavesCover: true,
     prepare: async (page) => {
       page.on('console', (message) => heard.push(message.text()));
       page.on('request', (request) => heard.push(request.url()));
