@@ -22,7 +22,6 @@ const contentSecurity = [
 const permissions = [
   'accelerometer',
   'autoplay',
-  'bluetooth',
   'browsing-topics',
   'camera',
   'clipboard-read',
