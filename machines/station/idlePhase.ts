@@ -1,10 +1,5 @@
+import { COVER_WARNING_S } from '../../shared/records/settings';
 import { msPerMinute, msPerSecond } from '../../shared/units/time';
-
-/**
- * So long before it covers what it shows, a tablet says so, s. Published: WCAG 2.2, 2.2.1 (a person is warned before time
- * runs out and given at least 20 seconds).
- */
-export const COVER_WARNING_S = 20;
 
 /** What a tick of the clock says to a tablet that may be idle. */
 export interface IdleTick {

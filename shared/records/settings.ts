@@ -40,6 +40,12 @@ export const ASSUMED_KEEP_MONTHS = 36;
 export const ASSUMED_COVER_AFTER_MIN = 5;
 
 /**
+ * So long before it covers what it shows, a tablet says so, s. Published: WCAG 2.2, 2.2.1 (a person is warned before time
+ * runs out and given at least 20 seconds).
+ */
+export const COVER_WARNING_S = 20;
+
+/**
  * The station's settings. A log names the id of those it was judged under, so every version is kept.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: in metres from the shore of the Dead Sea to
  * the highest towns. Scale steps of 0.1, 0.5 and 1 g: common practice, no source.

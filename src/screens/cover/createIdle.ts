@@ -1,7 +1,8 @@
 import { type Accessor, createEffect, createMemo, createSignal, onCleanup, untrack } from 'solid-js';
 import { initialTransition, transition } from 'xstate';
 import { idleMachine } from '../../../machines/station/idleMachine';
-import { COVER_WARNING_S, findMsToCover, type IdleTick } from '../../../machines/station/idlePhase';
+import { findMsToCover, type IdleTick } from '../../../machines/station/idlePhase';
+import { COVER_WARNING_S } from '../../../shared/records/settings';
 import { msPerSecond } from '../../../shared/units/time';
 
 /** Is somebody at this tablet, as far as fingers and keys tell? */

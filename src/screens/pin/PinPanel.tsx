@@ -81,7 +81,8 @@ function NewPin(props: { readonly units: UnitSettings; readonly onKeep: (pin: st
   };
   const say = () => {
     const refused = why();
-    return refused === null ? '' : said()[refused];
+    if (refused === null) return '';
+    return refused === 'easy' ? said().easy : said().differs;
   };
   return (
     <div class="pin-asked" data-pin={first() === null ? 'new' : 'again'}>

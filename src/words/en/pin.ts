@@ -1,3 +1,5 @@
+import { figures } from './figures';
+
 /** The PIN of this tablet: what it asks, and what it does not do. */
 export const pin = {
   title: 'PIN',
@@ -10,9 +12,8 @@ export const pin = {
   done: 'Open',
   forgotten: 'PIN forgotten?',
   forgottenTitle: 'PIN forgotten',
-  forgottenHint:
-    'Nobody can read it back. Say so here, and it falls after 24 hours; the right PIN stops that. No record is lost. (24 hours are our own choice.)',
-  forget: 'Let it fall in 24 hours',
+  forgottenHint: `Nobody can read it back. Say so here, and it falls after ${figures.forgottenPinHours} hours (our own choice); the right PIN stops that. No record is lost.`,
+  forget: `Let it fall in ${figures.forgottenPinHours} hours`,
   falls: (when: string) =>
     `Somebody said that the PIN is forgotten. It falls ${when}, unless it is entered before.`,
   backToPin: 'Back to the PIN',

@@ -62,7 +62,7 @@ const questions: FormWords<typeof settingsForm> = {
   },
   coverAfter: {
     ask: 'When is what clients told covered?',
-    hint: 'After so long without a touch, said 20 s before. Clocks and alarms stay, by chair; one tap takes it away.',
+    hint: `After so long without a touch, said ${figures.coverWarning} before. Clocks and alarms stay, by chair; one tap takes it away.`,
     options: { never: 'Never', 2: '2 min', 3: '3 min', 4: '4 min', 5: '5 min' },
   },
   contact: {
