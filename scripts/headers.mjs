@@ -22,8 +22,10 @@ const contentSecurity = [
 const permissions = [
   'accelerometer',
   'autoplay',
+  'browsing-topics',
   'camera',
   'clipboard-read',
+  'clipboard-write',
   'display-capture',
   'encrypted-media',
   'fullscreen',
@@ -61,4 +63,6 @@ export const strictHeaders = {
   'Permissions-Policy': permissions,
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+  'X-DNS-Prefetch-Control': 'off',
 };

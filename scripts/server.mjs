@@ -107,11 +107,27 @@ export function makeServer(builtFolder, forward = makeForward(null)) {
     return undefined;
   }
 
-  return createServer((request, response) => {
+  const server = createServer((request, response) => {
     if (forward(request, response)) return;
     answer(request, response).catch(() => response.destroy());
   });
+  // What is no request of HTTP never comes to be answered above.
+  server.on('clientError', (_error, socket) => {
+    if (socket.writable) socket.end(notHttp);
+    else socket.destroy();
+  });
+  return server;
 }
+
+/** The one answer that is written by hand: to bytes that are no request. */
+const notHttp = [
+  'HTTP/1.1 400 Bad Request',
+  ...Object.entries(strictHeaders).map(([name, value]) => `${name}: ${value}`),
+  'Content-Length: 0',
+  'Connection: close',
+  '',
+  '',
+].join('\r\n');
 
 /**
  * Opens the server, on the next free port when this one is taken.

@@ -32,6 +32,7 @@ export const salon: Settings = {
   erasesByItself: false,
   figuresByStylist: false,
   learns: true,
+  coverAfterMin: null,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

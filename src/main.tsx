@@ -7,6 +7,7 @@ import { loadLateParts } from './parts/late';
 import { App } from './screens/App';
 import { TabletFactsProvider } from './screens/diagnosis/diagnosisInUse';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
+import { PinProvider } from './screens/pin/pinInUse';
 import { RulerProvider } from './screens/ruler/rulerInUse';
 import { LearningProvider } from './screens/taught/learningInUse';
 import { UpdatesProvider } from './screens/update/updatesInUse';
@@ -14,6 +15,7 @@ import { createStation } from './station/createStation';
 import { createDemo } from './station/demo/createDemo';
 import { findEdition } from './station/findEdition';
 import { createLearning } from './station/learning/createLearning';
+import { createPin } from './station/pin/createPin';
 import { createPractice } from './station/practice/createPractice';
 import { createStartingAnew } from './station/startingAnew';
 import { createClockJumps } from './tablet/clockJumps';
@@ -41,15 +43,18 @@ if (place) {
       const ruler = createRuler();
       const facts = createTabletFacts(edition === 'salon' ? ofTablet : nowhere);
       const updates = createUpdates(findUpdatesParts());
+      const pin = createPin();
       return (
         <RulerProvider value={ruler}>
           <HandOverProvider value={makeHandOver(findHandOverParts())}>
             <LearningProvider value={learning}>
-              <UpdatesProvider value={updates}>
-                <TabletFactsProvider value={facts}>
-                  <App station={station} tablet={tablet} demo={demo} practice={practice} />
-                </TabletFactsProvider>
-              </UpdatesProvider>
+              <PinProvider value={pin}>
+                <UpdatesProvider value={updates}>
+                  <TabletFactsProvider value={facts}>
+                    <App station={station} tablet={tablet} demo={demo} practice={practice} />
+                  </TabletFactsProvider>
+                </UpdatesProvider>
+              </PinProvider>
             </LearningProvider>
           </HandOverProvider>
         </RulerProvider>

@@ -34,6 +34,18 @@ export const shelfEntry = v.strictObject({
 export const ASSUMED_KEEP_MONTHS = 36;
 
 /**
+ * After so many minutes without a touch a tablet covers what it shows, where the owner says nothing else. Assumed because
+ * strands are looked at every five minutes or sooner, so a bar that is busy hardly meets it.
+ */
+export const ASSUMED_COVER_AFTER_MIN = 5;
+
+/**
+ * So long before it covers what it shows, a tablet says so, s. Published: WCAG 2.2, 2.2.1 (a person is warned before time
+ * runs out and given at least 20 seconds).
+ */
+export const COVER_WARNING_S = 20;
+
+/**
  * The station's settings. A log names the id of those it was judged under, so every version is kept.
  * Ranges: ASSUMED, wide enough that only a slip of the finger lies outside: in metres from the shore of the Dead Sea to
  * the highest towns. Scale steps of 0.1, 0.5 and 1 g: common practice, no source.
@@ -82,6 +94,11 @@ export const settingsSchema = v.strictObject({
    * judged by it (shared/learning/learnt.ts); editions from before had nothing learned.
    */
   learns: v.optional(v.boolean(), true),
+  /**
+   * After how many minutes without a touch does a tablet cover what clients told? null: never. Of these figures: ASSUMED,
+   * longer than a question takes, shorter than a client waits. Editions from before had no cover, and have one now.
+   */
+  coverAfterMin: v.optional(v.nullable(v.picklist([2, 3, 4, 5])), ASSUMED_COVER_AFTER_MIN),
   profile: v.strictObject({
     /** Under this age, in years, nothing is coloured; null where the local rule draws no line. */
     ageLine: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(10), v.maxValue(21))),
@@ -139,6 +156,7 @@ export const defaultSettings: Settings = {
   erasesByItself: false,
   figuresByStylist: false,
   learns: true,
+  coverAfterMin: ASSUMED_COVER_AFTER_MIN,
   profile: {
     ageLine: 16,
     skinTestWaitH: 48,

@@ -26,6 +26,9 @@ import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
 import { isSameDue, listDue } from './clocks/listDue';
+import { Covered } from './cover/Covered';
+import { createIdle } from './cover/createIdle';
+import { IdleOver } from './cover/IdleOver';
 import { useTabletFacts } from './diagnosis/diagnosisInUse';
 import { EverybodyProvider } from './everybody';
 import { dropDrafts } from './keptDraft';
@@ -47,6 +50,8 @@ import {
 } from './lateScreens';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
+import { PinAsked } from './pin/PinAsked';
+import { createPinGate, PassProvider, usePin } from './pin/pinInUse';
 import { createPlace } from './place';
 import { createLessons } from './practice/createLessons';
 import { LessonProvider } from './practice/lessonInUse';
@@ -91,7 +96,9 @@ export function Screens(props: {
     if (isPractice) return 'practice';
     return props.demo?.isHere === true ? 'demo' : null;
   };
-  const place = createPlace(state, who, alarm.goTo, isPractice ? 'lessons' : 'bar');
+  const pin = usePin();
+  const gate = createPinGate(pin);
+  const place = createPlace(state, who, alarm.goTo, isPractice ? 'lessons' : 'bar', gate.pass);
   const lessons = createLessons(props.station, who, () => props.practice?.school() ?? null, isPractice);
   const sitting = () => lessons.sittings().find(({ id }) => id === place.debriefOf());
   const sayLesson = () => {
@@ -141,8 +148,23 @@ export function Screens(props: {
     return (await props.practice?.leave()) === true;
   };
 
+  /** Her steps of first aid are read while hands rinse; what is invented tells of nobody. */
+  const idle = createIdle(props.station.nowMs, () => ({
+    coverAfterMin: invented() === null ? settings().coverAfterMin : null,
+    isBeingRead:
+      place.at() === 'consultation' && (place.here()?.state.context.facts.care ?? 'calm') !== 'calm',
+  }));
+
+  // Whoever comes to the bar, or to a covered tablet, is another person.
+  createEffect(() => {
+    if (idle.phase() === 'covered' && place.isGuarded() && pin?.isSet() === true) place.toBar();
+    if (idle.phase() === 'covered') gate.giveUp();
+    if (idle.phase() === 'covered' || ['bar', 'lessons'].includes(place.at())) gate.close();
+  });
+
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
   const goBack = () => {
+    if (idle.phase() !== 'awake') return idle.stay();
     const over = document.querySelector<HTMLDialogElement>('dialog:modal');
     if (over === null) place.toBar();
     else over.close();
@@ -250,170 +272,177 @@ export function Screens(props: {
         <DueHeard due={due()} units={settings().units} />
         <TabletHeard tablet={props.tablet} />
         <AboveActionsProvider value={renderDue}>
-          <div class="station-screen">
-            <Switch
-              fallback={
-                <Bar
-                  state={state()}
-                  settings={settings()}
-                  nowMs={props.station.nowMs()}
-                  by={who.by()}
-                  isWriter={isWriter()}
-                  closed={place.endedHere()}
-                  alarm={alarm}
-                  tablet={props.tablet}
-                  offer={
-                    <UpdateLine updates={isInUse() ? undefined : updates}>
-                      <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
-                        {(demo) => <DemoOffer demo={demo()} />}
-                      </Show>
-                    </UpdateLine>
-                  }
-                  onWho={who.ask}
-                  onOpen={place.toClient}
-                  onStart={isPractice ? place.toLessons : place.toStart}
-                  start={isPractice ? words.practice.lessons : undefined}
-                  onDay={isPractice ? undefined : place.toDay}
-                  onSettings={isPractice ? undefined : place.toSettings}
-                  ways={
-                    <SkinTestsButton
-                      skinTests={state().skinTests}
-                      settings={settings()}
-                      nowMs={props.station.nowMs()}
-                      onOpen={place.toSkinTests}
-                    />
-                  }
-                />
-              }
-            >
-              <Match when={doubt()}>
-                {(found) => (
-                  <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
-                )}
-              </Match>
-              <Match when={isPractice && place.at() === 'lessons'}>
-                <MayWriteProvider value={isWriter}>
-                  <Lessons
-                    station={props.station}
-                    who={who}
-                    all={props.practice?.school()?.lessons ?? null}
-                    lessons={lessons}
-                    onOpen={place.toClient}
-                    onDebrief={place.toDebrief}
-                    onPressPage={place.toPress}
-                    onTrainer={place.toTrainer}
-                    onBar={place.toBar}
-                  />
-                </MayWriteProvider>
-              </Match>
-              <Match when={isPractice && place.at() === 'trainer'}>
-                <OncePastIsRead months={state().months} title={words.trainer.title} onBar={place.toBar}>
-                  <Trainer
-                    station={props.station}
-                    lessons={lessons}
-                    onDebrief={place.toDebrief}
-                    onLessons={place.toLessons}
-                  />
-                </OncePastIsRead>
-              </Match>
-              <Match when={isPractice && sitting()}>
-                {(sat) => (
-                  <MayWriteProvider value={isWriter}>
-                    <DebriefPage
-                      sitting={sat()}
-                      tell={lessons.tell}
-                      station={props.station}
-                      onAgain={findAgain(sat())}
-                      onLessons={place.toLessons}
-                    />
-                  </MayWriteProvider>
-                )}
-              </Match>
-              <Match when={place.at() === 'day'}>
-                <OncePastIsRead months={state().months} title={words.day.title} onBar={place.toBar}>
-                  <Day
-                    isDemo={props.demo?.isHere === true}
-                    readSettings={props.station.readSettings}
+          <PassProvider value={gate.pass}>
+            <div class="station-screen">
+              <Switch
+                fallback={
+                  <Bar
                     state={state()}
-                    nowMs={props.station.nowMs()}
-                    onKept={place.toKept}
-                    onTaught={place.toTaught}
-                    onPressPage={place.toPress}
-                    onBench={place.toBench}
-                    onBar={place.toBar}
-                  />
-                </OncePastIsRead>
-              </Match>
-              <Match when={place.at() === 'kept'}>
-                <MayWriteProvider value={isWriter}>
-                  <OncePastIsRead months={state().months} title={words.kept.title} onBar={place.toBar}>
-                    <RecordsKept station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
-                  </OncePastIsRead>
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.at() === 'taught'}>
-                <MayWriteProvider value={isWriter}>
-                  <OncePastIsRead months={state().months} title={words.taught.title} onBar={place.toBar}>
-                    <WhatTaught station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
-                  </OncePastIsRead>
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.at() === 'bench'}>
-                <MayWriteProvider value={isWriter}>
-                  <BenchTrials
-                    station={props.station}
-                    who={who}
-                    onWarmthTrial={place.toSettings}
-                    onBack={place.toDay}
-                  />
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.at() === 'press'}>
-                <PressPage settings={settings()} onBack={isPractice ? place.toLessons : place.toDay} />
-              </Match>
-              <Match when={place.at() === 'skinTests'}>
-                <MayWriteProvider value={isWriter}>
-                  <SkinTests station={props.station} who={who} onBar={place.toBar} />
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.at() === 'settings'}>
-                <MayWriteProvider value={isWriter}>
-                  <SettingsScreen
-                    inForce={settings()}
-                    nowMs={props.station.nowMs()}
-                    save={(next) => props.station.saveSettings(who.by(), next)}
-                    undo={undoing()}
-                    tablet={props.tablet}
-                    backup={props.station}
-                    months={state().months}
-                    sharing={props.station}
-                    practice={enteringPractice()}
-                    diagnosis={drawDiagnosis()}
-                    onBar={place.toBar}
-                  />
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.at() === 'start'}>
-                <MayWriteProvider value={isWriter}>
-                  <Start
                     settings={settings()}
                     nowMs={props.station.nowMs()}
-                    clients={state().open}
-                    chair={chosenChair()}
                     by={who.by()}
-                    closed={state().closed}
-                    months={state().months}
-                    open={(answers: RawForm) => props.station.open(who.by(), answers)}
-                    onOpened={place.toClient}
-                    onBar={place.toBar}
+                    isWriter={isWriter()}
+                    closed={place.endedHere()}
+                    alarm={alarm}
+                    tablet={props.tablet}
+                    offer={
+                      <UpdateLine updates={isInUse() ? undefined : updates}>
+                        <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
+                          {(demo) => <DemoOffer demo={demo()} />}
+                        </Show>
+                      </UpdateLine>
+                    }
+                    onWho={who.ask}
+                    onOpen={place.toClient}
+                    onStart={isPractice ? place.toLessons : place.toStart}
+                    start={isPractice ? words.practice.lessons : undefined}
+                    onDay={isPractice ? undefined : place.toDay}
+                    onSettings={isPractice ? undefined : place.toSettings}
+                    ways={
+                      <SkinTestsButton
+                        skinTests={state().skinTests}
+                        settings={settings()}
+                        nowMs={props.station.nowMs()}
+                        onOpen={place.toSkinTests}
+                      />
+                    }
                   />
-                </MayWriteProvider>
-              </Match>
-              <Match when={place.here()?.id} keyed>
-                {renderClient}
-              </Match>
-            </Switch>
-          </div>
+                }
+              >
+                <Match when={doubt()}>
+                  {(found) => (
+                    <ClockDoubt doubt={found()} nowMs={props.station.nowMs()} correct={correctClocks} />
+                  )}
+                </Match>
+                <Match when={isPractice && place.at() === 'lessons'}>
+                  <MayWriteProvider value={isWriter}>
+                    <Lessons
+                      station={props.station}
+                      who={who}
+                      all={props.practice?.school()?.lessons ?? null}
+                      lessons={lessons}
+                      onOpen={place.toClient}
+                      onDebrief={place.toDebrief}
+                      onPressPage={place.toPress}
+                      onTrainer={place.toTrainer}
+                      onBar={place.toBar}
+                    />
+                  </MayWriteProvider>
+                </Match>
+                <Match when={isPractice && place.at() === 'trainer'}>
+                  <OncePastIsRead months={state().months} title={words.trainer.title} onBar={place.toBar}>
+                    <Trainer
+                      station={props.station}
+                      lessons={lessons}
+                      onDebrief={place.toDebrief}
+                      onLessons={place.toLessons}
+                    />
+                  </OncePastIsRead>
+                </Match>
+                <Match when={isPractice && sitting()}>
+                  {(sat) => (
+                    <MayWriteProvider value={isWriter}>
+                      <DebriefPage
+                        sitting={sat()}
+                        tell={lessons.tell}
+                        station={props.station}
+                        onAgain={findAgain(sat())}
+                        onLessons={place.toLessons}
+                      />
+                    </MayWriteProvider>
+                  )}
+                </Match>
+                <Match when={place.at() === 'day'}>
+                  <OncePastIsRead months={state().months} title={words.day.title} onBar={place.toBar}>
+                    <Day
+                      isDemo={props.demo?.isHere === true}
+                      readSettings={props.station.readSettings}
+                      state={state()}
+                      nowMs={props.station.nowMs()}
+                      onKept={place.toKept}
+                      onTaught={place.toTaught}
+                      onPressPage={place.toPress}
+                      onBench={place.toBench}
+                      onBar={place.toBar}
+                    />
+                  </OncePastIsRead>
+                </Match>
+                <Match when={place.at() === 'kept'}>
+                  <MayWriteProvider value={isWriter}>
+                    <OncePastIsRead months={state().months} title={words.kept.title} onBar={place.toBar}>
+                      <RecordsKept
+                        station={props.station}
+                        who={who}
+                        onDay={place.toDay}
+                        onBar={place.toBar}
+                      />
+                    </OncePastIsRead>
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.at() === 'taught'}>
+                  <MayWriteProvider value={isWriter}>
+                    <OncePastIsRead months={state().months} title={words.taught.title} onBar={place.toBar}>
+                      <WhatTaught station={props.station} who={who} onDay={place.toDay} onBar={place.toBar} />
+                    </OncePastIsRead>
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.at() === 'bench'}>
+                  <MayWriteProvider value={isWriter}>
+                    <BenchTrials
+                      station={props.station}
+                      who={who}
+                      onWarmthTrial={place.toSettings}
+                      onBack={place.toDay}
+                    />
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.at() === 'press'}>
+                  <PressPage settings={settings()} onBack={isPractice ? place.toLessons : place.toDay} />
+                </Match>
+                <Match when={place.at() === 'skinTests'}>
+                  <MayWriteProvider value={isWriter}>
+                    <SkinTests station={props.station} who={who} onBar={place.toBar} />
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.at() === 'settings'}>
+                  <MayWriteProvider value={isWriter}>
+                    <SettingsScreen
+                      inForce={settings()}
+                      nowMs={props.station.nowMs()}
+                      save={(next) => props.station.saveSettings(who.by(), next)}
+                      undo={undoing()}
+                      tablet={props.tablet}
+                      backup={props.station}
+                      months={state().months}
+                      sharing={props.station}
+                      practice={enteringPractice()}
+                      diagnosis={drawDiagnosis()}
+                      onBar={place.toBar}
+                    />
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.at() === 'start'}>
+                  <MayWriteProvider value={isWriter}>
+                    <Start
+                      settings={settings()}
+                      nowMs={props.station.nowMs()}
+                      clients={state().open}
+                      chair={chosenChair()}
+                      by={who.by()}
+                      closed={state().closed}
+                      months={state().months}
+                      open={(answers: RawForm) => props.station.open(who.by(), answers)}
+                      onOpened={place.toClient}
+                      onBar={place.toBar}
+                    />
+                  </MayWriteProvider>
+                </Match>
+                <Match when={place.here()?.id} keyed>
+                  {renderClient}
+                </Match>
+              </Switch>
+            </div>
+          </PassProvider>
         </AboveActionsProvider>
         <Notices
           notices={state().notices}
@@ -432,6 +461,18 @@ export function Screens(props: {
           }}
           onGoOn={lessons.dismissPassedOver}
         />
+        <Show when={pin}>
+          {(here) => (
+            <Dialog isOpen={gate.isAsked()} title={words.pin.title} onClose={gate.giveUp}>
+              <PinAsked
+                pin={here()}
+                nowMs={props.station.nowMs()}
+                units={settings().units}
+                onRight={gate.opened}
+              />
+            </Dialog>
+          )}
+        </Show>
         <Dialog isOpen={who.isAsked()} title={words.bar.who} onClose={who.chooseNobody}>
           <WhoIsIt
             settings={settings()}
@@ -442,6 +483,18 @@ export function Screens(props: {
           />
         </Dialog>
       </div>
+      <IdleOver
+        idle={idle}
+        left={formatQuantity(idle.leftS(), 'seconds', settings().units, words.locale)}
+        beside={<Silence alarm={alarm} />}
+      >
+        <Covered
+          state={state()}
+          settings={settings()}
+          nowMs={props.station.nowMs()}
+          onOpen={place.toClient}
+        />
+      </IdleOver>
     </DialogHeadProvider>
   );
 }

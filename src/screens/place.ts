@@ -35,6 +35,8 @@ export interface PlaceOfTablet {
   readonly debriefOf: Accessor<string | undefined>;
   /** The free place that was tapped. */
   readonly chair: Accessor<number | null>;
+  /** What is in view is kept behind the PIN, where there is one. */
+  readonly isGuarded: Accessor<boolean>;
   readonly toBar: () => void;
   readonly toDay: () => void;
   readonly toSkinTests: () => void;
@@ -57,6 +59,8 @@ export function createPlace(
   /** Somebody goes to her. */
   onClient: (id: string) => void,
   begin: 'bar' | 'lessons' = 'bar',
+  /** Begins what the PIN guards. */
+  pass: (goOn: () => void) => void = (goOn) => goOn(),
 ): PlaceOfTablet {
   const [place, setPlace] = createSignal<Place>({ at: begin });
   const go = (next: Place) => () => setPlace(next);
@@ -76,17 +80,18 @@ export function createPlace(
       const now = place();
       return now.at === 'start' ? now.chair : null;
     },
+    isGuarded: () => ['settings', 'kept', 'trainer'].includes(place().at),
     toBar: go({ at: 'bar' }),
     toDay: go({ at: 'day' }),
     toSkinTests: go({ at: 'skinTests' }),
-    toKept: go({ at: 'kept' }),
+    toKept: () => pass(go({ at: 'kept' })),
     toTaught: go({ at: 'taught' }),
     toPress: go({ at: 'press' }),
     toBench: go({ at: 'bench' }),
     toLessons: go({ at: 'lessons' }),
-    toTrainer: go({ at: 'trainer' }),
+    toTrainer: () => pass(go({ at: 'trainer' })),
     toDebrief: (id) => setPlace({ at: 'debrief', id }),
-    toSettings: () => who.asSomebody(go({ at: 'settings' })),
+    toSettings: () => who.asSomebody(() => pass(go({ at: 'settings' }))),
     toStart: (chair) => who.asSomebody(go({ at: 'start', chair })),
     toClient: (id) => {
       const consultation = state().open.get(id);

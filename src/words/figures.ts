@@ -8,6 +8,7 @@ import { ASSUMED_LIGHT_PULL_LIMIT_PERCENT, MEAN_BREAK_PERCENT } from '../../shar
 import { LONGEST_PASS_SECONDS } from '../../shared/heat/passes';
 import { ASSUMED_TELLING_S, WARMTH_TRIAL_CAP_S } from '../../shared/heat/warmthTrial';
 import { ASSUMED_CARRIED_LAPSES_WEEKS, ASSUMED_OUTCOME_LAPSES_DAYS } from '../../shared/judgement/lapse';
+import { ASSUMED_FORGOTTEN_PIN_MS } from '../../shared/pin/pinRecord';
 import { CUTTING_KEPT_MS } from '../../shared/records/cutting';
 import { ASSUMED_REST_H } from '../../shared/records/forms/bowl';
 import { clientForm } from '../../shared/records/forms/client';
@@ -17,6 +18,7 @@ import { FIRST_LOOK_MS } from '../../shared/records/reduce/strands';
 import {
   ASSUMED_KEEP_MONTHS,
   ASSUMED_SKIN_TEST_LAPSES_DAYS,
+  COVER_WARNING_S,
   defaultSettings,
 } from '../../shared/records/settings';
 import { ASSUMED_USE_WITHIN_MIN } from '../../shared/records/useWithin';
@@ -44,9 +46,11 @@ export function writeFigures(locale: string) {
     burnRinse: write(BURN_RINSE_MIN, 'minutes'),
     ceiling: write(LEGAL_CEILING_PERCENT, 'percent'),
     ceilingVolumes: write(toVolumes(brand(LEGAL_CEILING_PERCENT)), 'volume'),
+    coverWarning: write(COVER_WARNING_S, 'seconds'),
     cuttingHours: write(CUTTING_KEPT_MS / msPerHour, 'count'),
     eyesRinseFrom: write(EYES_RINSE_MIN.from, 'count'),
     eyesRinseTo: write(EYES_RINSE_MIN.to, 'minutes'),
+    forgottenPinHours: write(ASSUMED_FORGOTTEN_PIN_MS / msPerHour, 'count'),
     firstLook: write(FIRST_LOOK_MS / msPerMinute, 'minutes'),
     fewestHairs: write(min, 'count'),
     glass: write(INCOMPATIBILITY_MS / msPerMinute, 'minutes'),

@@ -48,6 +48,8 @@ interface PersonOptions extends BrowserContextOptions {
   readonly hands?: UseHands;
   /** How soon a second tap at one place is a double tap; none is when it is not said. */
   readonly doubleTapMs?: number;
+  /** What lies over an idle tablet stays; else whoever comes back after a while takes it away first. */
+  readonly leavesCover?: boolean;
   /** Done on a page of the station's origin before the station itself is opened. */
   readonly prepare?: (page: Page) => Promise<void>;
 }
@@ -58,7 +60,7 @@ export async function makePerson(
   address: string,
   name: string,
   startAtMs: number,
-  { hands = useFingers, prepare, doubleTapMs = 0, ...options }: PersonOptions = {},
+  { hands = useFingers, prepare, doubleTapMs = 0, leavesCover = false, ...options }: PersonOptions = {},
 ): Promise<Person> {
   const context = await browser.newContext({ ...tabletLandscape, ...options });
   context.setDefaultTimeout(10_000);
@@ -87,10 +89,16 @@ export async function makePerson(
   await isReady(page);
   let nowMs = startAtMs;
 
+  const comeBack = async (): Promise<void> => {
+    if (leavesCover || (await page.locator('.idle-over[open]').count()) === 0) return;
+    await page.keyboard.press('Escape');
+    await page.locator('.idle-over[open]').waitFor({ state: 'detached' });
+  };
   const pass = async (ms: number): Promise<void> => {
     if (ms <= 0) return;
     await page.clock.fastForward(ms);
     nowMs += ms;
+    await comeBack();
   };
   const own = await hands(page, pass);
   const where = () =>
@@ -128,11 +136,13 @@ export async function makePerson(
     run: async (ms) => {
       await page.clock.runFor(ms);
       nowMs += ms;
+      await comeBack();
     },
     sleep: async (ms) => {
       nowMs += ms;
       await page.clock.setSystemTime(nowMs);
       await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+      await comeBack();
     },
     where,
     kept,

@@ -45,6 +45,43 @@ describe('the page under its policy', () => {
     await expect.poll(readBroken).toEqual(['style-src-attr inline', 'connect-src http://127.0.0.1:9/']);
   });
 
+  it('runs neither text as code nor what the page is told it may not ask for', async () => {
+    // In a turn of its own: what a test's own hand evaluates may do more.
+    const refused = await page.evaluate(
+      () =>
+        new Promise<readonly string[]>((resolve) => {
+          const listen = (act: () => unknown) => {
+            try {
+              return `ran ${String(act())}`;
+            } catch (error) {
+              return (error as Error).name;
+            }
+          };
+          setTimeout(() =>
+            // biome-ignore lint/security/noGlobalEval: it is to be refused.
+            resolve([listen(() => globalThis.eval('1')), listen(() => new Function('return 1')())]),
+          );
+        }),
+    );
+    expect(refused).toEqual(['EvalError', 'EvalError']);
+    const allowed = await page.evaluate(() => {
+      const { featurePolicy } = document as unknown as {
+        featurePolicy?: { allowedFeatures: () => string[] };
+      };
+      return featurePolicy?.allowedFeatures() ?? null;
+    });
+    for (const each of [
+      'camera',
+      'microphone',
+      'geolocation',
+      'clipboard-read',
+      'clipboard-write',
+      'bluetooth',
+    ])
+      expect(allowed).not.toContain(each);
+    expect(allowed).toContain('screen-wake-lock');
+  });
+
   it('is written in the bundled typeface', async () => {
     const loaded = await page.evaluate(async () => {
       await document.fonts.ready;

@@ -21,6 +21,7 @@ import { readDayFile } from './readDayFile';
 import { findOverflow } from './shape';
 import { useStation } from './station';
 import { playStep, setUp } from './story';
+import { type Traces, watchTraces } from './traces';
 import { fill } from './typing';
 
 const station = useStation();
@@ -199,7 +200,12 @@ describe('the seed story', () => {
   it('typed through the screens makes the log that the story tells, to the millisecond', async () => {
     const { settings, startAtMs } = endsIronedWet;
     const steps = inScreenOrder(endsIronedWet.steps);
-    const person = await makePerson(station.browser, station.address, 'Opal', startAtMs);
+    let traces: Traces | undefined;
+    const person = await makePerson(station.browser, station.address, 'Opal', startAtMs, {
+      prepare: async (page) => {
+        traces = await watchTraces(page);
+      },
+    });
     await setUp(person, 'Opal', settings);
     for (const step of steps) await playStep(person, step);
     const [closed] = await readDay(person);
@@ -209,5 +215,15 @@ describe('the seed story', () => {
     expect(typed).toEqual(asJson(told.log.filter(isEvent).map(compare)));
     expect(closed?.record.answers).toEqual(asJson(told.record.answers));
     expectQuiet(person);
+    const left = (await traces?.list()) ?? [];
+    for (const where of ['asked', 'address', 'title', 'history', 'file', 'store', 'kept as', 'key', 'cached'])
+      expect(
+        left.filter((each) => each.startsWith(`${where}: `)),
+        where,
+      ).not.toEqual([]);
+    // Of her and of those who worked on her: neither where she went nor under which name anything of her is kept.
+    const names = [told.record.ticket, ...settings.staff];
+    expect(left.filter((each) => names.some((name) => each.includes(name)))).toEqual([]);
+    expect(left.filter((each) => /^(notification|socket|window): /.test(each))).toEqual([]);
   });
 });

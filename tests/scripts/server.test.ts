@@ -133,6 +133,35 @@ describe('the station server', () => {
     expect((await ask('/')).status).toBe(200);
   });
 
+  it('sends the strict headers to nonsense too', async () => {
+    const said = await new Promise<string>((resolve, reject) => {
+      const socket = connect(port, '127.0.0.1', () => socket.write('nonsense\r\n\r\n'));
+      text(socket).then(resolve, reject);
+    });
+    expect(said).toMatch(/^HTTP\/1\.1 400 Bad Request\r\n/);
+    for (const [name, value] of Object.entries(strictHeaders))
+      expect(said).toContain(`\r\n${name}: ${value}\r\n`);
+  });
+
+  it('says each of the headers that a browser is kept strict by', () => {
+    expect(strictHeaders).toMatchObject({
+      'X-Content-Type-Options': 'nosniff',
+      'Referrer-Policy': 'no-referrer',
+      'Cross-Origin-Opener-Policy': 'same-origin',
+      'Cross-Origin-Resource-Policy': 'same-origin',
+      'Cross-Origin-Embedder-Policy': 'require-corp',
+    });
+    const directives = strictHeaders['Content-Security-Policy'].split('; ');
+    for (const own of ['script-src', 'style-src', 'font-src', 'img-src', 'connect-src', 'manifest-src'])
+      expect(directives).toContain(`${own} 'self'`);
+    for (const none of ['base-uri', 'form-action', 'frame-ancestors'])
+      expect(directives).toContain(`${none} 'none'`);
+    expect(directives).toContain("require-trusted-types-for 'script'");
+    // Each of them is asked for by nobody: not by the page, and not by what it might ever frame.
+    for (const each of strictHeaders['Permissions-Policy'].split(', '))
+      expect(each).toMatch(/^[a-z-]+=\(\)$/);
+  });
+
   it('takes the next free port when one is taken', async () => {
     const second = makeServer(folder);
     expect(await listen(second, { host: '127.0.0.1', port })).toBeGreaterThan(port);

@@ -27,6 +27,7 @@ export const settingsForm = {
   },
   carried: { kind: 'choice', options: ['no', 'yes'] },
   spoken: { kind: 'choice', options: ['no', 'yes'] },
+  coverAfter: { kind: 'choice', options: ['never', '2', '3', '4', '5'] },
   contact: { kind: 'text', maxLength: 40, or: '' },
   keeps: { kind: 'choice', options: ['months', 'noEnd'] },
   keepMonths: {

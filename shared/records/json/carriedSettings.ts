@@ -2,8 +2,11 @@ import * as v from 'valibot';
 import type { ConsultationEvent } from '../event';
 import { defaultSettings, type Settings, settingsSchema } from '../settings';
 
-/** Who works there, whom to call, how long a station keeps its records and what it shows: no log is judged under these. */
-const stayAtHome = ['staff', 'contact', 'keepMonths', 'erasesByItself', 'learns'] as const;
+/**
+ * Who works there, whom to call, how long a station keeps its records, what it shows and when it covers that: no log is
+ * judged under these.
+ */
+const stayAtHome = ['staff', 'contact', 'keepMonths', 'erasesByItself', 'learns', 'coverAfterMin'] as const;
 
 /** An edition of the settings as it goes along with a record: all that a log is judged under, and nobody's name. */
 export type CarriedSettings = Omit<Settings, (typeof stayAtHome)[number]>;
@@ -27,6 +30,7 @@ const leaveOut = ({
   keepMonths: _keepMonths,
   erasesByItself: _erasesByItself,
   learns: _learns,
+  coverAfterMin: _coverAfterMin,
   shelf,
   ...rest
 }: Settings): CarriedSettings => ({

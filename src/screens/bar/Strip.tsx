@@ -10,6 +10,8 @@ import type { BarDue } from './viewBar';
 /** What is due next over all clients, to be read from three metres; a tap goes there. */
 export function Strip(props: {
   readonly due: BarDue;
+  /** Instead of chair and ticket, where no ticket is shown. */
+  readonly whose?: string;
   readonly nowMs: number;
   readonly units: UnitSettings;
   readonly onOpen: (id: string) => void;
@@ -43,7 +45,7 @@ export function Strip(props: {
             )}
           </Show>
           {' · '}
-          {sayWhose(props.due.consultation, words, props.units)}
+          {props.whose ?? sayWhose(props.due.consultation, words, props.units)}
         </span>
         <span class="strip-what">
           <span>{said().name}</span>

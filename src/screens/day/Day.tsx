@@ -16,6 +16,7 @@ import { gatherFindings } from '../../../shared/records/day/dayFindings';
 import { type DayEntry, type DayRecords, gatherDay } from '../../../shared/records/day/dayRecords';
 import type { HandedFile } from '../../tablet/handOver';
 import { HandOverWays } from '../handOver/HandOverWays';
+import { usePass } from '../pin/pinInUse';
 import { countBenchDue } from '../practice/bench/viewBench';
 import { whyNotPrint } from '../strandCard/whyNotPrint';
 import { createShownDays } from './createShownDays';
@@ -102,7 +103,9 @@ export function Day(props: {
   const makeSchema = () => makeFile('json.schema.json', () => [writeConsultationSchema()]);
   /** What can be shared best comes first. */
   const listFiles = () => [makeTable(), makeRecords()];
-  const download = async (file: HandedFile) => {
+  const pass = usePass();
+  const download = (make: () => HandedFile) => pass(() => void save(make()));
+  const save = async (file: HandedFile) => {
     setSavedAs(null);
     await saveText(file.name, file.text(), file.type);
     setSavedAs(file.name);
@@ -194,7 +197,7 @@ export function Day(props: {
             type="button"
             class="sheet-way"
             data-act="download-columns"
-            onClick={() => void download(makeColumns())}
+            onClick={() => download(makeColumns)}
           >
             {said().downloadColumns}
           </button>
@@ -202,7 +205,7 @@ export function Day(props: {
             type="button"
             class="sheet-way"
             data-act="download-schema"
-            onClick={() => void download(makeSchema())}
+            onClick={() => download(makeSchema)}
           >
             {said().downloadSchema}
           </button>
@@ -217,13 +220,13 @@ export function Day(props: {
         <BigButton act="bar" onPress={props.onBar}>
           {words.general.bar}
         </BigButton>
-        <BigButton act="print-day" isDisabled={whyNot() !== null} onPress={() => window.print()}>
+        <BigButton act="print-day" isDisabled={whyNot() !== null} onPress={() => pass(() => window.print())}>
           {said().print}
         </BigButton>
-        <BigButton act="download-table" onPress={() => download(makeTable())}>
+        <BigButton act="download-table" onPress={() => download(makeTable)}>
           {said().downloadTable}
         </BigButton>
-        <BigButton kind="primary" act="download-day" onPress={() => download(makeRecords())}>
+        <BigButton kind="primary" act="download-day" onPress={() => download(makeRecords)}>
           {said().download}
         </BigButton>
       </PageActions>

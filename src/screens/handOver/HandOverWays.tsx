@@ -4,6 +4,7 @@ import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
 import type { HandedFile, HandedOver, HandOver, HandOverFailure } from '../../tablet/handOver';
 import '../../parts/form/sheet/sheet.css';
+import { usePass } from '../pin/pinInUse';
 import './handOver.css';
 import { useHandOver } from './handOverInUse';
 
@@ -35,6 +36,7 @@ function Ways(props: {
   const [folder, setFolder] = createSignal<string | null>(null);
   // By their names and kinds alone, which stay the same while the page is open.
   const mayShare = untrack(() => props.ways.listShared(props.files()).length > 0);
+  const pass = usePass();
   const tell = (done: Result<HandedOver, HandOverFailure>) => {
     setHanded(done);
     if (done.ok && done.value !== null) props.onHanded();
@@ -59,16 +61,26 @@ function Ways(props: {
   return (
     <div class="hand-over">
       <Show when={mayShare}>
-        <button type="button" class="sheet-way" data-act="share" onClick={() => void share()}>
+        <button type="button" class="sheet-way" data-act="share" onClick={() => pass(() => void share())}>
           {said().share}
         </button>
       </Show>
       <Show when={props.ways.hasFolders}>
-        <button type="button" class="sheet-way" data-act="into-folder" onClick={() => void write(false)}>
+        <button
+          type="button"
+          class="sheet-way"
+          data-act="into-folder"
+          onClick={() => pass(() => void write(false))}
+        >
           {folder() === null ? said().intoFolder : said().intoThis(folder() ?? '')}
         </button>
         <Show when={folder() !== null}>
-          <button type="button" class="sheet-way" data-act="another-folder" onClick={() => void write(true)}>
+          <button
+            type="button"
+            class="sheet-way"
+            data-act="another-folder"
+            onClick={() => pass(() => void write(true))}
+          >
             {said().anotherFolder}
           </button>
         </Show>

@@ -11,6 +11,8 @@ import { TabletPanel } from '../alarm/TabletPanel';
 import '../day/day.css';
 import '../layout.css';
 import { sayOthers } from '../../words/sayOthers';
+import { PinPanel } from '../pin/PinPanel';
+import { usePin } from '../pin/pinInUse';
 import { createEntering, type EnteringPractice, EnterPractice } from '../practice/EnterPractice';
 import { RulerPage } from '../ruler/RulerPage';
 import { RulerPanel } from '../ruler/RulerPanel';
@@ -48,6 +50,7 @@ export function SettingsScreen(
   },
 ) {
   const words = useWords();
+  const pin = usePin();
   const said = () => words.settings;
   const editing = createEditing(props);
   const place = createSettingsPlace();
@@ -180,6 +183,9 @@ export function SettingsScreen(
             )}
           </Match>
         </Switch>
+        <Show when={place.page().at === 'cover' && pin}>
+          {(here) => <PinPanel pin={here()} units={props.inForce.units} />}
+        </Show>
         <Refusal refusal={editing.refusal()} />
       </div>
       <PageActions>

@@ -57,6 +57,7 @@ export function draftSettings(settings: Settings): RawForm {
     carried: settings.carried ? 'yes' : 'no',
     spoken: settings.spoken ? 'yes' : 'no',
     contact: settings.contact,
+    coverAfter: String(settings.coverAfterMin ?? 'never'),
     keeps: settings.keepMonths === null ? 'noEnd' : 'months',
     keepMonths: settings.keepMonths ?? undefined,
     erasesByItself: settings.erasesByItself ? 'yes' : 'no',
@@ -107,6 +108,7 @@ export function readSettings(
     carried: said.carried === 'yes',
     spoken: said.spoken === 'yes',
     contact: said.contact,
+    coverAfterMin: coverMinutes[said.coverAfter],
     keepMonths: said.keepMonths ?? null,
     erasesByItself: said.erasesByItself === 'yes',
     profile: {
@@ -124,4 +126,12 @@ const steps: Readonly<Record<SettingsAnswers['scaleStepG'], Settings['scaleStepG
   '0.1': 0.1,
   '0.5': 0.5,
   '1': 1,
+};
+
+const coverMinutes: Readonly<Record<SettingsAnswers['coverAfter'], Settings['coverAfterMin']>> = {
+  never: null,
+  '2': 2,
+  '3': 3,
+  '4': 4,
+  '5': 5,
 };

@@ -13,6 +13,7 @@ export const settingsSections = {
   units: ['temperature', 'mass', 'length', 'scaleStepG'],
   skinTest: ['skinTestWaitH', 'skinTestLapsesDays', 'skinTestFor'],
   keeping: ['keeps', 'keepMonths', 'erasesByItself'],
+  cover: ['coverAfter'],
   rules: ['hasAgeLine', 'ageLine', 'ceilingPercent', 'isAnyReactionAbsolute', 'carried'],
 } as const satisfies Readonly<Record<string, readonly Name[]>>;
 

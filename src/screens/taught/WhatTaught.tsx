@@ -5,6 +5,7 @@ import { Refusal } from '../../parts/Refusal';
 import { useWords } from '../../parts/useWords';
 import type { StationInUse } from '../../station/createStation';
 import type { SubmitRefusal } from '../../station/submitRefusal';
+import { usePass } from '../pin/pinInUse';
 import type { Who } from '../who';
 import { useLearning } from './learningInUse';
 import { TaughtFindings } from './TaughtFindings';
@@ -21,6 +22,7 @@ export function WhatTaught(props: {
   const words = useWords();
   const said = () => words.taught;
   const learning = useLearning();
+  const pass = usePass();
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
   const settings = () => props.station.state().settings.settings;
   const taught = () => learning?.taught() ?? { kind: 'demo' as const };
@@ -28,12 +30,12 @@ export function WhatTaught(props: {
     const now = taught();
     return now.kind === 'taught' ? viewTaught(now.what, settings().learns) : null;
   });
-  const set = (learns: boolean) =>
-    props.who.asSomebody(async () => {
-      const saved = await props.station.saveSettings(props.who.by(), { ...settings(), learns });
-      setRefusal(saved.ok ? null : saved.error);
-      if (saved.ok && learns) learning?.learnAgain();
-    });
+  const set = (learns: boolean) => props.who.asSomebody(() => pass(() => void save(learns)));
+  const save = async (learns: boolean) => {
+    const saved = await props.station.saveSettings(props.who.by(), { ...settings(), learns });
+    setRefusal(saved.ok ? null : saved.error);
+    if (saved.ok && learns) learning?.learnAgain();
+  };
   /** Where it was not turned off, it failed: it is tried once more. */
   const learnAgain = () => (settings().learns ? learning?.learnAgain() : set(true));
   const some = () => {

@@ -8,6 +8,7 @@ import { chance } from './chance';
 import { clock } from './clock';
 import { clockDoubt } from './clockDoubt';
 import { colourOn } from './colourOn';
+import { cover } from './cover';
 import { day } from './day';
 import { decision } from './decision';
 import { demo } from './demo';
@@ -32,6 +33,7 @@ import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { others } from './others';
+import { pin } from './pin';
 import { practice } from './practice';
 import { press } from './press';
 import { rail } from './rail';
@@ -74,6 +76,8 @@ export const en = {
   bar,
   bench,
   alarm,
+  cover,
+  pin,
   cautionList,
   cautions,
   skinTest,

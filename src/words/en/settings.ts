@@ -60,6 +60,11 @@ const questions: FormWords<typeof settingsForm> = {
     hint: '“Chair 3: rinse.” No name and no ticket, since other clients hear it.',
     options: { no: 'No', yes: 'Yes' },
   },
+  coverAfter: {
+    ask: 'When is what clients told covered?',
+    hint: `After so long without a touch, said ${figures.coverWarning} before. Clocks and alarms stay, by chair; one tap takes it away.`,
+    options: { never: 'Never', 2: '2 min', 3: '3 min', 4: '4 min', 5: '5 min' },
+  },
   contact: {
     ask: 'Whom does she call about late itching?',
     hint: 'Stands on her card: a number, or what the salon answers to.',
@@ -165,6 +170,7 @@ export const settings = {
     units: 'Units and scale',
     skinTest: 'Skin tests',
     keeping: 'What is kept',
+    cover: 'Cover and PIN',
     rules: 'House rules',
   },
   nobodyYet: 'nothing yet',
@@ -181,6 +187,7 @@ export const settings = {
       say('keepMonths') === ''
         ? 'closed records: no end'
         : `closed records: ${say('keepMonths')} months, then ${say('erasesByItself').toLowerCase()}`,
+    cover: (say: Say) => `covered after: ${say('coverAfter').toLowerCase()}`,
     rules: (say: Say) =>
       [
         say('ageLine') === '' ? 'no age line' : `nobody under ${say('ageLine')}`,

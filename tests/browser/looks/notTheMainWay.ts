@@ -5,6 +5,7 @@
 export const notTheMainWay: Readonly<Record<string, string>> = {
   day: 'a list of everything since the morning, read when there is time',
   settings: 'set up once, before anybody sits down',
+  pin: 'set up and asked for while nobody waits; its page of the settings tells all it does not do',
   notices: 'as long as what is told; it stands in a window over the screen',
   whyOfHair: 'as long as the figures behind the strand, with their sources, for whoever asks',
   whyOfSpray: 'as long as what a list tells, with its sources, for whoever asks',

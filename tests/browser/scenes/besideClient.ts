@@ -19,6 +19,7 @@ import {
   untilAnswered,
   untilConfirmed,
 } from './clients';
+import { scenesOfCover } from './coverScenes';
 import {
   breakSound,
   holdMonths,
@@ -47,6 +48,7 @@ import {
 } from './houses';
 import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfOthers } from './othersScenes';
+import { scenesOfPin } from './pinScenes';
 import { scenesOfDebrief, scenesOfLesson, scenesOfLessons, scenesOfTrainer } from './practiceScenes';
 import { scenesOfPress } from './pressScenes';
 import { scenesOfRecords } from './recordScenes';
@@ -83,6 +85,8 @@ export type BesideName =
   | 'noStore'
   | 'stillReading'
   | 'who'
+  | 'idle'
+  | 'pin'
   | 'moreForClient'
   | 'demo'
   | 'lessons'
@@ -346,6 +350,8 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
     },
   },
   lastVisit: scenesOfLastVisit,
+  idle: scenesOfCover,
+  pin: scenesOfPin,
   earlierClients: scenesOfEarlier,
   nothingNew: {
     empty: 'it shows last time, which is never empty',

@@ -52,7 +52,8 @@ describe('the shelf', () => {
     expect(read({ ...mist, ...more }).success).toBe(false);
   });
 
-  const since4 = { figuresByStylist: false, learns: true };
+  const since5 = { coverAfterMin: 5 };
+  const since4 = { figuresByStylist: false, learns: true, ...since5 };
   const kept = { keepMonths: 36, erasesByItself: false, ...since4 };
   const asBefore = { ...kept, contact: '', house: { ceilingPercent: 12, isAnyReactionAbsolute: false } };
   // Of an edition as it was written: never changed, and another one is added when the shape changes.
@@ -61,7 +62,8 @@ describe('the shelf', () => {
     ['settingsEdition2.json', 'a line may be spoken', asBefore],
     ['settingsEdition3.json', 'a house may draw its own ceiling', { ...kept, house: {} }],
     ['settingsEdition4.json', 'an owner says how long records are kept', { ...since4, house: {} }],
-    ['settingsEdition5.json', 'figures may name people and a station may learn', { house: {} }],
+    ['settingsEdition5.json', 'figures may name people and a station may learn', { ...since5, house: {} }],
+    ['settingsEdition6.json', 'an idle tablet covers what it shows', { house: {} }],
   ])(
     'of the edition in %s, kept since %s, is read as it was written',
     (name, _since, { house, ...since }) => {

@@ -9,6 +9,10 @@ export function NumberPad(props: {
   /** What stands is left behind by the next digit; taking one away or all is still of what stands. */
   readonly isAnother?: boolean;
   readonly isDoneDisabled?: boolean;
+  /** Figures alone, without a point. */
+  readonly isWhole?: boolean;
+  /** What the last key is called, where it is not done with it. */
+  readonly done?: string;
   readonly onChange: (text: string) => void;
   readonly onDone: () => void;
 }) {
@@ -26,7 +30,7 @@ export function NumberPad(props: {
   return (
     <fieldset class="number-pad" aria-label={words.sheet.pad}>
       <For each={digits}>{key}</For>
-      {key('.')}
+      {props.isWhole === true ? <span /> : key('.')}
       {key('0')}
       <button
         type="button"
@@ -55,7 +59,7 @@ export function NumberPad(props: {
         disabled={props.isDoneDisabled === true}
         onClick={() => props.onDone()}
       >
-        {words.sheet.done}
+        {props.done ?? words.sheet.done}
       </button>
     </fieldset>
   );
