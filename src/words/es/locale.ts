@@ -1,0 +1,2 @@
+/** The language of this folder. */
+export const locale = 'es' as const;
