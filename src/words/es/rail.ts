@@ -6,7 +6,7 @@ const steps: Readonly<Record<WayStep, string>> = {
   client: 'Clienta',
   hotTools: 'Calor en casa',
   feelHair: 'Tacto',
-  heatSpray: 'Spray térmico',
+  heatSpray: 'Protector',
   strandTest: 'Mechón',
   decision: 'Decisión',
   mix: 'Mezcla',

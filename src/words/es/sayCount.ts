@@ -1,3 +1,3 @@
-/** "1 día", "2 días", "2 meses": how many of a thing; `things` where its plural takes more than an s. */
-export const sayCount = (count: string, thing: string, things = `${thing}s`): string =>
-  count === '1' ? `1 ${thing}` : `${count} ${things}`;
+/** "1 reloj", "2 relojes", "0,5 días": how many of a thing, by its one name and its name for several. */
+export const sayCount = (count: string, one: string, several: string): string =>
+  `${count} ${count === '1' ? one : several}`;

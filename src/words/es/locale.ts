@@ -1,2 +1,0 @@
-/** The language of this folder. */
-export const locale = 'es' as const;
