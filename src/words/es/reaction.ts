@@ -38,7 +38,7 @@ const none: FormWords<typeof noReactionForm>['why'] = {
     notSaid: 'Nadie lo dijo',
     lookedNothingSeen: 'Se miró: no se ve ni siente nada',
     onlyCool: 'Solo mojado o frío',
-    wrongTap: 'Toque equivocado',
+    wrongTap: 'Error al tocar',
   },
 };
 
