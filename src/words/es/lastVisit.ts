@@ -9,7 +9,7 @@ export const lastVisit = {
   wanted: 'Quería',
   decided: 'Decidido',
   ended: 'Terminó',
-  does: 'Lo hizo',
+  does: 'La atendió',
   by: (what: string, name: string) => `${what}, por ${name}`,
   endings: day.endings,
   notDecided: 'nada',
