@@ -60,7 +60,7 @@ export const leaving = {
   rinseFirst: 'Hay algo en la cabeza. Enjuague primero.',
   notFromHere: 'Puede quedar en espera cuando nada corra, no haya bol pesado ni reacción abierta.',
   park: 'En espera entre visitas',
-  parkNow: 'En espera',
+  parkNow: 'Dejar en espera',
   goBack: 'Volver a',
   goBackSomewhere: 'Volver a un paso anterior',
   allWays: 'Todo lo demás para ella',

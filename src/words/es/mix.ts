@@ -68,7 +68,7 @@ export const mix = {
   limitLine: (line: string) => `${line}, ninguna otra línea`,
   limitDeveloper: (percent: string, vol: string) => `no más fuerte que ${percent} (${vol})`,
   /** Why that is less than the strand held. */
-  onScalp: 'en el cuero cabelludo, no más',
+  onScalp: 'no más en cuero cabelludo',
   signForScalp: 'Firmar por más en el cuero cabelludo',
   signScalp: 'Más en el cuero cabelludo',
   limitRatio: (ratio: string) => `1 : ${ratio}`,
@@ -78,7 +78,7 @@ export const mix = {
   >,
   headHeat: {
     none: 'Sin calor',
-    foil: 'En papel aluminio, sin calor seco',
+    foil: 'En papel, sin calor seco',
     dryHeat: 'Con calor seco, si el fabricante lo dice',
   } satisfies Readonly<Record<'none' | 'foil' | 'dryHeat', string>>,
   batch: (batch: string) => `lote ${batch}`,
@@ -126,7 +126,7 @@ export const mix = {
     'Nada va sobre piel que no está en calma. Tire la mezcla; Clienta pregunta cómo están cuero cabelludo y cara.',
   thrownNotCalm: 'desechado: piel sin calma',
   throwAway: 'Tirar la mezcla',
-  useBy: (time: string) => `usar antes de ${time}`,
+  useBy: (time: string) => `usar hasta ${time}`,
   tooOld: (useBy: string) =>
     `Mezcla vieja: debía estar puesta a las ${useBy}. Si ella la tiene puesta, enjuague. Tírela y mezcle otra.`,
   /** Back to the strand test, past the question what that costs. */
@@ -164,7 +164,7 @@ export const mix = {
     foreign: 'Lleva algo que este bol ya no pide. Tire la mezcla.',
     goOn: 'Seguir pesando',
     summary: 'En el bol',
-    anew: 'Empezar de nuevo',
+    anew: 'Desde cero',
     close: 'Volver al bol',
   },
 };

@@ -45,7 +45,7 @@ export const others = {
   asking: 'Buscándolas',
   offHint:
     'Varias tabletas de un salón pueden compartir sus registros por un servidor del propio salón. Lo instala quien cuida esta tableta: el cómo está en el README de la estación.',
-  now: 'Compartir ahora',
+  now: 'Compartir ya',
   refusedTitle: (count: string) => `Omitidos: ${count}`,
   laterTitle: (count: string) => `Aún no tomados: ${count}`,
   refused: (name: string, why: OthersRefusal | OthersDelay) => `${name}: ${refusals[why]}.`,

@@ -20,7 +20,7 @@ const signs: FormWords<typeof reactionForm>['signs'] = {
 const care: FormWords<typeof careForm>['care'] = {
   ask: '¿Qué se hizo?',
   options: {
-    rinsed: 'Se enjuagó',
+    rinsed: 'Enjuagada',
     rinsedAndDoctor: 'Enjuagada, enviada al médico',
     emergencyCalled: 'Se llamó a emergencias',
     callRefused: 'Ella rechazó la llamada',

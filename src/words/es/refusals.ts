@@ -166,7 +166,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
     clears: 'Enjuague lo puesto. Hoy no va ningún otro bol; otra visita empieza con otro mechón.',
   },
   hairStretchy: {
-    what: 'Hubo cabello elástico de más en esta cabeza.',
+    what: 'Cabello elástico de más en esta cabeza.',
     clears: 'Enjuague y pálpelo mojado: si recupera, puede ir el próximo bol.',
   },
   strandUsed: { what: 'Ese mechón era para un bol.', clears: 'Una segunda ronda pide otro mechón.' },

@@ -26,14 +26,14 @@ export const start = {
   isOpenAt: (chair: string) => `Esta ficha está abierta en la silla ${chair}.`,
   isParked: (when: string) => `Esta ficha está en espera; vuelve: ${when}.`,
   sameTicket: '¿La misma clienta? Vaya allí. ¿Otra? Dele una ficha propia.',
-  sameAs: (when: string) => `¿La misma clienta de esta fecha: ${when}?`,
+  sameAs: (when: string) => `¿La misma clienta del ${when}?`,
   /** Earlier clients whose ticket begins with what is typed. */
   earlier: (count: string, typed: string) =>
     count === '1'
       ? `1 clienta anterior empieza con “${typed}”`
       : `${count} clientas anteriores empiezan con “${typed}”`,
   earlierTitle: '¿Quién vuelve?',
-  earlierLead: 'Primero la más reciente',
+  earlierLead: 'Recientes primero',
   earlierAt: (chair: string) => `silla ${chair}`,
   earlierPage: (page: string, pages: string) => `Página ${page} de ${pages}`,
   earlierUnread: 'su registro no se puede leer aquí',
