@@ -110,15 +110,15 @@ export const mix = {
   twoBottles: (strong: string, weak: string, made: string, vol: string) =>
     `botellas de ${strong} y ${weak}, juntas ${made} (${vol})`,
   /** From one bowl to what stands at the scale: the bowls of all zones. */
-  toBowls: 'Todos los boles',
-  weighFor: (zone: string) => `Mezclar: ${zone}`,
+  toBowls: 'Los boles',
+  weighFor: (zone: string) => `Mezclar ${zone}`,
   /** The pause before it goes on: read from bowl and record, said aloud, and the skin answered by its value. */
   sayFirst: 'Mire cuero cabelludo y cara, diga esto en voz alta y empiece: corre su reloj.',
   who: (chair: string, ticket: string) => `silla ${chair}, ${ticket}`,
   lookEvery: (minutes: string) => `revisar cada ${minutes}`,
   rootsLast: 'las raíces al final',
   fromTips: (length: string) => `a ${length} de las puntas`,
-  apply: (zone: string) => `Piel en calma: empezar, ${zone}`,
+  apply: (zone: string) => `Piel en calma: empezar ${zone}`,
   notCalm: 'Piel sin calma',
   calmAfterAll: 'Sí está en calma',
   /** Before it is written, and while how scalp and face are is open. */

@@ -15,6 +15,6 @@ export const nothingNew = {
   stretch: '¿Un mechón mojado hoy, estirado suave?',
   somethingNew: 'Hay algo nuevo',
   nothingNew: 'Nada nuevo, como la última vez',
-  saidOn: (when: string) => `contado: ${when}`,
+  saidOn: (when: string) => `contado el ${when}`,
   nothingNewSince: 'Nada nuevo, todo como se contó',
 };

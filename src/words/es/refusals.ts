@@ -303,7 +303,7 @@ export const refusals = {
   },
   skinTestTooEarly: (when: string): RefusalWords => ({
     what: 'Es muy pronto para decir que no se ve nada.',
-    clears: `Se puede leer desde: ${when}. Una reacción se puede anotar ya.`,
+    clears: `Se puede leer desde el ${when}. Una reacción se puede anotar ya.`,
   }),
   waitInDoubt: (doubt: string): RefusalWords => ({
     what: `Mientras estaba puesta, el reloj de la tableta saltó ${doubt} de golpe: quizá esperó muy poco.`,
@@ -311,11 +311,11 @@ export const refusals = {
       '¿La tableta solo durmió? Dígalo en el aviso al pie de la pantalla. Una reacción se puede anotar ya.',
   }),
   skinTestOn: (putOn: string): RefusalWords => ({
-    what: `Esta ficha ya tiene una prueba de piel de esa línea, puesta: ${putOn}.`,
+    what: `Esta ficha ya tiene una prueba de piel de esa línea, puesta el ${putOn}.`,
     clears: 'Lea esa. ¿Mal anotada, o se cayó? Retírela con su nombre. ¿Otra clienta? Otra ficha.',
   }),
   skinTestReacted: (putOn: string): RefusalWords => ({
-    what: `Una prueba de piel de esta ficha reaccionó, puesta: ${putOn}.`,
+    what: `Una prueba de piel de esta ficha reaccionó, puesta el ${putOn}.`,
     clears: 'No va una segunda. ¿Mal anotada? Retírela con su nombre. ¿Otra clienta? Otra ficha.',
   }),
   dampHair: {

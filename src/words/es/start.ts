@@ -24,7 +24,7 @@ export const start = {
   taken: (ticket: string, chair: string) => `${ticket} está en la silla ${chair}. Elija una silla libre.`,
   noFreeChair: 'No hay silla libre. Antes hay que terminar a una o ponerla en espera.',
   isOpenAt: (chair: string) => `Esta ficha está abierta en la silla ${chair}.`,
-  isParked: (when: string) => `Esta ficha está en espera; vuelve: ${when}.`,
+  isParked: (when: string) => `Esta ficha está en espera, vuelve el ${when}.`,
   sameTicket: '¿La misma clienta? Vaya allí. ¿Otra? Dele una ficha propia.',
   sameAs: (when: string) => `¿La misma clienta del ${when}?`,
   /** Earlier clients whose ticket begins with what is typed. */
