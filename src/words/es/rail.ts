@@ -63,7 +63,7 @@ export const rail = {
   steps,
   states: { done: 'hecho', here: 'aquí ahora', toCome: 'por venir' },
   tiedBy,
-  noMixYet: (why: string) => `Aún sin mezcla: ${why}`,
+  noMixYet: (why: string) => `Sin mezcla: ${why}`,
   /** Where her colour is done, and a mix was. */
   noMoreMix: (why: string) => `No más mezcla: ${why}`,
   noTonerYet: (why: string) => `Sin matizador: ${why}`,

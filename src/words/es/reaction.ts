@@ -71,7 +71,7 @@ export const reaction = {
   nothingOn: 'No hay nada en la cabeza.',
   rinsed: (zone: string) => `Corre el agua: ${zone}`,
   rinsedAll: 'Corre el agua: todo',
-  waterRuns: (zone: string) => `${zone}, agua hace`,
+  waterRuns: (zone: string) => `${zone}, con agua hace`,
   waterEnough: (zone: string) => `${zone}, ya bastante agua:`,
   waterGoal: `${figures.burnRinse} de agua fresca`,
   waterShort: (zone: string, runs: string) =>
