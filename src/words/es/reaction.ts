@@ -82,7 +82,7 @@ export const reaction = {
   addSigns: 'Agregar estos signos',
   toRinse: 'Volver a enjuagar',
   toCare: '¿Qué se hizo?',
-  notAReaction: 'No lo fue',
+  notAReaction: 'No fue reacción',
   recorded: 'Anotada. A esta clienta ya no se le pone nada.',
   rinseFirst: 'Enjuague primero. Luego diga qué se hizo.',
   /** What she remembers, or what shows, only now. */
