@@ -22,7 +22,7 @@ export const lastVisit = {
   nothingOn: 'No se puso nada.',
   bottleAndBowl: (bottle: string, bowl: string) => `${bottle}, ${bowl} en el bol`,
   on: (minutes: string) => `${minutes} puesto`,
-  grams: (colour: string, developer: string) => `${colour} color, ${developer} oxidante`,
+  grams: (colour: string, developer: string) => `${colour} de color, ${developer} de oxidante`,
   nothingTested: 'No se probó ningún mechón ni se puso nada.',
   stopStands: 'Al final había un alto. Sigue vigente hasta que alguien lo corrija con su nombre.',
   reaction: (signs: string) => `Reacción anotada: ${signs}.`,

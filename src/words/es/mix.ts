@@ -83,7 +83,7 @@ export const mix = {
   } satisfies Readonly<Record<'none' | 'foil' | 'dryHeat', string>>,
   batch: (batch: string) => `lote ${batch}`,
   weighedColour: (grams: string, stuff: 'colour' | 'lightener') =>
-    `${grams} ${stuff === 'colour' ? 'color' : 'decolorante'}`,
+    `${grams} de ${stuff === 'colour' ? 'color' : 'decolorante'}`,
   bottle: (percent: string, vol: string) => `botella de ${percent} (${vol})`,
   weighedBy: (name: string, time: string) => `pesado ${time}, ${name}`,
   byStrand: (number: string) => `según mechón ${number}`,

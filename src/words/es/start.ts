@@ -4,7 +4,7 @@ import type { FormWords } from '../formWords';
 const form: FormWords<Omit<typeof openedForm, 'lastTimeId'>> = {
   ticket: {
     ask: 'Iniciales, ficha o un código suyo',
-    hint: 'Siempre igual. Sin nombre, nacimiento ni teléfono.',
+    hint: 'Siempre el mismo. Sin nombre, nacimiento ni teléfono.',
   },
   chair: { ask: 'Silla' },
   stylist: { ask: '¿Quién la atiende?', hint: 'Si no se nombra a nadie: quien la empieza.' },
