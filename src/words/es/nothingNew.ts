@@ -2,7 +2,7 @@
 export const nothingNew = {
   title: '¿Algo nuevo?',
   reactions: 'Reacciones',
-  noReaction: 'Ninguna, ni entonces ni después; sin henna negra',
+  noReaction: 'Ninguna, antes ni después; sin henna negra',
   scalp: 'Cuero cabelludo y cara hoy',
   scalpSound: 'Revisados, sanos',
   age: 'Edad',
@@ -12,7 +12,7 @@ export const nothingNew = {
   nothingElse: (history: string) => `${history}; nada más desde entonces`,
   hair: 'Al tacto hoy',
   hairDry: 'Seco en todo, sin cabellos rotos',
-  stretch: '¿Un mechón mojado hoy, estirado suave?',
+  stretch: '¿Mechón mojado hoy, tirón suave?',
   somethingNew: 'Hay algo nuevo',
   nothingNew: 'Nada nuevo, como la última vez',
   saidOn: (when: string) => `contado el ${when}`,

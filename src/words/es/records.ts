@@ -65,7 +65,7 @@ export const recordDiffers = (ticket: string): RefusalWords => ({
 });
 
 export const recordsNotSaved = (came: string): RefusalWords => ({
-  what: `${came === '0' ? 'No entró ninguno' : `${came === '1' ? 'Entró' : 'Entraron'} ${sayRecords(came)}`}; luego la tableta no tomó más: quizá está llena.`,
+  what: `${came === '0' ? 'No entró ninguno' : `${came === '1' ? 'Entró' : 'Entraron'} ${sayRecords(came)}`}; la tableta no tomó más: quizá está llena.`,
   clears: 'Lo de aquí queda. Haga espacio y elija el mismo archivo: sigue desde allí.',
 });
 
