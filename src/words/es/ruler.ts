@@ -20,11 +20,11 @@ const faults: Readonly<Record<StretchRefusal, string>> = {
 /** It sprang back, and that says nothing here. */
 const withheld = {
   tooLight: {
-    title: 'Tirón muy suave para saberlo.',
+    title: 'Tirón demasiado suave para saberlo.',
     hint: `Volvió de menos de ${figures.lightPullFrom}: eso lo hace cualquier cabello. Mida otra vez, o responda al tacto.`,
   },
   tooShort: {
-    title: 'Muy corto para saberlo.',
+    title: 'Demasiado corto para saberlo.',
     hint: `En reposo mide menos de ${figures.shortestRest}: un milímetro más o menos decide. Mida uno más largo, o responda al tacto.`,
   },
 } as const;
@@ -83,7 +83,7 @@ export const ruler = {
   pastIs: (answer: string) => `más de ${figures.lightPull}: ${answer}`,
   fill: 'Llenarlo',
   withheld,
-  short: `Menos de ${figures.shortestRest}: muy corto para saber si recupera. Tome uno más largo.`,
+  short: `Menos de ${figures.shortestRest}: demasiado corto para saber si recupera. Tome uno más largo.`,
   anew: '¿Medir otra vez?',
   anewHint: `El cabello mojado se rompió a ${figures.meanBreak} en promedio. Más de ${figures.slipFrom} es casi seguro un error de la regla, así que no se llena nada.`,
   itWasSo: 'Sí llegó a tanto',
