@@ -14,7 +14,7 @@ export const recordsRefusals: Readonly<Record<RecordsRefusal, RefusalWords>> = {
   },
   anotherProgram: {
     what: 'Ese no es un archivo de registros de una estación.',
-    clears: `${unchanged} Elija uno hecho con “Guardar como JSON” en “Registros de hoy”.`,
+    clears: `${unchanged} Elija uno hecho con “Guardar JSON” en “Registros de hoy”.`,
   },
   table: {
     what: 'Esa es la tabla, para hojas de cálculo; le faltan toques.',
@@ -72,7 +72,7 @@ export const recordsNotSaved = (came: string): RefusalWords => ({
 /** Bringing records in, beside the backup. */
 export const records = {
   title: 'Registros de un archivo',
-  hint: 'Los registros cerrados de un archivo hecho con “Guardar como JSON” entran junto a las clientas de aquí. Cada uno se juzga de nuevo, toque por toque, antes de guardar el primero.',
+  hint: 'Los registros cerrados de un archivo hecho con “Guardar JSON” entran junto a las clientas de aquí. Cada uno se juzga de nuevo, toque por toque, antes de guardar el primero.',
   choose: 'Elegir un archivo JSON',
   came: (count: string) => `${count === '1' ? 'Entró' : 'Entraron'} ${sayRecords(count)}.`,
   here: (count: string) => `Ya ${count === '1' ? 'estaba' : 'estaban'} aquí ${sayRecords(count)}.`,
