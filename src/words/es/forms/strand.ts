@@ -18,7 +18,7 @@ const zone = { ask: '¿Qué cabello?', options: general.zones } as const;
 
 /** What a mix is, wherever it is asked. */
 export const mixWords: FormWords<typeof mixQuestions> = {
-  line: { ask: 'Línea', hint: 'La familia de productos de la marca, como en el estante.' },
+  line: { ask: 'Línea', hint: 'La familia de productos del fabricante, como en el estante.' },
   batch: { ask: 'Lote', hint: 'De la etiqueta, si lo hay.' },
   developerPercent: {
     ask: 'Botella de oxidante',
@@ -27,7 +27,7 @@ export const mixWords: FormWords<typeof mixQuestions> = {
   ratio: { ask: 'Oxidante por 1 parte', hint: '2 significa 1 : 2.' },
   heat: {
     ask: 'Calor',
-    hint: 'Sin secadora ni lámpara sobre decolorante, salvo que la marca lo diga.',
+    hint: 'Sin secadora ni lámpara sobre decolorante, salvo que el fabricante lo diga.',
     options: { none: 'Ninguno', foil: 'Papel aluminio', dryHeat: 'Calor seco' },
   },
   minutes: { ask: 'Minutos puesto' },
@@ -50,7 +50,7 @@ const strand: FormWords<typeof strandForm> = {
   hairs: { ask: 'Cabellos', hint: `${figures.fewestHairs} a ${figures.mostHairs}, con cinta en un extremo.` },
   buildUp: { ask: 'Restos de producto', options: { none: 'Ninguno', washedOff: 'Lavados' } },
   ...mixWords,
-  makersLimitMin: { ask: 'Límite de la marca', hint: 'Lo más que permiten las instrucciones.' },
+  makersLimitMin: { ask: 'Límite del fabricante', hint: 'Lo más que permiten las instrucciones.' },
   lookEveryMin: {
     ask: 'Revisar cada',
     hint: `La primera revisión es a los ${figures.firstLook} de ponerlo.`,
@@ -103,7 +103,7 @@ const extended: Pick<FormWords<typeof extendedForm>, 'minutes' | 'reason'> = {
     options: {
       liftIsSlow: 'Aclara lento',
       greyResists: 'La cana resiste',
-      makerSaysSo: 'La marca lo dice',
+      makerSaysSo: 'El fabricante lo dice',
     },
   },
 };
@@ -143,7 +143,7 @@ const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
     ask: 'Motivo',
     options: {
       knowsHerHair: 'La conozco bien',
-      makerAllows: 'La marca lo permite',
+      makerAllows: 'El fabricante lo permite',
       seniorAgreed: 'Alguien con más experiencia aceptó',
       strandHeld: 'Un mechón aguantó esta mezcla',
     },
