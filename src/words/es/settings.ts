@@ -57,7 +57,7 @@ const questions: FormWords<typeof settingsForm> = {
     removeRow: (row) => `Quitar el producto ${row}`,
   },
   carried: {
-    ask: '¿Vale para un baño de brillo que repite su último mechón?',
+    ask: '¿Puede un brillo que se repite valerse de su último mechón?',
     hint: `Solo depositar, la misma mezcla, nada nuevo, un mechón de hasta ${figures.carriedLapsesWeeks} semanas y el estirado mojado de hoy. Si no, un mechón cada vez.`,
     options: { no: 'No, un mechón cada vez', yes: 'Sí' },
   },

@@ -27,9 +27,9 @@ export const toner = {
   /** What stands in the first part before anybody types a shade. */
   shade: 'Matizador',
   feelSummary: 'Mojado, tras enjuagar',
-  feelFor: (zone: string) => `¿Matizar? Sienta ${zone}`,
+  feelFor: (zone: string) => `¿Matizar? Palpe ${zone}`,
   mixFor: (zone: string) => `Mezclar matizador: ${zone}`,
-  feelTitle: (zone: string) => `Sienta ${zone}: enjuagado y mojado`,
+  feelTitle: (zone: string) => `Palpe ${zone}: enjuagado y mojado`,
   noToner: 'No hay matizador en el estante, o hoy hubo un mechón en cada uno. El estante está en Ajustes.',
   slowWaits: 'Hoy solo lleva matizador el cabello que recupera.',
   brokeOnHead: 'Se rompió con el color puesto',
@@ -38,7 +38,7 @@ export const toner = {
   toldWrongly: 'Se anotó mal',
   keep: 'Así se siente',
   title: (zone: string) => `Matizador: ${zone}`,
-  feelAgain: 'Sentir otra vez',
+  feelAgain: 'Palpar otra vez',
   limits: (developer: string, minutes: string) =>
     `Solo depositar: no más fuerte que ${developer}, ${minutes} como máximo, sin calor. Primero valen las instrucciones del fabricante.`,
 };
