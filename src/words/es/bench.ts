@@ -23,7 +23,7 @@ const stages: Readonly<Record<BenchStage, string>> = {
   drying: 'Se seca en su varilla',
   cooling: 'Se enfría',
   readable: 'Léalo ahora',
-  late: 'Léalo: pasado de hora',
+  late: 'Léalo: va tarde',
   read: 'Leído',
 };
 

@@ -21,7 +21,7 @@ const endedBy = {
 const did = {
   started: 'lo empezó',
   takenOff: 'lo quitó',
-  broke: 'vio que se rompía',
+  broke: 'vio la rotura',
   discarded: 'lo descartó',
   recorded: (time: string) => `lo anotó ${time}`,
   decided: (time: string) => `decidió ${time}`,

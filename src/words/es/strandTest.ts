@@ -148,7 +148,7 @@ export const strandTest = {
     lookOf: (zoneName: string) => `Revisar: ${zoneName}`,
     takeOff: (zoneName: string) => `Quitar: ${zoneName}`,
     takeOffNow: (zoneName: string) => `Quitar ya: ${zoneName}`,
-    broke: (zoneName: string) => `Se rompe o papilla: ${zoneName}`,
+    broke: (zoneName: string) => `Roto o papilla: ${zoneName}`,
     moreTime: 'Más tiempo',
     atMost: (minutes: string) => `${minutes} más como máximo, el límite del fabricante.`,
     another: 'Empezar otro mechón',

@@ -12,7 +12,7 @@ export const toner = {
     by: { ask: '¿Quién lo retira?' },
     code: {
       ask: '¿Cómo pasó?',
-      options: { wrongTap: 'Un toque equivocado', otherZone: 'Era otra zona' },
+      options: { wrongTap: 'Error al tocar', otherZone: 'Era otra zona' },
     },
     words: correctionWords.words,
     stretch: {

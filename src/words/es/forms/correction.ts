@@ -6,7 +6,7 @@ export const correctionWords: Pick<FormWords<typeof correctedForm>, 'code' | 'wo
   code: {
     ask: '¿Por qué estaba mal?',
     options: {
-      wrongTap: 'Un toque equivocado',
+      wrongTap: 'Error al tocar',
       clientCorrectedIt: 'La clienta lo corrigió',
       misheard: 'Se oyó mal',
       wrongClient: 'Otra clienta',

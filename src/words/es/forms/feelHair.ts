@@ -25,8 +25,8 @@ export const feelHairWords: FormWords<typeof feelHairForm> = {
     ask: '¿El rizo en la raíz y en las puntas?',
     short: 'Rizo',
     options: {
-      straight: 'Liso en todo el largo',
-      sameAlong: 'Igual en todo el largo',
+      straight: 'Todo liso',
+      sameAlong: 'Igual en todo',
       lostAtEnds: 'Perdido en las puntas',
       unknown: cannotTell,
     },

@@ -75,7 +75,7 @@ const takenOff: Pick<FormWords<typeof takenOffForm>, 'why'> = {
   why: {
     ask: '¿Por qué ahora?',
     options: {
-      timeIsUp: 'Se cumplió el tiempo',
+      timeIsUp: 'Tiempo cumplido',
       levelReached: 'Nivel alcanzado',
       looksWeak: 'Se ve débil',
       clientLeaves: 'Ella debe irse',
@@ -88,7 +88,7 @@ const discarded: Pick<FormWords<typeof discardedForm>, 'why'> & { readonly by: {
   why: {
     ask: '¿Por qué no cuenta?',
     options: {
-      wrongTap: 'Un toque equivocado',
+      wrongTap: 'Error al tocar',
       lost: 'Se perdió',
       clientLeft: 'La clienta se fue',
       wrongPlace: 'Cortado del lugar equivocado',
@@ -144,7 +144,7 @@ const override: Pick<FormWords<typeof overriddenForm>, 'code' | 'words'> & {
     options: {
       knowsHerHair: 'La conozco bien',
       makerAllows: 'El fabricante lo permite',
-      seniorAgreed: 'Alguien con más experiencia aceptó',
+      seniorAgreed: 'Una sénior aceptó',
       strandHeld: 'Un mechón aguantó esta mezcla',
     },
   },

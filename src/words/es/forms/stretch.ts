@@ -4,7 +4,7 @@ import { figures } from '../figures';
 export const stretchTaps = {
   springsBack: 'Recupera',
   staysLong: 'Lento, queda largo',
-  snaps: 'Se rompe o papilla',
+  snaps: 'Roto o papilla',
 } as const;
 
 /** How it is pulled, wherever it is asked. */
