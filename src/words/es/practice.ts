@@ -101,7 +101,7 @@ export const practice = {
     glassNotRead: 'Tocaba el vaso, y no se leyó antes del primer mechón.',
     flagMissed: 'Se pasó por alto una alerta.',
     decision: 'La decisión no fue la correcta.',
-    finish: 'Como se la termina hoy no es seguro para este cabello.',
+    finish: 'El acabado de hoy no es seguro para este cabello.',
     mix: 'Se probó un mechón en una mezcla en que no se prueba ninguno.',
   },
   mixFault: {

@@ -38,7 +38,7 @@ export const press = {
   },
   /** What it came to, in one sentence. */
   verdicts: {
-    coolMiddle: 'El centro está muy frío para trabajar. Con otra pasada, lo recibe primero lo de fuera.',
+    coolMiddle: 'El centro está muy frío para trabajar. Con más pasadas, lo de fuera lo paga primero.',
     cookedOutside: (time: string, at: string) =>
       `El centro está muy frío para trabajar, y fuera pasó de ${at} durante ${time}.`,
     tooHot: (time: string, at: string) => `Caliente por dentro, pero fuera pasó de ${at} durante ${time}.`,

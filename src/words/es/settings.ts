@@ -58,7 +58,7 @@ const questions: FormWords<typeof settingsForm> = {
   },
   carried: {
     ask: '¿Puede un brillo que se repite valerse de su último mechón?',
-    hint: `Solo depositar, la misma mezcla, nada nuevo, un mechón de hasta ${figures.carriedLapsesWeeks} semanas y el estirado mojado de hoy. Si no, un mechón cada vez.`,
+    hint: `Solo depositar, la misma mezcla, nada nuevo, un mechón de hasta ${figures.carriedLapsesWeeks} semanas y la elasticidad de hoy, mojado. Si no, un mechón cada vez.`,
     options: { no: 'No, un mechón cada vez', yes: 'Sí' },
   },
   spoken: {
@@ -100,11 +100,11 @@ const questions: FormWords<typeof settingsForm> = {
   },
   ageLine: { ask: 'La edad mínima' },
   skinTestWaitH: {
-    ask: 'La prueba de piel se lee tras, horas',
+    ask: 'Horas hasta leer la prueba de piel',
     hint: 'Protocolo de un fabricante: 48 (Cosmetics Europe 2023). Primero valen las instrucciones del fabricante.',
   },
   skinTestLapsesDays: {
-    ask: 'La prueba de piel vence tras, días',
+    ask: 'Días hasta que vence la prueba de piel',
     hint: `${figures.skinTestLapsesDays} es elección nuestra. El fabricante decide cada cuánto.`,
   },
   skinTestFor: {

@@ -10,7 +10,7 @@ const hair: Readonly<Record<CovariateName | 'base', string>> = {
   scorched: 'cabello que humeó',
   bleaches: 'cabello decolorado',
   curlLost: 'cabello que perdió el rizo',
-  slowStretch: 'cabello que volvió lento',
+  slowStretch: 'cabello que tardó en volver',
   porous: 'cabello poroso',
   breakage: 'cabello que ya se rompe',
   veryHot: 'cabello planchado muy caliente',

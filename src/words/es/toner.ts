@@ -17,7 +17,7 @@ export const toner = {
     words: correctionWords.words,
     stretch: {
       ask: 'Estirado suave, y soltado',
-      short: 'Estirado mojado',
+      short: 'Elasticidad',
       hint: pullHint,
       options: stretchTaps,
     },

@@ -8,7 +8,7 @@ const canExplain: Readonly<Record<CovariateName, string>> = {
   scorched: 'Donde humeó u olió a quemado, hubo más calor del que el cabello aguanta.',
   bleaches: 'Cada decoloración se lleva su parte, y las partes se suman.',
   curlLost: 'El rizo se perdió en las puntas: han pasado por más que la raíz.',
-  slowStretch: 'Mojado, volvió lento o no volvió, antes de ponerle nada.',
+  slowStretch: 'Mojado, tardó en volver o no volvió, ya antes de ponerle nada.',
   porous: 'Bebe rápido, así que una mezcla trabaja más fuerte en él.',
   breakage: 'Ya se rompía antes de hoy, sin ninguna mezcla.',
   veryHot: 'A esa temperatura el núcleo del cabello se ablanda.',

@@ -9,7 +9,7 @@ export const windowPart = {
   watching: 'Esta estación está abierta en otra ventana. Esta solo mira.',
   /** Where something would be written. */
   greyHere: 'Esta ventana no puede escribir.',
-  askTakeOver: 'Tomar el mando aquí',
+  askTakeOver: 'Seguir aquí',
   asked: 'Pedido. La otra ventana anota lo que tiene y luego entrega.',
   noStore: 'Ahora no se puede escribir nada en esta tableta.',
   noStoreWhat:

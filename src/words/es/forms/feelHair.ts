@@ -38,7 +38,7 @@ export const feelHairWords: FormWords<typeof feelHairForm> = {
   },
   wetStretch: {
     ask: '¿Un mechón mojado, estirado suave?',
-    short: 'Estirado mojado',
+    short: 'Elasticidad',
     hint: pullHint,
     options: { ...stretchTaps, unknown: cannotTell },
   },

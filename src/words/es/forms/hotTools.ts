@@ -66,7 +66,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   spray: {
     ask: '¿Protector térmico en casa?',
-    short: 'Protector',
+    short: 'Protector en casa',
     options: { never: 'Nunca', sometimes: 'A veces', always: 'Siempre', unknown: 'No se sabe' },
   },
   history: {
@@ -94,18 +94,18 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   bleaches: {
     ask: '¿Cuántas decoloraciones, en las puntas más viejas?',
-    short: 'Decolorado',
+    short: 'Decoloraciones',
     hint: 'Si solo se decoloró una banda: cuántas veces allí.',
   },
   lastBleachMonthsAgo: {
     ask: '¿Hace cuántos meses fue la última decoloración?',
-    short: 'La última',
+    short: 'Última decoloración',
     hint: 'Lo que creció después no tiene ninguna. 0 si fue este mes.',
     told: (figure) => (figure === '0' ? 'este mes' : `hace ${sayMonths(figure)}`),
   },
   bleachReach: {
     ask: '¿Dónde se puso el decolorante?',
-    short: 'Decoloró',
+    short: 'Decolorado en',
     options: {
       all: 'En todo',
       roots: 'Cada crecimiento',

@@ -117,7 +117,7 @@ const outcome: FormWords<typeof outcomeForm> = {
   },
   stretch: {
     ask: 'Estirado suave, y soltado',
-    short: 'Estirado mojado',
+    short: 'Elasticidad',
     hint: pullHint,
     options: stretchTaps,
   },
@@ -129,7 +129,7 @@ const outcome: FormWords<typeof outcomeForm> = {
   level: { ask: 'Nivel alcanzado' },
   evenness: {
     ask: '¿Qué tan parejo quedó?',
-    short: 'Parejo',
+    short: 'Uniformidad',
     options: { even: 'Parejo', patchy: 'Con manchas', banded: 'Con bandas' },
   },
 };
