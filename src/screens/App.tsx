@@ -5,6 +5,7 @@ import type { DemoInUse } from '../station/demo/createDemo';
 import type { PracticeInUse } from '../station/practice/createPractice';
 import type { TabletInUse } from '../tablet/createTablet';
 import { findWords } from '../words/words';
+import { LessonSayingProvider } from './practice/sayingLesson';
 import { Screens } from './Screens';
 
 /** The station on this tablet, in the language of its settings. */
@@ -19,12 +20,16 @@ export function App(props: {
     <Show when={locale()} keyed>
       {(spoken) => (
         <WordsProvider value={findWords(spoken)}>
-          <Screens
-            station={props.station}
-            tablet={props.tablet}
-            demo={props.demo}
-            practice={props.practice}
-          />
+          <LessonSayingProvider
+            value={(sentence) => props.practice?.school()?.say(sentence, spoken) ?? sentence}
+          >
+            <Screens
+              station={props.station}
+              tablet={props.tablet}
+              demo={props.demo}
+              practice={props.practice}
+            />
+          </LessonSayingProvider>
         </WordsProvider>
       )}
     </Show>

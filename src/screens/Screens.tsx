@@ -43,6 +43,7 @@ import { LessonProvider } from './practice/lessonInUse';
 import { PassedOverDialog } from './practice/PassedOverDialog';
 import { PracticeMark, PracticeRibbon } from './practice/PracticeRibbon';
 import { PressPage } from './practice/press/PressPage';
+import { useLessonSaying } from './practice/sayingLesson';
 import type { SittingKept } from './practice/sittings';
 import { Trainer } from './practice/Trainer';
 import { findNotNow } from './practice/whyNotPractise';
@@ -87,11 +88,12 @@ export function Screens(props: {
   const place = createPlace(state, who, alarm.goTo, isPractice ? 'lessons' : 'bar');
   const lessons = createLessons(props.station, who, () => props.practice?.school() ?? null, isPractice);
   const sitting = () => lessons.sittings().find(({ id }) => id === place.debriefOf());
+  const sayInLesson = useLessonSaying();
   const sayLesson = () => {
     const now = lessons.underWay();
     if (now === null) return '';
     const how = now.sat.isExam ? words.practice.exam : words.practice.hints;
-    return words.practice.underWay(now.lesson?.title ?? now.sat.lessonId, how);
+    return words.practice.underWay(sayInLesson(now.lesson?.title ?? now.sat.lessonId), how);
   };
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
   const enteringPractice = () => {
