@@ -24,7 +24,8 @@ const all: Readonly<Record<StatedCautionId, string>> = {
     'El fabricante dice cómo, dónde y cuánto tiempo. No da vía libre al decolorante, y repetirla puede sensibilizar por sí misma.',
   neverMeansSafe:
     '«No se vio nada» nunca significa seguro: de 42 personas con alergia conocida, 38 lo notaron en el antebrazo y 39 detrás de la oreja.',
-  metalSalts: 'Mezclas de henna, restaurador de canas, tinte de caja desconocido: primero un recorte en el vaso.',
+  metalSalts:
+    'Mezclas de henna, restaurador de canas, tinte de caja desconocido: primero un recorte en el vaso.',
   poolWater:
     'El agua de piscina o de pozo también deja metal en el cabello: donde hubo mucha, un recorte también.',
   glassAndGoggles:
