@@ -8,6 +8,7 @@ import { useWords } from '../../parts/useWords';
 import { type LessonInUse, useLesson } from './lessonInUse';
 import './heard.css';
 import { sayHeard } from './sayHeard';
+import { useLessonSaying } from './sayingLesson';
 
 /** What she says on sitting down answers the first question, in her own words. */
 const SITTING_DOWN = 'client.service';
@@ -28,6 +29,7 @@ export function HeardLine(props: Asked) {
 function Heard(props: Asked & { readonly here: LessonInUse }) {
   const words = useWords();
   const mayWrite = useMayWrite();
+  const say = useLessonSaying();
   const said = () => words.practice;
   const isFelt = () => props.step === 'feelHair';
   const pathOf = (place: Place) => `${props.step}.${place.path}`;
@@ -37,8 +39,10 @@ function Heard(props: Asked & { readonly here: LessonInUse }) {
     const all = props.places.map((place) => {
       const { lesson } = props.here;
       const isFirst = pathOf(place) === SITTING_DOWN && !isAskedCloser(place);
-      if (isFirst) return said().quote(lesson.wants);
-      return sayHeard(pathOf(place), hear(lesson, pathOf(place), isAskedCloser(place)), place, saying);
+      if (isFirst) return said().quote(say(lesson.wants));
+      const told = hear(lesson, pathOf(place), isAskedCloser(place));
+      const inWords = { ...told, words: told.words === null ? null : say(told.words) };
+      return sayHeard(pathOf(place), inWords, place, saying);
     });
     return [...new Set(all)].filter((each) => each !== '').join(' · ');
   };
