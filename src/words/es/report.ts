@@ -13,7 +13,7 @@ const files: Readonly<Record<(ReportFault & { of: 'file' })['why'], string>> = {
   notRead: 'No se puede leer. ¿Está ahí, y puede usted abrirlo?',
   empty: 'No tiene nada. Guárdelo otra vez en la estación.',
   anotherProgram:
-    'No es un archivo de estación. Dele lo que hizo “Guardar como JSON” o “Guardar la estación”.',
+    'No es un archivo de estación. Dele lo que hizo “Guardar JSON” o “Guardar la estación”.',
   table: 'Es la tabla para hojas de cálculo, que omite toques. Dele el JSON de los mismos días.',
   notText: 'Otro programa lo guardó con sus propias letras. Cópielo otra vez, sin abrirlo en el camino.',
   cutOff: 'Termina antes de tiempo. Cópielo o guárdelo otra vez.',
@@ -159,7 +159,7 @@ export const report = {
   calls: {
     usage: `npm run report -- ARCHIVO… [--from 2026-11-16] [--to 2026-11-22] [--zone Europe/Lisbon] [--by-stylist] [--html PÁGINA.html] [--json]
 
-Lee lo que guardaron las estaciones (“Guardar como JSON” de un día o de varios, y copias de toda una estación), de
+Lee lo que guardaron las estaciones (“Guardar JSON” de un día o de varios, y copias de toda una estación), de
 cualquier número de tabletas, y dice en qué quedó la semana. La misma consulta en dos archivos cuenta una vez.
 
   --from, --to    días como AAAA-MM-DD; si no, los siete días hasta la entrada más nueva que no pase de un día
