@@ -56,7 +56,7 @@ export const mix = {
     weighed: 'pesado, sin poner',
     on: 'en la cabeza',
     rinsed: 'enjuagado',
-    thrown: 'desechado',
+    thrown: 'tirado',
   } satisfies Readonly<Record<Exclude<BowlFact, 'tonerWeighed'>, string>>,
   /** The same of a toner. */
   tonerStates: {
@@ -118,17 +118,17 @@ export const mix = {
   lookEvery: (minutes: string) => `revisar cada ${minutes}`,
   rootsLast: 'las raíces al final',
   fromTips: (length: string) => `a ${length} de las puntas`,
-  apply: (zone: string) => `Piel en calma: empezar ${zone}`,
-  notCalm: 'Piel sin calma',
-  calmAfterAll: 'Sí está en calma',
+  apply: (zone: string) => `Piel tranquila: empezar ${zone}`,
+  notCalm: 'Piel no tranquila',
+  calmAfterAll: 'Sí está tranquila',
   /** Before it is written, and while how scalp and face are is open. */
   notCalmThen:
-    'Nada va sobre piel que no está en calma. Tire la mezcla; Clienta pregunta cómo están cuero cabelludo y cara.',
-  thrownNotCalm: 'desechado: piel sin calma',
-  throwAway: 'Tirar la mezcla',
+    'Nada va sobre piel que no está tranquila. Tire el bol; Clienta pregunta cómo están cuero cabelludo y cara.',
+  thrownNotCalm: 'tirado: piel no tranquila',
+  throwAway: 'Tirar el bol',
   useBy: (time: string) => `usar hasta ${time}`,
   tooOld: (useBy: string) =>
-    `Mezcla vieja: debía estar puesta a las ${useBy}. Si ella la tiene puesta, enjuague. Tírela y mezcle otra.`,
+    `Bol viejo: debía estar puesto a las ${useBy}. Si ella lo tiene puesto, enjuague. Tírelo y mezcle otro.`,
   /** Back to the strand test, past the question what that costs. */
   secondRound: 'Segunda ronda: otro mechón',
   finish: 'No más boles: acabado',
@@ -160,8 +160,8 @@ export const mix = {
     hint: 'Báscula a cero, vierta y toque lo que dice.',
     inOf: (grams: string, total: string) => `van ${grams} de ${total}`,
     grew: 'Entró de más: el resto crece igual.',
-    tooMuch: 'Más de lo que cabe en un bol. Tire la mezcla.',
-    foreign: 'Lleva algo que este bol ya no pide. Tire la mezcla.',
+    tooMuch: 'Más de lo que cabe en un bol. Tire el bol.',
+    foreign: 'Lleva algo que este bol ya no pide. Tire el bol.',
     goOn: 'Seguir pesando',
     summary: 'En el bol',
     anew: 'Desde cero',

@@ -18,7 +18,7 @@ const steps: Readonly<Record<WayStep, string>> = {
 const tiedBy: Readonly<
   Record<PermitRefusal['code'] | Exclude<Decision, MixingDecision> | 'bowlTooOld', string>
 > = {
-  bowlTooOld: 'tire la mezcla',
+  bowlTooOld: 'tire el bol',
   stopped: 'alto',
   forAJudgement: 'un alto por juzgar',
   closed: 'ya terminó',

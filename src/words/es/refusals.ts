@@ -273,12 +273,12 @@ export const refusals = {
   nobody: { what: 'No hay nadie elegido.', clears: 'Toque su nombre en la barra.' },
   unknownEvent: { what: 'Esta estación no conoce ese paso.', clears: 'Recargue la estación.' },
   skinNotCalm: {
-    what: 'Nada va sobre piel que no está en calma.',
-    clears: 'Tire la mezcla y diga en Clienta cómo están cuero cabelludo y cara.',
+    what: 'Nada va sobre piel que no está tranquila.',
+    clears: 'Tire el bol y diga en Clienta cómo están cuero cabelludo y cara.',
   },
   bowlTooOld: (useBy: string): RefusalWords => ({
-    what: `Debía estar puesta a las ${useBy}: mezcla vieja.`,
-    clears: '¿La tiene puesta? Enjuague ya. Tírela y mezcle otra.',
+    what: `Debía estar puesto a las ${useBy}: bol viejo.`,
+    clears: '¿Lo tiene puesto? Enjuague ya. Tírelo y mezcle otro.',
   }),
   stoppedElsewhere: {
     what: 'La misma ficha tuvo un alto en otra consulta.',

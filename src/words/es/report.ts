@@ -12,8 +12,7 @@ const outOfReport = 'Queda fuera de estas cifras.';
 const files: Readonly<Record<(ReportFault & { of: 'file' })['why'], string>> = {
   notRead: 'No se puede leer. ¿Está ahí, y puede usted abrirlo?',
   empty: 'No tiene nada. Guárdelo otra vez en la estación.',
-  anotherProgram:
-    'No es un archivo de estación. Dele lo que hizo “Guardar JSON” o “Guardar la estación”.',
+  anotherProgram: 'No es un archivo de estación. Dele lo que hizo “Guardar JSON” o “Guardar la estación”.',
   table: 'Es la tabla para hojas de cálculo, que omite toques. Dele el JSON de los mismos días.',
   notText: 'Otro programa lo guardó con sus propias letras. Cópielo otra vez, sin abrirlo en el camino.',
   cutOff: 'Termina antes de tiempo. Cópielo o guárdelo otra vez.',
