@@ -82,11 +82,11 @@ export const reaction = {
   addSigns: 'Agregar estos signos',
   toRinse: 'Volver a enjuagar',
   toCare: '¿Qué se hizo?',
-  notAReaction: 'No fue reacción',
+  notAReaction: 'No era eso',
   recorded: 'Anotada. A esta clienta ya no se le pone nada.',
   rinseFirst: 'Enjuague primero. Luego diga qué se hizo.',
   /** What she remembers, or what shows, only now. */
-  tells: { open: 'Cuenta de una reacción …', title: 'Lo cuenta ahora: mantenga lo que es' },
+  tells: { open: 'Cuenta una reacción…', title: 'Lo cuenta ahora: mantenga lo que es' },
   /** Told, and not done yet. */
   tooLittle: {
     emergency: 'Se dijo garganta, aire o desmayo: llame ahora al 112 o al número de emergencias local.',

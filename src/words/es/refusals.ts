@@ -110,7 +110,7 @@ const permit: Readonly<Record<PermitRefusal['code'], RefusalWords>> = {
   forAJudgement: { what: 'Hay un alto abierto.', clears: byJudgement },
   closed: { what: 'Esta consulta ya terminó.', clears: 'Empiece otra.' },
   parked: { what: 'Esta consulta está en espera.', clears: 'Retómela primero.' },
-  reaction: { what: 'Se está viendo una reacción.', clears: 'Anótela, o diga “No fue reacción”.' },
+  reaction: { what: 'Se está viendo una reacción.', clears: 'Anótela, o diga “No era eso”.' },
   stepUnsaid: { what: 'Falta preguntar algún paso.', clears: 'Vuelva y termine el paso abierto.' },
   incompatibilityOpen: {
     what: 'Antes, un recorte debe ir a un vaso con peróxido.',
