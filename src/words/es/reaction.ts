@@ -61,9 +61,9 @@ export const reaction = {
   steps: [
     'Agua fresca corriente, ya.',
     'Sin neutralizante, sin crema encima.',
-    'Ojos: lentes fuera, siga enjuagando. Un médico.',
-    'Ampollas: un médico. Una quemadura puede verse tarde.',
-    'Ronchas o silbido al respirar con decolorante: nunca más.',
+    'Ojos: sin lentes, más agua. Un médico.',
+    'Ampollas: médico. La quemadura tarda.',
+    'Ronchas o silbidos: decolorante, jamás.',
   ],
   told: 'Desde que se avisó:',
   rinseGoal: `Agua: una quemadura ${figures.burnRinse}, los ojos ${figures.eyesRinseFrom} a ${figures.eyesRinseTo}.`,
