@@ -2,6 +2,7 @@ import { debrief } from '../../machines/practice/debrief';
 import type { Lesson } from '../../machines/practice/lesson';
 import { settleLesson } from '../../machines/practice/practiceRoom';
 import { lessons } from '../../seeds/practice/lessons';
+import { sayLesson } from '../../seeds/practice/sayLesson';
 import type { Settings } from '../../shared/records/settings';
 
 /** The lessons there are, and the settings each is judged under in this house. */
@@ -10,6 +11,8 @@ export interface School {
   readonly settle: (lesson: Lesson, house: Settings) => Settings;
   /** How did a sitting go, by its two logs? */
   readonly debrief: typeof debrief;
+  /** A sentence of a lesson in this language. */
+  readonly say: typeof sayLesson;
 }
 
 /** What is practised with? Reached by a late import alone: a tablet that is not in practice never loads it. */
@@ -17,4 +20,5 @@ export const openSchool = (): School => ({
   lessons: lessons.map(({ lesson }) => lesson),
   settle: settleLesson,
   debrief,
+  say: sayLesson,
 });

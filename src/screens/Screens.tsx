@@ -1,5 +1,6 @@
 import { createEffect, createMemo, Match, onCleanup, Show, Switch } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
+import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog, DialogHeadProvider } from '../parts/Dialog';
@@ -57,6 +58,7 @@ import { createLessons } from './practice/createLessons';
 import { LessonProvider } from './practice/lessonInUse';
 import { PassedOverDialog } from './practice/PassedOverDialog';
 import { PracticeMark, PracticeRibbon } from './practice/PracticeRibbon';
+import { useLessonSaying } from './practice/sayingLesson';
 import type { SittingKept } from './practice/sittings';
 import { findNotNow } from './practice/whyNotPractise';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
@@ -67,6 +69,7 @@ import { useUpdates } from './update/updatesInUse';
 import { createWho, goAsSomebody } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
+import { LanguageOffer } from './window/LanguageOffer';
 import { OncePastIsRead } from './window/StillReading';
 import { WindowPart } from './window/WindowPart';
 
@@ -101,11 +104,12 @@ export function Screens(props: {
   const place = createPlace(state, who, alarm.goTo, isPractice ? 'lessons' : 'bar', gate.pass);
   const lessons = createLessons(props.station, who, () => props.practice?.school() ?? null, isPractice);
   const sitting = () => lessons.sittings().find(({ id }) => id === place.debriefOf());
+  const sayInLesson = useLessonSaying();
   const sayLesson = () => {
     const now = lessons.underWay();
     if (now === null) return '';
     const how = now.sat.isExam ? words.practice.exam : words.practice.hints;
-    return words.practice.underWay(now.lesson?.title ?? now.sat.lessonId, how);
+    return words.practice.underWay(sayInLesson(now.lesson?.title ?? now.sat.lessonId), how);
   };
   const undoing = () => {
     const { id, by } = state().settings;
@@ -125,6 +129,9 @@ export function Screens(props: {
           <Diagnosis station={props.station} tablet={props.tablet} facts={facts} units={settings().units} />
         );
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
+  /** Before anybody has a name here: it is the first thing that is asked of a new station. */
+  const speak = (locale: Settings['locale']) =>
+    props.station.saveSettings(byOrNobody(), { ...settings(), locale });
   const enteringPractice = () => {
     const practice = props.practice;
     if (practice === undefined || practice.isOn || props.demo?.isHere === true) return undefined;
@@ -287,8 +294,9 @@ export function Screens(props: {
                     tablet={props.tablet}
                     offer={
                       <UpdateLine updates={isInUse() ? undefined : updates}>
-                        <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
-                          {(demo) => <DemoOffer demo={demo()} />}
+                        <Show when={isUntouched(state()) && !isPractice && props.demo?.isHere !== true}>
+                          <LanguageOffer onSpeak={(locale) => void speak(locale)} />
+                          <Show when={props.demo}>{(demo) => <DemoOffer demo={demo()} />}</Show>
                         </Show>
                       </UpdateLine>
                     }

@@ -3,12 +3,14 @@ import { Caution } from '../../parts/Caution';
 import { useWords } from '../../parts/useWords';
 import { saySource } from '../../words/saySource';
 import type { DebriefPart } from './DebriefPage';
+import { useLessonSaying } from './sayingLesson';
 
 const kinds = { seen: 'clear', hinted: 'plain', missed: 'attention' } as const;
 
 /** Each red flag of the lesson: seen or missed, why it matters, and its source. */
 export function DebriefFlags(props: DebriefPart) {
   const words = useWords();
+  const say = useLessonSaying();
   const said = () => words.practice;
   const missedFirst = () =>
     [...props.told.flagsDue].sort(
@@ -25,9 +27,9 @@ export function DebriefFlags(props: DebriefPart) {
                 {said().flagHow[how]}
                 {isAbsolute ? ` · ${said().absolute}` : ''}:
               </strong>{' '}
-              {flag.why}
+              {say(flag.why)}
             </p>
-            <p>{saySource(flag.mark, words)}</p>
+            <p>{saySource(say(flag.mark), words)}</p>
           </Caution>
         )}
       </For>

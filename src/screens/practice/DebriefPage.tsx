@@ -13,6 +13,7 @@ import { DebriefFlags } from './DebriefFlags';
 import { DebriefMaps } from './DebriefMaps';
 import { DebriefTimes } from './DebriefTimes';
 import './debrief.css';
+import { useLessonSaying } from './sayingLesson';
 import type { SittingKept } from './sittings';
 
 /** What a part of the debrief reads. */
@@ -32,6 +33,7 @@ export function DebriefPage(props: {
 }) {
   const words = useWords();
   const said = () => words.practice;
+  const say = useLessonSaying();
   const state = () => props.station.state();
   const settings = () => state().settings.settings;
   const told = createMemo(() => props.tell(props.sitting));
@@ -39,7 +41,7 @@ export function DebriefPage(props: {
     const { sat } = props.sitting;
     const atMs = findWallTime(state().practice?.changes ?? [], sat.beganAtMs);
     return [
-      props.sitting.lesson?.title ?? sat.lessonId,
+      say(props.sitting.lesson?.title ?? sat.lessonId),
       sat.isExam ? said().exam : said().hints,
       words.moments.dayAndTime(atMs),
       sat.by,

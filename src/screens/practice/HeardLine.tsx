@@ -8,6 +8,7 @@ import { useWords } from '../../parts/useWords';
 import { type LessonInUse, useLesson } from './lessonInUse';
 import './heard.css';
 import { sayHeard } from './sayHeard';
+import { useLessonSaying } from './sayingLesson';
 
 interface Asked {
   readonly step: AskStep;
@@ -25,6 +26,7 @@ export function HeardLine(props: Asked) {
 function Heard(props: Asked & { readonly here: LessonInUse }) {
   const words = useWords();
   const mayWrite = useMayWrite();
+  const say = useLessonSaying();
   const said = () => words.practice;
   const isFelt = () => props.step === 'feelHair';
   const pathOf = (place: Place) => `${props.step}.${place.path}`;
@@ -33,7 +35,9 @@ function Heard(props: Asked & { readonly here: LessonInUse }) {
     const saying = { words, units: props.units };
     const all = props.places.map((place) => {
       const path = pathOf(place);
-      return sayHeard(path, hear(props.here.lesson, path, isAskedCloser(place)), place, saying);
+      const told = hear(props.here.lesson, path, isAskedCloser(place));
+      const inWords = { ...told, words: told.words === null ? null : say(told.words) };
+      return sayHeard(path, inWords, place, saying);
     });
     return [...new Set(all)].filter((each) => each !== '').join(' · ');
   };

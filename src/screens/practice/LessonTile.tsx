@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import type { Lesson } from '../../../machines/practice/lesson';
 import { useWords } from '../../parts/useWords';
+import { useLessonSaying } from './sayingLesson';
 import './lessons.css';
 
 /** How a lesson went last, as its tile says it. */
@@ -19,6 +20,7 @@ export function LessonTile(props: {
   readonly onOpen: () => void;
 }) {
   const words = useWords();
+  const say = useLessonSaying();
   const said = () => words.practice;
   const sayResult = (result: LastSitting['result']): string => {
     const { passed, notPassed, leftOff } = said();
@@ -38,7 +40,7 @@ export function LessonTile(props: {
           <path d={marks[props.last?.result ?? 'isNew']} />
         </svg>
         <span class="lesson-words">
-          <strong>{props.lesson.title}</strong>
+          <strong>{say(props.lesson.title)}</strong>
           <Show when={props.last} fallback={<span>{said().isNew}</span>}>
             {(last) => (
               <span>

@@ -15,6 +15,7 @@ import { stepOf } from '../screenOf';
 import type { Who } from '../who';
 import type { LessonsInUse } from './createLessons';
 import { type LastSitting, LessonTile } from './LessonTile';
+import { useLessonSaying } from './sayingLesson';
 import './lessons.css';
 
 /** What is to be asked over the list. */
@@ -37,6 +38,7 @@ export function Lessons(props: {
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
+  const say = useLessonSaying();
   const said = () => words.practice;
   const [asked, setAsked] = createSignal<Asked>(null);
   const [refusal, setRefusal] = createSignal<SubmitRefusal | null>(null);
@@ -72,7 +74,7 @@ export function Lessons(props: {
     const step = consultation === undefined ? null : stepOf(consultation.state);
     if (sitting === null) return '';
     return said().nowAt(
-      sitting.lesson?.title ?? sitting.sat.lessonId,
+      say(sitting.lesson?.title ?? sitting.sat.lessonId),
       step === null ? '' : words.rail.steps[step],
       sitting.sat.by,
     );
@@ -172,7 +174,7 @@ export function Lessons(props: {
           </Show>
         )}
       </Show>
-      <Dialog isOpen={toBegin() !== null} title={toBegin()?.title ?? ''} onClose={close}>
+      <Dialog isOpen={toBegin() !== null} title={say(toBegin()?.title ?? '')} onClose={close}>
         <div class="begin-lesson" data-panel="begin-lesson">
           <p>{now() === null ? said().beginWhat : said().oneAtATime}</p>
           <Refusal refusal={refusal()} />

@@ -5,6 +5,7 @@ import { Dialog } from '../../parts/Dialog';
 import { useWords } from '../../parts/useWords';
 import { saySource } from '../../words/saySource';
 import type { PassedOver } from './createLessons';
+import { useLessonSaying } from './sayingLesson';
 import './lessons.css';
 
 /** With hints: what the step that was just done left standing, why it matters, and the way back to it. */
@@ -14,6 +15,7 @@ export function PassedOverDialog(props: {
   readonly onGoOn: () => void;
 }) {
   const words = useWords();
+  const say = useLessonSaying();
   const said = () => words.practice;
   return (
     <Dialog isOpen={props.passedOver !== null} title={said().passedOver} onClose={() => props.onGoOn()}>
@@ -23,9 +25,9 @@ export function PassedOverDialog(props: {
           {(flag) => (
             <Caution>
               <p data-flag={flag.id}>
-                <strong>{flag.why}</strong>
+                <strong>{say(flag.why)}</strong>
               </p>
-              <p>{saySource(flag.mark, words)}</p>
+              <p>{saySource(say(flag.mark), words)}</p>
             </Caution>
           )}
         </For>

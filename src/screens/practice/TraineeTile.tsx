@@ -1,5 +1,6 @@
 import type { TraineeRow } from '../../../machines/practice/tellTrainees';
 import { useWords } from '../../parts/useWords';
+import { useLessonSaying } from './sayingLesson';
 
 /** One lesson that was sat: its title and how it went, by whom, how and when; a tap leads to all it came to. */
 export function TraineeTile(props: {
@@ -8,11 +9,16 @@ export function TraineeTile(props: {
   readonly onDebrief: () => void;
 }) {
   const words = useWords();
+  const say = useLessonSaying();
   const said = () => words.trainer;
   const sayResult = () => {
     const { result, score } = props.row;
     const named = said().results[result];
     return score === null ? named : said().withScore(named, props.write(score));
+  };
+  const sayTitle = () => {
+    const { title, lessonId } = props.row;
+    return title === null ? said().goneLesson(lessonId) : say(title);
   };
   const sayWho = () => {
     const { by, isExam, beganAtMs } = props.row;
@@ -29,7 +35,7 @@ export function TraineeTile(props: {
         disabled={props.row.result === 'underWay'}
         onClick={() => props.onDebrief()}
       >
-        <strong>{props.row.title ?? said().goneLesson(props.row.lessonId)}</strong>
+        <strong>{sayTitle()}</strong>
         <span>{sayWho()}</span>
         <span class="trainee-result">{sayResult()}</span>
       </button>

@@ -1,0 +1,20 @@
+/** Whoever is back, after weeks or on another day of the same visit: what is read aloud, and answered in one tap. */
+export const nothingNew = {
+  title: '¿Algo nuevo?',
+  reactions: 'Reacciones',
+  noReaction: 'Ninguna, antes ni después; sin henna negra',
+  scalp: 'Cuero cabelludo y cara hoy',
+  scalpSound: 'Revisados, sanos',
+  age: 'Edad',
+  oldEnough: 'Sobre la edad mínima',
+  tools: 'Calor en casa',
+  history: 'En el cabello',
+  nothingElse: (history: string) => `${history}; nada más desde entonces`,
+  hair: 'Al tacto hoy',
+  hairDry: 'Seco en todo, sin cabellos rotos',
+  stretch: '¿Mechón mojado hoy, tirón suave?',
+  somethingNew: 'Hay algo nuevo',
+  nothingNew: 'Nada nuevo, como la última vez',
+  saidOn: (when: string) => `contado el ${when}`,
+  nothingNewSince: 'Nada nuevo, todo como se contó',
+};

@@ -1,0 +1,43 @@
+import { figures } from './figures';
+
+/** The PIN of this tablet: what it asks, and what it does not do. */
+export const pin = {
+  title: 'PIN',
+  why: 'Esta parte de la estación es para quien conoce su PIN. Clientas, relojes y alarmas no lo piden.',
+  entered: (count: string, of: string) => `${count} de ${of} cifras`,
+  checking: 'Comprobando …',
+  wrong: 'Ese no es el PIN.',
+  waits: (time: string) => `No es. Otro intento en ${time}.`,
+  notKept: 'La tableta está llena y no puede contar intentos. Haga espacio y pruebe otra vez.',
+  done: 'Abrir',
+  forgotten: '¿Olvidó el PIN?',
+  forgottenTitle: 'PIN olvidado',
+  forgottenHint: `Nadie puede leerlo. Dígalo aquí y cae a las ${figures.forgottenPinHours} horas (elección nuestra); el PIN correcto lo detiene. No se pierde ningún registro.`,
+  forget: `Que caiga en ${figures.forgottenPinHours} horas`,
+  falls: (when: string) => `Alguien dijo que se olvidó el PIN. Cae ${when}, si antes no se escribe.`,
+  backToPin: 'Volver al PIN',
+  panel: 'PIN de esta tableta',
+  panelHint:
+    'Se pide antes de los ajustes, los archivos de días y copias, los registros guardados y su borrado, lo aprendido y la página de formación. No para la cubierta, una clienta o una alarma.',
+  isSet: 'Esta tableta tiene PIN.',
+  isNotSet: 'No hay PIN: quien esté aquí puede cambiar los ajustes.',
+  needsSecure: 'Este navegador no puede crear uno aquí: la página no llega de forma segura.',
+  set: 'Poner un PIN',
+  change: 'Cambiar el PIN',
+  takeOff: 'Quitar el PIN',
+  newTitle: 'PIN nuevo',
+  newHint: 'Seis cifras que no sean la fecha de nadie de aquí.',
+  again: 'Otra vez, las mismas seis.',
+  differs: 'No coinciden. Empiece de nuevo.',
+  easy: 'Una cifra seis veces, o cifras en su orden, es lo primero que se prueba. Elija otras.',
+  next: 'Siguiente',
+  keep: 'Guardarlo',
+  notSet: 'La tableta no pudo guardarlo. Haga espacio y pruebe otra vez.',
+  honestTitle: 'Lo que no protege',
+  honest: [
+    'Mantiene cerrada una pantalla. No cifra lo que está guardado en esta tableta.',
+    'Quien tenga la tableta desbloqueada y conozca las herramientas de un navegador, o saque su memoria, lo lee todo y puede quitar el PIN.',
+    'Adelantar el reloj acorta la espera tras un PIN equivocado. Bloquee la tableta y sus ajustes con sus propios medios.',
+    'Es solo de esta tableta: no está en ninguna copia ni archivo, ni en otra estación. Ponga uno en cada una.',
+  ],
+};
