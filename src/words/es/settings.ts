@@ -193,7 +193,7 @@ export const settings = {
       [
         say('ageLine') === '' ? 'sin edad mínima' : `nadie menor de ${say('ageLine')}`,
         `ninguna botella de más de ${say('ceilingPercent')}`,
-        `resultados que valen otra vez: ${say('carried').toLowerCase()}`,
+        `brillo repetido: ${say('carried').toLowerCase()}`,
       ].join(' · '),
   },
   altitudeIn: (unit: string) => `Altura sobre el mar, ${unit}`,
