@@ -25,7 +25,7 @@ const flagsShort: Readonly<Record<RedFlag, string>> = {
   scorched: 'olió a quemado',
   bleachedTwice: 'decolorado dos veces',
   curlLost: 'sin rizo',
-  slowStretch: 'mojado, queda largo',
+  slowStretch: 'no recupera',
   breakage: 'se rompe',
   veryHot: 'planchado muy caliente',
   notKnown: 'algo no se sabe',
