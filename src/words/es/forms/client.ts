@@ -58,7 +58,7 @@ export const clientWords: FormWords<typeof clientForm> = {
     short: 'Reacciones',
     hint: 'A tinte, decolorante, henna negra. Pregunte cada una en voz alta.',
     options: {
-      none: 'Ninguna de estas',
+      none: 'Ninguna',
       tingled: 'Hormigueo, cesó al enjuagar',
       tingledStops: 'Hormigueo, cesó al enjuagar',
       swelling: 'Hinchazón',
