@@ -50,7 +50,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   lengthCm: {
     ask: '¿Largo con la cinta?',
-    short: 'Con la cinta',
+    short: 'Cinta',
     hint: 'Desde el cuero cabelludo, estirado.',
   },
   reactions: {

@@ -36,7 +36,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       daysAWeek: {
         ask: '¿Cuántos días a la semana?',
         short: 'Días por semana',
-        told: (figure) => `${sayCount(figure, 'día', 'días')} por semana`,
+        told: (figure) => `${sayCount(figure, 'día', 'días')}/semana`,
       },
       forMonths: {
         ask: '¿Durante cuántos meses?',
