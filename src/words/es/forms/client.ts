@@ -21,7 +21,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   targetLevel: {
     ask: '¿Qué nivel desea ella?',
-    short: 'Nivel deseado',
+    short: 'Nivel pedido',
     hint: `${figures.lowestLevel} negro a ${figures.highestLevel} rubio clarísimo`,
   },
   naturalLevel: { ask: '¿Nivel natural en la raíz?', short: 'Nivel natural' },
