@@ -45,7 +45,8 @@ export const settingsSchema = v.strictObject({
     mass: v.picklist(['g', 'oz']),
     length: v.picklist(['cm', 'in']),
   }),
-  locale: v.picklist(['en']),
+  /** What the station speaks. Editions from before had English alone. No log is judged under it. */
+  locale: v.picklist(['en', 'es']),
   scaleStepG: v.picklist([0.1, 0.5, 1]),
   chairs: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(30)),
   staff: v.array(v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(20))),

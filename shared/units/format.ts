@@ -24,6 +24,16 @@ function findWriter(locale: string, digits: number): Intl.NumberFormat {
   return made;
 }
 
+/**
+ * A figure as it would be typed with a point, with the decimal mark of the language: "1,5". Fields read either mark; any
+ * other text stays as it is. Checked by tests/shared/units/format.test.ts.
+ */
+export const markDecimals = (typed: string, locale: string): string =>
+  /^-?\d*\.\d*$/.test(typed) ? typed.replace('.', findDecimalMark(locale)) : typed;
+
+/** "." or ",": what stands before the tenths in this language. */
+export const findDecimalMark = (locale: string): string => findWriter(locale, 1).format(0.5).charAt(1);
+
 function writeFigure(canonical: number, quantity: Quantity, units: UnitSettings, locale: string): string {
   const { digits, toShown } = findShownUnit(quantity, units);
   const shown = roundTo(toShown(canonical), digits);

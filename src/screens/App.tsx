@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { createEffect, Show } from 'solid-js';
 import { WordsProvider } from '../parts/useWords';
 import type { StationInUse } from '../station/createStation';
 import type { DemoInUse } from '../station/demo/createDemo';
@@ -16,6 +16,9 @@ export function App(props: {
   readonly practice?: PracticeInUse | undefined;
 }) {
   const locale = () => props.station.state().settings.settings.locale;
+  createEffect(() => {
+    document.documentElement.lang = locale();
+  });
   return (
     <Show when={locale()} keyed>
       {(spoken) => (

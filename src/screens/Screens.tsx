@@ -1,5 +1,6 @@
 import { createEffect, createMemo, Match, onCleanup, Show, Switch } from 'solid-js';
 import type { RawForm } from '../../shared/records/readForm';
+import type { Settings } from '../../shared/records/settings';
 import type { Result } from '../../shared/result';
 import { formatQuantity } from '../../shared/units/format';
 import { Dialog, DialogHeadProvider } from '../parts/Dialog';
@@ -56,6 +57,7 @@ import { WhatTaught } from './taught/WhatTaught';
 import { createWho } from './who';
 import { DemoOffer, isUntouched } from './window/DemoOffer';
 import { DemoRibbon } from './window/DemoRibbon';
+import { LanguageOffer } from './window/LanguageOffer';
 import { OncePastIsRead } from './window/StillReading';
 import { WindowPart } from './window/WindowPart';
 
@@ -96,6 +98,9 @@ export function Screens(props: {
     return words.practice.underWay(sayInLesson(now.lesson?.title ?? now.sat.lessonId), how);
   };
   const byOrNobody = () => who.by() || words.bar.nobodyChosen;
+  /** Before anybody has a name here: it is the first thing that is asked of a new station. */
+  const speak = (locale: Settings['locale']) =>
+    props.station.saveSettings(byOrNobody(), { ...settings(), locale });
   const enteringPractice = () => {
     const practice = props.practice;
     if (practice === undefined || practice.isOn || props.demo?.isHere === true) return undefined;
@@ -232,8 +237,9 @@ export function Screens(props: {
                   alarm={alarm}
                   tablet={props.tablet}
                   offer={
-                    <Show when={isUntouched(state()) && !props.demo?.isHere && props.demo}>
-                      {(demo) => <DemoOffer demo={demo()} />}
+                    <Show when={isUntouched(state()) && !isPractice && props.demo?.isHere !== true}>
+                      <LanguageOffer onSpeak={(locale) => void speak(locale)} />
+                      <Show when={props.demo}>{(demo) => <DemoOffer demo={demo()} />}</Show>
                     </Show>
                   }
                   onWho={who.ask}

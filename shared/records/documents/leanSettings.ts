@@ -42,11 +42,14 @@ function fillIn(told: unknown, { entries }: Shape): unknown {
   return { ...told, ...Object.fromEntries(filled) };
 }
 
-/** Whether figures may name people is asked by no judge. */
-function leaveOutFigures(edition: LeanEdition): LeanEdition {
+/**
+ * Whether figures may name people, and in which language a station speaks, is asked by no judge. The language cannot lack
+ * where stations of before read it: a document says the one they know.
+ */
+function leaveOutUnasked(edition: LeanEdition): LeanEdition {
   if (!isTold(edition) || !isTold(edition.settings)) return edition;
   const { figuresByStylist: _figuresByStylist, ...settings } = edition.settings;
-  return { ...edition, settings };
+  return { ...edition, settings: settings.locale === 'es' ? { ...settings, locale: 'en' } : settings };
 }
 
 /**
@@ -55,7 +58,7 @@ function leaveOutFigures(edition: LeanEdition): LeanEdition {
  * before, changes no name. Checked in tests/shared/records/documents/leanSettings.test.ts.
  */
 export const leanEdition = (edition: LeanEdition): LeanEdition =>
-  leaveOut(leaveOutFigures(edition), editionSchema) as LeanEdition;
+  leaveOut(leaveOutUnasked(edition), editionSchema) as LeanEdition;
 export const leanEntry = (entry: LeanEntry): LeanEntry => leaveOut(entry, toldEntrySchema) as LeanEntry;
 
 /** The whole edition again, as a judge asks it. */

@@ -11,6 +11,7 @@ const services = ['lighten', 'liftAndDeposit', 'depositOnly', 'gloss', 'tone'] a
  * Checked in tests/src/screens/settings/settingsDraft.test.tsx.
  */
 export const settingsForm = {
+  locale: { kind: 'choice', options: ['en', 'es'] },
   temperature: { kind: 'choice', options: ['C', 'F'] },
   mass: { kind: 'choice', options: ['g', 'oz'] },
   length: { kind: 'choice', options: ['cm', 'in'] },

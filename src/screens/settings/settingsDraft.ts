@@ -47,6 +47,7 @@ export function askInRows(form: SettingsForm) {
 export function draftSettings(settings: Settings): RawForm {
   const { units, profile, staff, shelf, scaleStepG, chairs } = settings;
   const answers: Readonly<Record<keyof SettingsAnswers, unknown>> = {
+    locale: settings.locale,
     ...units,
     altitude: roundTo(fromMetres(settings.altitudeM, units), 0),
     scaleStepG: String(scaleStepG),
@@ -97,6 +98,7 @@ export function readSettings(
   const isAltitudeKept = raw.altitude === draftSettings(inForce).altitude;
   return accept({
     ...inForce,
+    locale: said.locale,
     units: { temperature: said.temperature, mass: said.mass, length: said.length },
     altitudeM: isAltitudeKept ? inForce.altitudeM : toMetres(said.altitude, units),
     scaleStepG: steps[said.scaleStepG],

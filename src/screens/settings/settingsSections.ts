@@ -7,7 +7,7 @@ type Name = keyof typeof settingsForm;
  * of them: checked in tests/src/screens/settings/settingsScreen.test.tsx.
  */
 export const settingsSections = {
-  salon: ['chairs', 'altitude', 'contact', 'spoken'],
+  salon: ['locale', 'chairs', 'altitude', 'contact', 'spoken'],
   staff: ['figuresByStylist', 'staff'],
   shelf: ['shelf'],
   units: ['temperature', 'mass', 'length', 'scaleStepG'],

@@ -1,11 +1,20 @@
 import { createSignal, Show } from 'solid-js';
+import * as v from 'valibot';
+import { defaultSettings, settingsSchema } from '../../../shared/records/settings';
 import { BigButton } from '../../parts/BigButton';
 import { useWords } from '../../parts/useWords';
 import type { DemoInUse } from '../../station/demo/createDemo';
 import type { StationState } from '../../station/stationState';
 import './window.css';
 
-/** Has nobody ever done anything here? Then, and only then, an invented salon may be looked at. */
+/** As the schema reads them, whose order of members an edition keeps. */
+const newSettings = JSON.stringify(v.parse(settingsSchema, defaultSettings));
+
+/** Is nothing set but, perhaps, the language? */
+const isAsNew = ({ id, settings }: StationState['settings']): boolean =>
+  id === 0 || JSON.stringify({ ...settings, locale: defaultSettings.locale }) === newSettings;
+
+/** Has nobody ever done anything here, but chosen a language? Then, and only then, an invented salon may be looked at. */
 export const isUntouched = ({
   mode,
   settings,
@@ -16,7 +25,7 @@ export const isUntouched = ({
   notices,
 }: StationState): boolean =>
   mode === 'writing' &&
-  settings.id === 0 &&
+  isAsNew(settings) &&
   open.size === 0 &&
   closed.length === 0 &&
   months.all === 0 &&

@@ -4,6 +4,8 @@ import { figures } from './figures';
 import { sayCount } from './sayCount';
 
 const questions: FormWords<typeof settingsForm> = {
+  /** Each language in itself, and the question in both: it is looked for by whoever reads only one of them. */
+  locale: { ask: 'Language · Idioma', options: { en: 'English', es: 'Español' } },
   temperature: { ask: 'Heat', options: { C: '°C', F: '°F' } },
   mass: { ask: 'Weight', options: { g: 'Grams', oz: 'Ounces' } },
   length: { ask: 'Length', options: { cm: 'cm', in: 'Inches' } },
@@ -171,7 +173,7 @@ export const settings = {
   andMore: (names: string, more: string) => `${names} and ${more} more`,
   /** What holds now, in one line; `say` answers one question. */
   summaries: {
-    salon: (say: Say) => `${say('chairs')} chairs · ${say('altitude')} above the sea`,
+    salon: (say: Say) => `${say('locale')} · ${say('chairs')} chairs · ${say('altitude')} above the sea`,
     staff: (say: Say) => say('staff'),
     shelf: (say: Say) => say('shelf'),
     units: (say: Say) => [say('temperature'), say('mass'), say('length'), say('scaleStepG')].join(' · '),

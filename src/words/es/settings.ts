@@ -4,6 +4,8 @@ import { figures } from './figures';
 import { sayCount } from './sayCount';
 
 const questions: FormWords<typeof settingsForm> = {
+  /** Each language in itself, and the question in both: it is looked for by whoever reads only one of them. */
+  locale: { ask: 'Language · Idioma', options: { en: 'English', es: 'Español' } },
   temperature: { ask: 'Calor', options: { C: '°C', F: '°F' } },
   mass: { ask: 'Peso', options: { g: 'Gramos', oz: 'Onzas' } },
   length: { ask: 'Largo', options: { cm: 'cm', in: 'Pulgadas' } },
@@ -179,7 +181,7 @@ export const settings = {
   andMore: (names: string, more: string) => `${names} y ${more} más`,
   /** What holds now, in one line; `say` answers one question. */
   summaries: {
-    salon: (say: Say) => `${say('chairs')} sillas · ${say('altitude')} sobre el mar`,
+    salon: (say: Say) => `${say('locale')} · ${say('chairs')} sillas · ${say('altitude')} sobre el mar`,
     staff: (say: Say) => say('staff'),
     shelf: (say: Say) => say('shelf'),
     units: (say: Say) => [say('temperature'), say('mass'), say('length'), say('scaleStepG')].join(' · '),

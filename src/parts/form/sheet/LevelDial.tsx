@@ -1,4 +1,5 @@
 import { For, type JSX } from 'solid-js';
+import { markDecimals } from '../../../../shared/units/format';
 import { useWords } from '../../useWords';
 import { WayTile } from './Tile';
 
@@ -80,10 +81,10 @@ export function LevelDial(props: {
         aria-valuemin={LOWEST}
         aria-valuemax={HIGHEST}
         aria-valuenow={isSet() ? level() : MIDDLE}
-        aria-valuetext={isSet() ? props.value : words.sheet.notSaid}
+        aria-valuetext={isSet() ? markDecimals(props.value, words.locale) : words.sheet.notSaid}
         onKeyDown={turn}
       >
-        {isSet() ? props.value : words.sheet.nothingYet}
+        {isSet() ? markDecimals(props.value, words.locale) : words.sheet.nothingYet}
       </div>
       <WayTile act="half-more" label={words.sheet.halfMore} onPress={() => move(0.5)} />
       {props.children}

@@ -1,9 +1,10 @@
 import { For } from 'solid-js';
+import { findDecimalMark } from '../../../../shared/units/format';
 import { useWords } from '../../useWords';
 
 const digits = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 
-/** Ten digits, the point, clear and done, for wet gloves. What is typed on a keyboard goes into the field above it. */
+/** Ten digits, the decimal mark of the language, clear and done, for wet gloves. What is typed on a keyboard goes into the field above it. */
 export function NumberPad(props: {
   readonly text: string;
   /** What stands is left behind by the next digit; taking one away or all is still of what stands. */
@@ -13,11 +14,11 @@ export function NumberPad(props: {
   readonly onDone: () => void;
 }) {
   const words = useWords();
-  const key = (text: string) => (
+  const key = (text: string, name = text) => (
     <button
       type="button"
       class="pad-key"
-      data-key={text}
+      data-key={name}
       onClick={() => props.onChange(`${props.isAnother ? '' : props.text}${text}`)}
     >
       {text}
@@ -25,8 +26,8 @@ export function NumberPad(props: {
   );
   return (
     <fieldset class="number-pad" aria-label={words.sheet.pad}>
-      <For each={digits}>{key}</For>
-      {key('.')}
+      <For each={digits}>{(digit) => key(digit)}</For>
+      {key(findDecimalMark(words.locale), '.')}
       {key('0')}
       <button
         type="button"

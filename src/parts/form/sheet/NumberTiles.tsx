@@ -1,5 +1,6 @@
 import { createSignal, For, onMount, Show } from 'solid-js';
 import type { NumberQuestion } from '../../../../shared/records/form';
+import { markDecimals } from '../../../../shared/units/format';
 import { readNumber } from '../../../../shared/units/numberField';
 import { findShownUnit } from '../../../../shared/units/quantity';
 import { useWords } from '../../useWords';
@@ -27,6 +28,8 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
     if (isUnknown()) return '';
     return typeof props.value === 'string' ? props.value : writeDefault(props.question, props.units);
   };
+  /** A default is written in the language; what was typed, as it was typed. */
+  const inField = () => (typeof props.value === 'string' ? shown() : markDecimals(shown(), words.locale));
   const isLevel = () => props.question.field.quantity === 'level';
   const isOffered = () =>
     typed() === '' ||
@@ -89,7 +92,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
                   {(pick) => (
                     <Tile
                       option={pick}
-                      label={sayPick(pick, unit())}
+                      label={sayPick(markDecimals(pick, words.locale), unit())}
                       isChosen={shown() === pick}
                       onChoose={() => choose(pick)}
                     />
@@ -131,7 +134,7 @@ export function NumberTiles(props: ControlProps<NumberQuestion>) {
                 aria-label={props.words.ask}
                 aria-describedby={nameRefusalId(props.path)}
                 aria-invalid={isRefused()}
-                value={shown()}
+                value={inField()}
                 onInput={(event) => type(event.currentTarget.value)}
                 onKeyDown={(event) => event.key === 'Enter' && takeTyped()}
               />

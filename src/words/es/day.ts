@@ -1,0 +1,115 @@
+import type { HoldsDay } from '../../../shared/records/holdsDay';
+import type { Ending } from '../../../shared/records/record';
+import { sayCount } from './sayCount';
+
+const endings: Readonly<Record<Ending, string>> = {
+  done: 'terminada',
+  weSaidNo: 'dijimos que no',
+  clientSaidNo: 'ella dijo que no',
+  calledOff: 'cancelada',
+  reaction: 'reacción',
+};
+
+/** "ningún bol", "1 bol", "2 boles". */
+const sayHowMany = (count: string, one: string, several: string): string =>
+  count === '0' ? `ningún ${one}` : sayCount(count, one, several);
+
+export const day = {
+  title: 'Registros de hoy',
+  titleOf: (day: string) => `Registros del ${day}`,
+  titleFromTo: (from: string, to: string) => `Registros, del ${from} al ${to}`,
+  dayBefore: 'Día anterior',
+  dayAfter: 'Día siguiente',
+  sevenDays: 'Siete días',
+  chooseDays: 'Del … al …',
+  choose: {
+    title: '¿Qué días?',
+    ends: { from: 'Del', day: 'Al' },
+    noDay: 'ningún día',
+    back: 'Día anterior',
+    on: 'Día siguiente',
+    show: 'Ver estos días',
+    count: (days: string) => `${sayCount(days, 'día', 'días')}.`,
+    refused: {
+      unsaid: 'Diga los dos días, el primero y el último.',
+      backwards: 'El primer día viene después del último.',
+      ahead: 'En días por venir no hay nada: el último día es hoy, a más tardar.',
+      tooMany: (days: string, most: string) =>
+        `Son ${days} días. A la vez se ven ${most} como máximo, pues los relojes corren también en esta tableta.`,
+    },
+    beforeAll: (day: string) => `Nada se cerró aquí antes del ${day}.`,
+    nothingYet: 'Aún no se ha cerrado nada aquí.',
+  },
+  closedThen: 'Cerradas',
+  nothingClosedThen: 'No se cerró nada entonces.',
+  outcomes: 'Mechones',
+  nothingTested: 'Ningún resultado anotado.',
+  outcomeCount: { sound: 'sanos', rough: 'ásperos', gummy: 'gomosos', broken: 'rotos' },
+  late: 'Puesto de más',
+  nothingLate: 'Nada.',
+  lateOf: (ticket: string, what: string) => `${ticket} · ${what}`,
+  lateBy: (kind: 'strand' | 'head', zone: string) => `${kind === 'head' ? 'CABEZA' : 'MECHÓN'} ${zone}`,
+  missed: 'Revisiones que nadie hizo',
+  nothingMissed: 'Ninguna.',
+  closed: 'Cerradas hoy',
+  open: 'Aún abiertas',
+  goneOn: 'Siguieron después',
+  openNow: 'aún abierta',
+  nothingClosed: 'Hoy aún no se ha cerrado nada.',
+  nothingOpen: 'No hay nadie abierto.',
+  endings,
+  entry: (ticket: string, chair: string) => `${ticket} · silla ${chair}`,
+  endedAt: (how: string, time: string) => `${how}, ${time}`,
+  strands: (count: string) => sayHowMany(count, 'mechón', 'mechones'),
+  bowls: (count: string) => sayHowMany(count, 'bol', 'boles'),
+  parked: 'en espera',
+  carriesOver: 'puede esperar a otro día',
+  /** What holds the end of the day: to be done before anybody goes home. */
+  holds: {
+    onHead: 'primero: enjuáguela',
+    reaction: 'primero: atienda la reacción',
+    strandRuns: 'primero: saque el mechón',
+    bowlStands: 'primero: use el bol, o tírelo',
+    notWritten: 'terminada, registro sin escribir',
+  } satisfies Readonly<Record<HoldsDay, string>>,
+  /** "Done 3", of all that closed today. */
+  endingCount: (how: Ending, count: string) => `${endings[how]} ${count}`,
+  broken: 'Cabello que cedió',
+  nothingBroken: 'Ninguno.',
+  strandOf: (ticket: string, number: string, zone: string) => `${ticket} · mechón ${number} ${zone}`,
+  onHeadOf: (ticket: string, zone: string) => `${ticket} · en la cabeza, ${zone}`,
+  gaveWay: { gummy: 'gomoso', broken: 'se rompió' },
+  told: 'Ardor o reacción',
+  nothingTold: 'No se avisó de nada.',
+  toldAt: (ticket: string, time: string, by: string) => `${ticket} · ${time} · ${by}`,
+  toldRecorded: (signs: string) => `anotado: ${signs}`,
+  toldNone: (by: string, time: string, why: string) => `no lo fue, dice ${by}, ${time}: ${why}`,
+  toldOpen: 'aún abierto',
+  lifted: 'Altos levantados',
+  nothingLifted: 'Ninguno.',
+  liftedOf: (lifted: string, stopped: string) => `levantado para ${lifted} de ${stopped} que detuvo`,
+  badlyWritten: '· más de la mitad: la regla puede estar mal escrita',
+  liftedFor: (ticket: string, by: string, time: string) => `${ticket} · ${by} · ${time}`,
+  unread: (count: string) =>
+    `Registros que no se pueden leer aquí: ${count}. El archivo los lleva tal como están.`,
+  download: 'Guardar JSON',
+  downloadTable: 'Guardar tabla',
+  downloadColumns: 'Clave de la tabla',
+  downloadSchema: 'Clave del JSON',
+  downloadHint:
+    'El JSON lleva cada registro con cada toque, y vuelve a entrar en Ajustes, Copia y traslado; la tabla (CSV) tiene una fila por mechón, revisión y bol. Una clave dice qué significa cada parte. Ambos nombran a las clientas por ficha: guárdelos donde solo el personal pueda leerlos.',
+  print: 'Imprimir',
+  sheet: {
+    client: 'Clienta',
+    state: 'Terminó',
+    by: 'Quién',
+    service: 'Deseado',
+    strands: 'Mechones',
+    decision: 'Decidido',
+    bowls: 'En la cabeza',
+    missed: 'Sin revisar',
+    printed: (when: string) => `impreso ${when}`,
+    signed: 'Visto por: ______________________________',
+  },
+  downloaded: (name: string) => `Guardado como ${name}`,
+};

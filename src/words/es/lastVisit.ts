@@ -1,0 +1,31 @@
+import { day } from './day';
+
+/** What was done last time, looked at before anything is asked; nothing is taken over by looking. */
+export const lastVisit = {
+  title: 'La última vez',
+  open: 'Ver la última vez',
+  onlyLooked: 'Solo para ver: no se toma nada.',
+  map: 'Su mechón, como lo contó entonces',
+  wanted: 'Quería',
+  decided: 'Decidido',
+  ended: 'Terminó',
+  does: 'La atendió',
+  by: (what: string, name: string) => `${what}, por ${name}`,
+  endings: day.endings,
+  notDecided: 'nada',
+  noStrand: 'sin mechón',
+  noOutcome: 'sin resultado anotado',
+  carriedOver: 'del mechón anterior, sin mechón ese día',
+  level: (level: string) => `nivel ${level}`,
+  zone: (zone: string, outcome: string) => `${zone}: ${outcome}`,
+  toner: (line: string) => `Matizador ${line}`,
+  nothingOn: 'No se puso nada.',
+  bottleAndBowl: (bottle: string, bowl: string) => `${bottle}, ${bowl} en el bol`,
+  on: (minutes: string) => `${minutes} puesto`,
+  grams: (colour: string, developer: string) => `${colour} color, ${developer} oxidante`,
+  nothingTested: 'No se probó ningún mechón ni se puso nada.',
+  stopStands: 'Al final había un alto. Sigue vigente hasta que alguien lo corrija con su nombre.',
+  reaction: (signs: string) => `Reacción anotada: ${signs}.`,
+  unread: 'Esta estación no puede leer su último registro. Pregunte todo de nuevo.',
+  asksAnew: 'Reacciones, henna negra, cuero cabelludo y edad se preguntan otra vez hoy.',
+};

@@ -1,0 +1,20 @@
+/** Whoever is back, after weeks or on another day of the same visit: what is read aloud, and answered in one tap. */
+export const nothingNew = {
+  title: '¿Algo nuevo?',
+  reactions: 'Reacciones',
+  noReaction: 'Ninguna, ni entonces ni después; sin henna negra',
+  scalp: 'Cuero cabelludo y cara hoy',
+  scalpSound: 'Revisados, sanos',
+  age: 'Edad',
+  oldEnough: 'Sobre la edad mínima',
+  tools: 'Calor en casa',
+  history: 'En el cabello',
+  nothingElse: (history: string) => `${history}; nada más desde entonces`,
+  hair: 'Al tacto hoy',
+  hairDry: 'Seco en todo, sin cabellos rotos',
+  stretch: '¿Un mechón mojado hoy, estirado suave?',
+  somethingNew: 'Hay algo nuevo',
+  nothingNew: 'Nada nuevo, como la última vez',
+  saidOn: (when: string) => `contado: ${when}`,
+  nothingNewSince: 'Nada nuevo, todo como se contó',
+};
