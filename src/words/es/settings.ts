@@ -107,11 +107,11 @@ const questions: FormWords<typeof settingsForm> = {
   },
   ageLine: { ask: 'La edad mínima' },
   skinTestWaitH: {
-    ask: 'Horas hasta leer la prueba de piel',
+    ask: 'La prueba se lee tras, horas',
     hint: 'Protocolo de un fabricante: 48 (Cosmetics Europe 2023). Primero valen las instrucciones del fabricante.',
   },
   skinTestLapsesDays: {
-    ask: 'Días hasta que vence la prueba de piel',
+    ask: 'La prueba vence tras, días',
     hint: `${figures.skinTestLapsesDays} es elección nuestra. El fabricante decide cada cuánto.`,
   },
   skinTestFor: {
@@ -208,7 +208,7 @@ export const settings = {
       [
         say('ageLine') === '' ? 'sin edad mínima' : `nadie menor de ${say('ageLine')}`,
         `ninguna botella de más de ${say('ceilingPercent')}`,
-        `resultados que valen otra vez: ${say('carried').toLowerCase()}`,
+        `brillo repetido: ${say('carried').toLowerCase()}`,
       ].join(' · '),
   },
   altitudeIn: (unit: string) => `Altura sobre el mar, ${unit}`,

@@ -25,7 +25,7 @@ const flagsShort: Readonly<Record<RedFlag, string>> = {
   scorched: 'olió a quemado',
   bleachedTwice: 'decolorado dos veces',
   curlLost: 'sin rizo',
-  slowStretch: 'mojado, queda largo',
+  slowStretch: 'no recupera',
   breakage: 'se rompe',
   veryHot: 'planchado muy caliente',
   notKnown: 'algo no se sabe',
@@ -93,7 +93,7 @@ export const strandTest = {
   grades: gradeWords,
   preparing: {
     title: 'Corte y pruebe un mechón',
-    strandsTested: (done: string, asked: string) => `${done} de ${asked} mechones probados`,
+    strandsTested: (done: string, asked: string) => `${done} de ${asked} probados`,
     states: {
       none: 'aún sin probar',
       running: 'en la mezcla',
@@ -137,14 +137,14 @@ export const strandTest = {
     summary: 'La mezcla',
     anotherMix: 'Otra mezcla',
     weigh: (grams: string, stuff: 'colour' | 'lightener', developer: string) =>
-      `Pese ${grams} de ${stuff === 'colour' ? 'color' : 'decolorante'}, ${developer} de oxidante`,
+      `Pese: ${grams} ${stuff === 'colour' ? 'color' : 'decolorante'}, ${developer} oxidante`,
     bottleAndBowl: (bottle: string, bowl: string) => `${bottle}, ${bowl} en el bol`,
     gramsOpen: 'Antes, oxidante y proporción.',
-    begin: 'Ya está puesto: empezar el reloj',
+    begin: 'Puesto: empezar el reloj',
   },
   processing: {
     title: 'Mechón en la mezcla',
-    snippedAt: (place: string) => `cortado: ${place}`,
+    snippedAt: (place: string) => `corte: ${place}`,
     lookOf: (zoneName: string) => `Revisar: ${zoneName}`,
     takeOff: (zoneName: string) => `Quitar: ${zoneName}`,
     takeOffNow: (zoneName: string) => `Quitar ya: ${zoneName}`,
@@ -172,8 +172,8 @@ export const strandTest = {
   },
   /** The skin test, as far as it bears on what is tested here. */
   skinTest: {
-    missing: 'Aún sin prueba de piel: nada va en la cabeza, por bueno que sea el mechón.',
-    lapsed: 'Prueba de piel vencida: nada va en la cabeza, por bueno que sea el mechón.',
+    missing: 'Sin prueba de piel: nada en la cabeza, ni con buen mechón.',
+    lapsed: 'Prueba de piel vencida: nada en la cabeza, ni con buen mechón.',
     waiting: (readable: string) => `La prueba de piel se lee desde ${readable}: antes, nada en la cabeza.`,
     toRead: 'Toca leer la prueba de piel: antes, nada en la cabeza.',
   },

@@ -12,7 +12,7 @@ const results: Readonly<Record<SittingResult, string>> = {
 /** Who learned what, for whoever trains. */
 export const trainer = {
   title: 'Formación',
-  lead: 'Una lista de quién aprendió. No hay nada de clientas; sí los nombres de quienes aprenden: avíseles.',
+  lead: 'Quién aprendió. Nada de clientas; sí los nombres de quienes aprenden: avíseles.',
   reckoning: 'Calculando cómo les fue …',
   nobodyYet: 'Aquí nadie ha hecho aún una lección.',
   sittings: (count: string) => sayCount(count, 'lección hecha', 'lecciones hechas'),

@@ -21,7 +21,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   targetLevel: {
     ask: '¿Qué nivel desea ella?',
-    short: 'Nivel deseado',
+    short: 'Nivel pedido',
     hint: `${figures.lowestLevel} negro a ${figures.highestLevel} rubio clarísimo`,
   },
   naturalLevel: { ask: '¿Nivel natural en la raíz?', short: 'Nivel natural' },
@@ -50,7 +50,7 @@ export const clientWords: FormWords<typeof clientForm> = {
   },
   lengthCm: {
     ask: '¿Largo con la cinta?',
-    short: 'Con la cinta',
+    short: 'Cinta',
     hint: 'Desde el cuero cabelludo, estirado.',
   },
   reactions: {
@@ -58,7 +58,7 @@ export const clientWords: FormWords<typeof clientForm> = {
     short: 'Reacciones',
     hint: 'A tinte, decolorante, henna negra. Pregunte cada una en voz alta.',
     options: {
-      none: 'Ninguna de estas',
+      none: 'Ninguna',
       tingled: 'Hormigueo, cesó al enjuagar',
       tingledStops: 'Hormigueo, cesó al enjuagar',
       swelling: 'Hinchazón',

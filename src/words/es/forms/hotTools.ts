@@ -13,7 +13,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
     rowTitle: (row) => `Herramienta ${row}`,
     addRow: 'Agregar una',
     noRows: 'Ninguna',
-    removeRow: (row) => `Quitar la herramienta ${row}`,
+    removeRow: (row) => `Quitar la ${row}`,
     rows: {
       tool: {
         ask: '¿Qué herramienta?',
@@ -36,7 +36,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
       daysAWeek: {
         ask: '¿Cuántos días a la semana?',
         short: 'Días por semana',
-        told: (figure) => `${sayCount(figure, 'día', 'días')} a la semana`,
+        told: (figure) => `${sayCount(figure, 'día', 'días')}/semana`,
       },
       forMonths: {
         ask: '¿Durante cuántos meses?',
@@ -99,7 +99,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   lastBleachMonthsAgo: {
     ask: '¿Hace cuántos meses fue la última decoloración?',
-    short: 'Última decoloración',
+    short: 'La última',
     hint: 'Lo que creció después no tiene ninguna. 0 si fue este mes.',
     told: (figure) => (figure === '0' ? 'este mes' : `hace ${sayMonths(figure)}`),
   },
@@ -121,7 +121,7 @@ export const hotToolsWords: FormWords<typeof hotToolsForm> = {
   },
   growth: {
     ask: '¿Se midió su crecimiento?',
-    short: 'Crecimiento',
+    short: 'Crece',
     hint: 'Por lo que creció desde un color de fecha conocida. Si no, se toma un margen usual amplio.',
     options: { usual: 'No medido', measured: 'Medido' },
   },

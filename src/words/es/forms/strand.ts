@@ -22,6 +22,7 @@ export const mixWords: FormWords<typeof mixQuestions> = {
   batch: { ask: 'Lote', hint: 'De la etiqueta, si lo hay.' },
   developerPercent: {
     ask: 'Botella de oxidante',
+    short: 'Oxidante',
     hint: '3 % es 10 vol, 6 % es 20, 9 % es 30, 12 % es 40.',
   },
   ratio: { ask: 'Oxidante por 1 parte', hint: '2 significa 1 : 2.' },
@@ -37,12 +38,13 @@ const strand: FormWords<typeof strandForm> = {
   zone,
   place: {
     ask: '¿De dónde se cortó?',
+    short: 'Cortado de',
     hint: 'Donde más se plancha; no de la nuca, salvo que sea lo peor.',
     options: {
       hairline: 'Contorno',
       fringe: 'Flequillo',
       crown: 'Coronilla',
-      whereIroned: 'Donde se plancha',
+      whereIroned: 'Donde plancha',
       oldBleach: 'Banda decolorada',
       nape: 'Nuca',
     },
@@ -50,7 +52,11 @@ const strand: FormWords<typeof strandForm> = {
   hairs: { ask: 'Cabellos', hint: `${figures.fewestHairs} a ${figures.mostHairs}, con cinta en un extremo.` },
   buildUp: { ask: 'Restos de producto', options: { none: 'Ninguno', washedOff: 'Lavados' } },
   ...mixWords,
-  makersLimitMin: { ask: 'Límite del fabricante', hint: 'Lo más que permiten las instrucciones.' },
+  makersLimitMin: {
+    ask: 'Límite del fabricante',
+    short: 'Límite',
+    hint: 'Lo más que permiten las instrucciones.',
+  },
   lookEveryMin: {
     ask: 'Revisar cada',
     hint: `La primera revisión es a los ${figures.firstLook} de ponerlo.`,
