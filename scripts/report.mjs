@@ -6,19 +6,21 @@ import { addDays, nameDaysAhead, nameDaysIn, sayOffset } from './report/days.mjs
 import { findInTheWay } from './report/findInTheWay.mjs';
 import { formatHtml, formatJson, formatText, plain } from './report/formatSheet.mjs';
 import { laySheet } from './report/laySheet.mjs';
-import { readCall } from './report/readCall.mjs';
+import { readCall, readLanguage } from './report/readCall.mjs';
 
 const root = join(import.meta.dirname, '..');
 /** @param {string} path */
 const load = async (path) =>
   (await runnerImport(join(root, path), { root, configFile: false, logLevel: 'error' })).module;
 
-const { report: words } = /** @type {typeof import('../src/words/en/report')} */ (
-  await load('src/words/en/report.ts')
-);
-const { locale } = /** @type {typeof import('../src/words/en/locale')} */ (
-  await load('src/words/en/locale.ts')
-);
+/** What is wrong with the call is said in its language too, so this is read before all else. */
+const locale = readLanguage(process.argv.slice(2));
+const { report: words } =
+  locale === 'es'
+    ? /** @type {{ report: typeof import('../src/words/es/report').report }} */ (
+        await load('src/words/es/report.ts')
+      )
+    : /** @type {typeof import('../src/words/en/report')} */ (await load('src/words/en/report.ts'));
 
 const read = readCall(process.argv.slice(2), words.calls);
 if (read === 'help') {

@@ -15,6 +15,14 @@ import { isDay, isZone } from './days.mjs';
  * }} Call
  */
 
+/**
+ * Spanish where `--lang es` asks for it, else English.
+ * @param {readonly string[]} args
+ * @returns {'en' | 'es'}
+ */
+export const readLanguage = (args) =>
+  args.some((each, at) => each === '--lang=es' || (each === '--lang' && args[at + 1] === 'es')) ? 'es' : 'en';
+
 /** @param {readonly string[]} args */
 const parse = (args) =>
   parseArgs({
@@ -24,6 +32,7 @@ const parse = (args) =>
       from: { type: 'string' },
       to: { type: 'string' },
       zone: { type: 'string' },
+      lang: { type: 'string', default: 'en' },
       html: { type: 'string' },
       json: { type: 'boolean', default: false },
       'by-stylist': { type: 'boolean', default: false },
@@ -35,7 +44,8 @@ const parse = (args) =>
  * @param {ReturnType<typeof parse>} parsed
  * @param {Words} words
  */
-function findWrong({ values: { from, to, zone }, positionals }, words) {
+function findWrong({ values: { from, to, zone, lang }, positionals }, words) {
+  if (lang !== 'en' && lang !== 'es') return words.badLanguage(lang);
   if (positionals.length === 0) return words.noFiles;
   if (from !== undefined && !isDay(from)) return words.badDay('--from', from);
   if (to !== undefined && !isDay(to)) return words.badDay('--to', to);

@@ -148,7 +148,7 @@ export const report = {
     outside: (count: string) => `On other days: ${count}.`,
   },
   calls: {
-    usage: `npm run report -- FILE… [--from 2026-11-16] [--to 2026-11-22] [--zone Europe/Lisbon] [--by-stylist] [--html PAGE.html] [--json]
+    usage: `npm run report -- FILE… [--from 2026-11-16] [--to 2026-11-22] [--zone Europe/Lisbon] [--lang es] [--by-stylist] [--html PAGE.html] [--json]
 
 Reads what stations saved (“Save as JSON” of a day or of days, and backups of a whole station), of any number of
 tablets, and tells what the week came to. The same consultation in two files counts once.
@@ -156,6 +156,7 @@ tablets, and tells what the week came to. The same consultation in two files cou
   --from, --to    days as YYYY-MM-DD; else the seven days up to the newest entry that is no more than a day after
                   its file was saved
   --zone          the salon's time zone, by which days are parted; else as the newest file says
+  --lang          en or es; else en
   --by-stylist    also by first name, where the settings of every file allow it
   --html FILE     writes the report as one page for paper (A4 or Letter), too
   --json          prints figures as JSON instead of text
@@ -166,6 +167,7 @@ wrongly.`,
     noFiles: 'Which files? Name at least one.',
     badDay: (option: string, given: string) => `${option} takes a day such as 2026-11-16, not “${given}”.`,
     backwards: (from: string, to: string) => `The days end before they begin: ${from} to ${to}.`,
+    badLanguage: (given: string) => `There is no report in “${given}”. It is written in en or es.`,
     badZone: (given: string) => `There is no time zone “${given}”. One is written like Europe/Lisbon.`,
     notWritten: (name: string, why: string) => `${name}: The page could not be written (${why}).`,
     isRead: (name: string) =>

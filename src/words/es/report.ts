@@ -156,7 +156,7 @@ export const report = {
     outside: (count: string) => `De otros días: ${count}.`,
   },
   calls: {
-    usage: `npm run report -- ARCHIVO… [--from 2026-11-16] [--to 2026-11-22] [--zone Europe/Lisbon] [--by-stylist] [--html PÁGINA.html] [--json]
+    usage: `npm run report -- ARCHIVO… [--from 2026-11-16] [--to 2026-11-22] [--zone Europe/Lisbon] [--lang es] [--by-stylist] [--html PÁGINA.html] [--json]
 
 Lee lo que guardaron las estaciones (“Guardar JSON” de un día o de varios, y copias de toda una estación), de
 cualquier número de tabletas, y dice en qué quedó la semana. La misma consulta en dos archivos cuenta una vez.
@@ -164,6 +164,7 @@ cualquier número de tabletas, y dice en qué quedó la semana. La misma consult
   --from, --to    días como AAAA-MM-DD; si no, los siete días hasta la entrada más nueva que no pase de un día
                   después de guardarse su archivo
   --zone          la zona horaria del salón, que separa los días; si no, la que diga el archivo más nuevo
+  --lang          en o es; si no, en
   --by-stylist    también por nombre, donde los ajustes de cada archivo lo permitan
   --html ARCHIVO  escribe además el informe como una página para papel (A4 o Letter)
   --json          da las cifras como JSON en lugar de texto
@@ -173,6 +174,7 @@ Termina con 0; con 1 si algo quedó fuera, rechazado o en duda (se nombra); y co
     noFiles: '¿Qué archivos? Nombre al menos uno.',
     badDay: (option: string, given: string) => `${option} lleva un día como 2026-11-16, no “${given}”.`,
     backwards: (from: string, to: string) => `Los días terminan antes de empezar: ${from} a ${to}.`,
+    badLanguage: (given: string) => `No hay informe en “${given}”. Se escribe en en o es.`,
     badZone: (given: string) => `No hay zona horaria “${given}”. Se escribe como Europe/Lisbon.`,
     notWritten: (name: string, why: string) => `${name}: No se pudo escribir la página (${why}).`,
     isRead: (name: string) =>
