@@ -69,6 +69,16 @@ function findUsual(path: string): Raw {
   }
 }
 
+/** How she would like it finished, and what she agrees to where she is asked closer about something she may give way in. */
+function hearFinish(lesson: Lesson, rest: readonly string[], isCloser: boolean): Omit<Heard, 'voice'> {
+  const { agreesTo } = lesson;
+  const wished = dig(findWish(lesson), rest);
+  const agreed = agreesTo === undefined ? wished : dig(agreesTo.finish, rest);
+  const hasMore = JSON.stringify(agreed) !== JSON.stringify(wished);
+  if (!isCloser || !hasMore) return { words: null, means: wished, hasMore };
+  return { words: agreesTo?.words ?? null, means: agreed, hasMore: false };
+}
+
 /**
  * What does she say to this question, at first or asked closer?
  * Of what the lesson does not script she says what is true, and none of what does not apply to her. Of how it is finished
@@ -77,7 +87,7 @@ function findUsual(path: string): Raw {
 export function hear(lesson: Lesson, path: string, isCloser: boolean): Heard {
   const [step, ...rest] = path.split('.');
   const voice = step === 'feelHair' ? 'fingers' : 'hers';
-  if (step === 'heatSpray') return { words: null, means: dig(findWish(lesson), rest), hasMore: false, voice };
+  if (step === 'heatSpray') return { ...hearFinish(lesson, rest, isCloser), voice };
   const found = findScript(lesson, path);
   if (found === null)
     return { words: null, means: findTrue(lesson, path) ?? findUsual(path), hasMore: false, voice };
