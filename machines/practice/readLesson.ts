@@ -37,8 +37,8 @@ export function checkLesson(entry: unknown): Result<Lesson, readonly LessonFault
     : truth.error.map(({ path }) => ({ path: `truth.${path}`, code: 'notTrueAnswer' }));
   for (const { path } of checkWish(findWish(lesson)))
     faults.push({ path: `finish.${path}`, code: 'notTrueAnswer' });
-  for (const { path } of checkWish(lesson.agreesTo?.finish ?? findWish(lesson)))
-    faults.push({ path: `agreesTo.finish.${path}`, code: 'notTrueAnswer' });
+  const agreed = lesson.agreesTo === undefined ? [] : checkWish(lesson.agreesTo.finish);
+  for (const { path } of agreed) faults.push({ path: `agreesTo.finish.${path}`, code: 'notTrueAnswer' });
   for (const path of Object.keys(lesson.says)) {
     const trueAnswer = findTrue(lesson, path);
     const last = hear(lesson, path, true).means;

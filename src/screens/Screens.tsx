@@ -35,6 +35,7 @@ import { dropDrafts } from './keptDraft';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
 import { createPlace } from './place';
+import { BenchDueButton } from './practice/bench/BenchDueButton';
 import { BenchTrials } from './practice/bench/BenchTrials';
 import { createLessons } from './practice/createLessons';
 import { DebriefPage } from './practice/DebriefPage';
@@ -241,12 +242,20 @@ export function Screens(props: {
                   onDay={isPractice ? undefined : place.toDay}
                   onSettings={isPractice ? undefined : place.toSettings}
                   ways={
-                    <SkinTestsButton
-                      skinTests={state().skinTests}
-                      settings={settings()}
-                      nowMs={props.station.nowMs()}
-                      onOpen={place.toSkinTests}
-                    />
+                    <>
+                      <BenchDueButton
+                        bench={state().bench}
+                        settings={settings()}
+                        nowMs={props.station.nowMs()}
+                        onOpen={place.toBench}
+                      />
+                      <SkinTestsButton
+                        skinTests={state().skinTests}
+                        settings={settings()}
+                        nowMs={props.station.nowMs()}
+                        onOpen={place.toSkinTests}
+                      />
+                    </>
                   }
                 />
               }
@@ -267,6 +276,7 @@ export function Screens(props: {
                     onDebrief={place.toDebrief}
                     onPressPage={place.toPress}
                     onTrainer={place.toTrainer}
+                    onBench={place.toBench}
                     onBar={place.toBar}
                   />
                 </MayWriteProvider>
@@ -328,8 +338,8 @@ export function Screens(props: {
                   <BenchTrials
                     station={props.station}
                     who={who}
-                    onWarmthTrial={place.toSettings}
-                    onBack={place.toDay}
+                    onWarmthTrial={isPractice ? undefined : place.toSettings}
+                    onBack={isPractice ? place.toLessons : place.toDay}
                   />
                 </MayWriteProvider>
               </Match>

@@ -34,6 +34,7 @@ export function Lessons(props: {
   readonly onPressPage: () => void;
   /** Who did which lesson; while none is under way. */
   readonly onTrainer: () => void;
+  readonly onBench: () => void;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
@@ -112,6 +113,9 @@ export function Lessons(props: {
           <Show when={now() === null}>
             <BigButton act="press" onPress={() => props.onPressPage()}>
               {words.press.way}
+            </BigButton>
+            <BigButton act="bench" onPress={() => props.onBench()}>
+              {words.bench.way}
             </BigButton>
             <BigButton act="trainer" onPress={() => props.onTrainer()}>
               {words.trainer.title}

@@ -203,6 +203,23 @@ describe('passed', () => {
     expect(freer.failedBy).toContain('decision');
   });
 
+  it('is nobody who looked at no strand before the alarm called', () => {
+    expect(play('safeClient', { ...perfect, looks: false }).failedBy).toEqual(['noLook']);
+    expect(play('safeClient', perfect).failedBy).toEqual([]);
+  });
+
+  it('sees that the skin test has lapsed once its day is written down', () => {
+    const [flag] = play('lapsedSkinTest', perfect).flags;
+    expect(flag).toMatchObject({ flag: { id: 'skinTestLapsed' }, how: 'seen' });
+  });
+
+  it('finds her talked down to 180 °C once she is asked closer, and that is right', () => {
+    const told = play('siliconeSpray', { ...perfect, finishes: careless.finishes });
+    expect(told.finish).toMatchObject({ told: { finish: 'styled', settingC: 180 }, isRight: true });
+    expect(told.isPassed).toBe(true);
+    expect(play('siliconeSpray', careless).finish.isRight).toBe(false);
+  });
+
   it('says which stops would have shown nothing on the head', () => {
     expect(play('blackTattoo', perfect).comesLater).toEqual([{ rule: 'stop.blackTattoo', how: 'daysLater' }]);
     expect(play('wheeze', perfect).comesLater).toEqual([
