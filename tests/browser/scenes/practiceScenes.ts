@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { advance, type Consultation } from '../../../machines/consultation/consultation';
 import { settleLesson } from '../../../machines/practice/practiceRoom';
+import { beganAtMs, type Sat, sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { lessons } from '../../../seeds/practice/lessons';
 import { salon } from '../../../seeds/salon';
 import { classify, type RawEvent } from '../../../shared/records/classify';
@@ -9,7 +10,6 @@ import { makePracticeId, nameLessonLog, PRACTICE_LOG } from '../../../shared/rec
 import type { Settings } from '../../../shared/records/settings';
 import { nameClosedLog, nameOpenLog, SETTINGS_LOG } from '../../../src/station/logNames';
 import { places } from '../../../src/storage/edition';
-import { beganAtMs, type Sat, sit } from '../../machines/practice/sit';
 import { careless, perfect, type Trainee } from '../../machines/practice/trainee';
 import { type Logs, writeLogs } from '../memory';
 import { refuseWrites } from './harms';

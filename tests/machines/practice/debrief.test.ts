@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { type Debrief, debrief } from '../../../machines/practice/debrief';
 import type { PracticeEvent } from '../../../machines/practice/practiceEvent';
 import { ASSUMED_POINTS } from '../../../machines/practice/score';
+import { type Sat, sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson, findSeed } from './findLesson';
-import { type Sat, sit } from './sit';
 import { careless, follow, perfect, type Trainee } from './trainee';
 
 const read = (id: string, { practiceLog, consultation, settings }: Sat): Debrief => {
