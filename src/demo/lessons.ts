@@ -1,5 +1,6 @@
 import { debrief } from '../../machines/practice/debrief';
 import type { Lesson } from '../../machines/practice/lesson';
+import { readLessonFile, writeLessonFile, writeLessonSchema } from '../../machines/practice/lessonFile';
 import { settleLesson } from '../../machines/practice/practiceRoom';
 import { lessons } from '../../seeds/practice/lessons';
 import type { Settings } from '../../shared/records/settings';
@@ -10,6 +11,10 @@ export interface School {
   readonly settle: (lesson: Lesson, house: Settings) => Settings;
   /** How did a sitting go, by its two logs? */
   readonly debrief: typeof debrief;
+  /** A lesson as a file, the key to it, and back. */
+  readonly readFile: typeof readLessonFile;
+  readonly writeFile: typeof writeLessonFile;
+  readonly writeSchema: typeof writeLessonSchema;
 }
 
 /** What is practised with? Reached by a late import alone: a tablet that is not in practice never loads it. */
@@ -17,4 +22,7 @@ export const openSchool = (): School => ({
   lessons: lessons.map(({ lesson }) => lesson),
   settle: settleLesson,
   debrief,
+  readFile: readLessonFile,
+  writeFile: writeLessonFile,
+  writeSchema: writeLessonSchema,
 });

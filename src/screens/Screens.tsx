@@ -270,7 +270,7 @@ export function Screens(props: {
                   <Lessons
                     station={props.station}
                     who={who}
-                    all={props.practice?.school()?.lessons ?? null}
+                    all={lessons.all()}
                     lessons={lessons}
                     onOpen={place.toClient}
                     onDebrief={place.toDebrief}
@@ -286,6 +286,8 @@ export function Screens(props: {
                   <Trainer
                     station={props.station}
                     lessons={lessons}
+                    who={who}
+                    school={props.practice?.school() ?? null}
                     onDebrief={place.toDebrief}
                     onLessons={place.toLessons}
                   />

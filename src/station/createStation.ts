@@ -41,6 +41,8 @@ export interface StationInUse
     | 'beginLesson'
     | 'tellOfSitting'
     | 'setSpeed'
+    | 'keepLesson'
+    | 'removeLesson'
   > {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
@@ -202,6 +204,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     beginLesson: station.beginLesson,
     tellOfSitting: station.tellOfSitting,
     setSpeed: station.setSpeed,
+    keepLesson: station.keepLesson,
+    removeLesson: station.removeLesson,
     jumps,
     saySlept: forget,
     sayPutAhead: async (by, jump) => {

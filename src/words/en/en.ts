@@ -31,6 +31,7 @@ import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { others } from './others';
+import { ownLessons } from './ownLessons';
 import { practice } from './practice';
 import { press } from './press';
 import { rail } from './rail';
@@ -107,6 +108,7 @@ export const en = {
   taught,
   toner,
   trainer,
+  ownLessons,
   warmthTrial,
   whatHappened,
   asked: {

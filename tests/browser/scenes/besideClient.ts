@@ -46,7 +46,13 @@ import {
 } from './houses';
 import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfOthers } from './othersScenes';
-import { scenesOfDebrief, scenesOfLesson, scenesOfLessons, scenesOfTrainer } from './practiceScenes';
+import {
+  scenesOfDebrief,
+  scenesOfLesson,
+  scenesOfLessons,
+  scenesOfOwnLessons,
+  scenesOfTrainer,
+} from './practiceScenes';
 import { scenesOfPress } from './pressScenes';
 import { scenesOfRecords } from './recordScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
@@ -88,6 +94,7 @@ export type BesideName =
   | 'lesson'
   | 'debrief'
   | 'trainer'
+  | 'ownLessons'
   | 'nothingNew'
   | 'anotherDay';
 
@@ -752,6 +759,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
   lesson: scenesOfLesson,
   debrief: scenesOfDebrief,
   trainer: scenesOfTrainer,
+  ownLessons: scenesOfOwnLessons,
   demo: {
     empty: 'an empty station offers it: see bar, new',
     usual: scene(newHouse, '.demo-ribbon', toDemo),

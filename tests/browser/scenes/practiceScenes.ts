@@ -276,3 +276,26 @@ export const scenesOfTrainer: ScenesOf = {
   full: scene(manySat, '[data-step="trainer"] [data-act="more-trainees"]', later, toTrainer),
   error: 'it shows what is kept and takes nothing; what a file does not get to is said as on the day’s page',
 };
+
+const toOwnLessons = async (hand: SceneHand) => {
+  await toTrainer(hand);
+  await hand.act('own-lessons');
+};
+
+/** Lessons of the salon's own. */
+export const scenesOfOwnLessons: ScenesOf = {
+  empty: 'the lessons that are there from the start always stand in it',
+  usual: scene({}, '[data-step="ownLessons"] [data-act="bring-lesson"]', later, toOwnLessons),
+  full: scene({}, '[data-step="ownLessons"] [data-act="more-lessons"]', later, async (hand) => {
+    await toOwnLessons(hand);
+    await hand.act('more-lessons');
+  }),
+  error: scene({}, '[data-step="ownLessons"] [data-line="refused"]:not(:empty)', later, async (hand) => {
+    await toOwnLessons(hand);
+    await hand.page.locator('[data-file=bring-lesson]').setInputFiles({
+      name: 'lesson.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"format":'),
+    });
+  }),
+};
