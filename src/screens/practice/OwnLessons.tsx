@@ -14,7 +14,7 @@ import type { LessonsInUse } from './createLessons';
 import './trainer.css';
 
 /** So many rows stand on one page. */
-const PAGE = 5;
+const PAGE = 4;
 /** So many faults are named at once: nobody mends more from a sentence. */
 const FAULTS_NAMED = 3;
 
