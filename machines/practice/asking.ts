@@ -68,6 +68,17 @@ function findUsual(path: string): Raw {
   }
 }
 
+/** How she would like it finished, and what she agrees to where she is asked closer about something she may give way in. */
+function hearFinish(lesson: Lesson, rest: readonly string[], isCloser: boolean): Heard {
+  const { agreesTo } = lesson;
+  const wished = dig(findWish(lesson), rest);
+  const agreed = agreesTo === undefined ? wished : dig(agreesTo.finish, rest);
+  const givesWay = JSON.stringify(agreed) !== JSON.stringify(wished);
+  return isCloser && givesWay
+    ? { words: agreesTo?.words ?? null, means: agreed }
+    : { words: null, means: wished };
+}
+
 /**
  * What does she say to this question, at first or asked closer?
  * Of what the lesson does not script she says what is true, and none of what does not apply to her. Of how it is finished
@@ -75,7 +86,7 @@ function findUsual(path: string): Raw {
  */
 export function hear(lesson: Lesson, path: string, isCloser: boolean): Heard {
   const [step, ...rest] = path.split('.');
-  if (step === 'heatSpray') return { words: null, means: dig(findWish(lesson), rest) };
+  if (step === 'heatSpray') return hearFinish(lesson, rest, isCloser);
   const found = findScript(lesson, path);
   const wants = path === SITTING_DOWN && !isCloser ? lesson.wants : null;
   if (found === null) return { words: wants, means: findTrue(lesson, path) ?? findUsual(path) };

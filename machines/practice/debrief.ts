@@ -3,6 +3,7 @@ import type { HairHistory } from '../../shared/heat/hairHistory';
 import { computeProfile, type HairAt } from '../../shared/heat/profile';
 import type { ConsultationEvent } from '../../shared/records/event';
 import type { Answers } from '../../shared/records/forms/asked';
+import { listOverruns, type Overrun } from '../../shared/records/overruns';
 import type { Raw, RawForm } from '../../shared/records/readForm';
 import { type ConsultationRecord, findStrand } from '../../shared/records/record';
 import { fold } from '../../shared/records/reduce';
@@ -22,7 +23,7 @@ import { digestLesson, foldPractice, type PracticeEvent } from './practiceEvent'
 import { readTruth } from './readTruth';
 import { ASSUMED_HINTED_COUNTS, countPoints, type ScorePart, shareOf } from './score';
 import { readSettled } from './settled';
-import { judgeStrands, listMissedLooks, type MissedLook } from './strandsTold';
+import { judgeStrands, listMissedLooks, listUnlooked, type MissedLook } from './strandsTold';
 import { findStepOf, isToldTruly, showAt } from './toldTruly';
 import { playTruth } from './trueCourse';
 
@@ -53,6 +54,8 @@ export interface Debrief {
   readonly map: { readonly told: MapPart; readonly true: MapPart };
   readonly minutes: readonly { readonly step: WayStep; readonly minutes: number }[];
   readonly missedLooks: readonly MissedLook[];
+  /** Strands and heads that were left past their time. */
+  readonly overruns: readonly Overrun[];
   readonly finish: FinishPart;
   /** Strands that were tested in a mix that no strand is to be tested in. */
   readonly mixFaults: readonly MixFaultPart[];
@@ -166,6 +169,7 @@ export function debrief(
     decision: !decision.isRight,
     finish: !finish.isRight,
     mix: mixFaults.some(({ zone, strand }) => findStrand(record, zone)?.number === strand),
+    noLook: listUnlooked(record).length > 0,
   };
   const failedBy = failings.filter((failing) => isFailing[failing]);
   const parts = countPoints({
@@ -182,6 +186,7 @@ export function debrief(
     map: { told: drawMap(record.answers), true: drawMap(truth) },
     minutes: countMinutesAStep(consultationLog),
     missedLooks: listMissedLooks(record),
+    overruns: listOverruns(record, record.newestAtMs),
     finish,
     mixFaults,
     overshot: listOvershot(sitting, record),

@@ -1,6 +1,7 @@
 import { findingTable } from '../../shared/chemistry/ingredients/findingTable';
 import { listRedFlags, type RedFlag, redFlags } from '../../shared/judgement/risk';
 import { isAbsoluteRule, type RuleId, ruleIds } from '../../shared/judgement/rules';
+import { judgeSkinTest } from '../../shared/judgement/skinTest';
 import { listStops } from '../../shared/judgement/stops';
 import type { Answers } from '../../shared/records/forms/asked';
 import type { ConsultationRecord } from '../../shared/records/record';
@@ -38,6 +39,7 @@ export interface Seeing {
 function isSeen({ id, asks }: Flag, { record, truth, settings, shown }: Seeing): boolean {
   if (id === 'stop.skinTestPositive') return record.skinTest?.seen === 'reaction';
   if (id === 'stop.incompatibilityReacted') return record.incompatibility?.seen === 'reacted';
+  if (id === 'skinTestLapsed') return judgeSkinTest(record, settings.profile, record.newestAtMs) === 'lapsed';
   if (id === 'incompatible') return record.incompatibility !== null;
   if (isRule(id)) return listStops(record.answers, settings).includes(id);
   if (isRedFlag(id)) return listRedFlags(record.answers).includes(id);

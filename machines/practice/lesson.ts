@@ -20,7 +20,7 @@ const rawForm: v.GenericSchema<RawForm> = v.record(v.string(), raw);
 const said = v.strictObject({ words, means: raw });
 
 /** Red flags that no stop, no judgement and no ingredient list names. */
-export const ownFlags = ['incompatible', 'smoothed', 'boilsLower', 'fineHair', 'endsAtRisk'] as const;
+export const ownFlags = ['incompatible', 'smoothed', 'fineHair', 'endsAtRisk', 'skinTestLapsed'] as const;
 const findingIds = findingTable.map(({ id }) => id);
 export const flagIds = [...ruleIds, ...redFlags, ...findingIds, ...ownFlags] as const;
 export type FlagId = (typeof flagIds)[number];
@@ -69,6 +69,8 @@ export const lessonSchema = v.strictObject({
    * It is a wish and no truth of hers: how it is finished today is the salon's plan.
    */
   finish: v.exactOptional(rawForm),
+  /** What she agrees to once she is asked closer about how it is finished, in her words; where this is not said, nothing else. */
+  agreesTo: v.exactOptional(v.strictObject({ words, finish: rawForm })),
   /** Where it plays, metres above the sea; the sea itself where nothing is said. */
   altitudeM: v.exactOptional(v.pipe(v.number(), v.minValue(-430), v.maxValue(5500))),
   /** What stands on the shelf there, beside what every lesson has. */

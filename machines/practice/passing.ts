@@ -8,7 +8,7 @@ import { askSteps } from '../../shared/records/steps';
 /**
  * Why a lesson is not passed. `stopMissed`: a stop that truly stands was not told. `stopSigned`: it was told, and signed away.
  * `glassNotRead`: no cutting was read in the glass before the first strand, and one was due. `flagMissed`: not even after a
- * hint. `decision`, `finish`, `mix`: not what is right here.
+ * hint. `noLook`: a strand was in its mix until the alarm called, and nobody had looked at it. `decision`, `finish`, `mix`: not what is right here.
  */
 export const failings = [
   'stopMissed',
@@ -18,6 +18,7 @@ export const failings = [
   'decision',
   'finish',
   'mix',
+  'noLook',
 ] as const;
 export type Failing = (typeof failings)[number];
 

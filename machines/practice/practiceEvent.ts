@@ -28,6 +28,9 @@ const payloads = {
   SPEED_SET: v.strictObject({ times: v.picklist(speeds) }),
   HINT_SHOWN: v.strictObject({ flag: v.picklist(flagIds) }),
   LESSON_ENDED: v.strictObject({ how: v.picklist(lessonEndings) }),
+  /** A lesson of this salon's own; whether it can be played is judged when it is read. */
+  LESSON_KEPT: v.strictObject({ lesson: v.unknown() }),
+  LESSON_REMOVED: v.strictObject({ lessonId: v.pipe(v.string(), v.minLength(1), v.maxLength(40)) }),
 };
 
 const eventOf = <T extends keyof typeof payloads>(type: T) =>
@@ -46,6 +49,8 @@ export const practiceEventSchema = v.variant('type', [
   eventOf('SPEED_SET'),
   eventOf('HINT_SHOWN'),
   eventOf('LESSON_ENDED'),
+  eventOf('LESSON_KEPT'),
+  eventOf('LESSON_REMOVED'),
 ]);
 export type PracticeEvent = v.InferOutput<typeof practiceEventSchema>;
 type Begun = Extract<PracticeEvent, { type: 'LESSON_BEGUN' }>['payload'];
@@ -69,6 +74,8 @@ const withMember = <T>(members: readonly T[], member: T): readonly T[] =>
 function reducePractice(record: PracticeRecord, event: PracticeEvent): PracticeRecord {
   switch (event.type) {
     case 'LESSON_BEGUN':
+    case 'LESSON_KEPT':
+    case 'LESSON_REMOVED':
       return record;
     case 'ASKED_CLOSER':
       return { ...record, askedCloser: withMember(record.askedCloser, event.payload.path) };

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { accept, type Result, refuse } from '../../shared/result';
 import { findQuestion, findTrue, hear } from './asking';
 import { type Lesson, lessonSchema } from './lesson';
-import { checkWish, readTruth } from './readTruth';
+import { checkWish, findWish, readTruth } from './readTruth';
 
 /**
  * What is wrong with a lesson, and where. `notJson`: no such text. `malformed`: not of the shape of a lesson.
@@ -35,7 +35,10 @@ export function checkLesson(entry: unknown): Result<Lesson, readonly LessonFault
   const faults: LessonFault[] = truth.ok
     ? []
     : truth.error.map(({ path }) => ({ path: `truth.${path}`, code: 'notTrueAnswer' }));
-  for (const { path } of checkWish(lesson)) faults.push({ path: `finish.${path}`, code: 'notTrueAnswer' });
+  for (const { path } of checkWish(findWish(lesson)))
+    faults.push({ path: `finish.${path}`, code: 'notTrueAnswer' });
+  const agreed = lesson.agreesTo === undefined ? [] : checkWish(lesson.agreesTo.finish);
+  for (const { path } of agreed) faults.push({ path: `agreesTo.finish.${path}`, code: 'notTrueAnswer' });
   for (const path of Object.keys(lesson.says)) {
     const trueAnswer = findTrue(lesson, path);
     const last = hear(lesson, path, true).means;

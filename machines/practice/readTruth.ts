@@ -22,8 +22,8 @@ export const tellTruth = ({ truth }: Pick<Lesson, 'truth'>, step: AskStep): RawF
 const reading = { units: lessonUnits, hasAgeLine: true, nowMs: 0 };
 
 /** What of her wish does the form not take? Nothing where it is whole. */
-export function checkWish(lesson: Pick<Lesson, 'finish'>): readonly FieldRefusal[] {
-  const read = readForm(askForms.heatSpray, findWish(lesson), reading);
+export function checkWish(wish: RawForm): readonly FieldRefusal[] {
+  const read = readForm(askForms.heatSpray, wish, reading);
   return read.ok ? [] : read.error;
 }
 

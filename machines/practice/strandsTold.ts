@@ -1,4 +1,5 @@
 import { type Grade, gradeOutcome } from '../../shared/records/gradeOutcome';
+import { listOverruns } from '../../shared/records/overruns';
 import type { ConsultationRecord, StrandRecord } from '../../shared/records/record';
 import type { Zone } from '../../shared/records/zones';
 import { shareOf } from './score';
@@ -22,10 +23,23 @@ export const listMissedLooks = ({ strands, bowls }: ConsultationRecord): readonl
   ),
 ];
 
-/** Which share of the looks that fell due was made? null where none did. */
+/** Which strands did nobody look at though a look fell due? What came of them was found by the alarm alone. */
+export const listUnlooked = ({ strands }: ConsultationRecord): readonly StrandRecord[] =>
+  strands.filter(
+    ({ ended, looks, missedLooksAtMs }) =>
+      ended !== null && ended.how !== 'discarded' && looks.length === 0 && missedLooksAtMs.length > 0,
+  );
+
+/** Each strand or head that was left past its time takes this share of the looks. Assumed because one is half of what a look is for. */
+export const ASSUMED_LATE_TAKES = 0.5;
+
+/** Which share of the looks that fell due was made, less what was left past its time? null where there was nothing to do in time. */
 function shareLooks(record: ConsultationRecord, missed: number): number | null {
   const made = [...record.strands, ...record.bowls].reduce((sum, { looks }) => sum + looks.length, 0);
-  return made + missed === 0 ? null : made / (made + missed);
+  const late = listOverruns(record, record.newestAtMs).length;
+  if (made + missed + late === 0) return null;
+  const share = made + missed === 0 ? 1 : made / (made + missed);
+  return Math.max(0, share - late * ASSUMED_LATE_TAKES);
 }
 
 /** How did this strand truly come off? */

@@ -85,6 +85,7 @@ const couldFail: Readonly<Record<Exclude<Failing, 'flagMissed'>, (told: ToldInSh
   decision: () => true,
   finish: () => true,
   mix: () => true,
+  noLook: () => true,
 };
 const hasStops = (stops: readonly RuleId[]): boolean => stops.length > 0;
 const failingsNamed = Object.keys(couldFail) as readonly (keyof typeof couldFail)[];

@@ -24,7 +24,14 @@ export const lapsedSkinTest: LessonSeed = {
         },
       },
     },
-    flags: [],
+    flags: [
+      {
+        id: 'skinTestLapsed',
+        asks: [],
+        why: 'A skin test counts for so many days as the house says, and hers is older: nothing goes on her head before a new one was read. Her strands may be tested today.',
+        mark: 'common practice, no source',
+      },
+    ],
     strand: { seed: 30, zones: { lengths: holds, ends: holds } },
   },
   passes: { title: 'Her strands are tested today, and her head waits for a new skin test', ...asksAll },

@@ -9,6 +9,10 @@ export const siliconeSpray: LessonSeed = {
     seat: { ticket: 'X.Y.', chair: 4 },
     wants: 'Blonder! And ironed straight after, at my setting. My Harbour veil protects it.',
     finish: { finish: 'styled', spray: 'Harbour veil', tool: 'flatIron', settingC: '221' },
+    agreesTo: {
+      words: 'If you say it is enough: 180 °C then, 356 °F, and only today.',
+      finish: { finish: 'styled', spray: 'Harbour veil', tool: 'flatIron', settingC: '180' },
+    },
     shelf: [
       {
         name: 'Harbour veil',

@@ -29,7 +29,7 @@ export const snapsWet: LessonSeed = {
     },
     says: {
       'feelHair.wetStretch': {
-        first: { words: 'Dry, a strand pulls firm. Of a wet one that says nothing.', means: null },
+        first: { words: 'Dry, a strand pulls firm. That says nothing: feel again, wet.', means: null },
         closer: { words: 'Wet and pulled lightly, it gives way and is in two pieces.', means: 'snaps' },
       },
       'feelHair.breakage': {

@@ -1,5 +1,6 @@
 import { debrief } from '../../machines/practice/debrief';
 import type { Lesson } from '../../machines/practice/lesson';
+import { readLessonFile, writeLessonFile, writeLessonSchema } from '../../machines/practice/lessonFile';
 import { settleLesson } from '../../machines/practice/practiceRoom';
 import { lessons } from '../../seeds/practice/lessons';
 import { sayLesson } from '../../seeds/practice/sayLesson';
@@ -13,6 +14,10 @@ export interface School {
   readonly debrief: typeof debrief;
   /** A sentence of a lesson in this language. */
   readonly say: typeof sayLesson;
+  /** A lesson as a file, the key to it, and back. */
+  readonly readFile: typeof readLessonFile;
+  readonly writeFile: typeof writeLessonFile;
+  readonly writeSchema: typeof writeLessonSchema;
 }
 
 /** What is practised with? Reached by a late import alone: a tablet that is not in practice never loads it. */
@@ -21,4 +26,7 @@ export const openSchool = (): School => ({
   settle: settleLesson,
   debrief,
   say: sayLesson,
+  readFile: readLessonFile,
+  writeFile: writeLessonFile,
+  writeSchema: writeLessonSchema,
 });

@@ -2,14 +2,14 @@ import { type Component, createSignal, onCleanup, onMount, Show } from 'solid-js
 import { useWords } from './useWords';
 
 /** ms between two tries to fetch a part that did not come. Assumed because a network is seldom back sooner. */
-export const ASSUMED_TRY_AGAIN_MS = 3000;
+export const ASSUMED_FETCH_AGAIN_MS = 3000;
 
 const loaders: (() => Promise<unknown>)[] = [];
 
 /**
  * A component whose script is fetched after the first screen stands: at once where it is asked for, else by
  * `loadLateParts`. Once it is there it renders as if it had always been. Until then a line says that it is coming;
- * where it does not come it is asked for again every `ASSUMED_TRY_AGAIN_MS`.
+ * where it does not come it is asked for again every `ASSUMED_FETCH_AGAIN_MS`.
  */
 export function late<P extends object>(load: () => Promise<Component<P>>): Component<P> {
   let here: Component<P> | null = null;
@@ -39,7 +39,7 @@ export function late<P extends object>(load: () => Promise<Component<P>>): Compo
           if (!isGone) setPart(() => here);
         },
         () => {
-          if (!isGone) again = setTimeout(ask, ASSUMED_TRY_AGAIN_MS);
+          if (!isGone) again = setTimeout(ask, ASSUMED_FETCH_AGAIN_MS);
         },
       );
     };

@@ -54,6 +54,7 @@ import { isSameJumps, viewJumps } from './notices/viewJumps';
 import { PinAsked } from './pin/PinAsked';
 import { createPinGate, PassProvider, usePin } from './pin/pinInUse';
 import { createPlace } from './place';
+import { BenchDueButton } from './practice/bench/BenchDueButton';
 import { createLessons } from './practice/createLessons';
 import { LessonProvider } from './practice/lessonInUse';
 import { PassedOverDialog } from './practice/PassedOverDialog';
@@ -307,12 +308,20 @@ export function Screens(props: {
                     onDay={isPractice ? undefined : place.toDay}
                     onSettings={isPractice ? undefined : place.toSettings}
                     ways={
-                      <SkinTestsButton
-                        skinTests={state().skinTests}
-                        settings={settings()}
-                        nowMs={props.station.nowMs()}
-                        onOpen={place.toSkinTests}
-                      />
+                      <>
+                        <BenchDueButton
+                          bench={state().bench}
+                          settings={settings()}
+                          nowMs={props.station.nowMs()}
+                          onOpen={place.toBench}
+                        />
+                        <SkinTestsButton
+                          skinTests={state().skinTests}
+                          settings={settings()}
+                          nowMs={props.station.nowMs()}
+                          onOpen={place.toSkinTests}
+                        />
+                      </>
                     }
                   />
                 }
@@ -327,12 +336,13 @@ export function Screens(props: {
                     <Lessons
                       station={props.station}
                       who={who}
-                      all={props.practice?.school()?.lessons ?? null}
+                      all={lessons.all()}
                       lessons={lessons}
                       onOpen={place.toClient}
                       onDebrief={place.toDebrief}
                       onPressPage={place.toPress}
                       onTrainer={place.toTrainer}
+                      onBench={place.toBench}
                       onBar={place.toBar}
                     />
                   </MayWriteProvider>
@@ -342,6 +352,8 @@ export function Screens(props: {
                     <Trainer
                       station={props.station}
                       lessons={lessons}
+                      who={who}
+                      school={props.practice?.school() ?? null}
                       onDebrief={place.toDebrief}
                       onLessons={place.toLessons}
                     />
@@ -399,8 +411,8 @@ export function Screens(props: {
                     <BenchTrials
                       station={props.station}
                       who={who}
-                      onWarmthTrial={place.toSettings}
-                      onBack={place.toDay}
+                      onWarmthTrial={isPractice ? undefined : place.toSettings}
+                      onBack={isPractice ? place.toLessons : place.toDay}
                     />
                   </MayWriteProvider>
                 </Match>

@@ -43,6 +43,8 @@ export interface StationInUse
     | 'beginLesson'
     | 'tellOfSitting'
     | 'setSpeed'
+    | 'keepLesson'
+    | 'removeLesson'
   > {
   readonly state: Accessor<StationState>;
   readonly nowMs: Accessor<number>;
@@ -206,6 +208,8 @@ export function createStation(edition: Edition, clockJumps: KnownJumps): Station
     beginLesson: station.beginLesson,
     tellOfSitting: station.tellOfSitting,
     setSpeed: station.setSpeed,
+    keepLesson: station.keepLesson,
+    removeLesson: station.removeLesson,
     jumps,
     saySlept: forget,
     sayPutAhead: async (by, jump) => {

@@ -35,7 +35,7 @@ const mayImport: Record<string, readonly string[]> = {
 /** Packages that need no page, no clock, no store: all that the folders below src may take. */
 const purePackages: Record<string, readonly string[]> = {
   shared: ['valibot', '@valibot/to-json-schema', 'crc-32', 'papaparse', '@noble/hashes'],
-  machines: ['xstate', 'valibot'],
+  machines: ['xstate', 'valibot', '@valibot/to-json-schema'],
   'src/words': [],
   'src/demo': [],
   'src/offline': ['workbox-precaching'],

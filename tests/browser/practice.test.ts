@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { settleLesson } from '../../machines/practice/practiceRoom';
+import { beganAtMs, sitThrough as sit } from '../../machines/practice/sitThrough';
 import { lessons } from '../../seeds/practice/lessons';
 import { salon } from '../../seeds/salon';
 import type { StoryStep } from '../../seeds/story';
@@ -10,7 +11,6 @@ import type { Raw, RawForm } from '../../shared/records/readForm';
 import { askSteps } from '../../shared/records/steps';
 import { writeForm } from '../../shared/records/writeForm';
 import { isDefault, readRows } from '../../src/parts/form/sheet/places';
-import { beganAtMs, sit } from '../machines/practice/sit';
 import { perfect } from '../machines/practice/trainee';
 import { writeLogs } from './memory';
 import { makePerson, type Person, patience } from './person';

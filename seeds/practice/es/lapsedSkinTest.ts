@@ -7,4 +7,6 @@ export const lapsedSkinTest: Sentences = {
   'No. You tested me, so you know.': 'No. Usted me hizo la prueba, así que ya sabe.',
   'Never, nothing. That was for the last time, though, six weeks ago.':
     'Nunca, nada. Aunque eso fue para la vez pasada, hace seis semanas.',
+  'A skin test counts for so many days as the house says, and hers is older: nothing goes on her head before a new one was read. Her strands may be tested today.':
+    'Una prueba de piel vale los días que dice la casa, y la suya es más vieja: nada va en su cabeza antes de leer una nueva. Sus mechones pueden probarse hoy.',
 };

@@ -18,4 +18,6 @@ export const siliconeSpray: Sentences = {
     'El ciclopentasiloxano hierve a 210 °C (410 °F); una película fina se va mucho antes.',
   'published: ECHA registration dossier 14807 · the film: from memory: general physical chemistry, vapour pressure below the boiling point':
     'published: ECHA registration dossier 14807 · la película: de memoria: química física general, presión de vapor por debajo del punto de ebullición',
+  'If you say it is enough: 180 °C then, 356 °F, and only today.':
+    'Si usted dice que basta: entonces 180 °C, 356 °F, y solo hoy.',
 };

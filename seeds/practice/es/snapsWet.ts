@@ -4,8 +4,8 @@ export const snapsWet: Sentences = {
   'Thick and heavy': 'Mucho y pesado',
   'It can take it, feel how thick it is. Light blond by Saturday.':
     'Aguanta, sienta cuánto es. Rubio claro para el sábado.',
-  'Dry, a strand pulls firm. Of a wet one that says nothing.':
-    'Seco, un mechón resiste firme. De uno mojado eso no dice nada.',
+  'Dry, a strand pulls firm. That says nothing: feel again, wet.':
+    'Seco, un mechón resiste firme. Eso no dice nada: palpe otra vez, mojado.',
   'Wet and pulled lightly, it gives way and is in two pieces.':
     'Mojado y estirado suave, cede y queda en dos trozos.',
   'Smooth to the hand.': 'Liso a la mano.',

@@ -1,9 +1,13 @@
 import { type Accessor, createEffect, createMemo, createSignal } from 'solid-js';
-import { findCallKind } from '../../../shared/records/call';
+import { ASSUMED_SILENT_OVER_MS, findCallKind } from '../../../shared/records/call';
 import type { StationInUse } from '../../station/createStation';
 import type { TabletInUse } from '../../tablet/createTablet';
+import { listBoiled } from '../practice/bench/viewBench';
 import type { SubmitFor } from '../submitting';
 import { listUnheard, nameCall, nameClock, type UnheardCall } from './listCalls';
+
+/** By which name is a trial known beside the clocks of clients? */
+const nameTrial = (id: string): string => `bench/${id}`;
 
 export interface Alarm {
   /** This tablet calls somebody, heard or not. */
@@ -39,11 +43,27 @@ export function createAlarm(
   const unheard = createMemo(() =>
     mayCall() ? listUnheard([...station.state().open.values()], silenced(), station.nowMs()) : [],
   );
-  const isCalling = createMemo(() => unheard().length > 0);
+  /** What lies in boiling water past its time; quiet for as long after each silencing as a clock that is over. */
+  const boiled = createMemo(
+    () =>
+      mayCall()
+        ? listBoiled(station.state().bench, station.nowMs())
+            .map(nameTrial)
+            .filter((name) => {
+              const heardAtMs = silenced().get(name) ?? Number.NEGATIVE_INFINITY;
+              return station.nowMs() >= heardAtMs + ASSUMED_SILENT_OVER_MS;
+            })
+        : [],
+    [],
+    { equals: (one, other) => one.join() === other.join() },
+  );
+  const isCalling = createMemo(() => unheard().length > 0 || boiled().length > 0);
   createEffect(() =>
-    tablet?.call(
-      unheard().map((call) => ({ key: nameCall(call), kind: findCallKind(call), line: sayCall(call) })),
-    ),
+    tablet?.call([
+      ...unheard().map((call) => ({ key: nameCall(call), kind: findCallKind(call), line: sayCall(call) })),
+      // The softest: nobody's hair is in it.
+      ...boiled().map((key) => ({ key, kind: 'look' as const, line: null })),
+    ]),
   );
 
   const hear = (calls: readonly UnheardCall[]): void => {
@@ -62,7 +82,13 @@ export function createAlarm(
 
   return {
     isCalling,
-    silence: () => hear(unheard()),
+    silence: () => {
+      const nowMs = station.nowMs();
+      const names = boiled();
+      if (names.length > 0)
+        setSilenced((before) => new Map([...before, ...names.map((name) => [name, nowMs] as const)]));
+      hear(unheard());
+    },
     goTo: (id) => hear(unheard().filter(({ consultation }) => consultation.id === id)),
   };
 }

@@ -1,5 +1,6 @@
 import { For, Show } from 'solid-js';
 import { formatQuantity } from '../../../shared/units/format';
+import { msPerMinute } from '../../../shared/units/time';
 import { useWords } from '../../parts/useWords';
 import type { DebriefPart } from './DebriefPage';
 
@@ -26,6 +27,17 @@ export function DebriefTimes(props: DebriefPart) {
       </section>
       <section class="panel" data-panel="missed-looks">
         <h2>{said().looksTitle}</h2>
+        <For each={props.told.overruns}>
+          {({ kind, zone, overMs }) => (
+            <p data-left-on={kind}>
+              {said().leftOn(
+                said().lookOf[kind === 'head' ? 'head' : 'strand'],
+                zone === null ? '' : words.general.zones[zone],
+                write(overMs / msPerMinute),
+              )}
+            </p>
+          )}
+        </For>
         <Show when={props.told.missedLooks.length > 0} fallback={<p>{said().noLooksMissed}</p>}>
           <ul>
             <For each={props.told.missedLooks}>

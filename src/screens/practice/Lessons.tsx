@@ -35,6 +35,7 @@ export function Lessons(props: {
   readonly onPressPage: () => void;
   /** Who did which lesson; while none is under way. */
   readonly onTrainer: () => void;
+  readonly onBench: () => void;
 }) {
   const words = useWords();
   const mayWrite = useMayWrite();
@@ -114,6 +115,9 @@ export function Lessons(props: {
           <Show when={now() === null}>
             <BigButton act="press" onPress={() => props.onPressPage()}>
               {words.press.way}
+            </BigButton>
+            <BigButton act="bench" onPress={() => props.onBench()}>
+              {words.bench.way}
             </BigButton>
             <BigButton act="trainer" onPress={() => props.onTrainer()}>
               {words.trainer.title}

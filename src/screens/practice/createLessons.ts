@@ -23,6 +23,8 @@ export interface PassedOver {
 
 /** The lessons of practice as they stand, and what is done with them. */
 export interface LessonsInUse {
+  /** Every lesson there is, this salon's own last; null while they are fetched. */
+  readonly all: Accessor<readonly Lesson[] | null>;
   readonly sittings: Accessor<readonly SittingKept[]>;
   /** How one of them went; null where that cannot be told. */
   readonly tell: (sitting: SittingKept) => Debrief | null;
@@ -50,7 +52,12 @@ export function createLessons(
   isOn: boolean,
 ): LessonsInUse {
   const state = () => station.state();
-  const sittings = createMemo(() => (isOn ? listSittings(state(), school()?.lessons ?? []) : []));
+  const own = () => state().practice?.own ?? [];
+  const all = createMemo(() => {
+    const here = school();
+    return here === null ? null : [...here.lessons, ...own()];
+  });
+  const sittings = createMemo(() => (isOn ? listSittings(state(), all() ?? []) : []));
   const underWay = createMemo(() => sittings().findLast(({ id }) => state().open.has(id)) ?? null);
   const here = createMemo((): LessonInUse | null => {
     const now = underWay();
@@ -112,6 +119,7 @@ export function createLessons(
   );
 
   return {
+    all,
     sittings,
     tell: (sitting) => tellDebrief(sitting, state().closed, station.readSettings, school()),
     underWay,

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
+import type { Lesson } from '../../../machines/practice/lesson';
 import type { SpeedChange } from '../../../machines/practice/practiceClock';
 import { type PracticeEvent, practiceEventSchema } from '../../../machines/practice/practiceEvent';
+import { checkLesson } from '../../../machines/practice/readLesson';
 import { PRACTICE_LOG, readLessonLog } from '../../../shared/records/practiceId';
 import type { Json } from '../../storage/json';
 import type { Notice } from '../notice';
@@ -10,6 +12,10 @@ export interface PracticeKept {
   readonly changes: readonly SpeedChange[];
   /** The log of each sitting, in the order in which they were begun. */
   readonly sittings: ReadonlyMap<string, readonly PracticeEvent[]>;
+  /** Lessons of this salon's own, in the order in which they came. */
+  readonly own: readonly Lesson[];
+  /** Those that were removed and can be brought back, the last first. */
+  readonly removed: readonly Lesson[];
 }
 
 interface PracticeRead {
@@ -38,6 +44,38 @@ function readEvents(name: string, entries: readonly Json[]) {
   return read;
 }
 
+/** What was kept is judged once; null: it is no lesson that could be played. */
+const judged = new WeakMap<PracticeEvent, Lesson | null>();
+function judgeKept(event: Extract<PracticeEvent, { type: 'LESSON_KEPT' }>): Lesson | null {
+  const known = judged.get(event);
+  if (known !== undefined) return known;
+  const checked = checkLesson(event.payload.lesson);
+  const lesson = checked.ok ? checked.value : null;
+  judged.set(event, lesson);
+  return lesson;
+}
+
+/** Which lessons of its own does this salon have? A damaged one is left out and named. */
+function readOwn(events: readonly PracticeEvent[], onDamaged: (event: PracticeEvent) => void) {
+  const own = new Map<string, Lesson>();
+  const removed = new Map<string, Lesson>();
+  for (const event of events) {
+    if (event.type === 'LESSON_KEPT') {
+      const lesson = judgeKept(event);
+      if (lesson === null) onDamaged(event);
+      else {
+        own.set(lesson.id, lesson);
+        removed.delete(lesson.id);
+      }
+    } else if (event.type === 'LESSON_REMOVED') {
+      const lesson = own.get(event.payload.lessonId);
+      if (lesson !== undefined) removed.set(lesson.id, lesson);
+      own.delete(event.payload.lessonId);
+    }
+  }
+  return { own: [...own.values()], removed: [...removed.values()].reverse() };
+}
+
 const beganAt = (log: readonly PracticeEvent[]): number => log[0]?.atMs ?? 0;
 
 /**
@@ -51,17 +89,21 @@ export function readPractice(logs: ReadonlyMap<string, readonly Json[]>): Practi
   const changes: SpeedChange[] = [];
   const sittings: [string, readonly PracticeEvent[]][] = [];
   const notices: Notice[] = [];
+  let lessons: Pick<PracticeKept, 'own' | 'removed'> = { own: [], removed: [] };
   for (const [name, entries] of named) {
     const read = readEvents(name, entries);
     notices.push(...read.notices);
     const id = readLessonLog(name);
     if (id !== null) sittings.push([id, read.events]);
     else {
+      lessons = readOwn(read.events, (event) =>
+        notices.push({ kind: 'refusedEntry', name, seq: read.events.indexOf(event) }),
+      );
       for (const event of read.events) {
         if (event.type === 'SPEED_SET') changes.push({ wallMs: event.atMs, times: event.payload.times });
       }
     }
   }
   sittings.sort(([, one], [, other]) => beganAt(one) - beganAt(other));
-  return { kept: { changes, sittings: new Map(sittings) }, notices };
+  return { kept: { changes, sittings: new Map(sittings), ...lessons }, notices };
 }

@@ -1,4 +1,5 @@
 import { beginConsultation } from '../../../machines/consultation/consultation';
+import type { Lesson } from '../../../machines/practice/lesson';
 import { PRACTICE_VERSION, type PracticeEvent, type Speed } from '../../../machines/practice/practiceEvent';
 import { nameLessonLog, PRACTICE_LOG } from '../../../shared/records/practiceId';
 import type { RawForm } from '../../../shared/records/readForm';
@@ -31,6 +32,9 @@ export interface Practising {
   /** Begins a lesson where none is under way: its own log first, then its client at the chair. Answers her id. */
   beginLesson(by: string, lesson: LessonToBegin): Done<string>;
   tellOfSitting(id: string, by: string, said: ToldOfSitting): Done;
+  /** Keeps a lesson of this salon's own, in the store of practice alone; the same id once more takes its place. */
+  keepLesson(by: string, lesson: Lesson): Done;
+  removeLesson(by: string, lessonId: string): Done;
   /** From now on the clock of practice runs so many times as fast. */
   setSpeed(by: string, times: Speed): Done;
 }
@@ -83,6 +87,14 @@ export function makePractising(
 
     tellOfSitting: inPractice(PRACTICE_LOG, async (id: string, by: string, said: ToldOfSitting) =>
       keep(nameLessonLog(id), stamp(said, by, now())),
+    ),
+
+    keepLesson: inPractice(PRACTICE_LOG, async (by: string, lesson: Lesson) =>
+      keep(PRACTICE_LOG, stamp({ type: 'LESSON_KEPT', payload: { lesson } }, by, readWallMs?.() ?? 0)),
+    ),
+
+    removeLesson: inPractice(PRACTICE_LOG, async (by: string, lessonId: string) =>
+      keep(PRACTICE_LOG, stamp({ type: 'LESSON_REMOVED', payload: { lessonId } }, by, readWallMs?.() ?? 0)),
     ),
 
     setSpeed: inPractice(PRACTICE_LOG, async (by: string, times: Speed) =>

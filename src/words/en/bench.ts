@@ -62,6 +62,7 @@ const takenBackForm: FormWords<typeof benchTakenBackForm> & { readonly by: AskWo
 export const bench = {
   title: 'Bench trials',
   kicker: 'On cut hair. Never on a head.',
+  kickerPractice: 'Practice: its clock may run faster than water boils, so put it at 1×. Never on a head.',
   way: 'Bench trials',
   wayDue: (count: string) => `Bench trials · ${count} due`,
   none: 'No trial yet.',
@@ -82,7 +83,7 @@ export const bench = {
     boilSet: (minutes: string, from: string, to: string): readonly string[] => [
       `A cut strand on a rod goes into boiling water for ${minutes}, then dries on its rod for ${from} to ${to}.`,
       'Lid on, tongs, gloves that keep heat out. Steam burns: open the lid away from you.',
-      'Nobody carries boiling water, and nobody leaves it. This page does not call: stay beside it.',
+      'Nobody carries boiling water, and nobody leaves it. The station calls softly at the end: stay beside it.',
     ],
     dryWet: (minutes: string): readonly string[] => [
       'Two pieces of the same cut hair: one completely dry, one wet. One pass each, your own iron, one setting.',

@@ -33,6 +33,7 @@ import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { others } from './others';
+import { ownLessons } from './ownLessons';
 import { pin } from './pin';
 import { practice } from './practice';
 import { press } from './press';
@@ -114,6 +115,7 @@ export const en = {
   taught,
   toner,
   trainer,
+  ownLessons,
   updates,
   warmthTrial,
   whatHappened,

@@ -102,6 +102,7 @@ export const practice = {
     flagMissed: 'A red flag was missed.',
     decision: 'The decision was not right.',
     finish: 'How she is finished today is not safe for this hair.',
+    noLook: 'Nobody looked at a strand before the alarm called: what came of it was found by chance.',
     mix: 'A strand was tested in a mix that no strand is to be tested in.',
   },
   mixFault: {
@@ -137,6 +138,8 @@ export const practice = {
   looksTitle: 'Looks nobody made',
   noLooksMissed: 'None.',
   lookMissed: (what: string, zone: string, when: string) => `${what} · ${zone} · ${when}`,
+  leftOn: (what: string, zone: string, minutes: string) =>
+    `${what}, ${zone}: ${minutes} past its time. It costs points.`,
   lookOf: { strand: 'Strand', head: 'Head' },
   none: 'None.',
   noDebrief: 'How this one went cannot be told any more: the lesson was changed since.',

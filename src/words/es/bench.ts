@@ -62,6 +62,7 @@ const takenBackForm: FormWords<typeof benchTakenBackForm> & { readonly by: AskWo
 export const bench = {
   title: 'Ensayos de banco',
   kicker: 'En cabello cortado. Nunca en una cabeza.',
+  kickerPractice: 'Práctica: su reloj puede ir más rápido que el agua; póngalo en 1×. Nunca en una cabeza.',
   way: 'Ensayos de banco',
   wayDue: (count: string) => `Ensayos de banco · ${count} por ver`,
   none: 'Aún sin ensayos.',
@@ -82,7 +83,7 @@ export const bench = {
     boilSet: (minutes: string, from: string, to: string): readonly string[] => [
       `Un mechón cortado, en su varilla, va ${minutes} en agua hirviendo y luego se seca en ella de ${from} a ${to}.`,
       'Tapa puesta, pinzas, guantes contra el calor. El vapor quema: abra la tapa hacia el otro lado.',
-      'Nadie lleva agua hirviendo y nadie la deja sola. Esta página no llama: quédese al lado.',
+      'Nadie lleva agua hirviendo y nadie la deja sola. La estación avisa con suavidad al final: quédese al lado.',
     ],
     dryWet: (minutes: string): readonly string[] => [
       'Dos trozos del mismo cabello cortado: uno seco del todo, otro mojado. Una pasada cada uno, su plancha, una temperatura.',

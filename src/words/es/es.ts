@@ -34,6 +34,7 @@ import { moments } from './moments';
 import { nothingNew } from './nothingNew';
 import { notices } from './notices';
 import { others } from './others';
+import { ownLessons } from './ownLessons';
 import { pin } from './pin';
 import { practice } from './practice';
 import { press } from './press';
@@ -87,6 +88,7 @@ export const es: Words = {
   pin,
   diagnosis,
   updates,
+  ownLessons,
   hair,
   heat,
   ingredients,

@@ -101,6 +101,7 @@ export const practice = {
     glassNotRead: 'Tocaba el vaso, y no se leyó antes del primer mechón.',
     flagMissed: 'Se pasó por alto una alerta.',
     decision: 'La decisión no fue la correcta.',
+    noLook: 'Nadie miró un mechón antes de la alarma: lo que resultó se halló por azar.',
     finish: 'El acabado de hoy no es seguro para este cabello.',
     mix: 'Se probó un mechón en una mezcla en que no se prueba ninguno.',
   },
@@ -137,6 +138,8 @@ export const practice = {
   looksTitle: 'Revisiones sin hacer',
   noLooksMissed: 'Ninguna.',
   lookMissed: (what: string, zone: string, when: string) => `${what} · ${zone} · ${when}`,
+  leftOn: (what: string, zone: string, minutes: string) =>
+    `${what}, ${zone}: ${minutes} pasada su hora. Cuesta puntos.`,
   lookOf: { strand: 'Mechón', head: 'Cabeza' },
   none: 'Nada.',
   noDebrief: 'Ya no se puede contar cómo fue esta: la lección cambió desde entonces.',

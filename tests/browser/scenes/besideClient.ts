@@ -49,7 +49,13 @@ import {
 import { scenesOfEarlier, scenesOfLastVisit, toTicket } from './lastVisitScenes';
 import { scenesOfOthers } from './othersScenes';
 import { scenesOfPin } from './pinScenes';
-import { scenesOfDebrief, scenesOfLesson, scenesOfLessons, scenesOfTrainer } from './practiceScenes';
+import {
+  scenesOfDebrief,
+  scenesOfLesson,
+  scenesOfLessons,
+  scenesOfOwnLessons,
+  scenesOfTrainer,
+} from './practiceScenes';
 import { scenesOfPress } from './pressScenes';
 import { scenesOfRecords } from './recordScenes';
 import { scenesOfMeasure, scenesOfSetRuler } from './rulerScenes';
@@ -93,6 +99,7 @@ export type BesideName =
   | 'lesson'
   | 'debrief'
   | 'trainer'
+  | 'ownLessons'
   | 'nothingNew'
   | 'anotherDay';
 
@@ -773,6 +780,7 @@ export const scenesBeside: Readonly<Record<BesideName, ScenesOf>> = {
   lesson: scenesOfLesson,
   debrief: scenesOfDebrief,
   trainer: scenesOfTrainer,
+  ownLessons: scenesOfOwnLessons,
   demo: {
     empty: 'an empty station offers it: see bar, new',
     usual: scene(newHouse, '.demo-ribbon', toDemo),

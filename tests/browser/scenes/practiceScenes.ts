@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { advance, type Consultation } from '../../../machines/consultation/consultation';
 import { settleLesson } from '../../../machines/practice/practiceRoom';
+import { beganAtMs, type Sat, sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { lessons } from '../../../seeds/practice/lessons';
 import { salon } from '../../../seeds/salon';
 import { classify, type RawEvent } from '../../../shared/records/classify';
@@ -9,7 +10,6 @@ import { makePracticeId, nameLessonLog, PRACTICE_LOG } from '../../../shared/rec
 import type { Settings } from '../../../shared/records/settings';
 import { nameClosedLog, nameOpenLog, SETTINGS_LOG } from '../../../src/station/logNames';
 import { places } from '../../../src/storage/edition';
-import { beganAtMs, type Sat, sit } from '../../machines/practice/sit';
 import { careless, perfect, type Trainee } from '../../machines/practice/trainee';
 import { type Logs, writeLogs } from '../memory';
 import { refuseWrites } from './harms';
@@ -321,4 +321,27 @@ export const scenesOfTrainer: ScenesOf = {
   usual: scene(done, '[data-step="trainer"] [data-miss]', later, toTrainer),
   full: scene(manySat, '[data-step="trainer"] [data-act="more-trainees"]', later, toTrainer),
   error: 'it shows what is kept and takes nothing; what a file does not get to is said as on the day’s page',
+};
+
+const toOwnLessons = async (hand: SceneHand) => {
+  await toTrainer(hand);
+  await hand.act('own-lessons');
+};
+
+/** Lessons of the salon's own. */
+export const scenesOfOwnLessons: ScenesOf = {
+  empty: 'the lessons that are there from the start always stand in it',
+  usual: scene({}, '[data-step="ownLessons"] [data-act="bring-lesson"]', later, toOwnLessons),
+  full: scene({}, '[data-step="ownLessons"] [data-act="more-lessons"]', later, async (hand) => {
+    await toOwnLessons(hand);
+    await hand.act('more-lessons');
+  }),
+  error: scene({}, '[data-step="ownLessons"] [data-line="refused"]:not(:empty)', later, async (hand) => {
+    await toOwnLessons(hand);
+    await hand.page.locator('[data-file=bring-lesson]').setInputFiles({
+      name: 'lesson.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"format":'),
+    });
+  }),
 };

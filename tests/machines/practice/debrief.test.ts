@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { type Debrief, debrief } from '../../../machines/practice/debrief';
 import type { PracticeEvent } from '../../../machines/practice/practiceEvent';
 import { ASSUMED_POINTS } from '../../../machines/practice/score';
+import { type Sat, sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson, findSeed } from './findLesson';
-import { type Sat, sit } from './sit';
 import { careless, follow, perfect, type Trainee } from './trainee';
 
 const read = (id: string, { practiceLog, consultation, settings }: Sat): Debrief => {
@@ -201,6 +201,23 @@ describe('passed', () => {
       expect(play('wetIronedCurls', { ...perfect, decides: () => decision }).failedBy, decision).toEqual([]);
     const freer = play('wetIronedCurls', { ...perfect, decides: () => 'endsOut' });
     expect(freer.failedBy).toContain('decision');
+  });
+
+  it('is nobody who looked at no strand before the alarm called', () => {
+    expect(play('safeClient', { ...perfect, looks: false }).failedBy).toEqual(['noLook']);
+    expect(play('safeClient', perfect).failedBy).toEqual([]);
+  });
+
+  it('sees that the skin test has lapsed once its day is written down', () => {
+    const [flag] = play('lapsedSkinTest', perfect).flags;
+    expect(flag).toMatchObject({ flag: { id: 'skinTestLapsed' }, how: 'seen' });
+  });
+
+  it('finds her talked down to 180 °C once she is asked closer, and that is right', () => {
+    const told = play('siliconeSpray', { ...perfect, finishes: careless.finishes });
+    expect(told.finish).toMatchObject({ told: { finish: 'styled', settingC: 180 }, isRight: true });
+    expect(told.isPassed).toBe(true);
+    expect(play('siliconeSpray', careless).finish.isRight).toBe(false);
   });
 
   it('says which stops would have shown nothing on the head', () => {

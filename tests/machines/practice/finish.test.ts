@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { debrief } from '../../../machines/practice/debrief';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import type { RawForm } from '../../../shared/records/readForm';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson } from './findLesson';
-import { sit } from './sit';
 import { perfect } from './trainee';
 
 const celsius = { ...defaultSettings, units: { temperature: 'C', mass: 'g', length: 'cm' } as const };

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { seeHead } from '../../../machines/practice/strandSight';
 import { findLesson } from './findLesson';
 import { minute, tap } from './openTruly';
-import { sit } from './sit';
 import { perfect } from './trainee';
 
 describe('what is seen on her head', () => {

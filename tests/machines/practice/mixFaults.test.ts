@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { findMixFault } from '../../../machines/practice/mixFaults';
 import { readSettled } from '../../../machines/practice/settled';
+import { beganAtMs } from '../../../machines/practice/sitThrough';
 import type { StrandRecord } from '../../../shared/records/record';
 import { findLesson } from './findLesson';
 import { minute, openTruly, startStrand, tap } from './openTruly';
-import { beganAtMs } from './sit';
 
 type Mixed = Parameters<typeof startStrand>[2];
 

@@ -2,10 +2,10 @@ import { advance, beginConsultation, type Consultation } from '../../../machines
 import type { Lesson } from '../../../machines/practice/lesson';
 import { settleLesson } from '../../../machines/practice/practiceRoom';
 import { lessonUnits, tellTruth } from '../../../machines/practice/readTruth';
+import { beganAtMs } from '../../../machines/practice/sitThrough';
 import { classify, type RawEvent } from '../../../shared/records/classify';
 import { defaultSettings } from '../../../shared/records/settings';
 import { askSteps } from '../../../shared/records/steps';
-import { beganAtMs } from './sit';
 
 export const minute = 60_000;
 

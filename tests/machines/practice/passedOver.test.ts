@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { listPassedOver } from '../../../machines/practice/passedOver';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { lessons } from '../../../seeds/practice/lessons';
 import { askSteps } from '../../../shared/records/steps';
-import { sit } from './sit';
 import { careless, perfect } from './trainee';
 
 describe('what a step passed over', () => {

@@ -9,13 +9,13 @@ import {
   type PracticeEvent,
   practiceEventSchema,
 } from '../../../machines/practice/practiceEvent';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { parseClosedLog } from '../../../shared/records/closedRecord';
 import type { ConsultationEvent } from '../../../shared/records/event';
 import { eventForms } from '../../../shared/records/forms/byEvent';
 import { parseEvent } from '../../../shared/records/parseEvent';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson } from './findLesson';
-import { sit } from './sit';
 import { perfect } from './trainee';
 
 const lesson = findLesson('safeClient');

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../machines/consultation/consultation';
+import { beganAtMs } from '../../../machines/practice/sitThrough';
 import { type StrandSight, seeGlass, seeSkinTest, seeStrand } from '../../../machines/practice/strandSight';
 import { listUndertones } from '../../../shared/chemistry/undertone';
 import { grades } from '../../../shared/records/gradeOutcome';
 import { holds, numberBetween } from '../../shared/seeded';
 import { findLesson } from './findLesson';
 import { minute, openTruly, startStrand, type Tested, tap } from './openTruly';
-import { beganAtMs } from './sit';
 
 /** Lessons in which a strand may truly be tested. */
 const ready = [

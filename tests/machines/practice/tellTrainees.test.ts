@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { debrief } from '../../../machines/practice/debrief';
 import type { Flag, FlagId } from '../../../machines/practice/lesson';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import {
   ASSUMED_MISSES_NAMED,
   type SittingTold,
@@ -8,7 +9,6 @@ import {
   tellTrainees,
 } from '../../../machines/practice/tellTrainees';
 import { lessons } from '../../../seeds/practice/lessons';
-import { sit } from './sit';
 import { careless, perfect, type Trainee } from './trainee';
 
 const flagOf = (id: FlagId): Flag => ({ id, asks: [], why: `why ${id}`, mark: 'common practice, no source' });

@@ -1,42 +1,11 @@
-import type { StrandSight } from '../../../machines/practice/strandSight';
+import { asSeen, perfect, type Trainee } from '../../../machines/practice/perfectTrainee';
 import type { LessonStory } from '../../../seeds/practice/lessonSeed';
-import { type Decision, decisions } from '../../../shared/judgement/decisions';
-import type { RuleId } from '../../../shared/judgement/rules';
+import { decisions } from '../../../shared/judgement/decisions';
 import type { Question } from '../../../shared/records/form';
-import type { Raw, RawForm } from '../../../shared/records/readForm';
+import type { Raw } from '../../../shared/records/readForm';
 import { makeChance } from '../../browser/chance';
 
-/** How one trainee works: what is asked closer, written down, looked at, answered for and decided. */
-export interface Trainee {
-  readonly asksCloser: (path: string) => boolean;
-  readonly writes: (question: Question, heard: Raw) => Raw;
-  /** How she is finished today, of what she asks for. */
-  readonly finishes: (asked: RawForm) => RawForm;
-  readonly looks: boolean;
-  /** Where the strand is snipped, if not where the map says. */
-  readonly place: 'nape' | null;
-  readonly reads: (seen: 'nothing' | 'reaction') => 'nothing' | 'reaction';
-  readonly lifts: (rule: RuleId) => boolean;
-  readonly tells: (sight: StrandSight) => StrandSight;
-  readonly decides: (suggested: Decision) => Decision;
-}
-
-const asSeen: Pick<Trainee, 'writes' | 'finishes' | 'reads' | 'tells' | 'place'> = {
-  writes: (_question, heard) => heard,
-  finishes: () => ({ finish: 'noHotTool' }),
-  reads: (seen) => seen,
-  tells: (sight) => sight,
-  place: null,
-};
-
-/** Asks closer, looks when it is time, tells what is seen, and does as the table says. */
-export const perfect: Trainee = {
-  ...asSeen,
-  asksCloser: () => true,
-  looks: true,
-  lifts: () => false,
-  decides: (suggested) => suggested,
-};
+export { perfect, type Trainee };
 
 /** Takes every first answer and every word for it, looks at nothing, and lifts whatever would stop. */
 export const careless: Trainee = {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type Debrief, debrief } from '../../../machines/practice/debrief';
 import type { Lesson } from '../../../machines/practice/lesson';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { lessons } from '../../../seeds/practice/lessons';
 import { seed } from '../../shared/seeded';
-import { sit } from './sit';
 import { careless, makeRandom, perfect, type Trainee } from './trainee';
 
 /** Sittings of each lesson by each trainee; each has another draw. */

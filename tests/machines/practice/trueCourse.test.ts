@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { settleLesson } from '../../../machines/practice/practiceRoom';
 import { readSettled, type Settled } from '../../../machines/practice/settled';
+import { beganAtMs, sitThrough as sit } from '../../../machines/practice/sitThrough';
 import { playTruth } from '../../../machines/practice/trueCourse';
 import { beginRecord } from '../../../shared/records/record';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson } from './findLesson';
-import { beganAtMs, sit } from './sit';
 import { careless, perfect } from './trainee';
 
 const nothing: Settled = readSettled(beginRecord('practice0nobody'), {});

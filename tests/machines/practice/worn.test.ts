@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Consultation } from '../../../machines/consultation/consultation';
 import type { Lesson } from '../../../machines/practice/lesson';
 import { listOvershot } from '../../../machines/practice/overshot';
+import { beganAtMs } from '../../../machines/practice/sitThrough';
 import { seeHead, seeStrand } from '../../../machines/practice/strandSight';
 import { ASSUMED_MOST_STRENGTH, findStrength } from '../../../machines/practice/strength';
 import { knowHair } from '../../../machines/practice/trueHair';
@@ -10,7 +11,6 @@ import { lessons } from '../../../seeds/practice/lessons';
 import { holds } from '../../shared/seeded';
 import { findLesson } from './findLesson';
 import { minute, openTruly, startStrand, tap } from './openTruly';
-import { beganAtMs } from './sit';
 
 const usual = { zone: 'lengths', place: 'crown', developerPercent: 6, heat: 'none' } as const;
 const start = (lesson: Lesson, zone: 'lengths' | 'ends' = 'lengths'): Consultation =>

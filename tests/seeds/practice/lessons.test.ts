@@ -6,6 +6,7 @@ import { flagIds, type Lesson } from '../../../machines/practice/lesson';
 import { failings } from '../../../machines/practice/passing';
 import { checkLesson, readLesson } from '../../../machines/practice/readLesson';
 import { readTruth } from '../../../machines/practice/readTruth';
+import { sitThrough as sit } from '../../../machines/practice/sitThrough';
 import type { LessonStory } from '../../../seeds/practice/lessonSeed';
 import { lessons } from '../../../seeds/practice/lessons';
 import { listRedFlags } from '../../../shared/judgement/risk';
@@ -14,7 +15,6 @@ import { judgeSkinTest } from '../../../shared/judgement/skinTest';
 import { listStops } from '../../../shared/judgement/stops';
 import type { Answers } from '../../../shared/records/forms/asked';
 import { defaultSettings } from '../../../shared/records/settings';
-import { sit } from '../../machines/practice/sit';
 import { follow } from '../../machines/practice/trainee';
 import { listOpenQuestions } from '../../shared/records/openQuestions';
 

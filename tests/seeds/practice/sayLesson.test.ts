@@ -7,9 +7,10 @@ import { readMark } from '../../../src/words/marks';
 const marks = [...new Set(lessons.flatMap(({ lesson }) => lesson.flags.map(({ mark }) => mark)))];
 const sentences = [
   ...new Set(
-    lessons.flatMap(({ lesson: { title, wants, says, flags } }) => [
+    lessons.flatMap(({ lesson: { title, wants, says, flags, agreesTo } }) => [
       title,
       wants,
+      agreesTo?.words ?? wants,
       ...Object.values(says).flatMap(({ first, closer }) => [first.words, closer?.words ?? first.words]),
       ...flags.map(({ why }) => why),
     ]),

@@ -1,6 +1,6 @@
 import { cleanup, render, screen } from '@solidjs/testing-library';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { ASSUMED_TRY_AGAIN_MS, late, loadLateParts } from '../../../src/parts/late';
+import { ASSUMED_FETCH_AGAIN_MS, late, loadLateParts } from '../../../src/parts/late';
 import { WordsProvider } from '../../../src/parts/useWords';
 import { en } from '../../../src/words/en/en';
 
@@ -52,14 +52,14 @@ describe('a part that comes late', () => {
     const { asked, load } = makeLine();
     const { unmount } = show(late(load));
     asked[0]?.fail();
-    await vi.advanceTimersByTimeAsync(ASSUMED_TRY_AGAIN_MS - 1);
+    await vi.advanceTimersByTimeAsync(ASSUMED_FETCH_AGAIN_MS - 1);
     expect(asked).toHaveLength(1);
     await vi.advanceTimersByTimeAsync(1);
     expect(asked).toHaveLength(2);
     asked[1]?.fail();
     await vi.advanceTimersByTimeAsync(0);
     unmount();
-    await vi.advanceTimersByTimeAsync(10 * ASSUMED_TRY_AGAIN_MS);
+    await vi.advanceTimersByTimeAsync(10 * ASSUMED_FETCH_AGAIN_MS);
     expect(asked).toHaveLength(2);
   });
 

@@ -90,6 +90,8 @@ export async function showStation(
     beginLesson: (by, lesson) => follow(station.beginLesson(by, lesson)),
     tellOfSitting: (id, by, said) => follow(station.tellOfSitting(id, by, said)),
     setSpeed: (by, times) => follow(station.setSpeed(by, times)),
+    keepLesson: (by, lesson) => follow(station.keepLesson(by, lesson)),
+    removeLesson: (by, id) => follow(station.removeLesson(by, id)),
     saveSettings: (by, settings) => follow(station.saveSettings(by, settings)),
     undoSettings: (by) => follow(station.undoSettings(by)),
     seenMs,

@@ -20,8 +20,8 @@ type At = { readonly show: 'list' | 'start' } | { readonly show: 'one' | 'takeBa
 export function BenchTrials(props: {
   readonly station: Pick<StationInUse, 'state' | 'nowMs' | 'startBenchTrial' | 'changeBenchTrial'>;
   readonly who: Who;
-  /** To the sprays of the shelf, each with its warmth trial. */
-  readonly onWarmthTrial: () => void;
+  /** To the sprays of the shelf, each with its warmth trial; in practice there are none. */
+  readonly onWarmthTrial: (() => void) | undefined;
   readonly onBack: () => void;
 }) {
   const words = useWords();
@@ -45,16 +45,20 @@ export function BenchTrials(props: {
       fallback={
         <PlainPage
           step="bench"
-          kicker={said().kicker}
+          kicker={props.onWarmthTrial === undefined ? said().kickerPractice : said().kicker}
           title={said().title}
           actions={
             <>
               <BigButton act="leave-bench" isWay onPress={props.onBack}>
                 {words.general.back}
               </BigButton>
-              <BigButton act="to-warmth" onPress={props.onWarmthTrial}>
-                {said().warmth}
-              </BigButton>
+              <Show when={props.onWarmthTrial}>
+                {(toWarmth) => (
+                  <BigButton act="to-warmth" onPress={() => toWarmth()()}>
+                    {said().warmth}
+                  </BigButton>
+                )}
+              </Show>
               <Show when={pages() > 1}>
                 <BigButton act="more-trials" isWay onPress={turn}>
                   {said().page(write(page()), write(pages()))}

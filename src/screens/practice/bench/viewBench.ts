@@ -34,6 +34,12 @@ export const listBench = (trials: readonly BenchTrial[], nowMs: number): readonl
 export const countBenchDue = (trials: readonly BenchTrial[], nowMs: number): number =>
   listBench(trials, nowMs).filter(({ stage }) => isBenchDue(stage)).length;
 
+/** Which lie in boiling water past their time? By id. */
+export const listBoiled = (trials: readonly BenchTrial[], nowMs: number): readonly string[] =>
+  listBench(trials, nowMs)
+    .filter(({ stage }) => stage === 'boiled')
+    .map(({ trial }) => trial.id);
+
 /** What was seen, in the answers of the trade; empty while it was not read. */
 export function saySeen({ reading }: Pick<BenchTrial, 'reading'>, { bench }: Words): string {
   if (reading === null) return '';

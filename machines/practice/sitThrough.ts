@@ -1,29 +1,30 @@
-import { advance, beginConsultation, type Consultation } from '../../../machines/consultation/consultation';
-import { hear, writeHeard } from '../../../machines/practice/asking';
-import type { Lesson } from '../../../machines/practice/lesson';
-import { digestLesson, PRACTICE_VERSION, type PracticeEvent } from '../../../machines/practice/practiceEvent';
-import { settleLesson } from '../../../machines/practice/practiceRoom';
-import { seeGlass, seeSkinTest, seeStrand } from '../../../machines/practice/strandSight';
-import { findAnotherPlace } from '../../../shared/hair/whereToSnip';
-import { type Decision, isToBeSigned } from '../../../shared/judgement/decisions';
-import { findLeastProven, suggestFor } from '../../../shared/judgement/findings';
-import { listPlannedZones } from '../../../shared/judgement/plannedZones';
-import { planSnips } from '../../../shared/judgement/planSnips';
-import { isAbsoluteRule, isOfDecision, type RuleId } from '../../../shared/judgement/rules';
-import { isIncompatibilityDue, isLifting, listOpenStops } from '../../../shared/judgement/stops';
-import { classify, type RawEvent } from '../../../shared/records/classify';
-import type { Question } from '../../../shared/records/form';
-import { findAskForm } from '../../../shared/records/forms/askedHere';
-import { isAsked } from '../../../shared/records/isAsked';
-import type { Raw, RawForm } from '../../../shared/records/readForm';
-import type { ConsultationRecord } from '../../../shared/records/record';
-import { defaultSettings, type Settings } from '../../../shared/records/settings';
-import { type AskStep, askSteps } from '../../../shared/records/steps';
-import type { Zone } from '../../../shared/records/zones';
-import type { Trainee } from './trainee';
+import { findAnotherPlace } from '../../shared/hair/whereToSnip';
+import { type Decision, isToBeSigned } from '../../shared/judgement/decisions';
+import { findLeastProven, suggestFor } from '../../shared/judgement/findings';
+import { listPlannedZones } from '../../shared/judgement/plannedZones';
+import { planSnips } from '../../shared/judgement/planSnips';
+import { isAbsoluteRule, isOfDecision, type RuleId } from '../../shared/judgement/rules';
+import { isIncompatibilityDue, isLifting, listOpenStops } from '../../shared/judgement/stops';
+import { classify, type RawEvent } from '../../shared/records/classify';
+import type { Question } from '../../shared/records/form';
+import { findAskForm } from '../../shared/records/forms/askedHere';
+import { isAsked } from '../../shared/records/isAsked';
+import type { Raw, RawForm } from '../../shared/records/readForm';
+import type { ConsultationRecord } from '../../shared/records/record';
+import { defaultSettings, type Settings } from '../../shared/records/settings';
+import { type AskStep, askSteps } from '../../shared/records/steps';
+import type { Zone } from '../../shared/records/zones';
+import { advance, beginConsultation, type Consultation } from '../consultation/consultation';
+import { hear, writeHeard } from './asking';
+import type { Lesson } from './lesson';
+import type { Trainee } from './perfectTrainee';
+import { digestLesson, PRACTICE_VERSION, type PracticeEvent } from './practiceEvent';
+import { settleLesson } from './practiceRoom';
+import { seeGlass, seeSkinTest, seeStrand } from './strandSight';
 
 const minute = 60_000;
-export const beganAtMs = Date.UTC(2026, 2, 3, 9, 0);
+/** Every such sitting begins at one moment: 2026-03-03 09:00 UTC. */
+export const beganAtMs = 1_772_528_400_000;
 
 export interface Sat {
   readonly practiceLog: readonly PracticeEvent[];
@@ -35,8 +36,16 @@ export interface Sat {
 
 type Payload = Extract<PracticeEvent, { type: 'LESSON_BEGUN' }>['payload'];
 
-/** One sitting as it is played, tap by tap through the real judge and chart. */
-export function sit(lesson: Lesson, trainee: Trainee, seed: number, house: Settings = defaultSettings): Sat {
+/**
+ * One sitting as somebody like this would play it, tap by tap through the real judge and chart: a lesson that is brought in
+ * is tried by it. Checked in tests/machines/practice/trainees.test.ts.
+ */
+export function sitThrough(
+  lesson: Lesson,
+  trainee: Trainee,
+  seed: number,
+  house: Settings = defaultSettings,
+): Sat {
   const settings = settleLesson(lesson, house);
   const sitting = { lesson, seed };
   const practiceLog: PracticeEvent[] = [];
