@@ -22,15 +22,22 @@ const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 const leaves = listLeaves(en, es);
 const hasLetter = (text: string) => /\p{L}{2}/u.test(text);
 
+/** A field's name for where there is little room: each language has its own that need one. */
+const isShort = (path: string) => path.endsWith('.short');
+
 /** Alike in both: names, units, "no", and a language called in itself. */
-const alike = /^(No|DEMO|Strandproof|English|Español|Language · Idioma|cm|[−+] 1 mm|mm|[35] min)$/;
+const alike = /^(No|DEMO|PIN|Strandproof|English|Español|Language · Idioma|cm|[−+] 1 mm|mm|[2-5] min)$/;
 
 /** These are told one word of a short list, and say another for it. */
 const chooseAWord = ['mix.weighedColour', 'mix.developerOff', 'strandTest.start.weigh', 'taught.seen'];
 
 describe('the Spanish words', () => {
   it('have every name of the English, and none beside', () => {
-    expect(listNames(es).toSorted()).toEqual(listNames(en).toSorted());
+    const list = (words: unknown) =>
+      listNames(words)
+        .filter((path) => !isShort(path))
+        .toSorted();
+    expect(list(es)).toEqual(list(en));
   });
 
   it('say nothing in the English words', () => {
