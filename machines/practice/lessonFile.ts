@@ -4,6 +4,7 @@ import type { Settings } from '../../shared/records/settings';
 import { accept, type Result, refuse } from '../../shared/result';
 import { debrief } from './debrief';
 import { type Lesson, lessonSchema } from './lesson';
+import { ASSUMED_LONGEST_LESSON_FILE } from './longestLessonFile';
 import type { Failing } from './passing';
 import { perfect } from './perfectTrainee';
 import { digestLesson } from './practiceEvent';
@@ -77,6 +78,16 @@ export function readLessonFile(
   here: readonly Lesson[],
   house: Settings,
 ): Result<Lesson, LessonRefusal> {
+  if (text.length > ASSUMED_LONGEST_LESSON_FILE) return refuse({ code: 'otherFile' });
+  try {
+    return readLesson(text, here, house);
+  } catch {
+    // Nested deeper than can be looked through, or a truth that nobody can sit.
+    return refuse({ code: 'faults', faults: [{ path: '', code: 'malformed' }] });
+  }
+}
+
+function readLesson(text: string, here: readonly Lesson[], house: Settings): Result<Lesson, LessonRefusal> {
   const entry = parseJson(text);
   if (entry === undefined) return refuse({ code: 'notJson' });
   const head = v.safeParse(headSchema, entry);

@@ -36,7 +36,7 @@ export const pinRecordSchema = v.strictObject({
 
 export type PinRecord = Readonly<v.InferOutput<typeof pinRecordSchema>>;
 
-/** ms from a wrong PIN to the next try: a second, doubled by each further one. */
+/** ms from a wrong PIN to the next try: a second, doubled by each further one; common practice, no source. */
 export const findPinWaitMs = (wrong: number): number =>
   wrong === 0 ? 0 : Math.min(ASSUMED_LONGEST_PIN_WAIT_MS, 1000 * 2 ** Math.min(wrong - 1, 30));
 

@@ -9,7 +9,8 @@ const loaders: (() => Promise<unknown>)[] = [];
 /**
  * A component whose script is fetched after the first screen stands: at once where it is asked for, else by
  * `loadLateParts`. Once it is there it renders as if it had always been. Until then a line says that it is coming;
- * where it does not come it is asked for again every `ASSUMED_FETCH_AGAIN_MS`.
+ * where it does not come it is asked for again every `ASSUMED_FETCH_AGAIN_MS`, and from the second time on the page can
+ * be loaded anew. Checked in tests/src/parts/late.test.tsx.
  */
 export function late<P extends object>(load: () => Promise<Component<P>>): Component<P> {
   let here: Component<P> | null = null;
@@ -31,6 +32,7 @@ export function late<P extends object>(load: () => Promise<Component<P>>): Compo
   return function Late(props: P) {
     if (here !== null) return here(props);
     const [part, setPart] = createSignal<Component<P> | null>(null);
+    const [failed, setFailed] = createSignal(0);
     let isGone = false;
     let again: ReturnType<typeof setTimeout> | undefined;
     const ask = () => {
@@ -39,7 +41,9 @@ export function late<P extends object>(load: () => Promise<Component<P>>): Compo
           if (!isGone) setPart(() => here);
         },
         () => {
-          if (!isGone) again = setTimeout(ask, ASSUMED_FETCH_AGAIN_MS);
+          if (isGone) return;
+          setFailed((times) => times + 1);
+          again = setTimeout(ask, ASSUMED_FETCH_AGAIN_MS);
         },
       );
     };
@@ -49,7 +53,7 @@ export function late<P extends object>(load: () => Promise<Component<P>>): Compo
       clearTimeout(again);
     });
     return (
-      <Show when={part()} keyed fallback={<StillComing />}>
+      <Show when={part()} keyed fallback={<StillComing mayLoadAnew={failed() > 1} />}>
         {(come) => come(props)}
       </Show>
     );
@@ -61,11 +65,17 @@ export async function loadLateParts(): Promise<void> {
   for (const load of loaders) await load().catch(() => undefined);
 }
 
-function StillComing() {
+/** A browser may keep to itself that a script did not come once (html#6768): then only the page loaded anew fetches it. */
+function StillComing(props: { readonly mayLoadAnew: boolean }) {
   const words = useWords();
   return (
-    <p class="still-coming" role="status">
-      {words.general.stillComing}
-    </p>
+    <div class="still-coming">
+      <p role="status">{words.general.stillComing}</p>
+      <Show when={props.mayLoadAnew}>
+        <button type="button" class="big-button" data-act="load-anew" onClick={() => location.reload()}>
+          {words.general.loadAnew}
+        </button>
+      </Show>
+    </div>
   );
 }

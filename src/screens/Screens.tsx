@@ -167,7 +167,8 @@ export function Screens(props: {
   createEffect(() => {
     if (idle.phase() === 'covered' && place.isGuarded() && pin?.isSet() === true) place.toBar();
     if (idle.phase() === 'covered') gate.giveUp();
-    if (idle.phase() === 'covered' || ['bar', 'lessons'].includes(place.at())) gate.close();
+    const isAtBar = ['bar', 'lessons'].includes(place.at()) || place.endedHere() !== undefined;
+    if (idle.phase() === 'covered' || isAtBar) gate.close();
   });
 
   /** First what lies over the screen, then the screen; what was begun there stands there still. */
@@ -348,16 +349,18 @@ export function Screens(props: {
                   </MayWriteProvider>
                 </Match>
                 <Match when={isPractice && place.at() === 'trainer'}>
-                  <OncePastIsRead months={state().months} title={words.trainer.title} onBar={place.toBar}>
-                    <Trainer
-                      station={props.station}
-                      lessons={lessons}
-                      who={who}
-                      school={props.practice?.school() ?? null}
-                      onDebrief={place.toDebrief}
-                      onLessons={place.toLessons}
-                    />
-                  </OncePastIsRead>
+                  <MayWriteProvider value={isWriter}>
+                    <OncePastIsRead months={state().months} title={words.trainer.title} onBar={place.toBar}>
+                      <Trainer
+                        station={props.station}
+                        lessons={lessons}
+                        who={who}
+                        school={props.practice?.school() ?? null}
+                        onDebrief={place.toDebrief}
+                        onLessons={place.toLessons}
+                      />
+                    </OncePastIsRead>
+                  </MayWriteProvider>
                 </Match>
                 <Match when={isPractice && sitting()}>
                   {(sat) => (

@@ -80,12 +80,12 @@ export function createPlace(
       const now = place();
       return now.at === 'start' ? now.chair : null;
     },
-    isGuarded: () => ['settings', 'kept', 'trainer'].includes(place().at),
+    isGuarded: () => ['settings', 'kept', 'taught', 'trainer'].includes(place().at),
     toBar: go({ at: 'bar' }),
     toDay: go({ at: 'day' }),
     toSkinTests: go({ at: 'skinTests' }),
     toKept: () => pass(go({ at: 'kept' })),
-    toTaught: go({ at: 'taught' }),
+    toTaught: () => pass(go({ at: 'taught' })),
     toPress: go({ at: 'press' }),
     toBench: go({ at: 'bench' }),
     toLessons: go({ at: 'lessons' }),

@@ -119,8 +119,12 @@ export function makeUpdates(
         const inPlace = new Promise<Taken>((resolve) =>
           workers.addEventListener('controllerchange', () => resolve('taken')),
         );
+        const isOfNone = !hadBuild;
         waiting.postMessage('TAKE_OVER');
-        return (await Promise.race([inPlace, wait(ASSUMED_ANSWER_MS)])) ?? 'notTaken';
+        const taken = (await Promise.race([inPlace, wait(ASSUMED_ANSWER_MS)])) ?? 'notTaken';
+        // A page that was fetched past the worker that is there is of the old build all the same.
+        if (taken === 'taken' && isOfNone) reload();
+        return taken;
       }),
   };
 }

@@ -1,6 +1,7 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { Lesson } from '../../../machines/practice/lesson';
 import type { LessonRefusal } from '../../../machines/practice/lessonFile';
+import { ASSUMED_LONGEST_LESSON_FILE } from '../../../machines/practice/longestLessonFile';
 import { formatQuantity } from '../../../shared/units/format';
 import { BigButton } from '../../parts/BigButton';
 import { PlainPage } from '../../parts/PlainPage';
@@ -15,6 +16,8 @@ import './trainer.css';
 
 /** So many rows stand on one page. */
 const PAGE = 4;
+/** No character takes more bytes than four (published: RFC 3629). */
+const MOST_BYTES = 4 * ASSUMED_LONGEST_LESSON_FILE;
 /** So many faults are named at once: nobody mends more from a sentence. */
 const FAULTS_NAMED = 3;
 
@@ -42,7 +45,7 @@ function sayRefused(refusal: LessonRefusal, { ownLessons }: Words): string {
 /** Lessons of the salon's own: any lesson saved as a file to begin from, one brought in or refused by name, deleted, brought back. */
 export function OwnLessons(props: {
   readonly station: Pick<StationInUse, 'state' | 'keepLesson' | 'removeLesson'>;
-  readonly lessons: Pick<LessonsInUse, 'all'>;
+  readonly lessons: Pick<LessonsInUse, 'all' | 'underWay'>;
   readonly school: ReturnType<PracticeInUse['school']>;
   readonly who: Who;
   readonly onBack: () => void;
@@ -55,6 +58,7 @@ export function OwnLessons(props: {
   const own = () => state().practice?.own ?? [];
   const isOwn = ({ id }: Lesson) => own().some((each) => each.id === id);
   const rows = () => [...own(), ...(props.school?.lessons ?? [])];
+  const isSatNow = ({ id }: Lesson) => props.lessons.underWay()?.sat.lessonId === id;
   const removed = () => state().practice?.removed[0];
   const [page, setPage] = createSignal(0);
   const pages = () => Math.max(1, Math.ceil(rows().length / PAGE));
@@ -84,6 +88,10 @@ export function OwnLessons(props: {
     if (file === undefined || school === null) return;
     setTold('');
     setWrong('');
+    if (file.size > MOST_BYTES) {
+      picker.value = '';
+      return void setWrong(said().refused.otherFile);
+    }
     const text = await file.text().catch(() => null);
     picker.value = '';
     if (text === null) return void setWrong(said().notRead);
@@ -153,7 +161,7 @@ export function OwnLessons(props: {
               <span>
                 <strong>{lesson.title}</strong> {isOwn(lesson) ? said().own : ''}
               </span>
-              <Show when={isOwn(lesson)}>
+              <Show when={isOwn(lesson) && !isSatNow(lesson)}>
                 <BigButton act={`delete-${lesson.id}`} onPress={() => remove(lesson)}>
                   {said().remove}
                 </BigButton>

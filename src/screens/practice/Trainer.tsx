@@ -24,7 +24,7 @@ import './trainer.css';
 /** Who did which lesson when, and how it went; what is missed most; and both as a table for whoever trains. */
 export function Trainer(props: {
   readonly station: Pick<StationInUse, 'state' | 'nowMs' | 'keepLesson' | 'removeLesson'>;
-  readonly lessons: Pick<LessonsInUse, 'sittings' | 'tell' | 'all'>;
+  readonly lessons: Pick<LessonsInUse, 'sittings' | 'tell' | 'all' | 'underWay'>;
   readonly who: Who;
   readonly school: ReturnType<PracticeInUse['school']>;
   readonly onDebrief: (id: string) => void;

@@ -57,7 +57,9 @@ export function createLessons(
     const here = school();
     return here === null ? null : [...here.lessons, ...own()];
   });
-  const sittings = createMemo(() => (isOn ? listSittings(state(), all() ?? []) : []));
+  const sittings = createMemo(() =>
+    isOn ? listSittings(state(), [...(all() ?? []), ...(state().practice?.removed ?? [])]) : [],
+  );
   const underWay = createMemo(() => sittings().findLast(({ id }) => state().open.has(id)) ?? null);
   const here = createMemo((): LessonInUse | null => {
     const now = underWay();

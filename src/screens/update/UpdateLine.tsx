@@ -29,7 +29,7 @@ function Offer(props: { readonly updates: UpdatesInUse }) {
   const [state, setState] = createSignal<'offered' | 'taken' | 'inUse' | 'notTaken'>('offered');
   const take = async () => {
     setState('taken');
-    setState(await props.updates.take());
+    setState(await props.updates.take().catch(() => 'notTaken' as const));
   };
   const say = (waiting: string) => {
     const now = state();

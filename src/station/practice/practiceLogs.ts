@@ -44,13 +44,22 @@ function readEvents(name: string, entries: readonly Json[]) {
   return read;
 }
 
+/** One that is nested too deep to be looked through is none, as any other that is damaged. */
+function checkKept(kept: unknown): Lesson | null {
+  try {
+    const checked = checkLesson(kept);
+    return checked.ok ? checked.value : null;
+  } catch {
+    return null;
+  }
+}
+
 /** What was kept is judged once; null: it is no lesson that could be played. */
 const judged = new WeakMap<PracticeEvent, Lesson | null>();
 function judgeKept(event: Extract<PracticeEvent, { type: 'LESSON_KEPT' }>): Lesson | null {
   const known = judged.get(event);
   if (known !== undefined) return known;
-  const checked = checkLesson(event.payload.lesson);
-  const lesson = checked.ok ? checked.value : null;
+  const lesson = checkKept(event.payload.lesson);
   judged.set(event, lesson);
   return lesson;
 }

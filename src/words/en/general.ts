@@ -10,6 +10,7 @@ export const general = {
   doNotSign: 'Wait, do not sign',
   signedHint: 'It is kept with the name and the words.',
   stillComing: 'One moment, this page is still coming.',
+  loadAnew: 'Load anew',
   back: 'Back',
   bar: 'The bar',
   cancel: 'Cancel',

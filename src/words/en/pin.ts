@@ -38,7 +38,7 @@ export const pin = {
   honest: [
     'It keeps a screen closed. What is stored on this tablet is not encrypted by it.',
     'Whoever holds the unlocked tablet and knows a browser’s tools, or takes its storage out, reads all of it, and can take the PIN off.',
-    'A clock put ahead shortens the wait after a wrong PIN. Lock the tablet itself, and its settings, by its own means.',
+    'A clock put ahead shortens the wait after a wrong PIN, and after a forgotten one. Lock the tablet itself, and its settings, by its own means.',
     'It is of this tablet alone: in no backup, no file and at no other station. Set one on each.',
   ],
 };

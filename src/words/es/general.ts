@@ -10,6 +10,7 @@ export const general = {
   doNotSign: 'Espere, no firmar',
   signedHint: 'Se guarda con el nombre y las palabras.',
   stillComing: 'Un momento, esta página aún llega.',
+  loadAnew: 'Cargar de nuevo',
   back: 'Atrás',
   bar: 'La barra',
   cancel: 'Cancelar',

@@ -37,7 +37,7 @@ export const pin = {
   honest: [
     'Mantiene cerrada una pantalla. No cifra lo que está guardado en esta tableta.',
     'Quien tenga la tableta desbloqueada y conozca las herramientas de un navegador, o saque su memoria, lo lee todo y puede quitar el PIN.',
-    'Adelantar el reloj acorta la espera tras un PIN equivocado. Bloquee la tableta y sus ajustes con sus propios medios.',
+    'Adelantar el reloj acorta la espera tras un PIN equivocado, y tras uno olvidado. Bloquee la tableta y sus ajustes con sus propios medios.',
     'Es solo de esta tableta: no está en ninguna copia ni archivo, ni en otra estación. Ponga uno en cada una.',
   ],
 };

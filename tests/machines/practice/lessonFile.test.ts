@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readLessonFile, writeLessonFile, writeLessonSchema } from '../../../machines/practice/lessonFile';
+import { ASSUMED_LONGEST_LESSON_FILE } from '../../../machines/practice/longestLessonFile';
 import { lessons } from '../../../seeds/practice/lessons';
 import { defaultSettings } from '../../../shared/records/settings';
 import { findLesson } from './findLesson';
@@ -36,6 +37,13 @@ describe('a file of a lesson', () => {
     expect(refusal({ ...own, wants: '' })).toMatchObject({
       error: { code: 'faults', faults: [{ path: 'wants', code: 'malformed' }] },
     });
+  });
+
+  it('is refused nested deeper than anybody looks, and longer than any lesson', () => {
+    const deep = '{"a":['.repeat(9000) + ']}'.repeat(9000);
+    const nested = `{"format":"strandproof.lesson","version":1,"lesson":{"says":{"client.service":{"first":{"words":"x","means":${deep}}}}}}`;
+    expect(read(nested)).toMatchObject({ error: { code: 'faults' } });
+    expect(read(' '.repeat(ASSUMED_LONGEST_LESSON_FILE + 1))).toMatchObject({ error: { code: 'otherFile' } });
   });
 
   it('is refused with the id of a lesson that says something else', () => {

@@ -56,8 +56,10 @@ describe('a part that comes late', () => {
     expect(asked).toHaveLength(1);
     await vi.advanceTimersByTimeAsync(1);
     expect(asked).toHaveLength(2);
+    expect(screen.queryByText(en.general.loadAnew)).toBeNull();
     asked[1]?.fail();
     await vi.advanceTimersByTimeAsync(0);
+    expect(screen.getByText(en.general.loadAnew)).toBeTruthy();
     unmount();
     await vi.advanceTimersByTimeAsync(10 * ASSUMED_FETCH_AGAIN_MS);
     expect(asked).toHaveLength(2);
