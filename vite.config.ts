@@ -11,8 +11,6 @@ export default defineConfig({
     // The policy of scripts/serve.mjs allows no inline script and no data: font, so nothing is inlined.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    // One sheet: the order of its rules must not hang on which page came first.
-    cssCodeSplit: false,
   },
   worker: { format: 'es' },
 });

@@ -3,7 +3,6 @@ import './trustedTypes';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { render } from 'solid-js/web';
 import './base.css';
-import { loadLateParts } from './parts/late';
 import { App } from './screens/App';
 import { TabletFactsProvider } from './screens/diagnosis/diagnosisInUse';
 import { HandOverProvider } from './screens/handOver/handOverInUse';
@@ -60,7 +59,5 @@ if (place) {
         </RulerProvider>
       );
     }, place);
-    // Once the first screen is drawn, so that the next one is there when it is tapped.
-    requestAnimationFrame(() => setTimeout(() => void loadLateParts()));
   });
 }

@@ -23,6 +23,8 @@ import { TabletHeard } from './alarm/TabletNote';
 import './app.css';
 import { Bar } from './bar/Bar';
 import { sayWhose } from './bar/sayWhose';
+import { WhoIsIt } from './bar/WhoIsIt';
+import { ClientInView } from './ClientInView';
 import { ClockDoubt } from './clockDoubt/ClockDoubt';
 import { viewClockDoubt } from './clockDoubt/viewClockDoubt';
 import { DueElsewhere, DueHeard } from './clocks/DueElsewhere';
@@ -30,40 +32,36 @@ import { isSameDue, listDue } from './clocks/listDue';
 import { Covered } from './cover/Covered';
 import { createIdle } from './cover/createIdle';
 import { IdleOver } from './cover/IdleOver';
+import { Day } from './day/Day';
+import { Diagnosis } from './diagnosis/Diagnosis';
 import { useTabletFacts } from './diagnosis/diagnosisInUse';
 import { EverybodyProvider } from './everybody';
+import { RecordsKept } from './kept/RecordsKept';
 import { dropDrafts } from './keptDraft';
-import {
-  BenchTrials,
-  ClientInView,
-  Day,
-  DebriefPage,
-  Diagnosis,
-  Lessons,
-  PressPage,
-  RecordsKept,
-  SettingsScreen,
-  SkinTests,
-  Start,
-  Trainer,
-  WhatTaught,
-  WhoIsIt,
-} from './lateScreens';
 import { Notices } from './notices/Notices';
 import { isSameJumps, viewJumps } from './notices/viewJumps';
 import { PinAsked } from './pin/PinAsked';
 import { createPinGate, PassProvider, usePin } from './pin/pinInUse';
 import { createPlace } from './place';
 import { BenchDueButton } from './practice/bench/BenchDueButton';
+import { BenchTrials } from './practice/bench/BenchTrials';
 import { createLessons } from './practice/createLessons';
+import { DebriefPage } from './practice/DebriefPage';
+import { Lessons } from './practice/Lessons';
 import { LessonProvider } from './practice/lessonInUse';
 import { PassedOverDialog } from './practice/PassedOverDialog';
 import { PracticeMark, PracticeRibbon } from './practice/PracticeRibbon';
+import { PressPage } from './practice/press/PressPage';
 import { useLessonSaying } from './practice/sayingLesson';
 import type { SittingKept } from './practice/sittings';
+import { Trainer } from './practice/Trainer';
 import { findNotNow } from './practice/whyNotPractise';
+import { SettingsScreen } from './settings/SettingsScreen';
+import { SkinTests } from './skinTest/SkinTests';
 import { SkinTestsButton } from './skinTest/SkinTestsButton';
+import { Start } from './start/Start';
 import { makeSubmit, makeSubmitAll } from './submitting';
+import { WhatTaught } from './taught/WhatTaught';
 import { isQuiet } from './update/isQuiet';
 import { UpdateLine } from './update/UpdateLine';
 import { useUpdates } from './update/updatesInUse';

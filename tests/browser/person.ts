@@ -92,7 +92,8 @@ export async function makePerson(
   const comeBack = async (): Promise<void> => {
     if (leavesCover || (await page.locator('.idle-over[open]').count()) === 0) return;
     await page.keyboard.press('Escape');
-    await page.locator('.idle-over[open]').waitFor({ state: 'detached' });
+    // The window closes at once, and says so a moment later.
+    await page.locator('.idle-over > *').waitFor({ state: 'detached' });
   };
   const pass = async (ms: number): Promise<void> => {
     if (ms <= 0) return;

@@ -22,7 +22,6 @@ const isNone = (value: Raw): boolean => Array.isArray(value) && value.length ===
 /** The field of one question: brought onto its sheet by its line, or out from behind "more". */
 export async function findField(person: Typist, path: string): Promise<Locator> {
   const field = person.page.locator(`[data-question="${path}"]`);
-  await person.page.locator('.still-coming').waitFor({ state: 'detached' });
   if ((await field.count()) > 0) return field;
   if ((await person.page.locator('.sheet').count()) > 0) {
     const everything = person.page.locator('[data-act="all-questions"]');

@@ -1,23 +1,37 @@
 import type { Component } from 'solid-js';
-import { late } from '../../parts/late';
+import { Client } from '../ask/Client';
+import { FeelHair } from '../ask/FeelHair';
+import { HeatSpray } from '../ask/HeatSpray';
+import { HotTools } from '../ask/HotTools';
+import { ColourOn } from '../colourOn/ColourOn';
+import { DecisionScreen } from '../decision/DecisionScreen';
+import { NotWritten } from '../ended/NotWritten';
+import { Finish } from '../finish/Finish';
+import { MixScreen } from '../mix/MixScreen';
+import { Parked } from '../parked/Parked';
+import { Reaction } from '../reaction/Reaction';
 import type { ScreenName } from '../screenOf';
 import type { StepProps } from '../stepProps';
+import { Stopped } from '../stopped/Stopped';
+import { Outcome } from '../strandTest/Outcome';
+import { Preparing } from '../strandTest/Preparing';
+import { Processing } from '../strandTest/Processing';
 
-/** The screen of each state of one consultation that is not closed yet; each comes with its own script. */
+/** The screen of each state of one consultation that is not closed yet. */
 export const screens: Readonly<Record<ScreenName, Component<StepProps>>> = {
-  client: late(() => import('../ask/Client').then((m) => m.Client)),
-  hotTools: late(() => import('../ask/HotTools').then((m) => m.HotTools)),
-  feelHair: late(() => import('../ask/FeelHair').then((m) => m.FeelHair)),
-  heatSpray: late(() => import('../ask/HeatSpray').then((m) => m.HeatSpray)),
-  preparing: late(() => import('../strandTest/Preparing').then((m) => m.Preparing)),
-  processing: late(() => import('../strandTest/Processing').then((m) => m.Processing)),
-  outcome: late(() => import('../strandTest/Outcome').then((m) => m.Outcome)),
-  decision: late(() => import('../decision/DecisionScreen').then((m) => m.DecisionScreen)),
-  mix: late(() => import('../mix/MixScreen').then((m) => m.MixScreen)),
-  colourOn: late(() => import('../colourOn/ColourOn').then((m) => m.ColourOn)),
-  finish: late(() => import('../finish/Finish').then((m) => m.Finish)),
-  stopped: late(() => import('../stopped/Stopped').then((m) => m.Stopped)),
-  parked: late(() => import('../parked/Parked').then((m) => m.Parked)),
-  reaction: late(() => import('../reaction/Reaction').then((m) => m.Reaction)),
-  ended: late(() => import('../ended/NotWritten').then((m) => m.NotWritten)),
+  client: Client,
+  hotTools: HotTools,
+  feelHair: FeelHair,
+  heatSpray: HeatSpray,
+  preparing: Preparing,
+  processing: Processing,
+  outcome: Outcome,
+  decision: DecisionScreen,
+  mix: MixScreen,
+  colourOn: ColourOn,
+  finish: Finish,
+  stopped: Stopped,
+  parked: Parked,
+  reaction: Reaction,
+  ended: NotWritten,
 };

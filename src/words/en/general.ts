@@ -9,8 +9,6 @@ export const general = {
   signed: 'Signed',
   doNotSign: 'Wait, do not sign',
   signedHint: 'It is kept with the name and the words.',
-  stillComing: 'One moment, this page is still coming.',
-  loadAnew: 'Load anew',
   back: 'Back',
   bar: 'The bar',
   cancel: 'Cancel',

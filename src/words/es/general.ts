@@ -9,8 +9,6 @@ export const general = {
   signed: 'Firmado',
   doNotSign: 'Espere, no firmar',
   signedHint: 'Se guarda con el nombre y las palabras.',
-  stillComing: 'Un momento, esta página aún llega.',
-  loadAnew: 'Cargar de nuevo',
   back: 'Atrás',
   bar: 'La barra',
   cancel: 'Cancelar',
