@@ -33,7 +33,7 @@ export const bar = {
   stopped: 'En alto',
   notWritten: 'Registro sin escribir',
   reaction: 'REACCIÓN',
-  reactionOn: 'enjuague · en ella desde hace',
+  reactionOn: 'enjuague · puesto hace',
   /** Water may still run on what is off her: how long is said with her steps. */
   reactionOff: 'ya retirado · desde el aviso',
   moreClocks: (count: string) => sayCount(count, 'reloj más', 'relojes más'),

@@ -71,7 +71,7 @@ export const bench = {
   startTitle: '¿Qué ensayo?',
   start: 'Empezar ahora',
   page: (page: string, pages: string) => `Página ${page} de ${pages}`,
-  warmth: 'Ensayo de calor de un protector',
+  warmth: 'Ensayo de calor',
   kinds,
   asksKind: 'Qué se prueba',
   asksHair: 'El cabello cortado está',

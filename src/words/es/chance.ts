@@ -25,7 +25,7 @@ const risks: Readonly<Record<ChanceWord, string>> = { low: 'bajo', raised: 'elev
 
 export const chance = {
   title: 'Probabilidad de que mechones así se rompan',
-  why: '¿Por qué esta probabilidad?',
+  why: '¿De dónde sale?',
   reasons,
   /** The word first, the figures behind “Why?”. */
   line: (word: ChanceWord) => `${chances[word]} probabilidad de que mechones así se rompan.`,

@@ -98,7 +98,7 @@ export const day = {
   downloadSchema: 'Clave del JSON',
   downloadHint:
     'El JSON lleva cada registro con cada toque, y vuelve a entrar en Ajustes, Copia y traslado; la tabla (CSV) tiene una fila por mechón, revisión y bol. Una clave dice qué significa cada parte. Ambos nombran a las clientas por ficha: guárdelos donde solo el personal pueda leerlos.',
-  print: 'Imprimir',
+  print: 'En papel',
   sheet: {
     client: 'Clienta',
     state: 'Terminó',

@@ -23,7 +23,7 @@ const undertones: Readonly<Record<Undertone, string>> = {
   darkRedBrown: 'castaño rojizo oscuro',
   redBrown: 'castaño rojizo',
   red: 'rojo',
-  redOrange: 'rojo anaranjado',
+  redOrange: 'rojo naranja',
   orange: 'naranja',
   goldOrange: 'naranja dorado',
   gold: 'dorado',

@@ -119,7 +119,7 @@ export const mix = {
   rootsLast: 'las raíces al final',
   fromTips: (length: string) => `a ${length} de las puntas`,
   apply: (zone: string) => `Piel tranquila: empezar ${zone}`,
-  notCalm: 'Piel no tranquila',
+  notCalm: 'Piel no en calma',
   calmAfterAll: 'Sí está tranquila',
   /** Before it is written, and while how scalp and face are is open. */
   notCalmThen:

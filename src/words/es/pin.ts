@@ -30,7 +30,7 @@ export const pin = {
   again: 'Otra vez, las mismas seis.',
   differs: 'No coinciden. Empiece de nuevo.',
   easy: 'Una cifra seis veces, o cifras en su orden, es lo primero que se prueba. Elija otras.',
-  next: 'Siguiente',
+  next: 'Seguir',
   keep: 'Guardarlo',
   notSet: 'La tableta no pudo guardarlo. Haga espacio y pruebe otra vez.',
   honestTitle: 'Lo que no protege',

@@ -27,7 +27,7 @@ export const press = {
   middle: 'Centro',
   lines: {
     plates: (at: string) => `placas ${at}`,
-    tooHot: (at: string) => `demasiado desde ${at}`,
+    tooHot: (at: string) => `límite ${at}`,
     works: (at: string) => `poco hasta ${at}`,
     boils: (at: string) => `agua hierve ${at}`,
   },

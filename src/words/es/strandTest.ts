@@ -33,12 +33,12 @@ const flagsShort: Readonly<Record<RedFlag, string>> = {
 
 /** What the strand has to go through, by what she wants. */
 const kinds = {
-  full: 'Mechón completo: todo el tiempo previsto para la cabeza.',
-  short: 'Mechón corto: solo se deposita color; basta el tiempo propio del producto.',
+  full: 'Mechón completo: todo el tiempo de la cabeza.',
+  short: 'Mechón corto: solo deposita; basta el tiempo del producto.',
 };
 
 const care: Readonly<Record<Risk, string>> = {
-  low: 'Nada dicho ni sentido lo hace sospechoso. Decide un mechón por zona.',
+  low: 'Nada lo hace sospechoso. Decide un mechón por zona.',
   raised: 'Revise cada 3 min.',
   high: 'Dos mechones, uno del peor lugar. Revise cada 3 min.',
 };

@@ -9,7 +9,7 @@ export const tablet = {
     refused: 'No se dice ninguna frase: el navegador se negó. Los pulsos siguen.',
     unavailable: 'No se dice ninguna frase: este navegador no habla. Los pulsos siguen.',
   },
-  noLine: 'Esta tableta no dice ninguna frase: solo llaman los pulsos.',
+  noLine: 'Esta tableta no habla: solo llaman los pulsos.',
   check: {
     offer: 'Probar el sonido',
     title: '¿Se oye?',
@@ -30,8 +30,8 @@ export const tablet = {
     unavailable: 'Sin sonido: este navegador no lo da. Tenga la barra a la vista.',
   },
   screen: {
-    refused: 'La pantalla puede apagarse: enchufe la tableta o déjela siempre encendida.',
-    unavailable: 'La pantalla puede apagarse: déjela siempre encendida.',
+    refused: 'La pantalla puede apagarse: enchufe la tableta.',
+    unavailable: 'La pantalla puede apagarse: déjela encendida.',
   },
   page: {
     kept: 'Sin red, la estación se abre como siempre.',
