@@ -30,7 +30,7 @@ export const bar = {
   putOn: 'aplique el bol',
   /** Past its hour. */
   throwAway: 'tire el bol',
-  stopped: 'En alto',
+  stopped: 'Detenida',
   notWritten: 'Registro sin escribir',
   reaction: 'REACCIÓN',
   reactionOn: 'enjuague · puesto hace',

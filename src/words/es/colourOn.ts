@@ -31,5 +31,5 @@ export const colourOn = {
   /** Of a bowl that waits while another is on. */
   notCalmThen:
     'No se pone nada más en piel que no está tranquila. ¿Le escuece lo que lleva? Enjuáguelo. Tire este bol.',
-  rinseNow: 'Enjuague ya, está en alto.',
+  rinseNow: 'Enjuague ya, ella tiene un alto.',
 };

@@ -80,7 +80,7 @@ export const decision = {
   },
   findingAfter: (finding: string, minutes: string) => `${finding} tras ${minutes}`,
   sameMix: 'la misma mezcla.',
-  closedOn: (zone: string) => `Cerrado para ${zone}, y todo lo igual de fuerte:`,
+  closedOn: (zone: string) => `Cerrado para ${zone}, y todo lo que sea igual o más fuerte:`,
   titleDecided: (name: string) => `Decidido: ${name}`,
   levelReached: (level: string, target: string) => `nivel ${level}, deseado ${target}`,
   stillMissing: (zone: string) => `Aún falta: un mechón de ${zone}.`,

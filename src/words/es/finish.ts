@@ -33,7 +33,7 @@ const plan: FormWords<typeof planForm> = {
   toolsNow: {
     ask: '¿Dónde están las planchas?',
     short: 'Planchas',
-    options: { noneUsed: 'Ninguna se usó', offCooling: 'Apagadas, enfriando' },
+    options: { noneUsed: 'Ninguna se encendió', offCooling: 'Apagadas, enfriando' },
   },
   lateItching: {
     ask: 'Comezón tardía: ¿a quién llama?',

@@ -68,7 +68,7 @@ export const mix = {
   limitLine: (line: string) => `${line}, ninguna otra línea`,
   limitDeveloper: (percent: string, vol: string) => `no más fuerte que ${percent} (${vol})`,
   /** Why that is less than the strand held. */
-  onScalp: 'no más en cuero cabelludo',
+  onScalp: 'en el cuero cabelludo, no más fuerte',
   signForScalp: 'Firmar por más en el cuero cabelludo',
   signScalp: 'Más en el cuero cabelludo',
   limitRatio: (ratio: string) => `1 : ${ratio}`,
@@ -146,7 +146,7 @@ export const mix = {
     of: (percent: string) => `de la botella de ${percent}`,
     makes: 'da',
     wants: (grams: string, percent: string) => `${grams} de oxidante de ${percent}, de dos botellas`,
-    hint: 'Nunca con agua. Úselo ya; rebajado no se guarda.',
+    hint: 'Nunca con agua. Úselo ya; nunca guarde lo rebajado.',
     refusals: thinning,
   },
   /** One thing after another onto the scale. */

@@ -113,7 +113,7 @@ export const practice = {
   overshot: (what: string, zone: string, level: string, target: string) =>
     `${what}, ${zone}: se dejó hasta nivel ${level}, y se deseaba ${target}.`,
   comesLater: {
-    daysLater: 'Que no escueza no la descarta: llega días después.',
+    daysLater: 'Que no escueza no la descarta: puede llegar días después.',
     inTheBreath: 'Que no escueza no la descarta: llega al respirar.',
   },
   askedTitle: 'Donde su primera respuesta no era todo',

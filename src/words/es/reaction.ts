@@ -36,7 +36,7 @@ const none: FormWords<typeof noReactionForm>['why'] = {
   ask: '¿Qué fue?',
   options: {
     notSaid: 'Nadie lo dijo',
-    lookedNothingSeen: 'Se miró: no se ve ni siente nada',
+    lookedNothingSeen: 'Se miró: no se ve ni se siente nada',
     onlyCool: 'Solo mojado o frío',
     wrongTap: 'Error al tocar',
   },
@@ -61,9 +61,9 @@ export const reaction = {
   steps: [
     'Agua fresca corriente, ya.',
     'Sin neutralizante, sin crema encima.',
-    'Ojos: sin lentes, más agua. Un médico.',
-    'Ampollas: médico. A veces salen tarde.',
-    'Ronchas o silbidos: ya nunca decolorante.',
+    'Ojos: fuera lentes de contacto, siga enjuagando. Un médico.',
+    'Ampollas: un médico. La quemadura puede verse tarde.',
+    'Ronchas o silbidos al respirar con decolorante: nunca más.',
   ],
   told: 'Desde que se avisó:',
   rinseGoal: `Agua: una quemadura ${figures.burnRinse}, los ojos ${figures.eyesRinseFrom} a ${figures.eyesRinseTo}.`,
@@ -86,7 +86,7 @@ export const reaction = {
   recorded: 'Anotada. A esta clienta ya no se le pone nada.',
   rinseFirst: 'Enjuague primero. Luego diga qué se hizo.',
   /** What she remembers, or what shows, only now. */
-  tells: { open: 'Cuenta una reacción…', title: 'Lo cuenta ahora: mantenga lo que es' },
+  tells: { open: 'Cuenta una reacción…', title: 'Lo cuenta ahora: mantenga pulsado lo que es' },
   /** Told, and not done yet. */
   tooLittle: {
     emergency: 'Se dijo garganta, aire o desmayo: llame ahora al 112 o al número de emergencias local.',

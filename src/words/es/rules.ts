@@ -68,7 +68,7 @@ export const rules: Readonly<Record<RuleId, RuleWords>> = {
     clears: byJudgement,
   },
   'judgement.relaxedRecently': {
-    what: 'Alisador, permanente o queratina en dos semanas, o no se sabe.',
+    what: 'Alisador, permanente o queratina hace menos de dos semanas, o no se sabe.',
     why: 'Práctica común: dos semanas de espera entre los dos.',
     clears: byJudgement,
   },

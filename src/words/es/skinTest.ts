@@ -96,7 +96,7 @@ export const skinTest = {
   correctTitle: '¿Prueba de piel mal anotada?',
   /** Beside the first steps, so that it is no surprise at the mix. */
   mixWaits: {
-    missing: (when: string) => `Sin prueba de piel no hay mezcla. Puesta ya, se lee desde el ${when}.`,
+    missing: (when: string) => `Sin prueba de piel no hay mezcla. Si se pone ahora, se lee desde el ${when}.`,
     waiting: (when: string) => `Prueba de piel puesta: sin mezcla hasta leerla, desde el ${when}.`,
     waitingHere: (here: string, there: string) =>
       `Prueba de piel puesta: sin mezcla hasta leerla, aquí desde el ${here}; en su estación desde el ${there}.`,

@@ -38,7 +38,7 @@ const kinds = {
 };
 
 const care: Readonly<Record<Risk, string>> = {
-  low: 'Nada lo hace sospechoso. Decide un mechón por zona.',
+  low: 'Nada de lo dicho o palpado lo hace sospechoso. Decide un mechón por zona.',
   raised: 'Revise cada 3 min.',
   high: 'Dos mechones, uno del peor lugar. Revise cada 3 min.',
 };
@@ -110,7 +110,7 @@ export const strandTest = {
     keep: 'Mantener lo probado',
     keepHint: 'Mismo plan, mismo cabello, reciente: sigue valiendo.',
     keepFailed: 'Mismo plan, y un mechón salió gomoso o roto: otra mezcla, o volver a la decisión.',
-    stepsOpen: 'Falta preguntar algo. Vuelva a ello: “Más de esta clienta”.',
+    stepsOpen: 'Falta preguntar algo. Vuelva a ello: “Más para ella”.',
     stops: 'Por juzgar primero',
     judge: 'Firmar y seguir',
     moreToJudge: (count: string) => `Y ${count} más por juzgar después.`,
@@ -181,7 +181,7 @@ export const strandTest = {
   broken: {
     row: (minutes: string) => `SE ROMPIÓ a los ${minutes}. Esta mezcla queda cerrada ahí. Anótelo.`,
     what: (zoneName: string, minutes: string) => `El mechón de ${zoneName} se rompió a los ${minutes}.`,
-    closes: (zoneName: string) => `Cerrado en ${zoneName}, y todo lo igual de fuerte:`,
+    closes: (zoneName: string) => `Cerrado en ${zoneName}, y todo lo que sea igual o más fuerte:`,
     keep: 'Queda anotado como roto, y nadie puede levantarlo. Guarde el mechón para mostrárselo.',
     record: 'Anotar: roto',
   },

@@ -13,7 +13,7 @@ export const windowPart = {
   asked: 'Pedido. La otra ventana anota lo que tiene y luego entrega.',
   noStore: 'Ahora no se puede escribir nada en esta tableta.',
   noStoreWhat:
-    'Se muestra lo que se pudo leer. Los relojes siguen. Escriba en papel y no mezcle para nadie más.',
+    'Se muestra lo que se pudo leer. Los relojes siguen. Escriba en papel y no mezcle para ninguna clienta nueva.',
   noStoreClears: 'Cierre otras ventanas de esta estación, libere espacio en la tableta y luego:',
   reload: 'Recargar la estación',
 };
